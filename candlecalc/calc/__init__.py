@@ -1,0 +1,10 @@
+"""The trade's arithmetic as plain functions: numbers in fixed units, no file or workbook in sight."""
+
+from candlecalc.calc.cost import *  # noqa: F403
+from candlecalc.calc.fragrance import *  # noqa: F403
+from candlecalc.calc.price import *  # noqa: F403
+from candlecalc.calc.vessel import *  # noqa: F403
+from candlecalc.calc.wax import *  # noqa: F403
+from candlecalc.formula import REGISTRY
+
+__all__ = sorted(REGISTRY)

@@ -1,0 +1,191 @@
+"""Cost: what a unit of material, a batch and a candle cost.
+
+Making cost is materials, paid labour and production overhead: what stock and the books are valued at.
+Full cost adds the owner's own time and the costs of running: what prices must cover. They are never mixed.
+"""
+
+import math
+
+from candlecalc.calc.sources import ALGEBRA, JOB_COST, LANDED_COST, LARGEST_REMAINDER, OVERHEAD, PRACTICE
+from candlecalc.calc.terms import (
+    Activity,
+    Amounts,
+    Batch,
+    Cost,
+    Count,
+    Digits,
+    GoodShare,
+    HourlyRate,
+    Hours,
+    Minutes,
+    Money,
+    MoneyParts,
+    PackPrice,
+    PackSize,
+    People,
+    Quantity,
+    Rise,
+    Sharing,
+    SignedMoney,
+    UnitCost,
+    Waste,
+    Weight,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+
+
+@formula(native="(price+shipping+tax)/size", source=LANDED_COST)
+def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Money = 0.0) -> UnitCost:
+    """Cost of one unit out of a pack, with its share of shipping and the tax you cannot claim back.
+
+    Use the price you would pay today, even for stock bought earlier.
+
+    >>> unit_cost(price=18, size=450, shipping=4.5)
+    0.05
+    """
+    return (price + shipping + tax) / size
+
+
+@formula(native="amount*cost", source=JOB_COST)
+def material_cost(amount: Quantity, cost: UnitCost) -> Money:
+    """Cost of an amount of material at its unit cost.
+
+    >>> material_cost(amount=40, cost=0.05)
+    2.0
+    """
+    return amount * cost
+
+
+@formula(source=LARGEST_REMAINDER)
+def split_charge(
+    charge: SignedMoney, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
+) -> MoneyParts:
+    """Split a charge such as shipping over the lines of an order, to the cent.
+
+    Give each line's value, weight or quantity; the parts always add up to the
+    charge. Cents left over go to the largest fractions, the earlier line first
+    where they tie; a line of nothing gets nothing.
+
+    >>> split_charge(charge=10, amounts=[120, 75.5, 48.25])
+    [4.92, 3.1, 1.98]
+    """
+    if sharing == "evenly":
+        amounts = [1.0] * len(amounts)
+    total = math.fsum(amounts)
+    if total <= 0:
+        raise ValueError("split_charge: amounts add up to 0; at least one line must have a share.")
+    coins = round_half_away(abs(charge) * 10**digits)
+    exact = [coins * amount / total for amount in amounts]
+    parts = [math.floor(round_half_away(part, 6)) for part in exact]
+    # Fractions are compared to six decimals: a tie must not be settled by the last bit of a float.
+    by_fraction = sorted(range(len(parts)), key=lambda line: (-round_half_away(exact[line] - parts[line], 6), line))
+    for line in by_fraction[: int(coins - sum(parts))]:
+        parts[line] += 1
+    return [math.copysign(1, charge) * part / 10**digits if part else 0.0 for part in parts]
+
+
+@formula(native="amount/(1-waste)", source=PRACTICE)
+def before_waste(amount: Weight, waste: Waste) -> Weight:
+    """What to weigh out so that a wanted amount is left after waste.
+
+    Waste is a share of what is weighed out, so 4 % on 96 g asks for 100 g.
+
+    >>> before_waste(amount=96, waste=0.04)
+    100.0
+    """
+    return amount / (1 - waste)
+
+
+@formula(native="good/made", requires={"good <= made": "there cannot be more good ones than were made",
+                                       "made > 0": "made must be more than 0"}, source=PRACTICE)  # fmt: skip
+def yield_of(good: Count, made: Count) -> GoodShare:
+    """Yield of a batch: the share that came out good enough to sell.
+
+    >>> yield_of(good=23, made=25)
+    0.92
+    """
+    return good / made
+
+
+@formula(native="each+setup/batch", source=PRACTICE)
+def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
+    """Working minutes a candle, with its share of the time to set up and clean.
+
+    >>> minutes_each(each=4, setup=60, batch=24)
+    6.5
+    """
+    return each + setup / batch
+
+
+@formula(native="minutes/60*people*rate", source=JOB_COST)
+def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Money:
+    """Cost of working time at an hourly rate: paid help or the maker's own.
+
+    >>> labour_cost(minutes=90, rate=16, people=2)
+    48.0
+    """
+    return minutes / 60 * people * rate
+
+
+@formula(native="overhead/activity", source=OVERHEAD)
+def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
+    """Overhead for each hour of work, from a budget for the season and the hours it is spread over.
+
+    >>> overhead_rate(overhead=600, activity=240)
+    2.5
+    """
+    return overhead / activity
+
+
+@formula(native="hours*rate", source=OVERHEAD)
+def overhead_cost(hours: Hours, rate: HourlyRate) -> Money:
+    """Overhead that hours of work carry at a rate.
+
+    >>> overhead_cost(hours=66, rate=2.5)
+    165.0
+    """
+    return hours * rate
+
+
+@formula(native="materials+labour+overhead", source=JOB_COST)
+def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
+    """Making cost of a batch or a candle: materials, paid labour, production overhead.
+
+    What stock and cost of goods are valued at. The maker's own time is not in
+    it: prices need `full_cost`.
+
+    >>> making_cost(materials=700, labour=66, overhead=165)
+    931
+    """
+    return materials + labour + overhead
+
+
+@formula(native="making+own_time+running", source=PRACTICE)
+def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
+    """Full cost of a batch or a candle: making cost, the maker's own time, costs of running.
+
+    >>> full_cost(making=4.25, own_time=1.5, running=0.5)
+    6.25
+    """
+    return making + own_time + running
+
+
+@formula(native="cost/batch", source=ALGEBRA)
+def cost_each(cost: Cost, batch: Batch) -> Cost:
+    """Cost of one candle out of a batch.
+
+    >>> cost_each(cost=931, batch=7)
+    133.0
+    """
+    return cost / batch
+
+
+@formula(native="cost*(1+rise)", source=ALGEBRA)
+def cost_after_rise(cost: Cost, rise: Rise) -> Cost:
+    """A cost after its prices rise (or fall, with a minus) by a share.
+
+    >>> cost_after_rise(cost=5, rise=0.1)
+    5.5
+    """
+    return cost * (1 + rise)

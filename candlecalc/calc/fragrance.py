@@ -1,0 +1,235 @@
+"""Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed."""
+
+import math
+from typing import Annotated, List
+
+from candlecalc.calc.sources import BLEND_LIMIT, MASS_PERCENT, MIXING, PRACTICE, RESOLUTION
+from candlecalc.calc.terms import (
+    Fill,
+    Highest,
+    Limit,
+    Limits,
+    Load,
+    LoadBasis,
+    LoadSwing,
+    Oil,
+    Part,
+    Parts,
+    Step,
+    TotalShare,
+    Wax,
+    Weight,
+)
+from candlecalc.formula import Term, formula
+from candlecalc.rounding import round_half_away
+
+Oils = Annotated[List[float], Term("g", "each oil to weigh out, in the order of the shares", many=True)]
+
+# A third of the finished candle is a load of 0.5 on wax, the most that any function here takes.
+MOST_OF_TOTAL = 1 / 3
+
+
+@formula(native="wax*load", source=PRACTICE)
+def oil_for_wax(wax: Wax, load: Load) -> Oil:
+    """Fragrance oil to weigh out for a weight of wax.
+
+    Load is on wax, so the pour is heavier than the wax that went in: 500 g at
+    8 % pours 540 g. For oil out of a finished fill use `oil_for_fill`.
+
+    >>> oil_for_wax(wax=500, load=0.08)
+    40.0
+    """
+    return wax * load
+
+
+@formula(native="oil/load", requires={"load > 0": "load must be more than 0"}, source=PRACTICE)
+def wax_for_oil(oil: Oil, load: Load) -> Wax:
+    """Wax that a weight of oil is enough for, to use a bottle up.
+
+    >>> wax_for_oil(oil=40, load=0.08)
+    500.0
+    """
+    return oil / load
+
+
+@formula(native="fill*load/(1+load)", source=MASS_PERCENT)
+def oil_for_fill(fill: Fill, load: Load) -> Oil:
+    """Fragrance oil in a finished fill of wax and oil together.
+
+    >>> oil_for_fill(fill=540, load=0.08)
+    40.0
+    """
+    return fill * load / (1 + load)
+
+
+@formula(native="fill/(1+load)", source=MASS_PERCENT)
+def wax_for_fill(fill: Fill, load: Load) -> Wax:
+    """Wax in a finished fill of wax and oil together.
+
+    >>> wax_for_fill(fill=250, load=0.25)
+    200.0
+    """
+    return fill / (1 + load)
+
+
+@formula(native="load/(1+load)", source=MASS_PERCENT)
+def share_of_total(load: Load) -> TotalShare:
+    """Share of the finished candle that a load on wax comes to.
+
+    The two are easily mixed up: 10 % of the wax is 9.09 % of the candle.
+
+    >>> round(share_of_total(load=0.1), 4)
+    0.0909
+    """
+    return load / (1 + load)
+
+
+@formula(native="share/(1-share)", source=MASS_PERCENT)
+def load_from_share(share: TotalShare) -> Load:
+    """Load on wax that a share of the finished candle comes to.
+
+    >>> load_from_share(share=0.2)
+    0.25
+    """
+    return share / (1 - share)
+
+
+@formula(native="oil/wax", requires={"wax > 0": "wax must be more than 0"}, source=PRACTICE)
+def load_measured(wax: Wax, oil: Oil) -> Load:
+    """Load that a pot of wax really got, from the two weighings.
+
+    >>> load_measured(wax=200, oil=16)
+    0.08
+    """
+    return oil / wax
+
+
+@formula(
+    native="(oil+step/2)/(wax-step/2)-oil/wax",
+    requires={"wax > step": "the wax must weigh more than one step of the scale"},
+    source=RESOLUTION,
+)
+def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
+    """How far the scale's step can move the load: both readings half a step off, the worst way.
+
+    A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
+    can be anything from 7.7 % to 8.3 %.
+
+    >>> round(load_swing(wax=200, oil=16, step=1), 4)
+    0.0027
+    """
+    return (oil + step / 2) / (wax - step / 2) - oil / wax
+
+
+@formula(native="ROUND(weight/step,0)*step", source=PRACTICE)
+def to_scale_step(weight: Weight, step: Weight) -> Weight:
+    """A weight as the scale can show it: the nearest whole number of steps.
+
+    >>> to_scale_step(weight=41.27, step=0.5)
+    41.5
+    """
+    return round_half_away(weight / step) * step
+
+
+@formula(
+    native="ROUND(wax*load/step,0)*step/(ROUND(wax/step,0)*step)",
+    requires={"wax >= step": "the wax must weigh at least one step of the scale"},
+    source=PRACTICE,
+)
+def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
+    """Load that a pot gets when wax and oil are weighed to the scale's step.
+
+    >>> load_after_rounding(wax=100, load=0.065, step=1)
+    0.07
+    """
+    return round_half_away(wax * load / step) * step / (round_half_away(wax / step) * step)
+
+
+@formula(native="oil*share", source=PRACTICE)
+def oil_part(oil: Oil, share: Part) -> Oil:
+    """One oil out of a blend, by its share of the blend.
+
+    >>> oil_part(oil=40, share=0.75)
+    30.0
+    """
+    return oil * share
+
+
+@formula(source=PRACTICE)
+def oil_parts(oil: Oil, shares: Parts) -> Oils:
+    """Every oil of a blend, from the shares; the shares must add up to 1.
+
+    >>> oil_parts(oil=40, shares=[0.5, 0.25, 0.25])
+    [20.0, 10.0, 10.0]
+    """
+    total = math.fsum(shares)
+    if abs(total - 1) > 1e-6:
+        raise ValueError(f"oil_parts: shares add up to {total:g}; they must add up to 1.")
+    return [oil * share for share in shares]
+
+
+@formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT)
+def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> Load:
+    """The supplier's highest load as a load on wax, whichever way it was stated.
+
+    >>> highest_on_wax(highest=0.2, basis="of total")
+    0.25
+    """
+    return highest / (1 - highest * (basis == "of total"))
+
+
+@formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)
+def load_at_limit(limit: Limit) -> Load:
+    """Highest load on wax that a certified limit in the finished candle leaves, at most 0.5.
+
+    A certified limit is a ceiling for the fragrance, no promise about how it
+    burns; the supplier's own highest load and the law may be lower.
+
+    >>> load_at_limit(limit=0.2)
+    0.25
+    """
+    return min(limit, MOST_OF_TOTAL) / (1 - min(limit, MOST_OF_TOTAL))
+
+
+@formula(native="1/SUMPRODUCT(shares/limits)", source=BLEND_LIMIT)
+def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
+    """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
+
+    This holds even where two oils contain the same restricted material; the
+    least of limit over share does not. The shares must add up to 1.
+
+    >>> round(limit_of_blend(shares=[0.7, 0.3], limits=[0.2, 0.05]), 4)
+    0.1053
+    """
+    return min(1.0, 1 / math.fsum(share / limit for share, limit in zip(shares, limits)))
+
+
+@formula(
+    native="scented*(wanted-load)/(1+load)",
+    requires={"wanted >= load": "the wanted load must not be below the load it has; to lower it use wax_to_lower_load"},
+    source=MIXING,
+)
+def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
+    """Oil to add to wax that is already scented, to bring it up to a higher load.
+
+    >>> round(oil_to_raise_load(scented=540, load=0.08, wanted=0.1), 6)
+    10.0
+    """
+    return scented * (wanted - load) / (1 + load)
+
+
+@formula(
+    native="scented/(1+load)*(load/wanted-1)",
+    requires={
+        "wanted > 0": "the wanted load must be more than 0",
+        "wanted <= load": "the wanted load must not be above the load it has; to raise it use oil_to_raise_load",
+    },
+    source=MIXING,
+)
+def wax_to_lower_load(scented: Fill, load: Load, wanted: Load) -> Wax:
+    """Plain wax to add to wax that is already scented, to bring it down to a lower load.
+
+    >>> round(wax_to_lower_load(scented=550, load=0.1, wanted=0.08), 6)
+    125.0
+    """
+    return scented / (1 + load) * (load / wanted - 1)

@@ -1,0 +1,307 @@
+"""Price: from cost to a price in each place, and what is left of it."""
+
+import math
+
+from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, MARKUP, PRACTICE
+from candlecalc.calc.terms import (
+    Collector,
+    Cost,
+    Costs,
+    Count,
+    Digits,
+    Discount,
+    Ending,
+    Fee,
+    FeeBasis,
+    Margin,
+    Markup,
+    Mix,
+    Money,
+    PerOrder,
+    Price,
+    Prices,
+    PriceStep,
+    RealMargin,
+    ShelfPrice,
+    SignedMoney,
+    Stated,
+    Tax,
+    TaxedPrice,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+
+ABOVE_COST = {"price > cost": "the price must be above what each one costs"}
+
+
+@formula(native="markup/(1+markup)", source=MARKUP)
+def margin_from_markup(markup: Markup) -> Margin:
+    """Margin on the price that a markup on cost comes to: 100 % markup is 50 % margin.
+
+    >>> margin_from_markup(markup=1)
+    0.5
+    """
+    return markup / (1 + markup)
+
+
+@formula(native="margin/(1-margin)", source=MARKUP)
+def markup_from_margin(margin: Margin) -> Markup:
+    """Markup on cost that a margin on the price comes to.
+
+    >>> markup_from_margin(margin=0.5)
+    1.0
+    """
+    return margin / (1 - margin)
+
+
+@formula(native="cost*(1+markup)", source=MARKUP)
+def price_from_markup(cost: Cost, markup: Markup) -> Price:
+    """Price before tax from a markup on cost.
+
+    >>> price_from_markup(cost=750, markup=0.45)
+    1087.5
+    """
+    return cost * (1 + markup)
+
+
+@formula(native="item+order/per_order", source=ALGEBRA)
+def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMoney:
+    """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
+
+    `order` is the order's fee, packing and postage less the postage the buyer pays.
+
+    >>> fixed_each(item=0.2, order=4.5, per_order=3)
+    1.7
+    """
+    return item + order / per_order
+
+
+@formula(native='rate*(collector<>"nobody")', source=PRACTICE)
+def tax_charged(rate: Tax, collector: Collector) -> Tax:
+    """The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax.
+
+    >>> tax_charged(rate=0.2, collector="nobody")
+    0.0
+    """
+    return rate * (collector != "nobody")
+
+
+@formula(
+    native=('MAX((cost+fixed)/(1-margin-fee*(1+tax*(basis="gross"))),(cost+fixed+least)/(1-margin))'),
+    requires={
+        'margin+fee*(1+tax*(basis="gross")) < 1': "margin and fee together must stay below 1",
+        "cost+fixed >= 0": "what the buyer pays for postage must not be more than the cost",
+    },
+    source=ALGEBRA,
+)
+def price_for_margin(
+    cost: Cost,
+    margin: Margin,
+    fee: Fee = 0.0,
+    fixed: SignedMoney = 0.0,
+    tax: Tax = 0.0,
+    basis: FeeBasis = "net",
+    least: Money = 0.0,
+) -> Price:
+    """Price before tax that leaves a wanted margin after the place has taken its fees.
+
+    The fee is a share of the price before tax ("net") or of what the buyer pays
+    with tax ("gross"); `least` is the smallest fee a candle is charged.
+
+    >>> price_for_margin(cost=6, margin=0.5, fee=0.1, fixed=0.45)
+    16.125
+    """
+    taken = fee * (1 + tax * (basis == "gross"))
+    return max((cost + fixed) / (1 - margin - taken), (cost + fixed + least) / (1 - margin))
+
+
+@formula(
+    native='MAX((materials+fixed)/(1-fee*(1+tax*(basis="gross"))),materials+fixed+least)',
+    requires={
+        'fee*(1+tax*(basis="gross")) < 1': "the fee must leave something of the price",
+        "materials+fixed >= 0": "what the buyer pays for postage must not be more than the cost",
+    },
+    source=ALGEBRA,
+)
+def lowest_price(
+    materials: Cost,
+    fee: Fee = 0.0,
+    fixed: SignedMoney = 0.0,
+    tax: Tax = 0.0,
+    basis: FeeBasis = "net",
+    least: Money = 0.0,
+) -> Price:
+    """Lowest price before tax that still covers the materials and the place's fees.
+
+    Below it every candle sold costs money, whatever the time was worth.
+
+    >>> lowest_price(materials=4.5, fee=0.1)
+    5.0
+    """
+    taken = fee * (1 + tax * (basis == "gross"))
+    return max((materials + fixed) / (1 - taken), materials + fixed + least)
+
+
+@formula(native='MAX(price*fee*(1+tax*(basis="gross")),least)', source=ALGEBRA)
+def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: Money = 0.0) -> Money:
+    """What the place takes of a price by its percentage, and at least its smallest fee.
+
+    >>> fee_at(price=20, fee=0.1, tax=0.2, basis="gross")
+    2.4
+    """
+    return max(price * fee * (1 + tax * (basis == "gross")), least)
+
+
+@formula(native="price-cost-fees", source=ALGEBRA)
+def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
+    """Profit on a candle at a price before tax, after its cost and all the place's fees.
+
+    >>> profit_at(price=16.5, cost=6, fees=2)
+    8.5
+    """
+    return price - cost - fees
+
+
+@formula(native="profit/price", requires={"price > 0": "price must be more than 0"}, source=MARKUP)
+def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
+    """Margin that a profit is of the price before tax.
+
+    >>> margin_at(profit=8, price=16)
+    0.5
+    """
+    return profit / price
+
+
+@formula(native="price*(1+tax)", source=MARKUP)
+def add_tax(price: Price, tax: Tax) -> TaxedPrice:
+    """Price with tax from the price before tax.
+
+    >>> add_tax(price=100, tax=0.2)
+    120.0
+    """
+    return price * (1 + tax)
+
+
+@formula(native="price/(1+tax)", source=MARKUP)
+def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
+    """Price before tax from a price with tax in it.
+
+    >>> take_out_tax(price=120, tax=0.2)
+    100.0
+    """
+    return price / (1 + tax)
+
+
+@formula(native="price*tax/(1+tax)", source=MARKUP)
+def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
+    """The tax that a price with tax holds.
+
+    >>> tax_in_price(price=120, tax=0.2)
+    20.0
+    """
+    return price * tax / (1 + tax)
+
+
+@formula(native="price*(1-first)*(1-second)*(1-third)", source=MARKUP)
+def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, third: Discount = 0.0) -> ShelfPrice:
+    """Price after discounts in a row: each is taken off what the one before left.
+
+    >>> round(after_discounts(price=100, first=0.2, second=0.1, third=0.1), 2)
+    64.8
+    """
+    return price * (1 - first) * (1 - second) * (1 - third)
+
+
+@formula(native="retail*(1-discount)", source=MARKUP)
+def wholesale_price(retail: ShelfPrice, discount: Discount) -> ShelfPrice:
+    """Price to a shop, from the retail price and the shop's discount.
+
+    >>> wholesale_price(retail=24, discount=0.5)
+    12.0
+    """
+    return retail * (1 - discount)
+
+
+@formula(native='shelf*(1-discount)/(1+tax*(stated="with tax"))', source=MARKUP)
+def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stated) -> Price:
+    """Price before tax that a stated price leaves: less the discount, less the tax if it is in it.
+
+    >>> price_received(shelf=24, discount=0.5, tax=0.2, stated="with tax")
+    10.0
+    """
+    return shelf * (1 - discount) / (1 + tax * (stated == "with tax"))
+
+
+@formula(native='price*(1+tax*(stated="with tax"))/(1-discount)', source=MARKUP)
+def price_to_state(price: Price, discount: Discount, tax: Tax, stated: Stated) -> ShelfPrice:
+    """Price to state so that a wanted price before tax is received: the inverse of `price_received`.
+
+    >>> price_to_state(price=10, discount=0.5, tax=0.2, stated="with tax")
+    24.0
+    """
+    return price * (1 + tax * (stated == "with tax")) / (1 - discount)
+
+
+@formula(
+    native="ROUND(MAX(0,0-INT(ROUND((ending-price)/step,6)))*step+ending,6)",
+    requires={"ending < step": "the ending must be below the step"},
+    source=PRACTICE,
+)
+def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> ShelfPrice:
+    """The next price up that the maker uses: a whole number of steps, plus the ending.
+
+    With step 1 and ending 0.95, 17.20 becomes 17.95 and 17.96 becomes 18.95.
+
+    >>> round_up_price(price=17.2, step=1, ending=0.95)
+    17.95
+    """
+    steps = max(0, -math.floor(round_half_away((ending - price) / step, 6)))
+    return round_half_away(steps * step + ending, 6)
+
+
+@formula(native="ROUND(amount,digits)", source="half away from zero: sales tax rules of US Streamlined states, HMRC")
+def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
+    """An amount rounded to the currency's smallest coin, half away from zero.
+
+    >>> round_money(amount=1.005)
+    1.01
+    """
+    return round_half_away(amount, int(digits))
+
+
+@formula(native="0-INT(0-ROUND((fixed+profit)/(price-cost),6))", requires=ABOVE_COST, source=BREAK_EVEN)
+def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Count:
+    """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
+
+    `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
+
+    >>> break_even_units(fixed=18000, price=100, cost=20)
+    225
+    """
+    return -math.floor(-round_half_away((fixed + profit) / (price - cost), 6))
+
+
+@formula(native="(fixed+profit)*price/(price-cost)", requires=ABOVE_COST, source=BREAK_EVEN)
+def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Money:
+    """Sales in money that cover fixed costs, and a wanted profit if given.
+
+    >>> break_even_sales(fixed=18000, price=100, cost=20)
+    22500.0
+    """
+    return (fixed + profit) * price / (price - cost)
+
+
+@formula(native="fixed/(SUMPRODUCT(mix,prices)-SUMPRODUCT(mix,costs))", source=BREAK_EVEN)
+def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Money:
+    """Lots of a mix of products to sell to cover fixed costs.
+
+    A lot holds `mix` of each product: for 3 of one to 1 of another, 10 lots are
+    30 and 10. Round up each product's number.
+
+    >>> break_even_mix(fixed=220000, mix=[3, 1], prices=[10, 9], costs=[4, 5])
+    10000.0
+    """
+    left = math.fsum(n * (price - cost) for n, price, cost in zip(mix, prices, costs))
+    if left <= 0:
+        raise ValueError("break_even_mix: the mix sells at or below its cost; no number of lots covers fixed costs.")
+    return fixed / left

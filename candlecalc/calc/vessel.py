@@ -1,0 +1,154 @@
+"""Vessels: what they hold, by size or by water, and the fill that goes in."""
+
+import math
+
+from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
+from candlecalc.calc.terms import (
+    BaseRise,
+    Count,
+    Density,
+    Fill,
+    Headspace,
+    Length,
+    Load,
+    Sides,
+    Volume,
+    Water,
+    WaterTemperature,
+    Wax,
+    Weight,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+
+# Conventional mass: the density of air and of the weights a scale is adjusted with, g/ml.
+AIR, SCALE_WEIGHTS = 0.0012, 8.0
+
+# A floor pushed up (or bulging down) at its middle is taken as a spherical cap, mm3.
+CAP = "PI()/6*base*(0.75*{across}^2+base^2)"
+
+
+def _cap(across: float, rise: float) -> float:
+    return math.pi / 6 * rise * (0.75 * across**2 + rise**2)
+
+
+@formula(
+    native=f"(PI()/4*diameter^2*height-{CAP.format(across='diameter')})/1000",
+    requires={"base < height": "the floor cannot rise above the fill"},
+    source=GEOMETRY,
+)
+def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+    """Volume of a straight round vessel, from inside measures.
+
+    Real glass has rounded corners and a thick floor: where you can, weigh the
+    water it holds and use `volume_from_water`.
+
+    >>> round(cylinder_volume(diameter=80, height=90), 1)
+    452.4
+    """
+    return (math.pi / 4 * diameter**2 * height - _cap(diameter, base)) / 1000
+
+
+@formula(
+    native=f"(PI()/12*height*(top^2+top*bottom+bottom^2)-{CAP.format(across='bottom')})/1000",
+    requires={"base < height": "the floor cannot rise above the fill"},
+    source=GEOMETRY,
+)
+def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+    """Volume of a round vessel that widens or narrows evenly, from inside diameters.
+
+    With `top` and `bottom` alike this is `cylinder_volume`.
+
+    >>> round(tapered_volume(top=90, bottom=70, height=100), 1)
+    505.3
+    """
+    return (math.pi / 12 * height * (top**2 + top * bottom + bottom**2) - _cap(bottom, base)) / 1000
+
+
+@formula(
+    native="(length*width*height-PI()/6*base*(0.75*MIN(length,width)^2+base^2))/1000",
+    requires={"base < height": "the floor cannot rise above the fill"},
+    source=GEOMETRY,
+)
+def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+    """Volume of a square or oblong vessel with upright sides, from inside measures.
+
+    A floor that is not flat is taken as a round cap as wide as the narrower side.
+
+    >>> box_volume(length=70, width=70, height=80)
+    392.0
+    """
+    return (length * width * height - _cap(min(length, width), base)) / 1000
+
+
+@formula(
+    native="(sides*side^2*height/(4*TAN(PI()/sides))-PI()/6*base*(0.75*(side/TAN(PI()/sides))^2+base^2))/1000",
+    requires={"base < height": "the floor cannot rise above the fill"},
+    source=GEOMETRY,
+)
+def prism_volume(sides: Sides, side: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+    """Volume of an upright vessel of equal sides: six for a hexagon jar.
+
+    A floor that is not flat is taken as a round cap that touches every side.
+
+    >>> round(prism_volume(sides=6, side=35, height=80), 1)
+    254.6
+    """
+    across = side / math.tan(math.pi / sides)
+    return (sides * side**2 * height / (4 * math.tan(math.pi / sides)) - _cap(across, base)) / 1000
+
+
+# The Tanaka fit of water's density against temperature, g/ml, in both languages.
+WATER_DENSITY = "0.99997495*(1-(temperature-3.983035)^2*(temperature+301.797)/(522528.9*(temperature+69.34881)))"
+
+
+def _water_density(temperature: float) -> float:
+    lag = (temperature - 3.983035) ** 2 * (temperature + 301.797) / (522528.9 * (temperature + 69.34881))
+    return 0.99997495 * (1 - lag)
+
+
+@formula(native=f"water*(1-0.0012/8)/({WATER_DENSITY}-0.0012)", source=WATER)
+def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Volume:
+    """Volume of a vessel from the water that fills it to the brim, as the scale shows it.
+
+    The best measure of real glass: it takes the floor, the corners and the
+    neck as they are. Dry the vessel and set the scale to zero with it on.
+
+    >>> round(volume_from_water(water=250, temperature=20), 2)
+    250.71
+    """
+    return water * (1 - AIR / SCALE_WEIGHTS) / (_water_density(temperature) - AIR)
+
+
+@formula(native="volume*(1-headspace)*density", source=ALGEBRA)
+def fill_weight(volume: Volume, headspace: Headspace, density: Density) -> Fill:
+    """Weight of wax and oil that fills a vessel up to its headspace.
+
+    Use the density at the temperature you fill to the mark: hot wax is lighter
+    than set wax, and a fill measured cold weighs more. A fill you have weighed
+    yourself beats this figure.
+
+    >>> fill_weight(volume=300, headspace=0.2, density=0.9)
+    216.0
+    """
+    return volume * (1 - headspace) * density
+
+
+@formula(native="INT(ROUND(wax*(1+load)/fill,6))", requires={"fill > 0": "fill must be more than 0"}, source=PRACTICE)
+def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
+    """Vessels that a weight of wax fills, once its oil is in.
+
+    >>> vessels_filled(wax=5000, fill=216, load=0.08)
+    25
+    """
+    return math.floor(round_half_away(wax * (1 + load) / fill, 6))
+
+
+@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
+def enough_for(available: Weight, each: Weight) -> Count:
+    """Candles that what is on hand is enough for, where each takes the same weight.
+
+    >>> enough_for(available=2000, each=160)
+    12
+    """
+    return math.floor(round_half_away(available / each, 6))

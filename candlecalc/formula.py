@@ -1,0 +1,356 @@
+"""The declaration: one function, written once, from which every face is derived.
+
+`@formula` takes a plain function whose arguments and result are annotated with terms. It keeps a
+`Formula` in the registry and gives back the same function with its ranges checked.
+"""
+
+import inspect
+import math
+import numbers
+import re
+from dataclasses import dataclass, field
+from decimal import Decimal
+from typing import Any, Callable, Dict, List, Mapping, Optional, Tuple, TypeVar, Union, get_type_hints
+
+import candlecalc.native as language
+import candlecalc.units as units
+
+# A finite end for every range: NaN and infinity then fail the same comparison as any other number.
+LARGEST = 1e12
+HELP_LENGTH = 255  # Excel's function wizard cuts longer help
+# Names that a spreadsheet takes for a cell: oil1, r, c.
+CELL_LIKE = re.compile(r"[a-z]{1,3}[0-9]+|r|c|r[0-9]+c[0-9]+")
+
+Function = TypeVar("Function", bound=Callable[..., Any])
+
+
+@dataclass(frozen=True)
+class Term:
+    """A quantity of the trade: what it is, the unit its numbers are in, and the range it takes."""
+
+    unit: str
+    help: str
+    low: float = 0.0
+    high: float = LARGEST
+    above: bool = False  # `low` itself is refused
+    whole: bool = False
+    hint: str = ""  # the likely slip, shown only where a hundredth of the value would be taken
+    many: bool = False
+    choices: Tuple[str, ...] = ()
+
+    @property
+    def range(self) -> str:
+        """The range in words, as messages and help show it: "0 to 0.5 of wax weight"."""
+        if self.choices:
+            return " or ".join(f'"{choice}"' for choice in self.choices)
+        unit = {"": "", "money": ""}.get(self.unit, f" {self.unit}")
+        what = "whole numbers " if self.whole else ""
+        if self.low <= -LARGEST:
+            return "any amount" + unit
+        if self.high < LARGEST:
+            start = f"more than {self.low:g} up" if self.above else f"{self.low:g}"
+            return f"{what}{start} to {self.high:g}{unit}"
+        return f"{what}more than {self.low:g}{unit}" if self.above else f"{what}{self.low:g} or more{unit}"
+
+    def takes(self, value: float) -> bool:
+        """Whether a plain number is in range."""
+        inside = self.low < value <= self.high if self.above else self.low <= value <= self.high
+        return inside and (not self.whole or value == int(value))
+
+    def read(self, value: object) -> Union[float, str]:
+        """One value as given, as `calc` takes it; a ValueError says what is allowed."""
+        if self.choices:
+            if isinstance(value, str) and value in self.choices:
+                return value
+            raise ValueError(f"is {_shown(value)}; it takes {self.range}")
+        if isinstance(value, str):
+            try:
+                number = units.read(value, self.unit).value
+            except ValueError as problem:
+                raise ValueError(f"is {_shown(value)}: {problem}") from None
+        elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
+            number = float(value)
+        else:
+            raise ValueError(f"is {_shown(value)}; it takes {self.range}")
+        if not self.takes(number):
+            raise ValueError(f"is {_shown(value)}; it takes {self.range}.{self._slip(number)}")
+        return number
+
+    def _slip(self, value: float) -> str:
+        likely = self.hint and self.high < value and self.takes(value / 100)
+        return " " + self.hint.format(value) if likely else ""
+
+
+@dataclass(frozen=True)
+class Argument:
+    """One argument of a declared function."""
+
+    name: str
+    term: Term
+    default: Any = inspect.Parameter.empty
+
+    @property
+    def optional(self) -> bool:
+        return self.default is not inspect.Parameter.empty
+
+    def read(self, value: object) -> Any:
+        """The value checked and in the term's unit; a ValueError names this argument."""
+        try:
+            return self._read_list(value) if self.term.many else self.term.read(value)
+        except ValueError as problem:
+            raise ValueError(f"{self.name} {problem}") from None
+
+    def _read_list(self, value: object) -> List[Any]:
+        # Blanks at the end of a range are room to grow; a blank inside it is a value forgotten.
+        cells = _flat(value)
+        while cells and _blank(cells[-1]):
+            cells.pop()
+        if not cells:
+            raise ValueError(f"is empty; it takes a list, each {self.term.range}")
+        read: List[Any] = []
+        for position, cell in enumerate(cells, start=1):
+            if _blank(cell):
+                raise ValueError(
+                    f"is blank at place {position} of {len(cells)}; only blanks at the end are passed over"
+                )
+            try:
+                read.append(self.term.read(cell))
+            except ValueError as problem:
+                raise ValueError(f"at place {position} {problem}") from None
+        return read
+
+
+@dataclass(frozen=True)
+class Formula:
+    """A declared function: everything that help, workbooks, faces and tests are derived from."""
+
+    name: str
+    subject: str
+    bare: Callable[..., Any]
+    arguments: Dict[str, Argument]
+    result: Term
+    source: str
+    native: Optional[language.Node]
+    requires: Dict[str, str] = field(default_factory=dict)
+    summary: str = ""
+    checked: Callable[..., Any] = repr
+
+    def call(self, *given: object, **named: object) -> Any:
+        """Read every argument, check them one by one and together, and return the checked result.
+
+        All that is wrong is said in one ValueError.
+        """
+        bound = inspect.signature(self.checked).bind(*given, **named)
+        values: Dict[str, Any] = {}
+        problems: List[str] = []
+        for argument in self.arguments.values():
+            try:
+                values[argument.name] = argument.read(bound.arguments.get(argument.name, argument.default))
+            except ValueError as problem:
+                problems.append(str(problem))
+        if not problems:
+            problems = self._together(values)
+        if problems:
+            raise ValueError(f"{self.name}: {_sentence(problems)}")
+        try:
+            result = self.bare(**values)
+        except ArithmeticError:
+            raise ValueError(f"{self.name}: these values have no answer ({_listed(values)})") from None
+        for number in result if self.result.many else [result]:
+            if not self.result.choices and not self.result.takes(number):
+                raise ValueError(
+                    f"{self.name}: the result would be {number:.6g}; it must be {self.result.range} ({_listed(values)})"
+                )
+        return result
+
+    def _together(self, values: Mapping[str, Any]) -> List[str]:
+        lengths = {name: len(value) for name, value in values.items() if self.arguments[name].term.many}
+        if len(set(lengths.values())) > 1:
+            return ["lists of one length are wanted: " + ", ".join(f"{name} has {n}" for name, n in lengths.items())]
+        return [
+            f"{words} ({_listed({name: values[name] for name in language.names(language.parse(condition))})})"
+            for condition, words in self.requires.items()
+            if not language.compile_python(language.parse(condition))(values)
+        ]
+
+
+REGISTRY: Dict[str, Formula] = {}
+
+
+def formula(
+    *, source: str, native: Optional[str] = None, requires: Optional[Dict[str, str]] = None
+) -> Callable[[Function], Function]:
+    """Declare a function of the trade.
+
+    Parameters
+    ----------
+    source : where the formula comes from, or "common practice, no source"
+    native : the same in the native language (`candlecalc.native`), where a spreadsheet can say it
+    requires : what arguments ask of each other, a condition in the native language with its words
+    """
+
+    def declare(bare: Function) -> Function:
+        declared = _build(bare, source, native, requires or {})
+        if declared.name in REGISTRY:
+            raise TypeError(f"{declared.name} is declared twice")
+        REGISTRY[declared.name] = declared
+        return declared.checked  # type: ignore[return-value]
+
+    return declare
+
+
+def find(function: Union[str, Callable[..., Any]]) -> Formula:
+    """The declaration of a function, by the function or its name; a KeyError where there is none."""
+    return REGISTRY[function if isinstance(function, str) else function.__name__]
+
+
+def _build(bare: Callable[..., Any], source: str, native: Optional[str], requires: Dict[str, str]) -> Formula:
+    hints = get_type_hints(bare, include_extras=True)
+    signature = inspect.signature(bare)
+    arguments = {
+        name: Argument(name, _term(bare, name, hints), parameter.default)
+        for name, parameter in signature.parameters.items()
+    }
+    result = _term(bare, "return", hints)
+    tree = language.parse(native) if native else None
+    conditions = [language.parse(condition) for condition in requires]
+    _check_declaration(bare, arguments, ([tree] if tree else []) + conditions)
+    formula = Formula(
+        name=bare.__name__,
+        subject=bare.__module__.rpartition(".")[2],
+        bare=bare,
+        arguments=arguments,
+        result=result,
+        source=source,
+        native=tree,
+        requires=requires,
+        summary=(inspect.getdoc(bare) or "").partition("\n")[0],
+    )
+    checked = _guarded(formula, conditions)
+    checked.__name__ = checked.__qualname__ = bare.__name__
+    checked.__module__ = bare.__module__
+    checked.__doc__ = _documented(formula)
+    checked.__wrapped__ = bare  # type: ignore[attr-defined]
+    checked.__signature__ = signature.replace(  # type: ignore[attr-defined]
+        parameters=[p.replace(annotation=inspect.Parameter.empty) for p in signature.parameters.values()],
+        return_annotation=inspect.Signature.empty,
+    )
+    object.__setattr__(formula, "checked", checked)
+    return formula
+
+
+def _term(bare: Callable[..., Any], name: str, hints: Mapping[str, Any]) -> Term:
+    for part in getattr(hints.get(name), "__metadata__", ()):
+        if isinstance(part, Term):
+            return part
+    raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
+
+
+def _check_declaration(bare: Callable[..., Any], arguments: Dict[str, Argument], trees: List[language.Node]) -> None:
+    for name, argument in arguments.items():
+        if CELL_LIKE.fullmatch(name):
+            raise TypeError(f"{bare.__name__}: {name} reads like a cell; name it otherwise")
+        if argument.optional:
+            argument.read(argument.default)
+        if len(argument.term.help) > HELP_LENGTH:
+            raise TypeError(f"{bare.__name__}: the help of {name} is over {HELP_LENGTH} characters")
+    for tree in trees:
+        strange = set(language.names(tree)) - set(arguments)
+        if strange:
+            raise TypeError(f"{bare.__name__}: the native form names {', '.join(sorted(strange))}")
+
+
+def _guarded(formula: Formula, conditions: List[language.Node]) -> Callable[..., Any]:
+    """The function with its ranges in its own body: the quickest check, under its true signature.
+
+    A number of another class (numpy's, a Decimal), a text, or anything out of range goes to
+    `Formula.call`, which decides, and refuses with every reason.
+    """
+    names = list(formula.arguments)
+    if any(argument.term.many for argument in formula.arguments.values()):
+        test, inside = "False", "True"
+    else:
+        test = " and ".join(_inline(a.name, a.term, f"_{a.name}") for a in formula.arguments.values())
+        test = " and ".join([test] + [f"({language.python(tree)})" for tree in conditions])
+        inside = "True" if formula.result.choices or formula.result.many else _limits("_result", formula.result)
+    given = ", ".join(
+        f"{name}=_default_{name}" if argument.optional else name for name, argument in formula.arguments.items()
+    )
+    source = f"""
+def {formula.name}({given}):
+    if {test}:
+        try:
+            _result = _bare({", ".join(names)})
+        except ArithmeticError:
+            pass
+        else:
+            if {inside}:
+                return _result
+    return _call({", ".join(names)})
+"""
+    scope: Dict[str, Any] = {"_bare": formula.bare, "_call": formula.call, "_numbers": frozenset((float, int))}
+    for name, argument in formula.arguments.items():
+        scope[f"_default_{name}"] = argument.default
+        scope[f"_{name}"] = frozenset(argument.term.choices)
+    exec(compile(source, f"<{formula.name}>", "exec"), scope)  # noqa: S102
+    checked: Callable[..., Any] = scope[formula.name]
+    return checked
+
+
+def _inline(name: str, term: Term, choices: str) -> str:
+    if term.choices:
+        return f"{name}.__class__ is str and {name} in {choices}"
+    # `__class__` rather than isinstance keeps out bool in the same test.
+    return f"{name}.__class__ in _numbers and {_limits(name, term)}"
+
+
+def _limits(name: str, term: Term) -> str:
+    sign = "<" if term.above else "<="
+    whole = f" and {name} % 1 == 0" if term.whole else ""
+    return f"{term.low!r} {sign} {name} <= {term.high!r}{whole}"
+
+
+def _documented(formula: Formula) -> str:
+    """The docstring with the sections that the declaration knows."""
+    lines = [inspect.getdoc(formula.bare) or "", "", "Parameters", "----------"]
+    for argument in formula.arguments.values():
+        default = f"; {argument.default!r} if left out" if argument.optional else ""
+        many = "list, each " if argument.term.many else ""
+        lines += [f"{argument.name} : {many}{argument.term.range}{default}", f"    {argument.term.help}"]
+    many = "list, each " if formula.result.many else ""
+    lines += ["", "Returns", "-------", f"{many}{formula.result.range}", f"    {formula.result.help}"]
+    lines += ["", "Raises", "------", "ValueError", "    Where an argument or the result is out of its range."]
+    lines += [f"    Where not: {words}." for words in formula.requires.values()]
+    lines += ["", "References", "----------", formula.source]
+    return "\n".join(lines)
+
+
+def _flat(value: object) -> List[object]:
+    """A list, a column or a row of cells, as a flat list."""
+    if isinstance(value, str) or not hasattr(value, "__iter__"):
+        return [value]
+    cells = list(value)
+    return [cell for row in cells for cell in (_flat(row) if isinstance(row, (list, tuple)) else [row])]
+
+
+def _blank(cell: object) -> bool:
+    # NaN is a table's blank.
+    return cell is None or cell == "" or (isinstance(cell, float) and math.isnan(cell))
+
+
+def _shown(value: object) -> str:
+    if isinstance(value, str):
+        return f'"{value}"'
+    if isinstance(value, bool) or value is None:
+        return "blank" if value is None else str(value).upper()
+    return f"{value:g}" if isinstance(value, (int, float)) else repr(value)
+
+
+def _listed(values: Mapping[str, Any]) -> str:
+    return ", ".join(f"{name} {_shown(value)}" for name, value in values.items())
+
+
+def _sentence(problems: List[str]) -> str:
+    # A question keeps its mark: "Did you mean 8%?"
+    text = "; ".join(problem.rstrip(".") for problem in problems)
+    return text if text.endswith("?") else text + "."

@@ -1,0 +1,191 @@
+"""The edge where text such as "12 oz" or "180 F" becomes a number in a term's unit.
+
+Text is read by a small grammar of our own over a table of accepted spellings, never by evaluating an
+expression: a unit library alone takes `180 F` for farads, `454 gr` for grains and `1,5 kg` for 15 kg.
+pint stands behind the table with the dimensions and the exact factors.
+"""
+
+import re
+from functools import cache, lru_cache
+from typing import Any, Dict, List, NamedTuple, Tuple
+
+# Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
+SPELLINGS: Dict[str, str] = {
+    **dict.fromkeys(["g", "gm", "gms", "gr", "gram", "grams", "gramme", "grammes"], "gram"),
+    **dict.fromkeys(["kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"], "kilogram"),
+    **dict.fromkeys(["oz", "ounce", "ounces"], "ounce"),
+    **dict.fromkeys(["lb", "lbs", "pound", "pounds"], "pound"),
+    **dict.fromkeys(["ml", "mls", "cc", "millilitre", "millilitres", "milliliter", "milliliters"], "milliliter"),
+    **dict.fromkeys(["cl", "centilitre", "centilitres", "centiliter", "centiliters"], "centiliter"),
+    **dict.fromkeys(["l", "litre", "litres", "liter", "liters"], "liter"),
+    **dict.fromkeys(["fl oz", "floz", "fluid ounce", "fluid ounces"], "fluid_ounce"),
+    **dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], "millimeter"),
+    **dict.fromkeys(["cm", "centimetre", "centimetres", "centimeter", "centimeters"], "centimeter"),
+    **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d"], "inch"),
+    **dict.fromkeys(["c", "degc", "deg c", "\u00b0c", "celsius"], "degC"),
+    **dict.fromkeys(["f", "degf", "deg f", "\u00b0f", "fahrenheit"], "degF"),
+    **dict.fromkeys(["min", "mins", "minute", "minutes"], "minute"),
+    **dict.fromkeys(["h", "hr", "hrs", "hour", "hours"], "hour"),
+    **dict.fromkeys(["g/ml", "g/cc", "g/cm3"], "gram/milliliter"),
+    "kg/m3": "kilogram/meter**3",
+    "%": "percent",
+}
+
+# The unit a term holds its numbers in -> what kind of thing it is, and that unit for pint.
+DIMENSIONS: Dict[str, Tuple[str, str]] = {
+    "g": ("a weight", "gram"),
+    "ml": ("a volume", "milliliter"),
+    "mm": ("a length", "millimeter"),
+    "C": ("a temperature", "degC"),
+    "min": ("a time", "minute"),
+    "h": ("a time", "hour"),
+    "g/ml": ("a density", "gram/milliliter"),
+}
+EXAMPLES = {
+    "a weight": '340 or "12 oz"',
+    "a volume": '240 or "8 fl oz"',
+    "a length": '75 or "3 in"',
+    "a temperature": '80 or "176 F"',
+    "a time": '90 or "90 min"',
+    "a density": '0.9 or "0.9 g/ml"',
+    "a share": '0.08 or "8%"',
+    "an amount of money": "12.50",
+    "a number": "24",
+}
+NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "fl oz",
+         "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
+         "degF": "F", "minute": "min", "hour": "h", "percent": "%", "gram/milliliter": "g/ml",
+         "kilogram/meter**3": "kg/m3"}  # fmt: skip
+
+_PIECE = re.compile(r"\s*(?P<number>[0-9][0-9.,]*|[.,][0-9]+)\s*(?P<unit>[^0-9.,+\-\s][^0-9]*(?:3(?![0-9.,]))?)?")
+
+
+class Reading(NamedTuple):
+    """Text as read: its value in the term's unit, and the unit it was written in ("" for none)."""
+
+    value: float
+    unit: str
+
+
+def kind_of(unit: str) -> str:
+    """What a term's unit measures, in words: "a weight", "a share", "an amount of money", "a number"."""
+    if unit in DIMENSIONS:
+        return DIMENSIONS[unit][0]
+    if unit.startswith("of "):
+        return "a share"
+    return "an amount of money" if unit.startswith("money") else "a number"
+
+
+def read(text: str, unit: str) -> Reading:
+    """Read `text` as a value in `unit`; a ValueError says what was got and what is taken.
+
+    >>> read("10 oz", "g")
+    Reading(value=283.49523125, unit='ounce')
+    """
+    kind = kind_of(unit)
+    pieces = _pieces(text, kind)
+    spelled = [SPELLINGS[name] for _, name in pieces if name]
+    if not spelled:
+        if len(pieces) > 1:
+            raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
+        return Reading(pieces[0][0], "")
+    if len(spelled) < len(pieces):
+        raise ValueError(f"a unit is missing beside a number; it takes {kind} such as {EXAMPLES[kind]}")
+    if len(pieces) > 1 and spelled != ["pound", "ounce"]:
+        raise ValueError('only pounds and ounces are read together ("5 lb 4 oz")')
+    target = "percent" if kind == "a share" else DIMENSIONS.get(unit, ("", ""))[1]
+    for name in spelled:
+        if not target or not _alike(name, target):
+            raise ValueError(_other_kind(pieces[0], name, kind))
+    if kind == "a share":
+        return Reading(pieces[0][0] / 100, "percent")
+    return Reading(sum(convert(value, name, target) for (value, _), name in zip(pieces, spelled)), spelled[0])
+
+
+def convert(value: float, unit: str, to: str) -> float:
+    """A value from one unit to another, both as pint names them; factors are exact by definition."""
+    if unit == to:
+        return value
+    if "deg" in unit:  # the one conversion with a zero of its own
+        return (value - 32) * 5 / 9 if unit == "degF" else value * 9 / 5 + 32
+    factor, divisor = _factor(unit, to)
+    return value * factor / divisor
+
+
+def factor(unit: str, to: str) -> float:
+    """How many of `to` make one `unit`, both as pint names them (no temperatures)."""
+    return convert(1.0, unit, to)
+
+
+def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
+    rest = text.replace("\u00a0", " ").replace("\u202f", " ").strip()
+    if not rest:
+        raise ValueError(f"it is empty; it takes {kind} such as {EXAMPLES[kind]}")
+    sign = -1.0 if rest[0] in "-\u2212" else 1.0
+    rest = rest.lstrip("-\u2212") if sign < 0 else rest
+    found: List[Tuple[float, str]] = []
+    while rest:
+        match = _PIECE.match(rest)
+        if not match:
+            raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
+        name = " ".join((match.group("unit") or "").lower().replace(".", "").split())
+        if name and name not in SPELLINGS:
+            raise ValueError(f'"{name}" is no unit known here; it takes {kind} such as {EXAMPLES[kind]}')
+        found.append((sign * _number(match.group("number")), name))
+        rest = rest[match.end() :].strip()
+    if sign < 0 and len(found) > 1:
+        raise ValueError(f"a minus is read before one number only; it takes {kind} such as {EXAMPLES[kind]}")
+    return found
+
+
+def _number(text: str) -> float:
+    """Digits with a decimal point or a decimal comma. Thousands marks are refused, never guessed."""
+    whole, comma, decimals = text.partition(",")
+    if comma and len(decimals) == 3 and whole.isdigit() and whole.strip("0"):
+        raise ValueError(f'"{text}" can be read two ways: write {whole}.{decimals} or {whole}{decimals}')
+    plain = text.replace(",", ".")
+    if plain.count(".") > 1:
+        raise ValueError(f'"{text}" is not a plain number: leave out thousands marks, as in 1234.5')
+    return float(plain)
+
+
+def _other_kind(piece: Tuple[float, str], got: str, wanted: str) -> str:
+    value, spelling = piece
+    text = f'"{value:g} {spelling}" is {_kind_of_pint(got)}; it takes {wanted} such as {EXAMPLES[wanted]}'
+    if got == "ounce" and wanted == "a volume":
+        return f"{text}. Did you mean {value:g} fl oz, or {value:g} oz of water weighed?"
+    if got == "fluid_ounce" and wanted == "a weight":
+        return f"{text}. Did you mean {value:g} oz on the scale?"
+    return text
+
+
+def _kind_of_pint(name: str) -> str:
+    if name == "percent":
+        return "a share"
+    return next(kind for kind, target in DIMENSIONS.values() if _alike(name, target))
+
+
+@cache
+def _alike(unit: str, other: str) -> bool:
+    if "percent" in (unit, other):
+        return unit == other
+    registry = _registry()
+    same: bool = registry.Unit(unit).dimensionality == registry.Unit(other).dimensionality
+    return same
+
+
+@cache
+def _factor(unit: str, to: str) -> Tuple[float, float]:
+    # pint reaches some factors through metres and litres and loses the last digit: keep twelve, or
+    # the defined factor where one is that long, and divide rather than multiply by a reciprocal.
+    forward = float(_registry().Quantity(1, unit).to(to).magnitude)
+    if forward >= 1:
+        return float(f"{forward:.13g}"), 1.0
+    return 1.0, float(f"{float(_registry().Quantity(1, to).to(unit).magnitude):.13g}")
+
+
+@lru_cache(maxsize=1)
+def _registry() -> Any:
+    from pint import UnitRegistry  # a third of a second: only where text with a unit is read
+
+    return UnitRegistry(cache_folder=None)
