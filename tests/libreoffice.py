@@ -1,0 +1,202 @@
+"""LibreOffice as the judge: what a workbook's cells come to when every formula is calculated anew.
+
+    office.recalculated(path)                              {("Melts", "B4"): 40.0, ...}
+    office.recalculated_all([path, other])                 the same for several files
+    office.edited(path, {("Melts", "B4"): "=2*20"})        the same after typing into cells (None clears one)
+    office.edited_each(path, [changes, other_changes])     one file opened once; each set from the file as it is
+    office.saved_as(path, "ods")                           the path of a copy that LibreOffice saved
+    office.pdf(path)                                       the path of its pages as PDF
+    stored(path)                                           what the file holds, in the same form, not calculated
+
+Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
+"#N/A" and the like. Empty cells are left out; a formula that gives an empty text is there as "".
+
+One office serves a test process: it is started at the first question, under a profile of its own.
+"""
+
+import atexit
+import contextlib
+import datetime
+import json
+import os
+import selectors
+import shutil
+import signal
+import subprocess
+import tempfile
+import time
+from collections.abc import Iterable, Mapping
+from functools import cache
+from pathlib import Path
+
+from openpyxl import load_workbook
+from openpyxl.utils.datetime import to_excel
+
+SECONDS = 120  # for one question; a start takes a few
+Cell = tuple[str, str]
+Values = dict[Cell, object]
+Changes = Mapping[Cell, object]
+
+
+class OfficeError(RuntimeError):
+    """The office is missing, did not answer, or could not do what was asked."""
+
+
+class Error(str):
+    """An error value in a cell, equal to its text; a cell that holds the text itself is a plain str."""
+
+
+class Office:
+    def __init__(self, seconds: float = SECONDS) -> None:
+        self.seconds = seconds
+        self._folder: Path | None = None
+        self._worker: subprocess.Popen[bytes] | None = None
+
+    def recalculated(self, path: Path) -> Values:
+        return self.edited(path, {})
+
+    def recalculated_all(self, paths: Iterable[Path]) -> list[Values]:
+        return [self.recalculated(path) for path in paths]
+
+    def edited(self, path: Path, changes: Changes) -> Values:
+        return self.edited_each(path, [changes])[0]
+
+    def edited_each(self, path: Path, edits: Iterable[Changes]) -> list[Values]:
+        answer = self._ask(path=_existing(path), edits=[_rows(changes) for changes in edits])
+        return [{(sheet, cell): _value(value) for sheet, cell, value in values} for values in answer]
+
+    def saved_as(self, path: Path, kind: str, changes: Changes | None = None) -> Path:
+        folder = tempfile.mkdtemp(dir=self._home())
+        copy = Path(folder, Path(path).stem).with_suffix(f".{kind}")
+        self._ask(path=_existing(path), edits=[_rows(changes or {})], save=str(copy), kind=kind)
+        return copy
+
+    def pdf(self, path: Path) -> Path:
+        return self.saved_as(path, "pdf")
+
+    def close(self) -> None:
+        if self._worker:
+            with contextlib.suppress(subprocess.TimeoutExpired):
+                self._worker.communicate(timeout=20)  # the end of its input asks it to leave
+            self._stop()
+        if self._folder:
+            shutil.rmtree(self._folder, ignore_errors=True)
+            self._folder = None
+
+    def _home(self) -> Path:
+        # Saved copies live as long as the office; the profile beside them is this process's alone.
+        if not self._folder:
+            self._folder = Path(tempfile.mkdtemp(prefix="office"))
+        return self._folder
+
+    def _ask(self, **request: object) -> list[list[list[object]]]:
+        if not self._worker:
+            self._start()
+        assert self._worker and self._worker.stdin
+        self._worker.stdin.write(json.dumps(request).encode() + b"\n")
+        self._worker.stdin.flush()
+        reply = self._reply()
+        if "problem" in reply:
+            raise OfficeError(f"{Path(str(request['path'])).name}: {reply['problem']}")
+        return reply["answer"]
+
+    def _start(self) -> None:
+        profile = self._home() / f"{self._home().name}profile"
+        profile.mkdir(exist_ok=True)
+        self._worker = subprocess.Popen(  # noqa: S603
+            [_python(), str(Path(__file__).with_name("office_worker.py")), _soffice(), str(profile)],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            start_new_session=True,  # so that the office and its children are stopped together
+            env={name: value for name, value in os.environ.items() if not name.startswith("PYTHON")},
+        )
+        self._reply()
+
+    def _reply(self) -> dict:
+        assert self._worker and self._worker.stdout
+        end, line = time.monotonic() + self.seconds, b""
+        with selectors.DefaultSelector() as waiting:
+            waiting.register(self._worker.stdout, selectors.EVENT_READ)
+            while not line.endswith(b"\n"):
+                ready = waiting.select(max(0, end - time.monotonic()))
+                part = os.read(self._worker.stdout.fileno(), 1 << 20) if ready else b""
+                if not part:
+                    self._stop()
+                    why = "stopped" if ready else f"gave no answer in {self.seconds:g} seconds"
+                    raise OfficeError(f"LibreOffice {why}.")
+                line += part
+        return json.loads(line)
+
+    def _stop(self) -> None:
+        assert self._worker
+        with contextlib.suppress(ProcessLookupError):
+            os.killpg(self._worker.pid, signal.SIGKILL)
+        self._worker.communicate()
+        self._worker = None
+
+
+@cache
+def shared() -> Office:
+    """The office of this process."""
+    office = Office()
+    atexit.register(office.close)
+    return office
+
+
+def recalculated(path: Path) -> Values:
+    return shared().recalculated(path)
+
+
+def recalculated_all(paths: Iterable[Path]) -> list[Values]:
+    return shared().recalculated_all(paths)
+
+
+def edited(path: Path, changes: Changes) -> Values:
+    return shared().edited(path, changes)
+
+
+def stored(path: Path) -> Values:
+    """Every value a workbook file holds as it stands, in the form that `recalculated` gives."""
+    values: Values = {}
+    for sheet in load_workbook(path, data_only=True).worksheets:
+        for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
+            error = cell.data_type == "e"
+            values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)
+    return values
+
+
+def _existing(path: Path) -> str:
+    if not Path(path).is_file():
+        raise FileNotFoundError(path)
+    return str(Path(path).resolve())
+
+
+def _rows(changes: Changes) -> list[list[object]]:
+    return [[sheet, cell, _plain(value)] for (sheet, cell), value in changes.items()]
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, datetime.date | datetime.time | datetime.timedelta):
+        return float(to_excel(value))
+    return float(value) if isinstance(value, int | float) else value
+
+
+def _value(value: object) -> object:
+    return Error(value["error"]) if isinstance(value, dict) else value
+
+
+def _soffice() -> str:
+    found = shutil.which("soffice") or shutil.which("libreoffice")
+    if not found:
+        raise OfficeError("LibreOffice is not installed (soffice is not on the PATH); see tests/setup.sh.")
+    return found
+
+
+@cache
+def _python() -> str:
+    """A Python that can talk to the office: the system's with python3-uno, or the suite's own."""
+    folders = [Path(folder) for folder in os.get_exec_path()] + [Path(_soffice()).resolve().parent]
+    for python in [folder / name for folder in folders for name in ("python3", "python")]:
+        if python.exists() and subprocess.run([python, "-c", "import uno"], capture_output=True).returncode == 0:  # noqa: S603
+            return str(python)
+    raise OfficeError("No Python can talk to LibreOffice (python3-uno is missing); see tests/setup.sh.")

@@ -1,0 +1,153 @@
+"""Runs under the office suite's own Python: starts the office and answers requests, a line of JSON each.
+
+`libreoffice.py` starts it as `office_worker.py SOFFICE PROFILE`. `uno` is imported where it is used: only
+that Python has it, and the test run reads this file too.
+"""
+
+import contextlib
+import json
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+START_SECONDS, STOP_SECONDS = 90, 10
+FILTERS = {"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8", "pdf": "calc_pdf_Export"}
+# The error values that files can name; any other is shown as Calc shows it.
+ERRORS = {32767: "#N/A", 503: "#NUM!", 519: "#VALUE!", 521: "#NULL!", 524: "#REF!", 525: "#NAME?", 532: "#DIV/0!"}
+
+
+def main(soffice, profile):
+    # A pipe has a name of our own choosing, where a port could be taken by another office.
+    pipe = f"pipe,name=candles{Path(profile).name};urp;"
+    office = subprocess.Popen(  # noqa: S603
+        [soffice, f"-env:UserInstallation={Path(profile).as_uri()}", f"--accept={pipe}"]
+        + ["--headless", "--norestore", "--nolockcheck", "--nodefault", "--nologo"],
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.DEVNULL,
+    )
+    try:
+        desktop = _desktop(office, pipe)
+        _say({"ready": True})
+        for line in sys.stdin:
+            _say(_answer(desktop, json.loads(line)))
+        with contextlib.suppress(Exception):  # the office hangs up before it answers
+            desktop.terminate()
+        office.wait(STOP_SECONDS)
+    finally:
+        office.terminate()
+
+
+def _desktop(office, pipe):
+    import uno
+
+    context = uno.getComponentContext()
+    resolver = context.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", context)
+    end = time.monotonic() + START_SECONDS
+    while time.monotonic() < end and office.poll() is None:
+        try:
+            remote = resolver.resolve(f"uno:{pipe}StarOffice.ComponentContext")
+            return remote.ServiceManager.createInstanceWithContext("com.sun.star.frame.Desktop", remote)
+        except Exception:  # not up yet
+            time.sleep(0.1)
+    raise SystemExit("the office did not start")
+
+
+def _say(message):
+    print(json.dumps(message), flush=True)
+
+
+def _answer(desktop, request):
+    try:
+        return {"answer": _do(desktop, **request)}
+    except Exception as problem:
+        return {"problem": f"{type(problem).__name__}: {getattr(problem, 'Message', problem)}"}
+
+
+def _do(desktop, path, edits=((),), save=None, kind=None):
+    """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`."""
+    book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
+    if book is None or not hasattr(book, "Sheets"):
+        raise ValueError(f"{Path(path).name} was not opened as a workbook")
+    try:
+        if save is None:
+            return [_after(book, changes) for changes in edits]
+        _type(book, edits[0])
+        book.calculateAll()
+        book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
+        return save
+    finally:
+        book.close(True)
+
+
+def _property(name, value):
+    from com.sun.star.beans import PropertyValue
+
+    return PropertyValue(name, 0, value, 0)
+
+
+def _after(book, changes):
+    before = _type(book, changes)
+    # Calc trusts the values stored in a file; this calculates every formula anew.
+    book.calculateAll()
+    values = [[sheet.Name, *cell] for sheet in book.Sheets for cell in _values(sheet)]
+    for cell, stood, kind in reversed(before):
+        _put(cell, stood, kind)
+    return values
+
+
+def _type(book, changes):
+    """Type each value; returns what stood there, to put it back."""
+    before = []
+    for sheet, reference, value in changes:
+        if not book.Sheets.hasByName(sheet):
+            raise ValueError(f"there is no sheet {sheet}")
+        cell = book.Sheets.getByName(sheet).getCellRangeByName(reference)
+        if book.Sheets.getByName(sheet).isProtected() and cell.CellProtection.IsLocked:
+            raise ValueError(f"{sheet}, {reference} is locked")
+        kind = cell.getType().value
+        stood = {"VALUE": cell.getValue, "TEXT": cell.getString}.get(kind, cell.getFormula)()
+        before.append((cell, stood, kind))
+        _put(cell, value, "FORMULA" if str(value)[:1] == "=" else "")
+    return before
+
+
+def _put(cell, value, kind):
+    if value is None or kind == "EMPTY":
+        cell.setString("")
+        cell.clearContents(1 | 2 | 4 | 16)  # number, date, text, formula; the format stays
+    elif kind == "FORMULA":
+        cell.setFormula(value)
+    elif isinstance(value, str):
+        cell.setString(value)
+    else:
+        cell.setValue(float(value))
+
+
+def _values(sheet):
+    cursor = sheet.createCursor()
+    cursor.gotoStartOfUsedArea(False)
+    top, left = cursor.RangeAddress.StartRow, cursor.RangeAddress.StartColumn
+    cursor.gotoEndOfUsedArea(True)
+    rows = zip(cursor.getDataArray(), cursor.getFormulaArray())
+    for row, (values, formulas) in enumerate(rows, start=top):
+        for column, (value, formula) in enumerate(zip(values, formulas), start=left):
+            if formula == "":
+                continue  # an empty cell; a formula that gives an empty text is kept
+            if value is None or formula[:1] == "=":
+                error = sheet.getCellByPosition(column, row).getError() if value is None else 0
+                value = {"error": ERRORS.get(error, f"Err:{error}")} if error else value
+            yield f"{_letters(column)}{row + 1}", value
+
+
+def _letters(column):
+    letters = ""
+    column += 1
+    while column:
+        column, rest = divmod(column - 1, 26)
+        letters = chr(65 + rest) + letters
+    return letters
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])
