@@ -1,5 +1,6 @@
 """The trade's arithmetic as plain functions: numbers in fixed units, no file or workbook in sight."""
 
+from candlecalc.calc.batch import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403
 from candlecalc.calc.fragrance import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403

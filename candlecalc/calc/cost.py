@@ -14,20 +14,23 @@ from candlecalc.calc.terms import (
     Cost,
     Count,
     Digits,
+    Factor,
     GoodShare,
     HourlyRate,
-    Hours,
     Minutes,
     Money,
     MoneyParts,
     PackPrice,
     PackSize,
+    PaidShare,
+    PartAmounts,
     People,
     Quantity,
     Rise,
     Sharing,
     SignedMoney,
     UnitCost,
+    UnitCosts,
     Waste,
     Weight,
 )
@@ -55,6 +58,26 @@ def material_cost(amount: Quantity, cost: UnitCost) -> Money:
     2.0
     """
     return amount * cost
+
+
+@formula(native="size*factor", source=ALGEBRA)
+def in_unit(size: Quantity, factor: Factor) -> Quantity:
+    """A quantity in another unit, by how many of that unit make one.
+
+    >>> in_unit(size=2, factor=16)
+    32
+    """
+    return size * factor
+
+
+@formula(native="SUMPRODUCT(amounts,costs)", source=JOB_COST)
+def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
+    """Cost of several parts: how much of each, at its unit cost.
+
+    >>> parts_cost(amounts=[200, 16, 1], costs=[0.01, 0.05, 1.25])
+    4.05
+    """
+    return math.fsum(amount * cost for amount, cost in zip(amounts, costs))
 
 
 @formula(source=LARGEST_REMAINDER)
@@ -118,6 +141,26 @@ def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
     return each + setup / batch
 
 
+@formula(native="minutes*share", source=ALGEBRA)
+def paid_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
+    """Working minutes that are paid help, by their share of the time.
+
+    >>> paid_minutes(minutes=10, share=0.25)
+    2.5
+    """
+    return minutes * share
+
+
+@formula(native="minutes*(1-share)", source=ALGEBRA)
+def own_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
+    """Working minutes of the maker's own, where `share` of the time is paid help.
+
+    >>> own_minutes(minutes=10, share=0.25)
+    7.5
+    """
+    return minutes * (1 - share)
+
+
 @formula(native="minutes/60*people*rate", source=JOB_COST)
 def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Money:
     """Cost of working time at an hourly rate: paid help or the maker's own.
@@ -138,14 +181,14 @@ def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
     return overhead / activity
 
 
-@formula(native="hours*rate", source=OVERHEAD)
-def overhead_cost(hours: Hours, rate: HourlyRate) -> Money:
-    """Overhead that hours of work carry at a rate.
+@formula(native="minutes/60*rate", source=OVERHEAD)
+def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
+    """Overhead that working time carries at a rate for the hour.
 
-    >>> overhead_cost(hours=66, rate=2.5)
-    165.0
+    >>> overhead_cost(minutes=90, rate=2.5)
+    3.75
     """
-    return hours * rate
+    return minutes / 60 * rate
 
 
 @formula(native="materials+labour+overhead", source=JOB_COST)
@@ -181,11 +224,33 @@ def cost_each(cost: Cost, batch: Batch) -> Cost:
     return cost / batch
 
 
-@formula(native="cost*(1+rise)", source=ALGEBRA)
-def cost_after_rise(cost: Cost, rise: Rise) -> Cost:
-    """A cost after its prices rise (or fall, with a minus) by a share.
+@formula(native="cost+setup/batch-setup/usual", source=ALGEBRA)
+def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
+    """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
 
-    >>> cost_after_rise(cost=5, rise=0.1)
-    5.5
+    `setup` is what setting up once costs.
+
+    >>> cost_at_batch(cost=5, setup=12, usual=12, batch=24)
+    4.5
     """
-    return cost * (1 + rise)
+    return cost + setup / batch - setup / usual
+
+
+@formula(native="cost+materials*rise", source=ALGEBRA)
+def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
+    """A cost after the price of the materials in it rises (or falls, with a minus) by a share.
+
+    >>> cost_with_rise(cost=8, materials=5, rise=0.1)
+    8.5
+    """
+    return cost + materials * rise
+
+
+@formula(native="cost*count", source=ALGEBRA)
+def cost_of_all(cost: Cost, count: Count) -> Cost:
+    """Cost of so many candles alike.
+
+    >>> cost_of_all(cost=4.5, count=24)
+    108.0
+    """
+    return cost * count

@@ -18,7 +18,6 @@ from candlecalc.calc.terms import (
     Step,
     TotalShare,
     Wax,
-    Weight,
 )
 from candlecalc.formula import Term, formula
 from candlecalc.rounding import round_half_away
@@ -121,16 +120,6 @@ def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
     return (oil + step / 2) / (wax - step / 2) - oil / wax
 
 
-@formula(native="ROUND(weight/step,0)*step", source=PRACTICE)
-def to_scale_step(weight: Weight, step: Weight) -> Weight:
-    """A weight as the scale can show it: the nearest whole number of steps.
-
-    >>> to_scale_step(weight=41.27, step=0.5)
-    41.5
-    """
-    return round_half_away(weight / step) * step
-
-
 @formula(
     native="ROUND(wax*load/step,0)*step/(ROUND(wax/step,0)*step)",
     requires={"wax >= step": "the wax must weigh at least one step of the scale"},
@@ -176,6 +165,16 @@ def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> Load:
     0.25
     """
     return highest / (1 - highest * (basis == "of total"))
+
+
+@formula(native='highest/(1+highest*(basis="of wax"))', source=MASS_PERCENT)
+def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> Limit:
+    """The supplier's highest load as a share of the finished candle, whichever way it was stated.
+
+    >>> highest_of_total(highest=0.25, basis="of wax")
+    0.2
+    """
+    return highest / (1 + highest * (basis == "of wax"))
 
 
 @formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)

@@ -27,6 +27,7 @@ from candlecalc.calc.terms import (
     Stated,
     Tax,
     TaxedPrice,
+    Times,
 )
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
@@ -62,6 +63,36 @@ def price_from_markup(cost: Cost, markup: Markup) -> Price:
     1087.5
     """
     return cost * (1 + markup)
+
+
+@formula(native="fee+postage+packing-charged", source=ALGEBRA)
+def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, charged: Money = 0.0) -> SignedMoney:
+    """What an order costs the maker besides its candles, less the postage the buyer pays.
+
+    >>> order_cost(fee=0.25, postage=5.5, packing=1, charged=4)
+    2.75
+    """
+    return fee + postage + packing - charged
+
+
+@formula(native="least/per_order", source=ALGEBRA)
+def least_each(least: Money, per_order: PerOrder) -> Money:
+    """The smallest fee of an order, as each candle's part of it.
+
+    >>> least_each(least=3, per_order=2)
+    1.5
+    """
+    return least / per_order
+
+
+@formula(native="cost*times", source=ALGEBRA)
+def fixed_for_season(cost: Money, times: Times) -> Money:
+    """What a place costs over the season, from its cost a day or a month.
+
+    >>> fixed_for_season(cost=45, times=6)
+    270
+    """
+    return cost * times
 
 
 @formula(native="item+order/per_order", source=ALGEBRA)

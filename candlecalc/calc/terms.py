@@ -10,6 +10,7 @@ PERCENT = "Did you mean {:g}%?"
 Wax = Annotated[float, Term("g", "wax in the melt, before any oil")]
 Oil = Annotated[float, Term("g", "fragrance oil to weigh out")]
 Fill = Annotated[float, Term("g", "wax and oil together, as poured into a vessel or a batch")]
+Dye = Annotated[float, Term("g", "dye to weigh out")]
 Weight = Annotated[float, Term("g", "a weight, in any unit; the answer is in the same unit")]
 Water = Annotated[float, Term("g", "the water the vessel holds to the brim, as weighed on a scale in air")]
 Step = Annotated[float, Term("g", "the smallest step the scale shows", above=True)]
@@ -26,6 +27,8 @@ TotalShare = Annotated[
     Term("of total weight", "fragrance oil as a share of wax and oil together", high=1 / 3, hint=PERCENT),
 ]
 Part = Annotated[float, Term("of the blend", "share of one oil, or of one wax, in a blend", high=1.0, hint=PERCENT)]
+DyeShare = Annotated[float, Term("of wax weight", "dye as a share of wax weight", high=0.1, hint=PERCENT)]
+PaidShare = Annotated[float, Term("of the time", "share of the working time that is paid help", high=1.0, hint=PERCENT)]
 Parts = Annotated[
     Sequence[float],
     Term("of the blend", "share of each oil in the blend; together 1", high=1.0, hint=PERCENT, many=True),
@@ -87,8 +90,8 @@ Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=Tr
 Batch = Annotated[float, Term("", "how many candles are made together", low=1.0, high=1e6, whole=True)]
 PerOrder = Annotated[float, Term("", "how many candles an order holds on average", low=1.0, high=1e6)]
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
+Times = Annotated[float, Term("", "how many days or months of it there are", high=1e6)]
 Minutes = Annotated[float, Term("min", "working time", high=1e6)]
-Hours = Annotated[float, Term("h", "working time", high=1e6)]
 Activity = Annotated[float, Term("h", "hours of work over the same time", high=1e6, above=True)]
 
 # Money
@@ -107,6 +110,9 @@ PackPrice = Annotated[float, Term("money", "price of the pack")]
 PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True)]
 UnitCost = Annotated[float, Term("money per unit", "cost of one unit of the material: a piece, or a unit of weight")]
 Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per")]
+Factor = Annotated[float, Term("", "how many of the other unit make one of this", above=True)]
+UnitCosts = Annotated[Sequence[float], Term("money per unit", "cost of one unit of each part", many=True)]
+PartAmounts = Annotated[Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True)]
 HourlyRate = Annotated[float, Term("money per h", "money for an hour of work")]
 PriceStep = Annotated[float, Term("money", "the step between the prices the maker uses", above=True)]
 Ending = Annotated[float, Term("money", "what prices end in, below the step: 0.95 for 17.95")]

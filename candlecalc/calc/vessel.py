@@ -16,7 +16,6 @@ from candlecalc.calc.terms import (
     Water,
     WaterTemperature,
     Wax,
-    Weight,
 )
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
@@ -142,13 +141,3 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
     25
     """
     return math.floor(round_half_away(wax * (1 + load) / fill, 6))
-
-
-@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
-def enough_for(available: Weight, each: Weight) -> Count:
-    """Candles that what is on hand is enough for, where each takes the same weight.
-
-    >>> enough_for(available=2000, each=160)
-    12
-    """
-    return math.floor(round_half_away(available / each, 6))

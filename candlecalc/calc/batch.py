@@ -1,0 +1,92 @@
+"""Batch: weighing out to the scale's step, pots, pieces, and what is on hand."""
+
+import math
+
+from candlecalc.calc.sources import ALGEBRA, PRACTICE
+from candlecalc.calc.terms import Count, Quantity, Weight
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+
+
+@formula(native="ROUND(weight/step,0)*step", requires={"step > 0": "step must be more than 0"}, source=PRACTICE)
+def to_scale_step(weight: Weight, step: Weight) -> Weight:
+    """A weight as the scale can show it: the nearest whole number of steps.
+
+    >>> to_scale_step(weight=41.27, step=0.5)
+    41.5
+    """
+    return round_half_away(weight / step) * step
+
+
+@formula(native="ROUND(each*count/step,0)*step", requires={"step > 0": "step must be more than 0"}, source=PRACTICE)
+def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
+    """What to weigh out for a batch, to the scale's step.
+
+    >>> weigh_out(each=15.52, count=24, step=0.5)
+    372.5
+    """
+    return round_half_away(each * count / step) * step
+
+
+@formula(native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
+def full_pots(melt: Weight, pot: Weight) -> Count:
+    """Full pots in a melt, where a pot holds so much at most.
+
+    >>> full_pots(melt=7040, pot=3200)
+    2
+    """
+    return math.floor(round_half_away(melt / pot, 6))
+
+
+@formula(native="MAX(0,ROUND(melt-pots*pot,6))", source=PRACTICE)
+def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
+    """What is left for the last pot after the full ones; nothing where they take it all.
+
+    >>> last_pot(melt=7040, pots=2, pot=3200)
+    640.0
+    """
+    return max(0.0, round_half_away(melt - pots * pot, 6))
+
+
+@formula(
+    native="ROUND(each*pot/melt/step,0)*step",
+    requires={"step > 0": "step must be more than 0", "melt > 0": "melt must be more than 0"},
+    source=PRACTICE,
+)
+def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weight:
+    """What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all.
+
+    >>> weigh_for_pot(each=16, pot=2160, melt=216, step=1)
+    160.0
+    """
+    return round_half_away(each * pot / melt / step) * step
+
+
+@formula(native="each*count", source=ALGEBRA)
+def pieces_for(each: Count, count: Count) -> Count:
+    """Pieces to count out for a batch.
+
+    >>> pieces_for(each=2, count=24)
+    48
+    """
+    return each * count
+
+
+@formula(native="MAX(0,needed-on_hand)", source=ALGEBRA)
+def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
+    """How much is missing; nothing where there is enough.
+
+    >>> short_by(needed=24, on_hand=20)
+    4
+    """
+    return max(0, needed - on_hand)
+
+
+@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
+def enough_for(available: Weight, each: Weight) -> Count:
+    """Candles that what is on hand is enough for, where each takes the same weight.
+
+    >>> enough_for(available=2000, each=160)
+    12
+    """
+    return math.floor(round_half_away(available / each, 6))
