@@ -90,7 +90,7 @@ def _after(book, changes):
     before = _type(book, changes)
     # Calc trusts the values stored in a file; this calculates every formula anew.
     book.calculateAll()
-    values = [[sheet.Name, *cell] for sheet in book.Sheets for cell in _values(sheet)]
+    values = [[name, *cell] for name in book.Sheets.ElementNames for cell in _values(book.Sheets.getByName(name))]
     for cell, stood, kind in reversed(before):
         _put(cell, stood, kind)
     return values
