@@ -1,0 +1,108 @@
+"""Arguments in range for any declared function, for the tests that go over all of them.
+
+within(declared)       a hypothesis strategy
+samples(declared, n)   the same n lists of arguments each time: the ends of each range first, then spread
+"""
+
+import math
+import random
+from itertools import islice
+
+from hypothesis import strategies as st
+
+from candlecalc.formula import LARGEST
+
+MOST = 1e6  # where a range has no end of its own: enough for any maker
+LEAST = 1e-3  # where a range leaves out its end
+
+
+def within(declared):
+    """Values for every argument, one dictionary, such that the checked function takes them."""
+    arguments = {name: _values(argument.term) for name, argument in declared.arguments.items()}
+    return st.fixed_dictionaries(arguments).filter(lambda values: _taken(declared, values))
+
+
+def samples(declared, count):
+    """At least `count` dictionaries of arguments that the checked function takes."""
+    found = [values for values in _ends(declared) if _taken(declared, values)]
+    return found + list(islice(_spread(declared), max(count - len(found), count // 2)))
+
+
+def _values(term):
+    if term.choices:
+        return st.sampled_from(term.choices)
+    low, high = limits(term)
+    return st.integers(int(low), int(high)).map(float) if term.whole else st.floats(low, high)
+
+
+def limits(term):
+    """The ends of a term's range as numbers to try, both inside it."""
+    low = -MOST if term.low <= -LARGEST else term.low + LEAST * term.above
+    return low, min(term.high, MOST)
+
+
+def _taken(declared, values):
+    try:
+        declared.checked(**values)
+    except ValueError:
+        return False
+    return True
+
+
+def _ends(declared):
+    """Each argument in turn at each end of its range, the others somewhere inside theirs."""
+    chance = random.Random(f"{declared.name} ends")  # noqa: S311
+    for name, argument in declared.arguments.items():
+        term = argument.term
+        for end in term.choices or limits(term):
+            for _ in range(20):
+                values = _drawn(declared, chance)
+                values[name] = [end] * len(values[name]) if term.many else end
+                values = _sharing(declared, values)
+                if _taken(declared, values):
+                    yield values
+                    break
+
+
+def _spread(declared):
+    chance = random.Random(declared.name)  # noqa: S311
+    for _ in range(20000):
+        values = _sharing(declared, _drawn(declared, chance))
+        if _taken(declared, values):
+            yield values
+    raise AssertionError(f"{declared.name}: too few values were taken")
+
+
+def _drawn(declared, chance):
+    length = chance.randint(1, 4)
+    return {
+        name: [_one(argument.term, chance) for _ in range(length)]
+        if argument.term.many
+        else _one(argument.term, chance)
+        for name, argument in declared.arguments.items()
+    }
+
+
+def _one(term, chance):
+    if term.choices:
+        return chance.choice(term.choices)
+    low, high = limits(term)
+    if term.whole:
+        return float(round(_between(low, high, chance)))
+    # As a maker types them: a few decimals, sums and weights rarely in the thousands.
+    return min(high, max(low, float(f"{_between(low, high, chance):.4g}")))
+
+
+def _between(low, high, chance):
+    if high - low <= 10 or low < 0:
+        return chance.uniform(low, high)
+    return math.exp(chance.uniform(math.log(max(low, 0.1)), math.log(high)))
+
+
+def _sharing(declared, values):
+    """Shares of a blend brought to 1 together."""
+    for name, argument in declared.arguments.items():
+        if argument.term.many and argument.term.unit == "of the blend":
+            total = math.fsum(values[name])
+            values[name] = [share / total for share in values[name]] if total else values[name]
+    return values

@@ -1,0 +1,368 @@
+"""The declaration: what a declared function refuses, in which words, and what it lets its faces know."""
+
+import inspect
+import re
+from decimal import Decimal
+from fractions import Fraction
+from typing import Annotated, List
+
+import numpy
+import pandas
+import pytest
+
+import candlecalc.formula
+from candlecalc.calc import (
+    break_even_mix,
+    cylinder_volume,
+    fee_at,
+    fill_weight,
+    load_measured,
+    oil_for_wax,
+    price_for_margin,
+    split_charge,
+    vessels_filled,
+    volume_from_water,
+    yield_of,
+)
+from candlecalc.formula import CELL_LIKE, HELP_LENGTH, REGISTRY, Term, find, formula
+
+ALL = sorted(REGISTRY.values(), key=lambda declared: declared.name)
+Grams = Annotated[float, Term("g", "a weight")]
+
+
+def refused(words):
+    """A ValueError with exactly these words."""
+    return pytest.raises(ValueError, match=f"^{re.escape(words)}$")
+
+
+def each_function(test):
+    return pytest.mark.parametrize("declared", ALL, ids=lambda declared: declared.name)(test)
+
+
+@pytest.fixture
+def empty_registry(monkeypatch):
+    """A registry for the functions of one test, so that no other test meets them."""
+    monkeypatch.setattr(candlecalc.formula, "REGISTRY", {})
+
+
+# What is refused, and in which words
+
+WAX = "it takes 0 or more g"
+WRONG_WAX = [
+    (float("nan"), f"is nan; {WAX}."),
+    (float("inf"), f"is inf; {WAX}."),
+    (-1, f"is -1; {WAX}."),
+    (True, f"is TRUE; {WAX}."),
+    (False, f"is FALSE; {WAX}."),
+    (None, f"is blank; {WAX}."),
+    ([500], f"is [500]; {WAX}."),
+    ("", 'is "": it is empty; it takes a weight such as 340 or "12 oz".'),
+    ("  ", 'is "  ": it is empty; it takes a weight such as 340 or "12 oz".'),
+    ("twelve", 'is "twelve": it takes a weight such as 340 or "12 oz".'),
+    ("5 pots", 'is "5 pots": "pots" is no unit known here; it takes a weight such as 340 or "12 oz".'),
+    ("500 ml", 'is "500 ml": "500 ml" is a volume; it takes a weight such as 340 or "12 oz".'),
+    ("-5 g", f'is "-5 g"; {WAX}.'),
+]
+
+
+@pytest.mark.parametrize("wax, words", WRONG_WAX)
+def test_a_wrong_argument_is_named_with_what_it_got_and_what_it_takes(wax, words):
+    with refused(f"oil_for_wax: wax {words}"):
+        oil_for_wax(wax, 0.08)
+
+
+def test_numpys_own_true_is_no_number():
+    with pytest.raises(ValueError, match=r"^oil_for_wax: wax is .*[Tt]rue_?; it takes 0 or more g\.$"):
+        oil_for_wax(numpy.bool_(True), 0.08)
+
+
+def test_a_number_too_large_for_a_float_is_out_of_range():
+    with pytest.raises(ValueError, match="^oil_for_wax: wax is .*; it takes 0 or more g"):
+        oil_for_wax(10**400, 0.08)
+
+
+def test_all_wrong_arguments_are_told_at_once():
+    with refused("fill_weight: volume is -1; it takes 0 or more ml; density is 9; it takes 0.5 to 1.5 g/ml."):
+        fill_weight(volume=-1, headspace=0.1, density=9)
+
+
+def test_wrong_names_of_arguments_are_the_callers_mistake():
+    with pytest.raises(TypeError, match="unexpected keyword argument 'waxx'"):
+        oil_for_wax(waxx=500, load=0.08)
+
+
+@pytest.mark.parametrize("load, likely", [(8, "8"), (12.5, "12.5"), ("8", "8"), (50, "50")])
+def test_a_percentage_typed_as_a_number_gets_a_hint(load, likely):
+    with pytest.raises(ValueError, match=rf"it takes 0 to 0\.5 of wax weight\. Did you mean {likely}%\?$"):
+        oil_for_wax(500, load)
+
+
+@pytest.mark.parametrize("load", [60, 1, -8])
+def test_a_hint_is_not_given_where_it_would_not_help(load):
+    with refused(f"oil_for_wax: load is {load}; it takes 0 to 0.5 of wax weight."):
+        oil_for_wax(500, load)
+
+
+def test_a_value_just_out_of_range_is_not_shown_as_if_it_were_in_it():
+    with pytest.raises(ValueError, match=r"^oil_for_wax: load is 0\.5000001; "):
+        oil_for_wax(500, 0.5000001)
+
+
+def test_the_end_of_a_range_is_in_it():
+    assert oil_for_wax(500, 0.5) == 250
+    assert oil_for_wax(0, 0) == 0
+
+
+def test_a_range_may_leave_its_end_out():
+    with refused("cylinder_volume: diameter is 0; it takes more than 0 up to 2000 mm."):
+        cylinder_volume(diameter=0, height=90)
+
+
+def test_a_count_is_a_whole_number():
+    with refused("yield_of: good is 2.5; it takes whole numbers 0 to 1e+06."):
+        yield_of(good=2.5, made=5)
+
+
+def test_a_choice_is_one_of_its_words():
+    assert fee_at(20, 0.1, 0.2, "gross") == pytest.approx(2.4)
+    with refused('fee_at: basis is "Gross"; it takes "net" or "gross".'):
+        fee_at(20, 0.1, 0.2, "Gross")
+    with refused('fee_at: basis is 1; it takes "net" or "gross".'):
+        fee_at(20, 0.1, 0.2, 1)
+
+
+def test_an_argument_left_out_has_its_default():
+    assert vessels_filled(wax=1000, fill=100) == vessels_filled(wax=1000, fill=100, load=0)
+    assert volume_from_water(250) == volume_from_water(250, "20 C")
+
+
+def test_an_optional_argument_is_checked_when_it_is_given():
+    with refused("vessels_filled: load is -0.1; it takes 0 to 0.5 of wax weight."):
+        vessels_filled(wax=1000, fill=100, load=-0.1)
+
+
+def test_what_arguments_ask_of_each_other_is_said_with_their_values():
+    with refused(
+        'price_for_margin: margin and fee together must stay below 1 (margin 0.5, fee 0.5, tax 0, basis "net").'
+    ):
+        price_for_margin(cost=6, margin=0.5, fee=0.5)
+    with refused("cylinder_volume: the floor cannot rise above the fill (base 95, height 90)."):
+        cylinder_volume(diameter=80, height=90, base=95)
+
+
+def test_a_result_out_of_its_range_is_refused():
+    with pytest.raises(ValueError, match=r"^load_measured: the result would be 2; it must be 0 to 0\.5 of wax weight "):
+        load_measured(wax=100, oil=200)
+
+
+def test_arithmetic_without_an_answer_is_refused(empty_registry):
+    @formula(source="none")
+    def turns(wax: Grams) -> Grams:
+        return 1 / wax
+
+    with pytest.raises(ValueError, match=r"^turns: these values have no answer \(wax 0\)"):
+        turns(0)
+
+
+# What is taken
+
+
+@pytest.mark.parametrize(
+    "wax",
+    [500, 500.0, numpy.float64(500), numpy.float32(500), numpy.int64(500), Decimal(500), Fraction(500), "500", "500 g"],
+    ids=lambda wax: type(wax).__name__,
+)
+def test_every_kind_of_number_is_taken(wax):
+    assert oil_for_wax(wax, 0.08) == 40.0
+
+
+def test_text_with_a_unit_is_converted():
+    assert oil_for_wax("1 lb", "10%") == pytest.approx(45.359237, rel=1e-15)
+    assert fill_weight("8 fl oz", "10 %", 0.9) == pytest.approx(8 * 29.5735295625 * 0.81)
+
+
+# Lists
+
+
+@pytest.mark.parametrize(
+    "amounts",
+    [
+        [1, 2],
+        (1, 2),
+        ["1", "2"],
+        [[1], [2]],
+        [[1, 2]],
+        numpy.array([1, 2]),
+        numpy.array([[1], [2]]),
+        pandas.Series([1, 2]),
+        [1, 2, None],
+        [1, 2, "", None],
+        [1, 2, float("nan")],
+        [1, 2, pandas.NA],
+    ],
+    ids=repr,
+)
+def test_a_list_is_read_from_any_range_and_blanks_at_its_end_are_passed_over(amounts):
+    assert split_charge(10, amounts) == [3.33, 6.67]
+
+
+@pytest.mark.parametrize("blank", [None, "", float("nan")])
+def test_a_blank_inside_a_list_is_refused_with_its_place(blank):
+    with refused("split_charge: amounts is blank at place 2 of 3; only blanks at the end are passed over."):
+        split_charge(10, [1, blank, 2])
+
+
+def test_a_wrong_value_in_a_list_is_refused_with_its_place():
+    with refused("split_charge: amounts at place 2 is -5; it takes 0 or more."):
+        split_charge(10, [1, -5, 2])
+    with refused('split_charge: amounts at place 3 is "x": it takes a number such as 24.'):
+        split_charge(10, [1, 5, "x"])
+
+
+@pytest.mark.parametrize("amounts", [[], [None, ""]])
+def test_an_empty_list_is_refused(amounts):
+    with refused("split_charge: amounts is empty; it takes a list, each 0 or more."):
+        split_charge(10, amounts)
+
+
+def test_one_number_is_a_list_of_one():
+    assert split_charge(10, 3) == [10.0]
+
+
+def test_lists_of_different_lengths_are_refused():
+    with refused("break_even_mix: lists of one length are wanted: mix has 2, prices has 3, costs has 2."):
+        break_even_mix(fixed=100, mix=[1, 2], prices=[3, 4, 5], costs=[1, 2])
+
+
+# What help shows
+
+
+def test_the_docstring_has_the_sections_the_declaration_knows():
+    shown = inspect.getdoc(fee_at)
+    parts = ["Parameters\n----------\n", "Returns\n-------\n", "Raises\n------\n", "References\n----------\n"]
+    assert sorted(parts, key=shown.index) == parts
+    assert "fee : 0 to 0.95 of the price\n    what the place keeps of the price" in shown
+    assert "tax : 0 to 1 of the price before tax; 0.0 if left out" in shown
+    assert 'basis : "net" or "gross"; \'net\' if left out' in shown
+    assert shown.endswith(find(fee_at).source)
+
+
+def test_the_docstring_says_what_arguments_ask_of_each_other():
+    assert "Where not: the floor cannot rise above the fill." in inspect.getdoc(cylinder_volume)
+
+
+def test_the_docstring_says_where_a_list_is_wanted():
+    assert "amounts : list, each 0 or more\n" in inspect.getdoc(split_charge)
+
+
+def test_a_declared_function_keeps_its_signature_and_name():
+    assert str(inspect.signature(cylinder_volume)) == "(diameter, height, base=0.0)"
+    assert cylinder_volume.__name__ == "cylinder_volume"
+    assert cylinder_volume.__module__ == "candlecalc.calc.vessel"
+
+
+def test_a_declaration_is_found_by_function_or_name():
+    assert find(oil_for_wax) is find("oil_for_wax") is REGISTRY["oil_for_wax"]
+    assert find(oil_for_wax).subject == "fragrance"
+    with pytest.raises(KeyError):
+        find("no_such_function")
+
+
+# What a declaration may not say
+
+
+def test_an_argument_without_a_term_fails_at_import(empty_registry):
+    def heavier(wax: float) -> Grams:
+        return wax
+
+    with pytest.raises(TypeError, match="^heavier: wax is not annotated with a term$"):
+        formula(source="none")(heavier)
+
+
+def test_a_result_without_a_term_fails_at_import(empty_registry):
+    def heavier(wax: Grams) -> float:
+        return wax
+
+    with pytest.raises(TypeError, match="^heavier: return is not annotated with a term$"):
+        formula(source="none")(heavier)
+
+
+@pytest.mark.parametrize("name", ["oil1", "r", "c", "tax2024", "r1c1"])
+def test_an_argument_named_like_a_cell_fails_at_import(empty_registry, name):
+    scope = {"Grams": Grams}
+    exec(f"def heavier({name}: Grams) -> Grams:\n    return {name}", scope)  # noqa: S102  one body for every name
+    with pytest.raises(TypeError, match=f"^heavier: {name} reads like a cell; name it otherwise$"):
+        formula(source="none")(scope["heavier"])
+
+
+@pytest.mark.parametrize("where", ["native", "requires"])
+def test_a_native_form_that_names_a_stranger_fails_at_import(empty_registry, where):
+    def heavier(wax: Grams) -> Grams:
+        return wax
+
+    said = {"native": "wax*wix"} if where == "native" else {"requires": {"wix > wax": "wick first"}}
+    with pytest.raises(TypeError, match="^heavier: the native form names wix$"):
+        formula(source="none", **said)(heavier)
+
+
+def test_a_function_declared_twice_fails_at_import(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        return wax
+
+    formula(source="none")(heavier)
+    with pytest.raises(TypeError, match="^heavier is declared twice$"):
+        formula(source="none")(heavier)
+
+
+def test_help_longer_than_a_spreadsheet_shows_fails_at_import(empty_registry):
+    def heavier(wax: Annotated[float, Term("g", "w" * 256)]) -> Grams:
+        return wax
+
+    with pytest.raises(TypeError, match="^heavier: the help of wax is over 255 characters$"):
+        formula(source="none")(heavier)
+
+
+def test_a_result_of_many_is_checked_one_by_one(empty_registry):
+    @formula(source="none")
+    def apart(wax: Grams) -> Annotated[List[float], Term("g", "two parts", high=10, many=True)]:
+        return [0.0, wax]
+
+    assert apart(10) == [0.0, 10]
+    with pytest.raises(ValueError, match=r"^apart: the result would be 11; it must be 0 to 10 g \(wax 11\)"):
+        apart(11)
+
+
+# Every declared function
+
+
+@each_function
+def test_help_fits_a_spreadsheets_function_wizard(declared):
+    told = [declared.summary, declared.result.help] + [a.term.help for a in declared.arguments.values()]
+    assert all(0 < len(text) <= HELP_LENGTH for text in told)
+
+
+@each_function
+def test_no_argument_is_named_like_a_cell(declared):
+    assert not [name for name in declared.arguments if CELL_LIKE.fullmatch(name)]
+
+
+@each_function
+def test_there_is_an_example_that_calls_the_function(declared):
+    assert re.search(rf">>> .*\b{declared.name}\(", inspect.getdoc(declared.checked))
+
+
+@each_function
+def test_there_is_a_source(declared):
+    assert declared.source.strip()
+
+
+# Why a spreadsheet's plain functions cannot say it.
+WITHOUT_NATIVE_FORM = {
+    "split_charge": "a list is the answer",
+    "oil_parts": "a list is the answer",
+}
+
+
+@each_function
+def test_there_is_a_native_form_or_a_reason_why_not(declared):
+    assert (declared.native is None) == (declared.name in WITHOUT_NATIVE_FORM)
