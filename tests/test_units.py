@@ -1,0 +1,243 @@
+"""The edge where text becomes a number: every spelling, and every text that is easily misread."""
+
+import re
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from candlecalc.units import DIMENSIONS, SPELLINGS, convert, factor, kind_of, read
+
+# Defined, from memory: international yard and pound agreement of 1959 (1 lb = 0.45359237 kg,
+# 1 yd = 0.9144 m); NIST Handbook 44, Appendix C (16 oz = 1 lb; 1 gal = 231 cubic inches = 128 fl oz).
+INCH = Fraction("25.4")
+POUND = Fraction("453.59237")
+FLUID_OUNCE = 231 * Fraction("2.54") ** 3 / 128
+
+EXACT = {  # unit: (what a term calls its own unit, how many of those one makes)
+    "gram": ("g", Fraction(1)),
+    "kilogram": ("g", Fraction(1000)),
+    "ounce": ("g", POUND / 16),
+    "pound": ("g", POUND),
+    "milliliter": ("ml", Fraction(1)),
+    "centiliter": ("ml", Fraction(10)),
+    "liter": ("ml", Fraction(1000)),
+    "fluid_ounce": ("ml", FLUID_OUNCE),
+    "millimeter": ("mm", Fraction(1)),
+    "centimeter": ("mm", Fraction(10)),
+    "inch": ("mm", INCH),
+    "minute": ("min", Fraction(1)),
+    "hour": ("min", Fraction(60)),
+    "gram/milliliter": ("g/ml", Fraction(1)),
+    "kilogram/meter**3": ("g/ml", Fraction(1, 1000)),
+    "percent": ("of wax weight", Fraction(1, 100)),
+}
+
+
+def refused(words):
+    return pytest.raises(ValueError, match=words)
+
+
+# Spellings
+
+
+@pytest.mark.parametrize("spelling", [name for name, unit in SPELLINGS.items() if "deg" not in unit])
+def test_every_spelling_is_read_with_its_exact_factor(spelling):
+    unit, one = EXACT[SPELLINGS[spelling]]
+    assert read(f"2.5 {spelling}", unit) == (float(one * Fraction("2.5")), SPELLINGS[spelling])
+    assert read(f"2.5{spelling.upper()}", unit).value == float(one * Fraction("2.5"))
+
+
+@pytest.mark.parametrize("spelling", [name for name, unit in SPELLINGS.items() if unit == "degF"])
+def test_every_spelling_of_fahrenheit_is_a_temperature(spelling):
+    assert read(f"212 {spelling}", "C") == (100, "degF")
+
+
+@pytest.mark.parametrize("spelling", [name for name, unit in SPELLINGS.items() if unit == "degC"])
+def test_every_spelling_of_celsius_is_a_temperature(spelling):
+    assert read(f"80{spelling}", "C") == (80, "degC")
+
+
+# Text that is easily misread
+
+READ = [
+    ("180 F", "C", float(Fraction(740, 9))),
+    ("-4 F", "C", -20),
+    ("-40 C", "C", -40),
+    ("\u22125 C", "C", -5),
+    ("454 gr", "g", 454),  # not grains
+    ("8 fl oz", "ml", 236.588236500),
+    ("8 fl. oz.", "ml", 236.588236500),
+    ("8fl oz", "ml", 236.588236500),
+    ("8 cc", "ml", 8),  # not a cubic something
+    ("1,5 kg", "g", 1500),
+    ("0,125 kg", "g", 125),
+    ("12,5 %", "of wax weight", 0.125),
+    ("8%", "of wax weight", 0.08),
+    ("0.08", "of wax weight", 0.08),
+    ("5 lb 4 oz", "g", float(POUND * Fraction("5.25"))),
+    ("5lb4oz", "g", float(POUND * Fraction("5.25"))),
+    ('3"', "mm", 76.2),
+    ("3\u2033", "mm", 76.2),
+    ("2.5 in.", "mm", 63.5),
+    ("12\u00a0oz", "g", float(POUND * 12 / 16)),
+    ("12\u202foz", "g", float(POUND * 12 / 16)),
+    ("  340  ", "g", 340),
+    (".5 kg", "g", 500),
+    ("0.9 g/cm3", "g/ml", 0.9),
+    ("900 kg/m3", "g/ml", 0.9),
+    ("1.5 h", "min", 90),
+    ("90 min", "h", 1.5),
+    ("12.50", "money", 12.5),
+    ("24", "", 24),
+    ("1234.5", "money", 1234.5),
+]
+
+
+@pytest.mark.parametrize("text, unit, value", READ)
+def test_text_is_read_as_a_maker_means_it(text, unit, value):
+    assert read(text, unit).value == pytest.approx(value, rel=1e-15)
+
+
+def test_the_unit_written_is_told():
+    assert read("12 oz", "g").unit == "ounce"
+    assert read("5 lb 4 oz", "g").unit == "pound"
+    assert read("340", "g").unit == ""
+
+
+REFUSED = [
+    ("1,234 g", "g", '"1,234" can be read two ways: write 1.234 or 1234'),
+    ("1,234", "money", '"1,234" can be read two ways'),
+    ("12,345 kg", "g", '"12,345" can be read two ways: write 12.345 or 12345'),
+    ("1,234.50", "money", "leave out thousands marks, as in 1234.5"),
+    ("1.234,50", "money", "leave out thousands marks"),
+    ("1,234,567 g", "g", "leave out thousands marks"),
+    ("1.234.567 g", "g", "leave out thousands marks"),
+    ("1 234 g", "g", "a unit is missing beside a number"),
+    ("1\u00a0234 g", "g", "a unit is missing beside a number"),
+    ("1\u202f234", "money", "it takes an amount of money such as 12.50"),
+    ("5 lb 4", "g", "a unit is missing beside a number"),
+    ("4 oz 5 lb", "g", "only pounds and ounces are read together"),
+    ("1 kg 200 g", "g", "only pounds and ounces are read together"),
+    ("-5 lb 4 oz", "g", "a minus is read before one number only"),
+    ("5 lb -4 oz", "g", "is no unit known here"),
+    ("--5 g", "g", "it takes a weight such as"),
+    ("5 furlongs", "mm", '"furlongs" is no unit known here; it takes a length such as 75 or "3 in"'),
+    ("1e5 g", "g", '"e" is no unit known here'),
+    ("2*3 g", "g", "is no unit known here"),
+    ("$12", "money", "it takes an amount of money such as 12.50"),
+    ("12 g", "money", '"12 g" is a weight; it takes an amount of money'),
+    ("12 g", "", '"12 g" is a weight; it takes a number such as 24'),
+    ("8 g", "of wax weight", '"8 g" is a weight; it takes a share such as 0.08 or "8%"'),
+    ("8%", "g", '"8 %" is a share; it takes a weight'),
+    ("8%", "", '"8 %" is a share; it takes a number'),
+    ("180 F", "g", '"180 f" is a temperature; it takes a weight'),
+    ("3 in", "C", '"3 in" is a length; it takes a temperature such as 80 or "176 F"'),
+    ("5 min", "g/ml", '"5 min" is a time; it takes a density'),
+    ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 fl oz, or 8 oz of water weighed?'),
+    ("8 fl oz", "g", '"8 fl oz" is a volume; .*Did you mean 8 oz on the scale?'),
+    ("", "g", "it is empty; it takes a weight"),
+    ("\u00a0", "g", "it is empty"),
+    ("g", "g", "it takes a weight such as"),
+    (".", "g", "it takes a weight such as"),
+    ("nan g", "g", "it takes a weight such as"),
+    ("inf", "g", "it takes a weight such as"),
+]
+
+
+@pytest.mark.parametrize("text, unit, words", REFUSED)
+def test_text_that_cannot_be_read_one_way_is_refused(text, unit, words):
+    with refused(words.replace("?", r"\?")):
+        read(text, unit)
+
+
+def test_text_is_never_evaluated():
+    # Worked out, this number would have 300 million digits.
+    with refused(re.escape('"**" is no unit known here')):
+        read("9**9**9 g", "g")
+
+
+@settings(deadline=None)  # the first use of a unit takes a third of a second
+@given(st.text(max_size=12))
+def test_any_text_is_read_or_refused(text):
+    try:
+        assert isinstance(read(text, "g").value, float)
+    except ValueError as problem:
+        assert str(problem)
+
+
+# Kinds
+
+
+@pytest.mark.parametrize("unit, kind", [(unit, kind) for unit, (kind, _) in DIMENSIONS.items()])
+def test_a_unit_of_a_term_is_a_kind_of_thing(unit, kind):
+    assert kind_of(unit) == kind
+
+
+def test_other_units_of_a_term_are_shares_money_or_numbers():
+    assert kind_of("of wax weight") == "a share"
+    assert kind_of("money per h") == "an amount of money"
+    assert kind_of("") == "a number"
+
+
+# Factors
+
+FACTORS = [  # unit, to, exactly
+    ("pound", "gram", POUND),
+    ("ounce", "gram", POUND / 16),
+    ("inch", "millimeter", INCH),
+    ("fluid_ounce", "milliliter", FLUID_OUNCE),
+    ("pound", "ounce", Fraction(16)),
+    ("kilogram", "gram", Fraction(1000)),
+    ("inch", "centimeter", Fraction("2.54")),
+    ("hour", "minute", Fraction(60)),
+    ("pound", "kilogram", POUND / 1000),
+    ("ounce", "kilogram", POUND / 16000),
+    ("fluid_ounce", "liter", FLUID_OUNCE / 1000),
+    ("kilogram", "pound", 1000 / POUND),
+    ("kilogram", "ounce", 16000 / POUND),
+    ("gram", "ounce", 16 / POUND),
+    ("liter", "fluid_ounce", 1000 / FLUID_OUNCE),
+]
+
+
+def test_the_factors_used_here_are_the_defined_ones():
+    assert [float(one) for one in (POUND / 16, FLUID_OUNCE)] == [28.349523125, 29.5735295625]
+
+
+@pytest.mark.parametrize("unit, to, exactly", FACTORS)
+def test_a_factor_is_exact_by_definition(unit, to, exactly):
+    assert factor(unit, to) == float(exactly)
+
+
+# NIST Handbook 44, Appendix C, from memory: the fixed points of the two scales.
+@pytest.mark.parametrize("celsius, fahrenheit", [(0, 32), (100, 212), (-40, -40)])
+def test_temperatures_have_a_zero_of_their_own(celsius, fahrenheit):
+    assert convert(celsius, "degC", "degF") == fahrenheit
+    assert convert(fahrenheit, "degF", "degC") == celsius
+
+
+FAMILIES = [
+    ["gram", "kilogram", "ounce", "pound"],
+    ["milliliter", "centiliter", "liter", "fluid_ounce"],
+    ["millimeter", "centimeter", "inch"],
+    ["minute", "hour"],
+    ["gram/milliliter", "kilogram/meter**3"],
+    ["degC", "degF"],
+]
+pairs = st.sampled_from(FAMILIES).flatmap(lambda family: st.tuples(*2 * [st.sampled_from(family)]))
+
+
+@settings(deadline=None)  # the first use of a unit takes a third of a second
+@given(st.floats(-1e6, 1e6), pairs)
+def test_there_and_back_gives_the_same(value, pair):
+    unit, to = pair
+    assert convert(convert(value, unit, to), to, unit) == pytest.approx(value, rel=1e-14, abs=1e-12)
+
+
+@settings(deadline=None)  # the first use of a unit takes a third of a second
+@given(st.integers(0, 10**6), st.sampled_from(["g", "oz", "lb", "kg"]))
+def test_a_comma_and_a_point_say_the_same(tenths, unit):
+    point = f"{tenths / 10:.1f} {unit}"
+    assert read(point.replace(".", ","), "g") == read(point, "g")
