@@ -1,0 +1,42 @@
+"""The office suite may carry a Python as old as 3.9, without one package: the functions must run in it."""
+
+# ruff: noqa: S603  the programs started here are our own choice
+
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+SCRIPT = """
+import doctest, importlib, pkgutil, sys
+sys.path.insert(0, sys.argv[1])
+import candlecalc.calc, candlecalc.rounding
+from candlecalc.formula import REGISTRY
+
+modules = [candlecalc.rounding] + [
+    importlib.import_module("candlecalc.calc." + found.name) for found in pkgutil.iter_modules(candlecalc.calc.__path__)
+]
+failed = sum(doctest.testmod(module).failed for module in modules)
+tried = sum(bool(test.examples) for module in modules for test in doctest.DocTestFinder().find(module))
+print(sys.version_info[:2], failed, tried >= len(REGISTRY) > 20)
+"""
+
+
+def _old_python():
+    candidates = [shutil.which("python3.9"), *Path.home().glob(".pyenv/versions/3.9.*/bin/python3.9")]
+    for python in filter(None, candidates):
+        if subprocess.run([python, "-c", ""], capture_output=True).returncode == 0:
+            return python
+    return None
+
+
+def test_every_function_runs_its_example_on_python_3_9_alone(tmp_path):
+    python = _old_python()
+    if not python:
+        pytest.skip("python3.9 is not installed")
+    # -S leaves out installed packages, -E what the environment says of paths.
+    command = [python, "-S", "-E", "-s", "-B", "-W", "error", "-c", SCRIPT, str(ROOT)]
+    run = subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, timeout=120)
+    assert (run.returncode, run.stdout, run.stderr) == (0, "(3, 9) 0 True\n", "")
