@@ -1,0 +1,80 @@
+"""What a maker types: the fields of each table of a season, declared once.
+
+A field knows its key (the CSV column), its head (the tab), what it takes and when it is needed. Tabs,
+drop-downs, cell checks, CSV files and the reading of a workbook all come from here.
+"""
+
+import datetime
+from dataclasses import dataclass, field
+
+from candlecalc.formula import Term
+
+NAME_LENGTH = 32
+# A spreadsheet looks names up with these as wild cards.
+NOT_IN_NAMES = "*?~"
+
+Value = float | str | datetime.date | None
+
+
+@dataclass(frozen=True)
+class Field:
+    """One column of a table, or one line of the settings."""
+
+    key: str
+    head: str
+    help: str
+    term: Term | None = None  # a number in the term's range
+    choices: tuple[str, ...] = ()
+    of: str = ""  # names a row of this table
+    kind: str = ""  # ... of this kind, where the table holds several
+    name: bool = False  # the row's own name, which others look up
+    date: bool = False
+    required: bool = False
+    # Needed only where another field of the row has one of these values.
+    needed_when: tuple[str, tuple[str, ...]] = ("", ())
+    width: int = 0
+
+    @property
+    def numeric(self) -> bool:
+        return self.term is not None
+
+    def allowed(self) -> str:
+        """What the field takes, in words."""
+        if self.term:
+            return self.term.range
+        if self.choices:
+            return " or ".join(self.choices)
+        if self.of:
+            return f"a name from {self.of.capitalize()}" + (f" of kind {self.kind}" if self.kind else "")
+        if self.date:
+            return "a date such as 2026-03-07"
+        if self.name:
+            return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}"
+        return "text"
+
+    def needed(self, row: dict[str, Value]) -> bool:
+        """Whether a row must have this field."""
+        other, values = self.needed_when
+        return self.required or (bool(other) and row.get(other) in values)
+
+
+@dataclass(frozen=True)
+class Table:
+    """A table of the season: its fields in order, and the rows that a new workbook has room for."""
+
+    key: str
+    title: str
+    fields: tuple[Field, ...]
+    room: int
+    purpose: str = ""
+    by_key: dict[str, Field] = field(default_factory=dict, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        self.by_key.update({each.key: each for each in self.fields})
+
+    def __getitem__(self, key: str) -> Field:
+        return self.by_key[key]
+
+    @property
+    def keys(self) -> list[str]:
+        return [each.key for each in self.fields]

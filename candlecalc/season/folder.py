@@ -1,0 +1,98 @@
+"""A season as a folder of CSV files: settings.csv (key, value) and one file a table."""
+
+import csv
+import datetime
+from pathlib import Path
+
+import candlecalc.units as units
+from candlecalc.season.fields import Field, Table, Value
+from candlecalc.season.season import Row, Season, frame
+from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES
+
+DEMO = Path(__file__).parent / "demo"
+
+# A cell that starts so is run as a formula by some spreadsheets: written with an apostrophe before it.
+FORMULA_MARKS = ("=", "+", "-", "@", "\t", "\r")
+
+
+class UnreadableError(ValueError):
+    """A season that cannot be read at all: what, where and what to do."""
+
+
+def read(folder: Path) -> Season:
+    """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
+    fields = {field.key: field for field in (*SETTINGS.fields, *MADE_FOR.fields)}
+    settings: dict[str, Value] = dict.fromkeys(fields)
+    for line in _lines(folder / "settings.csv", ["key", "value"]):
+        if line["key"] not in fields:
+            raise UnreadableError(
+                f"{folder / 'settings.csv'}: {line['key']} is no setting; known are {', '.join(fields)}"
+            )
+        settings[line["key"]] = _value(line["value"], fields[line["key"]])
+    return Season(settings, {key: frame(_rows(folder / f"{key}.csv", table), table) for key, table in TABLES.items()})
+
+
+def write(season: Season, folder: Path) -> None:
+    """Write a season to a folder, a file a table."""
+    folder.mkdir(parents=True, exist_ok=True)
+    lines = [[key, _text(season.settings.get(key))] for key in (*SETTINGS.keys, *MADE_FOR.keys)]
+    _write(folder / "settings.csv", ["key", "value"], lines)
+    for key, table in TABLES.items():
+        rows = [[_text(row[name]) for name in table.keys] for _, row in season.rows(key)]
+        _write(folder / f"{key}.csv", table.keys, rows)
+
+
+def _rows(path: Path, table: Table) -> list[Row]:
+    return [{field.key: _value(line[field.key], field) for field in table.fields} for line in _lines(path, table.keys)]
+
+
+def _lines(path: Path, keys: list[str]) -> list[dict[str, str]]:
+    try:
+        with path.open(newline="", encoding="utf-8-sig") as file:
+            reader = csv.DictReader(file, restval="")
+            missing = set(keys) - set(reader.fieldnames or [])
+            if missing:
+                raise UnreadableError(f"{path}: the first line lacks {', '.join(sorted(missing))}")
+            return list(reader)
+    except OSError as problem:
+        raise UnreadableError(
+            f"{path}: {problem.strerror}; a season folder holds settings.csv and {_names()}"
+        ) from None
+    except UnicodeDecodeError:
+        raise UnreadableError(f"{path}: save it as CSV in UTF-8") from None
+
+
+def _names() -> str:
+    return ", ".join(f"{key}.csv" for key in TABLES)
+
+
+def _value(text: str, field: Field) -> Value:
+    text = text.strip()
+    if not text:
+        return None
+    if field.numeric and field.term:
+        unit = field.term.unit if units.kind_of(field.term.unit) == "a share" else ""
+        try:
+            return units.read(text, unit).value
+        except ValueError:
+            return text
+    if field.date:
+        try:
+            return datetime.date.fromisoformat(text)
+        except ValueError:
+            return text
+    return text.removeprefix("'") if text[1:2] in FORMULA_MARKS else text
+
+
+def _text(value: Value) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, float):
+        return f"{value:.15g}"
+    text = str(value)
+    return "'" + text if isinstance(value, str) and text.startswith(FORMULA_MARKS) else text
+
+
+def _write(path: Path, heads: list[str], rows: list[list[str]]) -> None:
+    with path.open("w", newline="", encoding="utf-8") as file:
+        csv.writer(file, lineterminator="\n").writerows([heads, *rows])

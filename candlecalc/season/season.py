@@ -1,0 +1,167 @@
+"""A season: the settings and tables that a maker typed, and everything wrong with them as typed."""
+
+import datetime
+import math
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+import pandas as pd
+
+from candlecalc.formula import Term
+from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
+from candlecalc.season.measures import Measures
+from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES, WEIGHED
+
+Row = dict[str, Value]
+
+
+@dataclass(frozen=True)
+class Problem:
+    """Something to put right: where it stands and what to do. Rows count from 0 within their table."""
+
+    tab: str
+    row: int
+    column: str  # the field's key
+    words: str
+
+
+@dataclass
+class Season:
+    """A maker's season. Tables are pandas frames whose index is the row's place in its table."""
+
+    settings: dict[str, Value]
+    tables: dict[str, pd.DataFrame]
+
+    @property
+    def measures(self) -> Measures:
+        units = (str(self.settings[key]) for key in ("weight_unit", "temperature_unit", "length_unit"))
+        return Measures(*units)
+
+    @property
+    def currency(self) -> str:
+        return str(self.settings["currency"])
+
+    def rows(self, key: str) -> Iterator[tuple[int, Row]]:
+        """Each row of a table that has anything typed in it, with its place."""
+        for place, record in zip(self.tables[key].index, self.tables[key].to_dict("records"), strict=True):
+            row = {str(name): plain(value) for name, value in record.items()}
+            if any(value is not None for value in row.values()):
+                yield int(place), row
+
+    def names(self, key: str, kind: str = "") -> list[str]:
+        """The names in a table, of one kind if asked."""
+        field = TABLES[key].fields[0].key
+        return [str(row[field]) for _, row in self.rows(key) if row[field] and (not kind or row.get("kind") == kind)]
+
+    def compacted(self) -> "Season":
+        """The same without blank rows between."""
+        tables = {key: frame([row for _, row in self.rows(key)], TABLES[key]) for key in self.tables}
+        return Season(dict(self.settings), tables)
+
+
+def plain(value: Any) -> Value:
+    """A cell of a frame or a sheet as a plain value; None for blank."""
+    if value is None or value is pd.NaT or (isinstance(value, float) and math.isnan(value)):
+        return None
+    if isinstance(value, datetime.datetime):
+        return value.date()
+    if isinstance(value, str):
+        return value.strip() or None
+    if isinstance(value, (bool, datetime.date)):
+        return value
+    return float(value)
+
+
+def frame(rows: list[Row], table: Table) -> pd.DataFrame:
+    """Rows as a frame of plain objects, one column a field."""
+    return pd.DataFrame(rows, columns=table.keys, dtype=object)
+
+
+def empty(settings: dict[str, Value]) -> Season:
+    """A season with nothing typed in its tables."""
+    return Season(settings, {key: frame([], table) for key, table in TABLES.items()})
+
+
+def problems(season: Season) -> list[Problem]:
+    """Everything wrong with what was typed: each with its tab, row, column and what to do."""
+    found = [
+        Problem(SETTINGS.title, place, field.key, words)
+        for place, field in enumerate((*SETTINGS.fields, *MADE_FOR.fields))
+        if (words := _wrong(field, season.settings, season))
+    ]
+    first, last = season.settings.get("first_day"), season.settings.get("last_day")
+    if isinstance(first, datetime.date) and isinstance(last, datetime.date) and last < first:
+        place = SETTINGS.keys.index("last_day")
+        found.append(Problem(SETTINGS.title, place, "last_day", f"it lies before the first day, {first}"))
+    for key, table in TABLES.items():
+        seen: set[tuple[str, ...]] = set()
+        for place, row in season.rows(key):
+            found += [
+                Problem(table.title, place, field.key, words)
+                for field in table.fields
+                if (words := _wrong(field, row, season))
+            ]
+            found += _twice(table, place, row, seen)
+    return found
+
+
+def _wrong(field: Field, row: Mapping[str, Value], season: Season) -> str:
+    """What is wrong with one cell, or nothing."""
+    value = row.get(field.key)
+    if value is None:
+        return f"it is missing; type {field.allowed()}" if field.needed(dict(row)) else ""
+    if field.term:
+        return _wrong_number(field.term, value, season.measures)
+    if field.date:
+        return "" if isinstance(value, datetime.date) else f"it is {value!r}; it takes {field.allowed()}"
+    if not isinstance(value, str):
+        return f"it is {value}; it takes {field.allowed()}"
+    if field.choices and value not in field.choices:
+        return f'it is "{value}"; it takes {field.allowed()}'
+    if field.name and (len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES)):
+        return f'it is "{value}"; it takes {field.allowed()}'
+    if field.of and not _named(value, season.names(field.of, field.kind)):
+        return _not_named(value, field, season)
+    if field.key == "pack_unit" and (row.get("kind") in WEIGHED) == (value == "each"):
+        return f"it is {value}; " + ("a weight is needed" if value == "each" else "pieces are counted: type each")
+    return ""
+
+
+def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
+    low, high = measures.limits(declared)
+    # The message is about the maker's own unit, which the head names.
+    unit = "" if declared.unit in ("g", "mm", "C") else declared.unit
+    term = replace(declared, low=low, high=high, unit=unit)
+    if isinstance(value, str):
+        return f'it is the text "{value}"; type a number: {term.range}'
+    try:
+        term.read(value)
+    except ValueError as problem:
+        return f"it {problem}".removesuffix(".")
+    return ""
+
+
+def _named(value: str, names: list[str]) -> bool:
+    return value.casefold() in {name.casefold() for name in names}
+
+
+def _not_named(value: str, field: Field, season: Season) -> str:
+    title = TABLES[field.of].title
+    if field.kind and _named(value, season.names(field.of)):
+        return f'"{value}" on {title} is not of kind {field.kind}'
+    return f'"{value}" is not on {title}: add it there, or choose another'
+
+
+def _twice(table: Table, place: int, row: Row, seen: set[tuple[str, ...]]) -> list[Problem]:
+    """A name, or a pair that must be alone, that stands in the table already."""
+    keys = ("product", "place") if table.key == "prices" else (table.fields[0].key,)
+    if table.key == "sets":
+        keys = ("set", "product")
+    values = tuple(str(row[key]).casefold() for key in keys)
+    if any(row[key] is None for key in keys):
+        return []
+    if values in seen:
+        return [Problem(table.title, place, keys[0], f'"{row[keys[0]]}" stands here twice: rename or remove one')]
+    seen.add(values)
+    return []

@@ -1,0 +1,209 @@
+"""The tables of a season: settings, materials, vessels, recipes, sets, places sold, prices."""
+
+from typing import get_args
+
+from candlecalc.calc import terms
+from candlecalc.formula import Term
+from candlecalc.season.fields import Field, Table
+
+
+def _term(annotated: object) -> Term:
+    found: Term = get_args(annotated)[1]
+    return found
+
+
+MONEY = _term(terms.Money)
+WEIGHT = _term(terms.Weight)
+TEMPERATURE = Term("C", "a temperature", low=-50.0, high=400.0)
+CURE_DAYS = Term("", "whole days", high=365.0, whole=True)
+
+WEIGHED = ("wax", "fragrance oil", "dye")
+KINDS = (*WEIGHED, "wick", "vessel", "lid", "label", "packaging", "other")
+UNITS = ("each", "g", "kg", "oz", "lb")
+YES_NO = ("yes", "no")
+RULES = ("us", "gb", "eu", "other")
+
+SETTINGS = Table(
+    "settings",
+    "Settings",
+    (
+        Field("maker", "Maker", "your name or your firm's, as it stands on sheets and labels"),
+        Field("place", "Place", "where you make candles"),
+        Field("season", "Season", "what you call this season: Spring 2027", required=True),
+        Field("first_day", "First day", "first day of the season", date=True, required=True),
+        Field("last_day", "Last day", "last day of the season", date=True, required=True),
+        Field("registered", "Registered for tax", "whether you charge sales tax or VAT yourself", choices=YES_NO, required=True),
+        Field("tax_rate", "Tax rate, of the price", "rate of sales tax or VAT where you sell; ask your tax office", _term(terms.Tax), required=True),
+        Field("paid_rate", "Paid help, {money} an hour", "what an hour of paid help costs you, all told", _term(terms.HourlyRate), required=True),
+        Field("own_rate", "Own time, {money} an hour", "what an hour of your own time must earn", _term(terms.HourlyRate), required=True),
+        Field("production_overhead", "Production overhead, {money} a season", "workshop rent, power, tools: what making costs besides materials and work", MONEY, required=True),
+        Field("running_costs", "Running costs, {money} a season", "insurance, phone, web site, travel: what the business costs besides making", MONEY, required=True),
+        Field("season_hours", "Hours at the bench, a season", "hours of making that the two sums above are spread over", _term(terms.Activity), required=True),
+        Field("waste", "Waste, of what is weighed out", "wax and oil left in pots and jugs", _term(terms.Waste), required=True),
+        Field("price_step", "Price step, {money}", "the step between the prices you use", _term(terms.PriceStep), required=True),
+        Field("price_ending", "Price ending, {money}", "what your prices end in: 0.95 for 17.95; below the step", _term(terms.Ending), required=True),
+        Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", _term(terms.Step), required=True),
+        Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", Term("g", "a weight", above=True), required=True),
+        Field("materials_rise", "What if materials rise by", "Costing shows each full cost again with materials this much dearer", _term(terms.Rise), required=True),
+    ),
+    room=0,
+    purpose="What holds for the whole season.",
+)  # fmt: skip
+
+# What a workbook is made for. It stands on Settings too, but a change takes a new workbook.
+MADE_FOR = Table(
+    "made_for",
+    "Settings",
+    (
+        Field("region", "Rules and habits of", "us, gb or eu", choices=("us", "gb", "eu"), required=True),
+        Field("currency", "Currency", "the currency's three letters", required=True),
+        Field("paper", "Paper", "paper that tabs print on", choices=("Letter", "A4"), required=True),
+        Field("weight_unit", "Weights in", "ounces or grams", choices=("oz", "g"), required=True),
+        Field("temperature_unit", "Temperatures in", "degrees", choices=("F", "C"), required=True),
+        Field("length_unit", "Lengths in", "inches or millimetres", choices=("in", "mm"), required=True),
+    ),
+    room=0,
+)
+
+MATERIALS = Table(
+    "materials",
+    "Materials",
+    (
+        Field("material", "Material", "one line for each thing you buy", name=True, required=True),
+        Field("kind", "Kind", "what it is used as", choices=KINDS, required=True, width=14),
+        Field("supplier", "Supplier", "where you buy it", width=20),
+        Field("pack_size", "Pack size", "how much the pack holds", _term(terms.PackSize), required=True),
+        Field("pack_unit", "Pack unit", "the unit of the pack size: each for pieces", choices=UNITS, required=True, width=7),
+        Field("pack_price", "Pack price, {money}", "price of the pack today, before tax you can claim back", MONEY, required=True),
+        Field("shipping", "Shipping, {money}", "the pack's share of the shipping", MONEY),
+        Field("tax", "Tax kept, {money}", "tax on the pack that you cannot claim back", MONEY),
+        Field("on_hand", "On hand, in pack unit", "how much you have, in the unit of the pack size", Term("", "an amount")),
+        Field("stands_in_for", "Stands in for", "the material it can take the place of", of="materials", width=22),
+        Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", _term(terms.Density), needed_when=("kind", ("wax",))),
+        Field("melt_low", "Melts from, {temperature}", "low end of the wax's melting range", TEMPERATURE),
+        Field("melt_high", "Melts to, {temperature}", "high end of the wax's melting range", TEMPERATURE),
+        Field("add_at", "Add oil at, {temperature}", "temperature to add oil at, by the wax's data sheet", TEMPERATURE),
+        Field("pour_at", "Pour at, {temperature}", "temperature to pour at, by the wax's data sheet", TEMPERATURE),
+        Field("ceiling", "Never above, {temperature}", "the wax's highest temperature, by its data sheet", TEMPERATURE),
+        Field("usual_load", "Usual load, of wax", "the load you start from with this wax or oil", _term(terms.Load)),
+        Field("highest_load", "Highest load", "the supplier's highest load for this wax or oil", _term(terms.Highest)),
+        Field("basis", "Highest load is", "what the highest load is a share of; of wax if left out", choices=("of wax", "of total"), width=9),
+        Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", _term(terms.Limit)),
+        Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", TEMPERATURE),
+        Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS),
+    ),
+    room=200,
+    purpose="What you buy, what it costs, and what its data sheet says.",
+)  # fmt: skip
+
+VESSELS = Table(
+    "vessels",
+    "Vessels",
+    (
+        Field("vessel", "Vessel", "one line for each jar, tin, glass or mould", name=True, required=True),
+        Field("use", "Use", "stays with the candle, or a mould that is used again", choices=("stays", "mould"), required=True, width=8),
+        Field("bought_as", "Bought as", "its line on Materials; none for a mould", of="materials", kind="vessel", needed_when=("use", ("stays",)), width=26),
+        Field("measured", "Measured by", "by the water it holds, or by its size: round or box", choices=("water", "round", "box"), required=True, width=10),
+        Field("water", "Water to the brim, {weight}", "weigh the vessel full of water, less the vessel", Term("g", "a weight", above=True), needed_when=("measured", ("water",))),
+        Field("water_temperature", "Water at, {temperature}", "temperature of that water", _term(terms.WaterTemperature), needed_when=("measured", ("water",))),
+        Field("top", "Inside top or length, {length}", "round: inside diameter at the top; box: inside length", _term(terms.Length), needed_when=("measured", ("round", "box"))),
+        Field("bottom", "Inside bottom or width, {length}", "round: inside diameter at the bottom; box: inside width", _term(terms.Length), needed_when=("measured", ("round", "box"))),
+        Field("height", "Inside height, {length}", "from the floor's edge to the brim", _term(terms.Length), needed_when=("measured", ("round", "box"))),
+        Field("base", "Floor pushed up, {length}", "how high the floor is pushed up; minus where it bulges down", _term(terms.BaseRise)),
+        Field("headspace", "Headspace, of brim volume", "share left empty above the wax", _term(terms.Headspace), required=True),
+        Field("diameter", "Melt pool across, {length}", "inside diameter where the wax stands, for choosing a wick", _term(terms.Length)),
+        Field("panel_width", "Label panel width, {length}", "flat or round face that a label can cover", _term(terms.Length)),
+        Field("panel_height", "Label panel height, {length}", "height of that face", _term(terms.Length)),
+    ),
+    room=24,
+    purpose="What you pour into, how it was measured, and how far it is filled.",
+)  # fmt: skip
+
+MADE = ("kind", ("made",))
+RECIPES = Table(
+    "recipes",
+    "Recipes",
+    (
+        Field("product", "Product", "one line for each thing you sell", name=True, required=True),
+        Field("tag", "Season tag", "your own word for a range or a season", width=12),
+        Field("kind", "Made or set", "made: a candle; set: a box of candles, listed on Sets", choices=("made", "set"), required=True, width=8),
+        Field("vessel", "Vessel", "what it is poured into", of="vessels", needed_when=MADE, width=24),
+        Field("wax", "Wax", "the wax, or the first of two", of="materials", kind="wax", needed_when=MADE, width=24),
+        Field("wax_second", "Second wax", "a second wax blended in", of="materials", kind="wax", width=24),
+        Field("share_wax", "Second wax, of wax", "share of the second wax", _term(terms.Part)),
+        Field("load", "Load, of wax", "fragrance oil as a share of wax weight", _term(terms.Load), needed_when=MADE),
+        Field("oil_first", "Oil 1", "the fragrance oil, or the first of up to three", of="materials", kind="fragrance oil", width=24),
+        Field("share_first", "Oil 1, of oil", "its share of the oil; 1 if left out", _term(terms.Part)),
+        Field("oil_second", "Oil 2", "a second oil", of="materials", kind="fragrance oil", width=24),
+        Field("share_second", "Oil 2, of oil", "its share of the oil", _term(terms.Part)),
+        Field("oil_third", "Oil 3", "a third oil", of="materials", kind="fragrance oil", width=24),
+        Field("share_third", "Oil 3, of oil", "its share of the oil", _term(terms.Part)),
+        Field("wick", "Wick", "the wick; none for a wax melt", of="materials", kind="wick", width=24),
+        Field("wicks", "Wicks, each", "how many wicks a candle has; 1 if left out", Term("", "how many", high=12.0, whole=True)),
+        Field("dye", "Dye", "the dye, if any", of="materials", kind="dye", width=20),
+        Field("dye_share", "Dye, of wax", "dye as a share of wax weight", _term(terms.DyeShare)),
+        Field("lid", "Lid", "the lid, if any", of="materials", kind="lid", width=20),
+        Field("label", "Label", "the label, if any", of="materials", kind="label", width=20),
+        Field("packing", "Packing", "box, sleeve or wrap that it is sold in", of="materials", kind="packaging", width=20),
+        Field("minutes", "Minutes, each", "working minutes for each one, without set-up", _term(terms.Minutes), required=True),
+        Field("setup", "Set-up, minutes", "minutes to set up and clean, once a batch", _term(terms.Minutes), required=True),
+        Field("usual_batch", "Usual batch", "how many you usually make together", _term(terms.Batch), required=True),
+        Field("paid_share", "Paid help, of time", "share of the working time that is paid help", _term(terms.PaidShare)),
+    ),
+    room=60,
+    purpose="What you sell and how it is made, for one piece.",
+)  # fmt: skip
+
+SETS = Table(
+    "sets",
+    "Sets",
+    (
+        Field("set", "Set", "the set, as it stands on Recipes", of="recipes", kind="set", required=True, width=32),
+        Field("product", "Candle in it", "a candle that is made", of="recipes", kind="made", required=True, width=32),
+        Field("count", "How many", "how many of it are in the set", Term("", "how many", low=1.0, high=100.0, whole=True), required=True),
+    ),
+    room=60,
+    purpose="Which candles are in a set: a line for each.",
+)  # fmt: skip
+
+PLACE_KINDS = ("own stall", "own web shop", "marketplace", "wholesale shop", "consignment shop")
+PLACES = Table(
+    "places",
+    "Places sold",
+    (
+        Field("place", "Place", "one line for each place you sell in", name=True, required=True),
+        Field("kind", "Kind", "how you sell there", choices=PLACE_KINDS, required=True, width=16),
+        Field("fee", "Fee, of price", "what the place, or the card firm, keeps of the price", _term(terms.Fee)),
+        Field("fee_basis", "Fee is of", "the price before tax (net) or with tax (gross)", choices=("net", "gross"), required=True, width=8),
+        Field("fee_item", "Fee an item, {money}", "fixed fee for each candle", MONEY),
+        Field("fee_order", "Fee an order, {money}", "fixed fee for each order", MONEY),
+        Field("least_fee", "Least fee an order, {money}", "the smallest fee by share that an order is charged", MONEY),
+        Field("per_order", "Candles an order", "how many candles an order holds on average", _term(terms.PerOrder), required=True),
+        Field("postage_paid", "Postage paid, {money}", "postage you pay for an order", MONEY),
+        Field("postage_charged", "Postage charged, {money}", "postage the buyer pays you for an order, before tax", MONEY),
+        Field("packing_order", "Packing an order, {money}", "carton and filling for an order", MONEY),
+        Field("fixed_cost", "Fixed cost, {money}", "stand fee or subscription, a day or a month", MONEY),
+        Field("fixed_times", "Days or months", "how many of them in the season", _term(terms.Times)),
+        Field("discount", "Discount", "what a shop, or a usual offer, takes off the stated price", _term(terms.Discount)),
+        Field("stated", "Prices are", "whether prices there are stated with tax in them", choices=("with tax", "before tax"), required=True, width=11),
+        Field("collector", "Tax is paid by", "who charges the buyer tax and pays it over; nobody where none is due", choices=("maker", "place", "nobody"), required=True, width=9),
+        Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", _term(terms.Margin), required=True),
+        Field("rules", "Buyers' rules", "which rules its buyers live under", choices=RULES, required=True, width=8),
+    ),
+    room=12,
+    purpose="Where you sell, what each place keeps, and what you want left.",
+)  # fmt: skip
+
+PRICES = Table(
+    "prices",
+    "Prices",
+    (
+        Field("product", "Product", "what you sell", of="recipes", required=True, width=32),
+        Field("place", "Place", "where you sell it", of="places", required=True, width=24),
+        Field("price", "Your price, {money}", "the price you ask there, as it is stated there", MONEY, required=True),
+    ),
+    room=180,
+    purpose="What each candle must fetch in each place, and what your own price leaves.",
+)  # fmt: skip
+
+TABLES: dict[str, Table] = {table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES)}

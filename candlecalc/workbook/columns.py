@@ -1,0 +1,359 @@
+"""The columns of a tab, declared once: what is typed, what is worked out, and what is looked up.
+
+A column knows its head, its number format and its formula, written once with `ROW` for the row. No
+column spells out arithmetic: a result names the declared function, and which cells feed its arguments.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+import candlecalc.native as native
+from candlecalc.formula import LARGEST, Formula, Term, find
+from candlecalc.scaling import scales_with
+from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field
+from candlecalc.season.measures import Measures
+
+ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
+FIRST_ROW = 4
+
+# Number format by the unit of a term.
+FORMATS = {
+    "g": "weight", "money": "money", "money per unit": "unit_cost", "money per h": "money", "mm": "length",
+    "ml": "volume", "C": "temperature", "g/ml": "density", "min": "minutes", "h": "hours",
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a table stands: its tab, its rows, and the letter of each column."""
+
+    title: str
+    last_row: int
+    letters: Mapping[str, str]
+    first_row: int = FIRST_ROW
+
+    @property
+    def sheet(self) -> str:
+        return f"'{self.title}'" if " " in self.title else self.title
+
+    def range(self, key: str, last: str = "") -> str:
+        """A whole column, or several side by side, as other tabs refer to it."""
+        start, end = self.letters[key], self.letters[last or key]
+        return f"{self.sheet}!${start}${self.first_row}:${end}${self.last_row}"
+
+
+@dataclass(frozen=True)
+class Plan:
+    """What formulas need to know of the workbook they stand in."""
+
+    measures: Measures
+    currency: str
+    places: dict[str, Place] = field(default_factory=dict)
+
+    def head(self, text: str) -> str:
+        return self.measures.shown(text, self.currency)
+
+
+# --- what an argument can be ------------------------------------------------------------------
+
+Reference = Callable[[Plan, Place], str]
+
+
+def own(key: str) -> Reference:
+    """The cell of the same row and tab."""
+    return lambda plan, place: f"${place.letters[key]}{ROW}"
+
+
+def span(first: str, last: str) -> Reference:
+    """Cells side by side in the same row and tab."""
+    return lambda plan, place: f"${place.letters[first]}{ROW}:${place.letters[last]}{ROW}"
+
+
+def carry(table: str, key: str) -> Reference:
+    """The same row of a tab where people type: by place, since cut and paste there moves plain references."""
+
+    def text(plan: Plan, place: Place) -> str:
+        first = f"$A${place.first_row}"
+        return f"INDEX({plan.places[table].range(key)},ROWS({first}:$A{ROW}))"
+
+    return text
+
+
+def same(table: str, key: str, last: str = "") -> Reference:
+    """The same row of a working tab, one cell or several side by side."""
+
+    def text(plan: Plan, place: Place) -> str:
+        there = plan.places[table]
+        end = f":${there.letters[last]}{ROW}" if last else ""
+        return f"{there.sheet}!${there.letters[key]}{ROW}{end}"
+
+    return text
+
+
+def at(table: str, key: str, row: str | Reference) -> Reference:
+    """A value of another tab's row, by the row's place there."""
+
+    def text(plan: Plan, place: Place) -> str:
+        return f"INDEX({plan.places[table].range(key)},{_reference(row)(plan, place)})"
+
+    return text
+
+
+def named(name: str) -> Reference:
+    """A named cell of the workbook."""
+    return lambda plan, place: name
+
+
+def constant(value: float) -> Reference:
+    return lambda plan, place: native.number(value)
+
+
+def _reference(given: str | Reference) -> Reference:
+    return own(given) if isinstance(given, str) else given
+
+
+# --- columns ----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, kw_only=True)
+class Column:
+    """One column of a table, or one line of a card."""
+
+    head: str
+    format: str = "text"
+    width: float = 0
+    when: tuple[str | Reference, ...] = ("ready",)
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        raise NotImplementedError
+
+    def formula(self, plan: Plan, place: Place) -> str:
+        """The cell's formula with `ROW` for the row: blank while what it waits for is blank."""
+        return "=" + guarded(self.expression(plan, place), [_reference(one)(plan, place) for one in self.when])
+
+
+def guarded(expression: str, waits_for: Sequence[str]) -> str:
+    """An expression that stays blank while a cell it waits for is blank."""
+    blank = [f'{cell}=""' for cell in waits_for]
+    if not blank:
+        return expression
+    test = blank[0] if len(blank) == 1 else f"OR({','.join(blank)})"
+    return f'IF({test},"",{expression})'
+
+
+@dataclass(frozen=True, kw_only=True)
+class Result(Column):
+    """What a declared function makes of other cells."""
+
+    function: str
+    arguments: Mapping[str, str | Reference]
+
+    @property
+    def declared(self) -> Formula:
+        return find(self.function)
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        given = {name: _reference(one)(plan, place) for name, one in self.arguments.items()}
+        return call(self.declared, given)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Look(Column):
+    """A value from elsewhere, as it stands; `otherwise` where it is blank."""
+
+    reference: Reference
+    otherwise: str | Reference | None = None
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        value = self.reference(plan, place)
+        if self.otherwise is None:
+            return value
+        return f'CHOOSE(1+({value}=""),{value},{_reference(self.otherwise)(plan, place)})'
+
+
+@dataclass(frozen=True, kw_only=True)
+class RowOf(Column):
+    """The place of a name in another tab."""
+
+    table: str
+    name: Reference
+    format: str = "row"
+    width: float = 6
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        there = plan.places[self.table]
+        return f"MATCH({self.name(plan, place)},{there.range(next(iter(there.letters)))},0)"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Total(Column):
+    """A sum of cells; text among them counts as nothing, an error spreads."""
+
+    parts: Sequence[str | Reference]
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        return f"SUM({','.join(_reference(part)(plan, place) for part in self.parts)})"
+
+
+@dataclass(frozen=True, kw_only=True)
+class SumWhere(Column):
+    """The sum of another tab's column over the rows that carry this row's name, added to an own part."""
+
+    part: str | Reference
+    table: str
+    column: str
+    by: str
+    name: str
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        there = plan.places[self.table]
+        part, name = (_reference(one)(plan, place) for one in (self.part, self.name))
+        return f"SUM({part},SUMIFS({there.range(self.column)},{there.range(self.by)},{name}))"
+
+
+@dataclass(frozen=True, kw_only=True)
+class CountWhere(Column):
+    """How many rows of another tab carry this row's name."""
+
+    table: str
+    by: str
+    name: str
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        return f"COUNTIF({plan.places[self.table].range(self.by)},{_reference(self.name)(plan, place)})"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Spelled(Column):
+    """A text or look-up in its own shape, given as a function of the plan: for cards and keys."""
+
+    text: Reference
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        return self.text(plan, place)
+
+
+def call(formula: Formula, given: Mapping[str, str]) -> str:
+    """A declared function's native form with its arguments put in, in the workbook's own units."""
+    if formula.native is None:
+        raise ValueError(f"{formula.name} has no native form")
+    values = {
+        name: _converted(formula, formula.arguments[name].term, native.Leaf(text)) for name, text in given.items()
+    }
+    for name, argument in formula.arguments.items():
+        if name not in values:
+            values[name] = _default(argument.default)
+    return native.spell(_converted_back(formula, native.replace(formula.native, values)))
+
+
+def _default(value: Any) -> native.Node:
+    return native.Leaf(f'"{value}"' if isinstance(value, str) else native.number(value))
+
+
+def _converted(formula: Formula, term: Term, cell: native.Node) -> native.Node:
+    """A cell in the workbook's unit as the argument in `calc`'s, where the function does not scale."""
+    if term.unit == "C":
+        moved = native.Operation("-", cell, native.Leaf("temp_zero"))
+        return native.Operation("/", moved, native.Leaf("temp_step"))
+    factor = {"g": "weight_g", "mm": "length_mm"}.get(term.unit)
+    if factor and not scales_with(formula.name, term.unit):
+        return native.Operation("*", cell, native.Leaf(factor))
+    return cell
+
+
+def _converted_back(formula: Formula, tree: native.Node) -> native.Node:
+    unit = formula.result.unit
+    factor = {"g": "weight_g", "mm": "length_mm"}.get(unit)
+    if factor and not scales_with(formula.name, unit):
+        return native.Operation("/", tree, native.Leaf(factor))
+    return tree
+
+
+# --- shorthands for the tabs ------------------------------------------------------------------
+
+
+def result(head: str, function: str, *, when: tuple[str | Reference, ...] = ("ready",), format: str = "",  # noqa: A002
+           width: float = 0, **arguments: str | Reference) -> Result:  # fmt: skip
+    """A result column: the format is the one of the function's result."""
+    term = find(function).result
+    shown = format or ("percent" if term.unit.startswith("of ") else FORMATS.get(term.unit, "count"))
+    return Result(head=head, function=function, arguments=arguments, when=when, format=shown, width=width)
+
+
+def look(head: str, reference: Reference, format: str = "text", *, otherwise: str | Reference | None = None,  # noqa: A002
+         when: tuple[str | Reference, ...] = ("ready",), width: float = 0) -> Look:  # fmt: skip
+    return Look(head=head, reference=reference, format=format, otherwise=otherwise, when=when, width=width)
+
+
+def total(head: str, *parts: str | Reference, format: str = "money", width: float = 0,  # noqa: A002
+          when: tuple[str | Reference, ...] = ("ready",)) -> Total:  # fmt: skip
+    return Total(head=head, parts=parts, format=format, width=width, when=when)
+
+
+# --- what is typed ----------------------------------------------------------------------------
+
+
+def entry_format(given: Field) -> str:
+    """The number format of an entry, by its term."""
+    if given.date:
+        return "date"
+    if given.term is None:
+        return "text"
+    if given.term.unit.startswith("of "):
+        return "percent"
+    return FORMATS.get(given.term.unit, "count")
+
+
+def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
+    """A test, in a cell's language, that is true where an entry is not what its field takes.
+
+    It must itself never be an error: what was typed may be one.
+    """
+    cell = cells[given.key]
+    valid = _valid(given, cell, plan)
+    other, values = given.needed_when
+    if given.required:
+        return f"{valid}=0"
+    if not other:
+        return f"{valid}+ISBLANK({cell})=0"
+    needed = "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values)
+    return f"{valid}+ISBLANK({cell})*({needed}=0)=0"
+
+
+def _valid(given: Field, cell: str, plan: Plan) -> str:
+    if given.term:
+        return _valid_number(given.term, cell, plan)
+    if given.date:
+        return f'COUNTIFS({cell},">=36526",{cell},"<=73050")'  # the years 2000 to 2099
+    if given.choices:
+        return f"IFERROR(OR({','.join(f'{cell}={quoted(choice)}' for choice in given.choices)}),FALSE)"
+    if given.of:
+        there = plan.places[given.of]
+        names = there.range(next(iter(there.letters)))
+        found = f"MATCH({cell},{names},0)"
+        known = f"INDEX({there.range('kind')},{found})={quoted(given.kind)}" if given.kind else f"{found}>0"
+        return f"IFERROR({known},FALSE)*{_plain_name(cell)}"
+    if given.name:
+        return f"ISTEXT({cell})*(IFERROR(LEN({cell}),99)<={NAME_LENGTH})*{_plain_name(cell)}"
+    return f"NOT(ISERROR({cell}))"
+
+
+def _valid_number(term: Term, cell: str, plan: Plan) -> str:
+    low, high = plan.measures.limits(term)
+    limits = [] if low <= -LARGEST else [f'">{"" if term.above else "="}{native.number(low)}"']
+    limits += [] if high >= LARGEST else [f'"<={native.number(high)}"']
+    # A whole number is one that equals its own whole part; an error has none.
+    limits += [f"IFERROR(INT({cell}),-1)"] if term.whole else []
+    return f"COUNTIFS({','.join(f'{cell},{limit}' for limit in limits)})" if limits else f"COUNT({cell})"
+
+
+def _plain_name(cell: str) -> str:
+    # A spreadsheet looks names up with these as wild cards.
+    marks = ",".join(quoted(mark) for mark in NOT_IN_NAMES)
+    return f"(COUNT(FIND({{{marks}}},{cell}))=0)"
+
+
+def quoted(text: str) -> str:
+    """A text inside a formula."""
+    return '"' + text.replace('"', '""') + '"'
