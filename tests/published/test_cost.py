@@ -1,0 +1,138 @@
+"""Costs against textbook jobs, and splits of money against published allocations."""
+
+import pytest
+
+from candlecalc.calc import (
+    before_waste,
+    cost_each,
+    full_cost,
+    labour_cost,
+    making_cost,
+    material_cost,
+    minutes_each,
+    overhead_cost,
+    overhead_rate,
+    parts_cost,
+    split_charge,
+    unit_cost,
+    yield_of,
+)
+
+# Freight in is part of what a unit costs.
+UNIT_COSTS = [  # price of all, units, freight, cost of one, where
+    (2400, 40, 200, 65, "OpenStax, Financial Accounting 6.5: 40 at 60 and 5 freight each; printed 2,600 in all"),
+    (2400, 30, 1000, 3400 / 30, "OpenStax, Financial Accounting 6.5: printed 3,400 in all; each worked here"),
+    (1000, 10, 10, 101, "printed 101.0000: scenario of an open-source module for landed cost of stock"),
+]
+
+
+@pytest.mark.parametrize("price, size, shipping, each, where", UNIT_COSTS)
+def test_freight_in_is_part_of_a_units_cost(price, size, shipping, each, where):
+    assert unit_cost(price, size, shipping) == pytest.approx(each, abs=1e-9)
+
+
+# OpenStax, Managerial Accounting 4.2 and 4.5: the job sheet of one job.
+MATERIALS = [  # quantity, at, printed
+    (2, 50, 100),
+    (1, 60, 60),
+    (12, 10, 120),
+    (40, 1.50, 60),
+]
+
+
+@pytest.mark.parametrize("quantity, at, printed", MATERIALS)
+def test_a_line_of_material_follows_the_job_sheet(quantity, at, printed):
+    assert material_cost(quantity, at) == printed
+
+
+def test_a_job_follows_the_job_sheet():
+    materials = parts_cost(amounts=[1, 2, 1, 1, 12, 40], costs=[300, 50, 60, 60, 10, 1.50])
+    labour = labour_cost(minutes="2 h", rate=15) + labour_cost(minutes="2 h", rate=18)
+    assert (materials, labour) == (700, 66)  # printed
+    # The book's overhead goes by money of labour; here by hours, so 66 hours stand for 66 of labour.
+    overhead = overhead_cost(minutes=66 * 60, rate=2.50)
+    assert overhead == 165  # printed
+    assert making_cost(materials, labour, overhead) == 931  # printed
+
+
+# OpenStax, Managerial Accounting 4.2, 4.4, 4.6.
+RATES = [  # overhead, activity, rate, where
+    (250_000, 100_000, 2.50, "printed, 4.4"),
+    (400_000, 200_000, 2.00, "printed, 4.2"),
+]
+
+
+@pytest.mark.parametrize("overhead, activity, rate, where", RATES)
+def test_an_overhead_rate_follows_the_textbook(overhead, activity, rate, where):
+    assert overhead_rate(overhead, activity) == rate
+
+
+def test_applied_overhead_follows_the_textbook():
+    # OpenStax, Managerial Accounting 4.6: 6,240 hours at 33.50, printed 209,040.
+    assert overhead_cost(minutes=6240 * 60, rate=33.50) == pytest.approx(209_040, abs=1e-6)
+
+
+# The largest remainder: OpenStax, Contemporary Mathematics 11.4. "Worked" where the book stops at its
+# whole parts or adds a least seat of one.
+WHOLE = [  # charge, amounts, parts, where
+    (70, [15, 9, 10], [31, 18, 21], "worked; printed: 30.88, 18.53, 20.59, which round to 71"),
+    (27, [13, 12, 5, 16, 7, 9], [6, 5, 2, 7, 3, 4], "worked; printed: 5, 5, 2, 6, 3, 3 before the last 3"),
+    (616, [46310, 224230, 20, 16560, 38450], [88, 424, 0, 31, 73], "worked: without the book's least of 1"),
+]
+
+
+@pytest.mark.parametrize("charge, amounts, parts, where", WHOLE)
+def test_whole_units_left_over_go_to_the_largest_fractions(charge, amounts, parts, where):
+    assert split_charge(charge, amounts, digits=0) == parts
+
+
+# A charge over lines of an order, to the cent. "Stock": test suites of open-source modules for the landed
+# cost of stock (stock_landed_costs, test 00 and test 01; purchase receipts by value). "Money": the
+# documentation of the library moneyphp, page on allocation, and a note on the library NMoneys.
+SPLITS = [  # charge, amounts, sharing, digits, parts, where
+    (150, [5, 10], "in proportion", 2, [50, 100], "stock: by quantity"),
+    (250, [50, 200], "in proportion", 2, [50, 200], "stock: by weight"),
+    (10, [5, 10], "evenly", 2, [5, 5], "stock: equal"),
+    (-50, [5, 10], "in proportion", 2, [-16.67, -33.33], "stock: a correction by quantity"),
+    (80, [120, 200, 0], "in proportion", 2, [30, 50, 0], "stock: by value"),
+    (0.05, [70, 30], "in proportion", 2, [0.04, 0.01], "money: 5 cents, 70 to 30"),
+    (8, [1, 1, 1], "in proportion", 2, [2.67, 2.67, 2.66], "money: 8.00 in three"),
+    (34, [1, 1, 1, 1], "evenly", 0, [9, 9, 8, 8], "money: 34 yen in four"),
+]
+
+
+@pytest.mark.parametrize("charge, amounts, sharing, digits, parts, where", SPLITS)
+def test_a_split_follows_published_allocations(charge, amounts, sharing, digits, parts, where):
+    assert split_charge(charge, amounts, sharing, digits) == parts
+
+
+def test_four_cents_over_seven_lines_leave_no_line_below_nothing():
+    # A test of the same kind of module: 0.04 over 7 equal lines.
+    parts = split_charge(0.04, [1] * 7)
+    assert parts == [0.01, 0.01, 0.01, 0.01, 0, 0, 0]
+
+
+@pytest.mark.parametrize("amounts", [[0, 0], [0]])
+def test_lines_that_come_to_nothing_are_refused(amounts):
+    # The same test suite: a total basis of zero must be refused, not divided.
+    with pytest.raises(ValueError, match="^split_charge: amounts add up to 0; at least one line must have a share"):
+        split_charge(80, amounts)
+
+
+# Common practice, no source.
+
+
+def test_waste_is_a_share_of_what_is_weighed_out():
+    assert before_waste(amount=190, waste=0.05) == pytest.approx(200, abs=1e-9)
+
+
+def test_yield_is_the_good_of_the_made():
+    assert yield_of(good=45, made=50) == 0.9
+
+
+def test_set_up_is_shared_by_the_batch():
+    assert minutes_each(each=5, setup=45, batch=30) == 6.5
+
+
+def test_full_cost_adds_what_making_cost_leaves_out():
+    assert full_cost(making=cost_each(931, 7), own_time=12, running=5) == 150
