@@ -24,7 +24,7 @@ def within(declared):
 
 def samples(declared, count):
     """At least `count` dictionaries of arguments that the checked function takes."""
-    found = [values for values in _ends(declared) if _taken(declared, values)]
+    found = list(_ends(declared))
     return found + list(islice(_spread(declared), max(count - len(found), count // 2)))
 
 
@@ -53,15 +53,18 @@ def _ends(declared):
     """Each argument in turn at each end of its range, the others somewhere inside theirs."""
     chance = random.Random(f"{declared.name} ends")  # noqa: S311
     for name, argument in declared.arguments.items():
-        term = argument.term
-        for end in term.choices or limits(term):
-            for _ in range(20):
-                values = _drawn(declared, chance)
-                values[name] = [end] * len(values[name]) if term.many else end
-                values = _sharing(declared, values)
-                if _taken(declared, values):
-                    yield values
-                    break
+        for end in argument.term.choices or limits(argument.term):
+            yield from islice(filter(lambda values: _taken(declared, values), _at(declared, name, end, chance)), 1)
+
+
+def _at(declared, name, end, chance):
+    """Twenty tries with one argument at an end, then twenty with every argument of its term there."""
+    term = declared.arguments[name].term
+    alike = [other for other, argument in declared.arguments.items() if argument.term == term]
+    for names in 20 * [[name]] + 20 * [alike]:
+        values = _drawn(declared, chance)
+        values.update({other: [end] * len(values[other]) if term.many else end for other in names})
+        yield _sharing(declared, values)
 
 
 def _spread(declared):
