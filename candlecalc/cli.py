@@ -1,0 +1,172 @@
+"""The commands. What they do is imported when they run, so that help comes at once."""
+
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from candlecalc import __version__
+
+if TYPE_CHECKING:
+    from candlecalc.formula import Argument, Formula
+
+# The commands that are offered where none is named, in the maker's words.
+MENU = {"new": "Make a workbook", "check": "Check a workbook", "ask": "Ask a question"}
+STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
+
+
+class Problem(click.ClickException):
+    """Something is wrong with the data: exit code 1. A wrong call is click's UsageError, exit code 2."""
+
+
+class Commands(click.Group):
+    """A group whose errors are one line, whatever raised them."""
+
+    def main(self, *given: Any, **named: Any) -> Any:
+        _speak_utf8()
+        try:
+            code = super().main(*given, **{**named, "standalone_mode": False})
+        except click.ClickException as problem:
+            _complain(problem.format_message())
+            code = problem.exit_code
+        except (click.Abort, KeyboardInterrupt):
+            _complain("stopped")
+            code = STOPPED
+        sys.exit(code if isinstance(code, int) else 0)
+
+
+@click.group(cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(__version__, message="%(prog)s %(version)s", prog_name="candlecalc")
+@click.pass_context
+def main(context: click.Context) -> None:
+    """The arithmetic of making and selling scented container candles.
+
+    With no command it asks what you want to do.
+    """
+    if context.invoked_subcommand is None:
+        if sys.stdin.isatty():
+            _menu(context)
+        else:
+            click.echo(context.get_help())
+
+
+# A value may begin with a minus, so what looks like an unknown option is taken as a value.
+@main.command(context_settings={"ignore_unknown_options": True})
+@click.argument("name", required=False)
+@click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=VALUE]...")
+def ask(name: str | None, values: tuple[str, ...]) -> None:
+    """Ask one question and get the answer.
+
+    NAME is a function; give its arguments by name or in their order, in any
+    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%"). A list takes
+    semicolons between its values. Without NAME you are led to one.
+    """
+    from candlecalc import ask as asking
+
+    with _told():
+        if name:
+            _print(asking.ask(name, values))
+        elif sys.stdin.isatty():
+            _lead_to_an_answer()
+        else:
+            raise click.UsageError("name a function; candlecalc functions lists them")
+
+
+@main.command()
+@click.argument("name", required=False)
+@click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
+@click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
+def functions(name: str | None, words: str | None, as_json: bool) -> None:
+    """List the functions, or tell all about one.
+
+    NAME tells what one is for, what it takes, its cell formula, its source
+    and an example.
+    """
+    from candlecalc import ask as asking
+
+    if name and words:
+        raise click.UsageError("give a NAME or --find, not both")
+    with _told():
+        chosen = [asking.function(name)] if name else asking.find(words) if words else asking.every()
+        if not chosen:
+            raise Problem(f'no function answers to "{words}"')
+        if as_json:
+            click.echo(asking.as_json(chosen))
+        else:
+            _print(asking.page(chosen[0]) if name else asking.found(words) if words else asking.listing())
+
+
+def _menu(context: click.Context) -> None:
+    offered = [name for name in MENU if name in main.commands]
+    click.echo("What do you want to do?")
+    name = offered[_choice([MENU[name] for name in offered])]
+    command = main.commands[name]
+    given = [click.prompt(parameter.human_readable_name) for parameter in command.params if _is_asked(parameter)]
+    with command.make_context(name, given, parent=context) as inner:
+        command.invoke(inner)
+
+
+def _is_asked(parameter: click.Parameter) -> bool:
+    return isinstance(parameter, click.Argument) and parameter.required
+
+
+def _choice(choices: list[str]) -> int:
+    for number, words in enumerate(choices, start=1):
+        click.echo(click.wrap_text(words, 79, initial_indent=f"  {number}  ", subsequent_indent=" " * 5))
+    chosen: int = click.prompt("Number", type=click.IntRange(1, len(choices)))
+    return chosen - 1
+
+
+def _lead_to_an_answer() -> None:
+    from candlecalc import ask as asking
+
+    found: list[Formula] = []
+    while not found:
+        found = asking.find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
+        if not found:
+            click.echo("No function answers to that; try other words.")
+    formula = found[_choice([f"{formula.name}: {formula.summary}" for formula in found])]
+    given = {argument.name: _value_for(argument) for argument in formula.arguments.values()}
+    _print(asking.answer(formula, given))
+
+
+def _value_for(argument: "Argument") -> Any:
+    from candlecalc import ask as asking
+
+    def read(text: str) -> Any:
+        try:
+            return asking.checked(argument, text)
+        except ValueError as problem:
+            raise click.BadParameter(str(problem)) from None
+
+    return click.prompt(asking.prompt_for(argument), default=asking.default_of(argument), value_proc=read)
+
+
+def _print(lines: list[str]) -> None:
+    click.echo("\n".join(lines))
+
+
+@contextmanager
+def _told() -> Iterator[None]:
+    """What is wrong, said by the library as a ValueError, in the terminal's way."""
+    from candlecalc.ask import CallError
+
+    try:
+        yield
+    except CallError as problem:
+        raise click.UsageError(str(problem)) from None
+    except ValueError as problem:
+        raise Problem(str(problem)) from None
+
+
+def _complain(message: str) -> None:
+    click.echo(f"candlecalc: {' '.join(message.split())}", err=True)
+
+
+def _speak_utf8() -> None:
+    # A pipe on Windows speaks an old code page, which has no inch or degree sign of every kind.
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(encoding="utf-8")

@@ -1,0 +1,283 @@
+"""The commands: answers in the asker's unit, one line for what is wrong, and help that comes at once."""
+
+# ruff: noqa: S603, S607  the programs started here are our own choice
+
+import ast
+import json
+import os
+import select
+import shutil
+import subprocess
+import sys
+import time
+
+import click
+import pytest
+from click.testing import CliRunner
+
+from candlecalc import __version__, ask, cli
+from candlecalc.cli import main
+from candlecalc.formula import REGISTRY, Argument, Term
+
+HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
+
+
+def run(*words, **named):
+    return CliRunner().invoke(main, [str(word) for word in words], **named)
+
+
+def answer(*words):
+    result = run("ask", *words)
+    assert (result.exit_code, result.stderr) == (0, "")
+    return result.stdout.removesuffix("\n")
+
+
+# An ounce is 28.349523125 g and an inch 25.4 mm by definition (international yard and pound agreement, 1959).
+ANSWERS = [  # words, answer, how it was worked
+    (["oil_for_wax", "wax=10 oz", "load=7%"], "0.70 oz (19.8 g)", "283.495 g at 0.07 is 19.845 g"),
+    (["oil_for_wax", "wax=283.495", "load=0.07"], "19.8 g", "no unit spelled"),
+    (["oil_for_wax", "wax=500 g", "load=8%"], "40.0 g", "our own unit is not said twice"),
+    (["oil_for_wax", "wax=1,5 kg", "load=8 %"], "0.120 kg (120.0 g)", "a decimal comma"),
+    (["oil_for_wax", "5 lb 4 oz", "10%"], "0.525 lb (238.1 g)", "5.25 lb; by order, the first unit of the two"),
+    (["oil_for_wax", "load=10%", "1 lb"], "0.100 lb (45.4 g)", "the argument left over"),
+    (["oil_for_wax", "wax=10", "oz", "7", "%"], "0.70 oz (19.8 g)", "quotes forgotten"),
+    (["OIL-FOR-WAX", "500", "0.08"], "40.0 g", "any way of writing it"),
+    (["CANDLE_OIL_FOR_WAX", "WAX=500", "0.08"], "40.0 g", "as a workbook calls it"),
+    (["oil_for_wax", "1", "1%"], "0.01 g", "something is not shown as nothing"),
+    (["oil_for_wax", "0", "1%"], "0.0 g", "nothing is"),
+    (["box_volume", "10 cm", "10 cm", "4 in"], "1016.0 ml", "a length asked, a volume given"),
+    (["fill_weight", "8 fl oz", "0", "1"], "236.6 g", "8 x 29.5735295625 ml (US fluid ounce)"),
+    (["share_of_total", "load=10%"], "9.1% of total weight", "1/11"),
+    (["margin_at", "-2", "16"], "-12.5% of the price", "a minus is no option"),
+    (["vessels_filled", "wax=5 kg", "fill=216", "load=8%"], "25", "5400/216"),
+    (["unit_cost", "price=45", "size=10 lb", "shipping=3"], "4.80 per lb", "48/10, per the unit of the pack"),
+    (["unit_cost", "price=18", "size=450", "shipping=4.5"], "0.05 per unit", "22.5/450"),
+    (["unit_cost", "18", "453.6 g"], "0.03968 per g", "four digits of a small number"),
+    (["labour_cost", "minutes=1.5 h", "rate=16"], "24.00", "an hour and a half at 16"),
+    (["overhead_rate", "600", "240"], "2.50 per h", "600/240"),
+    (["round_money", "1.005"], "1.01", "half away from zero"),
+    (["round_money", "1234.5", "digits=0"], "1235", "a currency without coins"),
+    (["highest_on_wax", "20%", "basis=Of Total"], "25.0% of wax weight", "0.2/0.8"),
+    (["oil_parts", "1 lb", "50%; 30%; 20%"], "0.500 lb (226.8 g)\n0.300 lb (136.1 g)\n0.200 lb (90.7 g)", "a list"),
+    (["oil_parts", "oil=40", "shares=50%, 50%"], "20.0 g\n20.0 g", "commas"),
+    (["oil_parts", "oil=40", "shares=75%", "shares=25%"], "30.0 g\n10.0 g", "an argument twice"),
+    (["oil_parts", "oil=40", "shares=0,75; 0,25"], "30.0 g\n10.0 g", "decimal commas between semicolons"),
+    (["oil_parts", "oil=40", "shares=0.75,0.25"], "30.0 g\n10.0 g", "points in use, so commas part"),
+]
+
+
+@pytest.mark.parametrize(("words", "expected", "how"), ANSWERS, ids=lambda value: str(value)[:40])
+def test_an_answer_is_in_the_unit_it_was_asked_in(words, expected, how):
+    assert answer(*words) == expected
+
+
+def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
+    # Water boils at 212 F, 100 C, by the definition of the two scales.
+    assert ask.shown(100.0, Term("C", ""), "degF") == "212 F (100 C)"
+    assert ask.shown(82.22, Term("C", "")) == "82 C"
+
+
+@pytest.mark.parametrize("name", sorted(REGISTRY))
+def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
+    formula = REGISTRY[name]
+    example = ast.parse(ask._told(formula)[1][0].removeprefix(">>> "))
+    call = next(node for node in ast.walk(example) if isinstance(node, ast.Call) and ast.unparse(node.func) == name)
+    given = {keyword.arg: ast.literal_eval(keyword.value) for keyword in call.keywords}
+    result = formula.checked(**given)
+    numbers = result if formula.result.many else [result]
+    expected = [ask.shown(one, formula.result, digits=int(given.get("digits", 2))) for one in numbers]
+    words = [f"{key}={'; '.join(map(str, v)) if isinstance(v, list) else v}" for key, v in given.items()]
+    assert answer(name, *words).splitlines() == expected
+
+
+WRONG = [  # words, exit code, what it says
+    (["ask", "oil_for_wx", "1"], 2, "there is no function oil_for_wx. Nearest: oil_for_wax"),
+    (["ask", "scented"], 2, "there is no function scented. Nearest: "),
+    (["ask", "zzzz"], 2, "there is no function zzzz. List them with: candlecalc functions"),
+    (["ask", "oil_for_wax", "wx=10"], 2, "oil_for_wax has no wx. Nearest: wax."),
+    (["ask", "oil_for_wax", "zzzz=10"], 2, "oil_for_wax has no zzzz. Nearest: wax, load."),
+    (["ask", "oil_for_wax", "wax=10"], 2, "oil_for_wax also needs load: fragrance load"),
+    (["ask", "oil_for_wax", "10", "7%", "3"], 2, "3 is one too many: oil_for_wax takes wax, load"),
+    (["ask", "oil_for_wax", "wax=10", "wax=11", "7%"], 2, "wax is given twice"),
+    (["ask"], 2, "name a function"),
+    (["ask", "oil_for_wax", "500", "load=8"], 1, 'load is "8"; it takes 0 to 0.5 of wax weight. Did you mean 8%?'),
+    (["ask", "oil_for_wax", "8 fl oz", "8%"], 1, "Did you mean 8 oz on the scale?"),
+    (["ask", "oil_for_wax", "ten", "80%"], 1, 'wax is "ten": it takes a weight such as 340 or "12 oz"; load is "80%"'),
+    (["ask", "oil_parts", "40", "0,75,0,25"], 1, 'put semicolons between its values: "0; 75; 0; 25"'),
+    (["ask", "oil_parts", "40", "50%;;50%"], 1, "is blank at place 2 of 3"),
+    (["ask", "highest_on_wax", "10%", "basis=of air"], 1, 'basis is "of air"; it takes "of wax" or "of total"'),
+    (["functions", "oil_for_wx"], 2, "Nearest: oil_for_wax"),
+    (["functions", "--find", "zzzz"], 1, 'no function answers to "zzzz"'),
+    (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME or --find, not both"),
+    (["functions", "--fnd", "oil"], 2, "--find"),
+    (["melt"], 2, "melt"),
+]
+
+
+@pytest.mark.parametrize(("words", "code", "message"), WRONG, ids=lambda value: str(value)[:40])
+def test_what_is_wrong_is_said_in_one_line(words, code, message):
+    result = run(*words)
+    assert result.exit_code == code
+    assert result.stdout == ""
+    assert result.stderr.startswith("candlecalc: ") and result.stderr.count("\n") == 1
+    assert message in result.stderr
+
+
+def test_functions_are_listed_by_subject_each_once():
+    lines = run("functions").stdout.splitlines()
+    listed = [line.split()[0] for line in lines if line.startswith("  ") and line[2] != " "]
+    assert sorted(listed) == sorted(REGISTRY)
+    subjects = [line for line in lines if line and line[0] != " "]
+    assert subjects[0].startswith("Vessels: ") and subjects[1].startswith("Fragrance: ")
+
+
+@pytest.mark.parametrize("name", sorted(REGISTRY))
+def test_a_page_tells_all_that_is_declared_in_eighty_columns(name):
+    formula = REGISTRY[name]
+    result = run("functions", name)
+    told = " ".join(result.stdout.split())
+    assert result.exit_code == 0
+    assert max(map(len, result.stdout.splitlines())) < 80
+    for argument in formula.arguments.values():
+        assert f" {argument.name} {argument.term.help} " in told
+    assert formula.result.help in told and formula.source in told and formula.summary in told
+    assert f">>> {name}" in told or f">>> round({name}" in told
+    assert "None" not in told
+
+
+def test_a_long_cell_formula_is_broken_after_a_sign_and_loses_nothing():
+    form = 'MAX((cost+fixed)/(1-margin-fee*(1+tax*(basis="with a plus + in it"))),(cost+fixed+least)/(1-margin))'
+    lines = list(ask._broken(form))
+    assert "".join(lines) == form
+    assert len(lines) > 1 and max(map(len, lines)) <= ask.WIDTH - 15
+
+
+def test_json_holds_what_the_pages_hold():
+    whole = json.loads(run("functions", "--json").stdout)
+    assert [entry["name"] for entry in whole] == [formula.name for formula in ask.every()]
+    (one,) = json.loads(run("functions", "price_for_margin", "--json").stdout)
+    assert one == next(entry for entry in whole if entry["name"] == "price_for_margin")
+    assert one["arguments"][5]["choices"] == ["net", "gross"] and one["arguments"][5]["default"] == "net"
+    assert "default" not in one["arguments"][0]
+    assert one["subject"] == "price" and one["result"]["unit"] == "money"
+    assert one["example"] == [">>> price_for_margin(cost=6, margin=0.5, fee=0.1, fixed=0.45)", "16.125"]
+
+
+FINDS = [  # what a maker would say, the function that should be among the first three
+    ("oil for wax", "oil_for_wax"),
+    ("how much scent in my wax", "oil_for_wax"),
+    ("how many jars can I pour", "vessels_filled"),
+    ("size of a round jar", "cylinder_volume"),
+    ("hexagon", "prism_volume"),
+    ("water in the vessel", "volume_from_water"),
+    ("add VAT", "add_tax"),
+    ("split shipping", "split_charge"),
+    ("break even", "break_even_units"),
+    ("shop discount", "wholesale_price"),
+    ("lower the load", "wax_to_lower_load"),
+]
+
+
+@pytest.mark.parametrize(("words", "name"), FINDS)
+def test_a_function_is_found_by_a_makers_words(words, name):
+    assert name in [formula.name for formula in ask.find(words)[:3]]
+    assert f"  {name} " in run("functions", "--find", words).stdout
+
+
+def test_without_a_command_and_a_keyboard_help_is_printed():
+    result = run(input="")
+    assert result.exit_code == 0
+    assert result.stdout == run("--help").stdout
+    assert "ask" in result.stdout and "functions" in result.stdout
+
+
+def test_help_fits_and_version_is_ours():
+    assert run("--version").stdout == f"candlecalc {__version__}\n"
+    for command in [[], *([name] for name in main.commands)]:
+        result = run(*command, "--help")
+        assert result.exit_code == 0
+        assert max(map(len, result.stdout.splitlines())) <= 80
+
+
+def test_a_value_is_asked_for_until_it_is_taken(monkeypatch):
+    asked = iter(["8", "12 jars", "8%"])
+    monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: next(asked))
+    assert cli._value_for(REGISTRY["oil_for_wax"].arguments["load"]) == "8%"
+    assert list(asked) == []
+
+
+def test_a_default_is_offered():
+    term = Term("of the price", "what the place keeps of the price")
+    assert ask.default_of(Argument("fee", term, 0.0)) == "0"
+    assert ask.default_of(Argument("fee", term)) is None
+    assert ask.default_of(REGISTRY["fee_at"].arguments["basis"]) == "net"
+
+
+def command(*words):
+    return [sys.executable, "-c", "from candlecalc.cli import main; main()", *words]
+
+
+def test_a_shell_sees_the_exit_codes(tmp_path):
+    calls = {0: ["oil_for_wax", "500", "8%"], 1: ["oil_for_wax", "500", "8"], 2: ["oil_for_wx"]}
+    for code, words in calls.items():
+        done = subprocess.run(command("ask", *words), capture_output=True, text=True, cwd=tmp_path, timeout=60)
+        assert done.returncode == code
+        assert "Traceback" not in done.stderr
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_the_installed_command_answers():
+    installed = shutil.which("candlecalc", path=os.path.dirname(sys.executable))  # noqa: PTH120
+    done = subprocess.run([installed, "ask", "oil_for_wax", "10 oz", "7%"], capture_output=True, text=True, timeout=60)
+    assert done.stdout == "0.70 oz (19.8 g)\n"
+
+
+def test_help_imports_nothing_heavy():
+    script = f"""
+import sys
+from candlecalc.cli import main
+try:
+    main(["--help"])
+finally:
+    print([name for name in {HEAVY!r} if name in sys.modules], file=sys.stderr)
+"""
+    done = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, timeout=60)
+    assert done.stdout.startswith("Usage: ")
+    assert done.stderr == "[]\n"
+
+
+def test_inch_marks_pass_through_a_pipe_with_an_old_code_page():
+    old = {**os.environ, "PYTHONIOENCODING": "cp1252", "PYTHONUTF8": "0"}
+    done = subprocess.run(command("ask", "oil_for_wax", "3 \u2033", "8%"), capture_output=True, env=old, timeout=60)
+    assert done.returncode == 1
+    assert "3 \u2033" in done.stderr.decode("utf-8")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="a pseudo terminal is not to be had on Windows")
+def test_with_a_keyboard_it_leads_from_a_choice_to_an_answer():
+    import pty
+
+    ours, theirs = pty.openpty()
+    talk = subprocess.Popen(command(), stdin=theirs, stdout=theirs, stderr=theirs, close_fds=True)
+    try:
+        shown = _until(ours, "Number: ")
+        # The number beside "Ask a question", wherever it stands among the commands there are.
+        number = next(line.split()[0] for line in shown.splitlines() if line.endswith("Ask a question"))
+        steps = [(number, "What about?"), ("zzzz", "other words"), ("oil for wax", "Number: ")]
+        steps += [("1", "wax: "), ("10 jars", "no unit known"), ("10 oz", "load: "), ("7%", "0.70 oz (19.8 g)")]
+        for typed, expected in steps:
+            os.write(ours, f"{typed}\n".encode())
+            _until(ours, expected)
+        assert talk.wait(20) == 0
+    finally:
+        talk.kill()
+        os.close(ours)
+        os.close(theirs)
+
+
+def _until(terminal, text, seconds=20):
+    end, shown = time.monotonic() + seconds, ""
+    while text not in shown:
+        assert select.select([terminal], [], [], max(0, end - time.monotonic()))[0], f"{text!r} is not in {shown!r}"
+        shown += os.read(terminal, 4096).decode().replace("\r\n", "\n")
+    return shown
