@@ -123,6 +123,7 @@ REFUSED = [
     ("-5 lb 4 oz", "g", "a minus is read before one number only"),
     ("5 lb -4 oz", "g", "is no unit known here"),
     ("--5 g", "g", "it takes a weight such as"),
+    ("-", "g", "it takes a weight such as"),
     ("5 furlongs", "mm", '"furlongs" is no unit known here; it takes a length such as 75 or "3 in"'),
     ("1e5 g", "g", '"e" is no unit known here'),
     ("2*3 g", "g", "is no unit known here"),
