@@ -69,7 +69,7 @@ class Term:
             except ValueError as problem:
                 raise ValueError(f"is {_shown(value)}: {problem}") from None
         elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
-            number = float(value)
+            number = _float(value)
         else:
             raise ValueError(f"is {_shown(value)}; it takes {self.range}")
         if not self.takes(number):
@@ -77,8 +77,9 @@ class Term:
         return number
 
     def _slip(self, value: float) -> str:
-        likely = self.hint and self.high < value and self.takes(value / 100)
-        return " " + self.hint.format(value) if likely else ""
+        # A load of 1 may be a slip for 100 % as well as for 1 %: no guess from 1 down.
+        likely = self.hint and max(self.high, 1) < value and self.takes(value / 100)
+        return " " + self.hint.format(float(f"{value:.10g}")) if likely else ""
 
 
 @dataclass(frozen=True)
@@ -267,7 +268,7 @@ def _guarded(formula: Formula, conditions: List[language.Node]) -> Callable[...,
     `Formula.call`, which decides, and refuses with every reason.
     """
     names = list(formula.arguments)
-    if any(argument.term.many for argument in formula.arguments.values()):
+    if formula.result.many or any(argument.term.many for argument in formula.arguments.values()):
         test, inside = "False", "True"
     else:
         test = " and ".join(_inline(a.name, a.term, f"_{a.name}") for a in formula.arguments.values())
@@ -325,17 +326,29 @@ def _documented(formula: Formula) -> str:
     return "\n".join(lines)
 
 
+def _float(value: Any) -> float:
+    try:
+        return float(value)
+    except OverflowError:  # an integer beyond what a float holds: out of every range
+        return math.inf
+
+
 def _flat(value: object) -> List[object]:
     """A list, a column or a row of cells, as a flat list."""
     if isinstance(value, str) or not hasattr(value, "__iter__"):
         return [value]
     cells = list(value)
-    return [cell for row in cells for cell in (_flat(row) if isinstance(row, (list, tuple)) else [row])]
+    return [cell for row in cells for cell in _flat(row)]
 
 
 def _blank(cell: object) -> bool:
     # NaN is a table's blank.
-    return cell is None or cell == "" or (isinstance(cell, float) and math.isnan(cell))
+    return (
+        cell is None
+        or (isinstance(cell, str) and not cell)
+        or type(cell).__name__ in ("NAType", "NaTType")
+        or cell != cell
+    )
 
 
 def _shown(value: object) -> str:
@@ -343,7 +356,7 @@ def _shown(value: object) -> str:
         return f'"{value}"'
     if isinstance(value, bool) or value is None:
         return "blank" if value is None else str(value).upper()
-    return f"{value:g}" if isinstance(value, (int, float)) else repr(value)
+    return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else repr(value)
 
 
 def _listed(values: Mapping[str, Any]) -> str:

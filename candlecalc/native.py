@@ -8,6 +8,7 @@ so an argument is replaced as a node and never as text.
 import math
 import re
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Callable, Dict, List, Mapping, Tuple, Union
 
 from candlecalc.rounding import round_half_away
@@ -20,6 +21,7 @@ FUNCTIONS: Dict[str, Callable[..., object]] = {
     "LN": math.log,
     "MAX": max,
     "MIN": min,
+    "N": lambda value: 0 if isinstance(value, str) or value is None else value,
     "NOT": lambda part: not part,
     "OR": lambda *parts: any(parts),
     "PI": lambda: math.pi,
@@ -137,8 +139,7 @@ def compile_python(node: Node) -> Callable[[Mapping[str, object]], object]:
 
 def number(value: float) -> str:
     """A number as a formula may hold it: 15 digits, no exponent."""
-    text = f"{value:.15g}"
-    return f"{value:.15f}".rstrip("0").rstrip(".") if "e" in text else text
+    return f"{Decimal(f'{value:.15g}'):f}"
 
 
 def _spell(node: Node, excel: bool) -> str:
@@ -147,11 +148,15 @@ def _spell(node: Node, excel: bool) -> str:
     if isinstance(node, Call):
         return f"{node.function}({','.join(_spell(part, excel) for part in node.arguments)})"
     if isinstance(node, Negation):
-        return "-" + _inside(node.of, NEGATION, excel)
+        # Not before a power, where the two languages part, nor before another minus.
+        text = _inside(node.of, NEGATION + 1, excel)
+        return f"-({text})" if isinstance(node.of, Operation) and node.of.sign == "^" else f"-{text}"
     own = STRENGTH[node.sign]
     sign = node.sign if excel else {"^": "**", **COMPARISONS}.get(node.sign, node.sign)
-    # A right-hand side of the same strength keeps its parentheses: a-(b-c).
-    return _inside(node.left, own, excel) + sign + _inside(node.right, own + 1, excel)
+    # A right-hand side of the same strength keeps its parentheses: a-(b-c). So does the left of a
+    # power or a comparison, which the two languages chain differently.
+    left = own + 1 if node.sign == "^" or node.sign in COMPARISONS else own
+    return _inside(node.left, left, excel) + sign + _inside(node.right, own + 1, excel)
 
 
 def _inside(node: Node, needed: int, excel: bool) -> str:
@@ -214,9 +219,10 @@ class _Reader:
         if self.word != "-":
             return self.power()
         self.take()
+        bracketed = self.word == "("
         of = self.power()
-        # -x^2 is 4 for x = 2 in a spreadsheet and -4 in Python.
-        if isinstance(of, Operation) and of.sign == "^":
+        # -x^2 is 4 for x = 2 in a spreadsheet and -4 in Python; -(x^2) is -4 in both.
+        if isinstance(of, Operation) and of.sign == "^" and not bracketed:
             raise ValueError(f"{self.text!r}: write 0-x^2 or (-x)^2, not -x^2")
         return Negation(of)
 
@@ -250,10 +256,11 @@ class _Reader:
             raise ValueError(f"{self.text!r}: {function} is not one of {', '.join(sorted(FUNCTIONS))}")
         self.expect("(")
         arguments: List[Node] = []
-        while self.word != ")":
+        if self.word != ")":
             arguments.append(self.comparison())
-            if self.word != ")":
-                self.expect(",")
+        while self.word == ",":
+            self.take()
+            arguments.append(self.comparison())
         self.expect(")")
         return Call(function, tuple(arguments))
 

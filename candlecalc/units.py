@@ -6,6 +6,7 @@ pint stands behind the table with the dimensions and the exact factors.
 """
 
 import re
+from fractions import Fraction
 from functools import cache, lru_cache
 from typing import Any, Dict, List, NamedTuple, Tuple
 
@@ -108,8 +109,8 @@ def convert(value: float, unit: str, to: str) -> float:
         return value
     if "deg" in unit:  # the one conversion with a zero of its own
         return (value - 32) * 5 / 9 if unit == "degF" else value * 9 / 5 + 32
-    factor, divisor = _factor(unit, to)
-    return value * factor / divisor
+    numerator, denominator = _factor(unit, to)
+    return value * numerator / denominator
 
 
 def factor(unit: str, to: str) -> float:
@@ -122,7 +123,9 @@ def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
     if not rest:
         raise ValueError(f"it is empty; it takes {kind} such as {EXAMPLES[kind]}")
     sign = -1.0 if rest[0] in "-\u2212" else 1.0
-    rest = rest.lstrip("-\u2212") if sign < 0 else rest
+    rest = rest[1:] if sign < 0 else rest
+    if not rest:
+        raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
     found: List[Tuple[float, str]] = []
     while rest:
         match = _PIECE.match(rest)
@@ -175,17 +178,14 @@ def _alike(unit: str, other: str) -> bool:
 
 
 @cache
-def _factor(unit: str, to: str) -> Tuple[float, float]:
-    # pint reaches some factors through metres and litres and loses the last digit: keep twelve, or
-    # the defined factor where one is that long, and divide rather than multiply by a reciprocal.
-    forward = float(_registry().Quantity(1, unit).to(to).magnitude)
-    if forward >= 1:
-        return float(f"{forward:.13g}"), 1.0
-    return 1.0, float(f"{float(_registry().Quantity(1, to).to(unit).magnitude):.13g}")
+def _factor(unit: str, to: str) -> Tuple[int, int]:
+    # Worked in fractions: floats reach some factors through metres and litres and lose the last digit.
+    exact = _registry().Quantity(Fraction(1), unit).to(to).magnitude
+    return exact.numerator, exact.denominator
 
 
 @lru_cache(maxsize=1)
 def _registry() -> Any:
     from pint import UnitRegistry  # a third of a second: only where text with a unit is read
 
-    return UnitRegistry(cache_folder=None)
+    return UnitRegistry(non_int_type=Fraction)

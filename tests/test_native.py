@@ -86,7 +86,7 @@ REFUSED = [
     ("min(a,b)", r"'\(' is left over"),
     ("a)", r"'\)' is left over"),
     ("(a", r"\) is missing before 'the end'"),
-    ("MIN(a", ", is missing before 'the end'"),
+    ("MIN(a", r"\) is missing before 'the end'"),
     ("MIN(a,)", "stands where a value is wanted"),
     ("a*", "'the end' stands where a value is wanted"),
     ("", "'the end' stands where a value is wanted"),

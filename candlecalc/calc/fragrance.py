@@ -15,6 +15,7 @@ from candlecalc.calc.terms import (
     Oil,
     Part,
     Parts,
+    ShareOfCandle,
     Step,
     TotalShare,
     Wax,
@@ -26,6 +27,7 @@ Oils = Annotated[List[float], Term("g", "each oil to weigh out, in the order of 
 
 # A third of the finished candle is a load of 0.5 on wax, the most that any function here takes.
 MOST_OF_TOTAL = 1 / 3
+ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
 @formula(native="wax*load", source=PRACTICE)
@@ -144,7 +146,7 @@ def oil_part(oil: Oil, share: Part) -> Oil:
     return oil * share
 
 
-@formula(requires={"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}, source=PRACTICE)
+@formula(requires=ADD_UP, source=PRACTICE)
 def oil_parts(oil: Oil, shares: Parts) -> Oils:
     """Every oil of a blend, from the shares; the shares must add up to 1.
 
@@ -164,8 +166,8 @@ def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> Load:
     return highest / (1 - highest * (basis == "of total"))
 
 
-@formula(native='highest/(1+highest*(basis="of wax"))', source=MASS_PERCENT)
-def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> Limit:
+@formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT)
+def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> ShareOfCandle:
     """The supplier's highest load as a share of the finished candle, whichever way it was stated.
 
     >>> highest_of_total(highest=0.25, basis="of wax")
@@ -187,7 +189,7 @@ def load_at_limit(limit: Limit) -> Load:
     return min(limit, MOST_OF_TOTAL) / (1 - min(limit, MOST_OF_TOTAL))
 
 
-@formula(native="1/SUMPRODUCT(shares/limits)", source=BLEND_LIMIT)
+@formula(native="1/SUMPRODUCT(shares/limits)", requires=ADD_UP, source=BLEND_LIMIT)
 def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 

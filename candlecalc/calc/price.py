@@ -223,6 +223,16 @@ def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     return price / (1 + tax)
 
 
+@formula(native="price*tax", source=MARKUP)
+def tax_on(price: Price, tax: Tax) -> Money:
+    """The tax that comes on a price before tax.
+
+    >>> tax_on(price=100, tax=0.2)
+    20.0
+    """
+    return price * tax
+
+
 @formula(native="price*tax/(1+tax)", source=MARKUP)
 def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     """The tax that a price with tax holds.

@@ -33,6 +33,7 @@ Parts = Annotated[
     Sequence[float],
     Term("of the blend", "share of each oil in the blend; together 1", high=1.0, hint=PERCENT, many=True),
 ]
+ShareOfCandle = Annotated[float, Term("of the finished candle", "share of the finished candle", high=1.0)]
 Limit = Annotated[
     float,
     Term(

@@ -200,7 +200,7 @@ PRICES = Table(
     (
         Field("product", "Product", "what you sell", of="recipes", required=True, width=32),
         Field("place", "Place", "where you sell it", of="places", required=True, width=24),
-        Field("price", "Your price, {money}", "the price you ask there, as it is stated there", MONEY, required=True),
+        Field("price", "Your price, {money}", "the price you ask there, as it is stated there", Term("money", "a price", above=True), required=True),
     ),
     room=180,
     purpose="What each candle must fetch in each place, and what your own price leaves.",

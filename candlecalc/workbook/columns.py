@@ -15,7 +15,14 @@ from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field
 from candlecalc.season.measures import Measures
 
 ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
+ABOVE = "\u00a4"  # ... and for the row above it
 FIRST_ROW = 4
+
+
+def in_row(formula: str, row: int) -> str:
+    """A column's formula as it stands in one row."""
+    return formula.replace(ROW, str(row)).replace(ABOVE, str(row - 1))
+
 
 # Number format by the unit of a term.
 FORMATS = {
@@ -73,31 +80,46 @@ def span(first: str, last: str) -> Reference:
 def carry(table: str, key: str) -> Reference:
     """The same row of a tab where people type: by place, since cut and paste there moves plain references."""
 
-    def text(plan: Plan, place: Place) -> str:
-        first = f"$A${place.first_row}"
-        return f"INDEX({plan.places[table].range(key)},ROWS({first}:$A{ROW}))"
+    def formula(plan: Plan, place: Place) -> str:
+        # Counted from the head to the row above: a cell that counts itself reads as circular.
+        return f"INDEX({plan.places[table].range(key)},ROWS($A${place.first_row - 1}:$A{ABOVE}))"
 
-    return text
+    return formula
 
 
 def same(table: str, key: str, last: str = "") -> Reference:
     """The same row of a working tab, one cell or several side by side."""
 
-    def text(plan: Plan, place: Place) -> str:
+    def formula(plan: Plan, place: Place) -> str:
         there = plan.places[table]
         end = f":${there.letters[last]}{ROW}" if last else ""
         return f"{there.sheet}!${there.letters[key]}{ROW}{end}"
 
-    return text
+    return formula
 
 
 def at(table: str, key: str, row: str | Reference) -> Reference:
     """A value of another tab's row, by the row's place there."""
 
-    def text(plan: Plan, place: Place) -> str:
+    def formula(plan: Plan, place: Place) -> str:
         return f"INDEX({plan.places[table].range(key)},{_reference(row)(plan, place)})"
 
-    return text
+    return formula
+
+
+def running(key: str) -> Reference:
+    """An own cell's text with its running number down the column: "wax 2" for the second wax."""
+
+    def formula(plan: Plan, place: Place) -> str:
+        cell, letter = own(key)(plan, place), place.letters[key]
+        return f'{cell}&" "&COUNTIF(${letter}${place.first_row}:{cell},{cell})'
+
+    return formula
+
+
+def as_text(reference: Reference) -> Reference:
+    """A looked-up text, where a blank is no text rather than 0."""
+    return lambda plan, place: f'{reference(plan, place)}&""'
 
 
 def named(name: str) -> Reference:
@@ -107,6 +129,10 @@ def named(name: str) -> Reference:
 
 def constant(value: float) -> Reference:
     return lambda plan, place: native.number(value)
+
+
+def text(words: str) -> Reference:
+    return lambda plan, place: quoted(words)
 
 
 def _reference(given: str | Reference) -> Reference:
@@ -123,23 +149,48 @@ class Column:
     head: str
     format: str = "text"
     width: float = 0
+    # Blank while one of these is blank: an own column by its key, or a whole test.
     when: tuple[str | Reference, ...] = ("ready",)
+    # (cell, value): the value where the cell is blank.
+    instead: tuple[str | Reference, str | Reference] | None = None
 
     def expression(self, plan: Plan, place: Place) -> str:
         raise NotImplementedError
 
     def formula(self, plan: Plan, place: Place) -> str:
         """The cell's formula with `ROW` for the row: blank while what it waits for is blank."""
-        return "=" + guarded(self.expression(plan, place), [_reference(one)(plan, place) for one in self.when])
+        text = self.expression(plan, place)
+        if self.instead:
+            cell, value = (_reference(one)(plan, place) for one in self.instead)
+            text = f'CHOOSE(1+({cell}=""),{text},{value})'
+        return "=" + guarded(text, [_test(one)(plan, place) for one in self.when])
 
 
-def guarded(expression: str, waits_for: Sequence[str]) -> str:
-    """An expression that stays blank while a cell it waits for is blank."""
-    blank = [f'{cell}=""' for cell in waits_for]
-    if not blank:
+def guarded(expression: str, tests: Sequence[str]) -> str:
+    """An expression that stays blank while one of the tests holds."""
+    if not tests:
         return expression
-    test = blank[0] if len(blank) == 1 else f"OR({','.join(blank)})"
+    test = tests[0] if len(tests) == 1 else f"OR({','.join(tests)})"
     return f'IF({test},"",{expression})'
+
+
+def blank(reference: str | Reference) -> Reference:
+    """The test that a cell is blank."""
+    return lambda plan, place: f'{_reference(reference)(plan, place)}=""'
+
+
+def differs(key: str, word: str) -> Reference:
+    """The test that an own cell does not hold a word."""
+    return lambda plan, place: f"{own(key)(plan, place)}<>{quoted(word)}"
+
+
+def not_above_zero(key: str) -> Reference:
+    """The test that an own number is nothing or less."""
+    return lambda plan, place: f"{own(key)(plan, place)}<=0"
+
+
+def _test(given: str | Reference) -> Reference:
+    return blank(given) if isinstance(given, str) else given
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -160,40 +211,23 @@ class Result(Column):
 
 @dataclass(frozen=True, kw_only=True)
 class Look(Column):
-    """A value from elsewhere, as it stands; `otherwise` where it is blank."""
+    """A value from elsewhere, as it stands."""
 
     reference: Reference
-    otherwise: str | Reference | None = None
 
     def expression(self, plan: Plan, place: Place) -> str:
-        value = self.reference(plan, place)
-        if self.otherwise is None:
-            return value
-        return f'CHOOSE(1+({value}=""),{value},{_reference(self.otherwise)(plan, place)})'
-
-
-@dataclass(frozen=True, kw_only=True)
-class RowOf(Column):
-    """The place of a name in another tab."""
-
-    table: str
-    name: Reference
-    format: str = "row"
-    width: float = 6
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        there = plan.places[self.table]
-        return f"MATCH({self.name(plan, place)},{there.range(next(iter(there.letters)))},0)"
+        return self.reference(plan, place)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Total(Column):
-    """A sum of cells; text among them counts as nothing, an error spreads."""
+    """A sum of cells, or the least of them; text among them counts as nothing, an error spreads."""
 
     parts: Sequence[str | Reference]
+    of: str = "SUM"
 
     def expression(self, plan: Plan, place: Place) -> str:
-        return f"SUM({','.join(_reference(part)(plan, place) for part in self.parts)})"
+        return f"{self.of}({','.join(_reference(part)(plan, place) for part in self.parts)})"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -222,16 +256,6 @@ class CountWhere(Column):
 
     def expression(self, plan: Plan, place: Place) -> str:
         return f"COUNTIF({plan.places[self.table].range(self.by)},{_reference(self.name)(plan, place)})"
-
-
-@dataclass(frozen=True, kw_only=True)
-class Spelled(Column):
-    """A text or look-up in its own shape, given as a function of the plan: for cards and keys."""
-
-    text: Reference
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return self.text(plan, place)
 
 
 def call(formula: Formula, given: Mapping[str, str]) -> str:
@@ -272,23 +296,55 @@ def _converted_back(formula: Formula, tree: native.Node) -> native.Node:
 
 # --- shorthands for the tabs ------------------------------------------------------------------
 
+When = tuple[str | Reference, ...]
+Instead = tuple[str | Reference, str | Reference] | None
+READY: When = ("ready",)
 
-def result(head: str, function: str, *, when: tuple[str | Reference, ...] = ("ready",), format: str = "",  # noqa: A002
-           width: float = 0, **arguments: str | Reference) -> Result:  # fmt: skip
+
+def result(
+    head: str,
+    function: str,
+    *,
+    when: When = READY,
+    instead: Instead = None,
+    format: str = "",  # noqa: A002
+    **arguments: str | Reference,
+) -> Result:
     """A result column: the format is the one of the function's result."""
     term = find(function).result
     shown = format or ("percent" if term.unit.startswith("of ") else FORMATS.get(term.unit, "count"))
-    return Result(head=head, function=function, arguments=arguments, when=when, format=shown, width=width)
+    return Result(head=head, function=function, arguments=arguments, when=when, instead=instead, format=shown)
 
 
-def look(head: str, reference: Reference, format: str = "text", *, otherwise: str | Reference | None = None,  # noqa: A002
-         when: tuple[str | Reference, ...] = ("ready",), width: float = 0) -> Look:  # fmt: skip
-    return Look(head=head, reference=reference, format=format, otherwise=otherwise, when=when, width=width)
+def look(
+    head: str,
+    reference: Reference,
+    format: str = "text",  # noqa: A002
+    *,
+    when: When = READY,
+    instead: Instead = None,
+    width: float = 0,
+) -> Look:
+    return Look(head=head, reference=reference, format=format, when=when, instead=instead, width=width)
 
 
-def total(head: str, *parts: str | Reference, format: str = "money", width: float = 0,  # noqa: A002
-          when: tuple[str | Reference, ...] = ("ready",)) -> Total:  # fmt: skip
-    return Total(head=head, parts=parts, format=format, width=width, when=when)
+def row_of(head: str, table: str, name: Reference) -> Look:
+    """A column that holds the place of a name in another tab; blank where no name is given."""
+    return look(head, place_of(table, name), "row", when=("ready", blank(name)), width=7)
+
+
+def place_of(table: str, name: str | Reference) -> Reference:
+    """The place of a name among the rows of another tab."""
+
+    def formula(plan: Plan, place: Place) -> str:
+        there = plan.places[table]
+        return f"MATCH({_reference(name)(plan, place)},{there.range(next(iter(there.letters)))},0)"
+
+    return formula
+
+
+def total(head: str, *parts: str | Reference, format: str = "money", of: str = "SUM", when: When = READY) -> Total:  # noqa: A002
+    return Total(head=head, parts=parts, format=format, of=of, when=when)
 
 
 # --- what is typed ----------------------------------------------------------------------------

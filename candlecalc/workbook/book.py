@@ -1,0 +1,114 @@
+"""A season as a workbook: every tab written, packed, and its values stored."""
+
+import datetime
+
+from openpyxl import Workbook
+
+import candlecalc.calc  # noqa: F401  declares the functions
+from candlecalc import __version__
+from candlecalc.season.presets import CURRENCY_DIGITS
+from candlecalc.season.season import Season
+from candlecalc.workbook import chart, pack, styles
+from candlecalc.workbook.columns import Place, Plan
+from candlecalc.workbook.table_tab import TableTab, place_of_tab
+from candlecalc.workbook.tabs import (
+    amounts,
+    batch,
+    checks,
+    costing,
+    lists,
+    materials,
+    parts,
+    places,
+    prices,
+    recipes,
+    selling,
+    sets,
+    settings,
+    start,
+    vessels,
+    workings,
+)
+from candlecalc.workbook.writer import Draft, write_table
+
+TABLE_TABS: dict[str, TableTab] = {
+    module.TAB.key: module.TAB
+    for module in (materials, vessels, recipes, workings, amounts, parts, sets, costing, places, prices, selling)
+}
+ORDER = (
+    "Start", "Settings", "Units", "Materials", "Vessels", "Recipes", "Workings", "Amounts", "Part costs", "Sets",
+    "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Functions", "Changes",
+)  # fmt: skip
+OTHER_TABS = {
+    "Settings": ("input", "What holds for the whole season."),
+    "Units": ("working", "Units that packs are bought in, and how each comes into recipes."),
+    "Batch": ("output", "The bench card: pick a product, say how many, weigh and tick."),
+    "Checks": ("check", "What must hold in this workbook, and what to do where it does not."),
+    "Lists": ("working", "Names that drop-downs offer."),
+    "Functions": ("control", "The library's functions, with a formula to paste for each."),
+    "Changes": ("input", "What was done to this workbook, a line each."),
+}
+
+
+def made(season: Season, dated: datetime.date, *, stored: bool = True) -> bytes:
+    """The workbook of a season as bytes: the same for the same season and date."""
+    packed = pack.packed(*_drafted(season, dated))
+    return pack.with_values(packed) if stored else packed
+
+
+def plan_of(season: Season) -> Plan:
+    """Where everything stands in the season's workbook."""
+    places: dict[str, Place] = {key: place_of_tab(tab) for key, tab in TABLE_TABS.items()}
+    places |= {"units": lists.units_place(), "lists": lists.lists_place()}
+    return Plan(season.measures, season.currency, places)
+
+
+def _drafted(season: Season, dated: datetime.date) -> tuple[Workbook, datetime.date, dict[int, str]]:
+    book = Workbook()
+    book.remove(book.active)
+    ounces = season.measures.weight_unit == "oz"
+    formats = styles.number_formats(CURRENCY_DIGITS.get(season.currency, 2), 2 if ounces else 1, 2 if ounces else 0)
+    draft = Draft(book, season, plan_of(season), formats, dated)
+    texts = _write(draft)
+    _file(book, season, dated)
+    return book, dated, texts
+
+
+def _write(draft: Draft) -> dict[int, str]:
+    by_title = {tab.title: tab for tab in TABLE_TABS.values()}
+    texts: dict[int, str] = {}
+    others = {
+        "Settings": settings.write,
+        "Units": lists.write_units,
+        "Batch": batch.write,
+        "Checks": lambda draft: checks.write(draft, TABLE_TABS),
+        "Lists": lists.write_lists,
+        "Functions": start.write_functions,
+        "Changes": start.write_changes,
+        "Start": lambda draft: start.write_start(draft, _contents()),
+    }
+    for title in ORDER:
+        if title in by_title:
+            sheet = write_table(draft, by_title[title])
+            if title == "Costing":
+                texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
+        else:
+            others[title](draft)
+    return texts
+
+
+def _contents() -> list[tuple[str, str, str]]:
+    by_title = {tab.title: (tab.kind, tab.purpose) for tab in TABLE_TABS.values()} | OTHER_TABS
+    return [(title, *by_title[title]) for title in ORDER if title != "Start"]
+
+
+def _file(book: Workbook, season: Season, dated: datetime.date) -> None:
+    """The file's own facts; the program that opens it is asked to calculate anew."""
+    book.properties.title = f"Candle season workbook: {season.settings['season']}"
+    book.properties.subject = "Costs, prices and batches of a candle maker's season"
+    book.properties.creator = f"candlecalc {__version__}"
+    book.properties.lastModifiedBy = f"candlecalc {__version__}"
+    book.properties.keywords = "candles; costing; batch; prices"
+    book.properties.language = "en"
+    book.properties.created = datetime.datetime(dated.year, dated.month, dated.day)
+    book.calculation.fullCalcOnLoad = True

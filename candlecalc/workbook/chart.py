@@ -1,0 +1,57 @@
+"""The chart on Costing: what each candle's full cost is made of."""
+
+from openpyxl.chart import BarChart, Reference, Series
+from openpyxl.chart.axis import ChartLines
+from openpyxl.chart.shapes import GraphicalProperties
+from openpyxl.drawing.line import LineProperties
+from openpyxl.utils import column_index_from_string, get_column_letter
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.styles import SERIES
+from candlecalc.workbook.tabs.costing import CHART_PARTS
+from candlecalc.workbook.writer import HEAD_ROW, Draft
+
+MOST_BARS = 12
+
+
+def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
+    """Put the chart right of the list, on the second page; its text for who cannot see it."""
+    bars = min(MOST_BARS, max(1, len(draft.season.names("recipes"))))
+    chart = BarChart()
+    chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
+    chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
+    chart.title.overlay = False
+    for key, colour in zip(CHART_PARTS, SERIES, strict=True):
+        chart.append(_series(sheet, place, key, colour, bars))
+    names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=FIRST_ROW + bars - 1)
+    chart.set_categories(names)
+    _axes(chart, draft.season.currency)
+    chart.legend.position = "b"
+    chart.width, chart.height = 26, 15
+    sheet.add_chart(chart, f"{_after(place)}{FIRST_ROW}")
+    return (
+        f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
+        "paid work and overhead, own time, running costs; each bar ends at the full cost."
+    )
+
+
+def _after(place: Place) -> str:
+    letter: str = get_column_letter(len(place.letters) + 2)
+    return letter
+
+
+def _series(sheet: Worksheet, place: Place, key: str, colour: str, bars: int) -> Series:
+    column = column_index_from_string(place.letters[key])
+    values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=FIRST_ROW + bars - 1)
+    series = Series(values, title_from_data=True)
+    series.graphicalProperties = GraphicalProperties(solidFill=colour)
+    return series
+
+
+def _axes(chart: BarChart, currency: str) -> None:
+    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+    chart.y_axis.majorGridlines, chart.y_axis.title, chart.y_axis.number_format = light, f"{currency} a piece", "0.00"
+    chart.x_axis.title = "Product"
+    chart.x_axis.scaling.orientation, chart.y_axis.crosses = "maxMin", "max"
+    chart.x_axis.delete = chart.y_axis.delete = False

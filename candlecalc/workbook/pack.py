@@ -1,0 +1,76 @@
+"""The last steps of a workbook: the same bytes from the same inputs, texts for charts, values beside formulas."""
+
+import datetime
+import io
+import re
+import zipfile
+from collections.abc import Mapping
+from xml.sax.saxutils import quoteattr
+
+from openpyxl import Workbook
+
+CORE = "docProps/core.xml"
+
+
+def packed(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) -> bytes:
+    """The workbook as bytes that depend on its contents and date alone.
+
+    `chart_texts` gives each drawing (by its number) the text for who cannot see its chart.
+    """
+    raw = io.BytesIO()
+    book.save(raw)
+    stamp = f"{date.isoformat()}T00:00:00Z".encode()
+    parts = _parts(raw.getvalue())
+    parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
+    for number, text in chart_texts.items():
+        name = f"xl/drawings/drawing{number}.xml"
+        parts[name] = _described(parts[name], text)
+    return _zipped(parts)
+
+
+def _parts(package: bytes) -> dict[str, bytes]:
+    with zipfile.ZipFile(io.BytesIO(package)) as opened:
+        return {name: opened.read(name) for name in opened.namelist()}
+
+
+def _zipped(parts: Mapping[str, bytes]) -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as target:
+        for name, data in parts.items():
+            entry = zipfile.ZipInfo(name, (1980, 1, 1, 0, 0, 0))
+            entry.compress_type, entry.create_system, entry.external_attr = zipfile.ZIP_DEFLATED, 3, 0o644 << 16
+            target.writestr(entry, data)
+    return out.getvalue()
+
+
+def _described(drawing: bytes, text: str) -> bytes:
+    """A drawing with its text added: openpyxl has no place for one."""
+    return re.sub(
+        rb"<((?:xdr:)?cNvPr) ",
+        lambda found: b"<" + found[1] + b" descr=" + quoteattr(text).encode() + b" ",
+        drawing,
+        count=1,
+    )
+
+
+def with_values(workbook: bytes) -> bytes:
+    """The workbook with a value stored beside each formula; nothing else in it changes."""
+    import formualizer
+
+    parts = _parts(workbook)
+    tables = {name: data for name, data in parts.items() if name.startswith("xl/tables/")}
+    # The engine takes no table over a few thousand cells. No formula of ours refers to a table, so it
+    # is shown a corner of each, and the tables go back as they were.
+    corners = {name: _corner(data) for name, data in tables.items()}
+    filled: bytes = formualizer.recalculate_xlsx_bytes(_zipped({**parts, **corners}))["bytes"]
+    return _zipped({**_parts(filled), **tables})
+
+
+def _corner(table: bytes) -> bytes:
+    """The same table, one column wide and one row high."""
+    text = table.decode()
+    row = re.search(r'ref="A(\d+):', text)[1]  # type: ignore[index]
+    text = re.sub(r'ref="[^"]*"', f'ref="A{row}:A{int(row) + 1}"', text, count=1)
+    return re.sub(
+        r"<tableColumns.*?(<tableColumn [^>]*/>).*</tableColumns>", r'<tableColumns count="1">\1</tableColumns>', text
+    ).encode()

@@ -1,0 +1,123 @@
+"""How a workbook looks: colours, type, number formats. The one place for them."""
+
+from functools import cache
+
+from openpyxl import Workbook
+from openpyxl.styles import Alignment, Border, Font, NamedStyle, PatternFill, Protection, Side
+from openpyxl.styles.differential import DifferentialStyle
+
+INK, PAPER = "22303A", "FFFFFF"
+ENTRY_GROUND, ENTRY_LINE = "FFF4DC", "9A6A12"
+HEAD_INK, HEAD_GROUND = "FFFFFF", "3B4A54"
+SECTION_GROUND = "E4EAED"
+NOTE_INK, LINK_INK = "52606A", "1F4E9C"
+GOOD_INK, GOOD_GROUND = "14532D", "E6F4EA"
+BAD_INK, BAD_GROUND = "7F1D1D", "FDE7E4"
+RULE = "C9D2D7"
+SERIES = ("1F5F8B", "B4531A", "2E7D5B", "7A3E8E", "8C6D1F", "C2405B")
+FACE = "Calibri"
+
+TAB_COLOURS = {"input": ENTRY_LINE, "working": "9AA7AF", "output": "1F5F8B", "check": "2E7D5B", "control": HEAD_GROUND}
+
+# Padded on the right by the format: an indent is honoured unevenly.
+NUMBERS = {
+    "text": "@",
+    "note": "@",
+    "words": "General",
+    "row": "0_)",
+    "count": "#,##0.##########_)",
+    "quantity": "#,##0.00_)",
+    "unit_cost": "#,##0.0000_)",
+    "percent": "0.0%_)",
+    "fine_percent": "0.00%_)",
+    "volume": "#,##0_)",
+    "length": "0.00_)",
+    "temperature": "0_)",
+    "density": "0.000_)",
+    "minutes": "0.0_)",
+    "hours": "0.0_)",
+    "factor": "0.0000_)",
+    "date": "yyyy-mm-dd",
+}
+WIDTHS = {"row": 7, "count": 9, "percent": 9.5, "money": 10, "weight": 9.5, "date": 12, "note": 30, "volume": 9}
+LEFT = {"text", "note", "words", "date"}
+
+
+def number_formats(money_digits: int, weight_digits: int, length_digits: int) -> dict[str, str]:
+    """Number formats, with the currency's coin, the scale's step and the ruler put in."""
+    money = _decimals(money_digits)
+    return {
+        **NUMBERS,
+        "count": "General",
+        "money": money,
+        "money_strong": money,
+        "weight": _decimals(weight_digits),
+        "length": _decimals(length_digits),
+    }
+
+
+def _decimals(digits: int) -> str:
+    return "#,##0" + ("." + "0" * digits if digits else "") + "_)"
+
+
+def _side(colour: str, style: str = "thin") -> Side:
+    return Side(style=style, color=colour)
+
+
+def _box(colour: str) -> Border:
+    return Border(*(_side(colour) for _ in range(4)))
+
+
+def font(size: float = 11, bold: bool = False, colour: str = INK, underline: str | None = None) -> Font:
+    return Font(name=FACE, size=size, bold=bold, color=colour, underline=underline)
+
+
+@cache
+def _looks() -> dict[str, dict[str, object]]:
+    def fill(colour: str) -> PatternFill:
+        return PatternFill("solid", fgColor=colour)
+
+    typed = {"fill": fill(ENTRY_GROUND), "border": _box(ENTRY_LINE), "protection": Protection(locked=False)}
+    return {
+        "title": {"font": font(16, bold=True)},
+        "purpose": {"font": font(10, colour=NOTE_INK)},
+        "section": {"font": font(12, bold=True), "fill": fill(SECTION_GROUND)},
+        "head": {"font": font(bold=True, colour=HEAD_INK), "fill": fill(HEAD_GROUND)},
+        "mark": {"font": font(10, colour=NOTE_INK)},
+        "note": {"font": font(10, colour=NOTE_INK)},
+        "label": {"font": font()},
+        "strong": {"font": font(bold=True)},
+        "link": {"font": font(colour=LINK_INK, underline="single")},
+        "verdict": {"font": font(bold=True, colour=GOOD_INK), "fill": fill(GOOD_GROUND)},
+        "entry": {"font": font(), **typed},
+        "big_entry": {"font": font(14, bold=True), **typed},
+        "result": {"font": font(), "border": Border(bottom=_side(RULE))},
+        "strong_result": {"font": font(bold=True), "border": Border(bottom=_side(RULE))},
+        "weigh": {"font": font(16, bold=True), "border": Border(bottom=_side(INK))},
+        "weigh_small": {"font": font(12), "border": Border(bottom=_side(INK))},
+        "write": {"font": font(), "border": _box(INK)},
+    }  # fmt: skip
+
+
+def named_style(book: Workbook, look: str, number: str, formats: dict[str, str], wrap: bool = False) -> str:
+    """The name of the style for a look and a number format, added to the workbook when first asked for."""
+    name = f"{look} {number}" + (" wrapped" if wrap else "")
+    if name not in book.named_styles:
+        style = NamedStyle(name, number_format=formats.get(number, "General"))
+        for attribute, value in _looks()[look].items():
+            setattr(style, attribute, value)
+        left = number in LEFT or look in ("title", "purpose", "section", "note", "link", "mark")
+        style.alignment = Alignment(
+            horizontal="left" if left else "right",
+            vertical="center",
+            indent=1 if left and look not in ("title", "purpose") else 0,
+            wrap_text=wrap,
+        )
+        book.add_named_style(style)
+    return name
+
+
+def differential(good: bool) -> DifferentialStyle:
+    """The look of a check that holds, or of one that does not, as conditional formatting has it."""
+    ink, ground = (GOOD_INK, GOOD_GROUND) if good else (BAD_INK, BAD_GROUND)
+    return DifferentialStyle(font=Font(color=ink, bold=True), fill=PatternFill(bgColor=ground, fill_type="solid"))

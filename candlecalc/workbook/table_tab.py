@@ -1,0 +1,134 @@
+"""A tab that is a list: its columns, its checks, and how it prints."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from openpyxl.utils import get_column_letter
+
+import candlecalc.native as native
+from candlecalc.season.fields import Field, Table
+from candlecalc.workbook.columns import FIRST_ROW, Column, Look, Place, Plan, bad, carry, look, own
+
+
+@dataclass(frozen=True)
+class Check:
+    """Something that must hold in every row of a tab: said in the native language over its columns."""
+
+    key: str
+    holds: str
+    words: str  # what is wrong, short: it stands in the row's "To mend"
+    mend: str  # what to do, and where
+    column: str  # the entry to look at
+
+
+@dataclass(frozen=True)
+class TableTab:
+    """A list of a workbook. `columns` holds entries (fields) and formula columns, in order."""
+
+    key: str
+    title: str
+    kind: str  # input, working, output, check
+    purpose: str
+    rows: int
+    columns: Mapping[str, Field | Column]
+    checks: tuple[Check, ...] = ()
+    portrait: bool = False
+    pages_wide: int = 1
+
+    @property
+    def fields(self) -> list[Field]:
+        return [column for column in self.columns.values() if isinstance(column, Field)]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Mend(Column):
+    """What to put right in a row of entries, in words: the heads of the cells to look at."""
+
+    fields: tuple[Field, ...]
+    twice: tuple[str, ...]  # columns that together must not stand in the table a second time
+    format: str = "note"
+    width: float = 30
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        cells = {field.key: own(field.key)(plan, place) for field in self.fields}
+        parts = [f'REPT("{short(field.head)}; ",{bad(field, cells, plan)})' for field in self.fields]
+        entries = f"{cells[self.fields[0].key]}:{cells[self.fields[-1].key]}"
+        return f'IF(COUNTA({entries})=0,"",{"&".join([*parts, self._twice(place, cells)])})'
+
+    def _twice(self, place: Place, cells: Mapping[str, str]) -> str:
+        pairs = []
+        for key in self.twice:
+            letter = place.letters[key]
+            pairs.append(f"${letter}${place.first_row}:${letter}${place.last_row},{cells[key]}")
+        return f'REPT("Twice; ",IFERROR(COUNTIFS({",".join(pairs)}),0)>1)'
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ready(Column):
+    """Blank while a row is not complete, 1 when every entry is what its field takes, an error otherwise."""
+
+    required: tuple[str, ...]
+    format: str = "row"
+    width: float = 7
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        cells = ",".join(own(key)(plan, place) for key in self.required)
+        mend = own("mend")(plan, place)
+        return f'IF(COUNTA({cells})<{len(self.required)},"",CHOOSE(1+({mend}=""),NA(),1))'
+
+
+@dataclass(frozen=True, kw_only=True)
+class Warnings(Column):
+    """What does not hold in a row that is ready, in words."""
+
+    checks: tuple[Check, ...]
+    format: str = "note"
+    width: float = 30
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        return "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)
+
+    def _holds(self, check: Check, plan: Plan, place: Place) -> str:
+        tree = native.parse(check.holds)
+        cells = {name: native.Leaf(own(name)(plan, place)) for name in native.names(tree) if name in place.letters}
+        return native.spell(native.replace(tree, cells))
+
+
+def entry_tab(
+    table: Table,
+    results: Mapping[str, Column] | None = None,
+    *,
+    twice: tuple[str, ...] = (),
+    checks: tuple[Check, ...] = (),
+    pages_wide: int = 1,
+) -> TableTab:
+    """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
+    required = tuple(field.key for field in table.fields if field.required)
+    columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
+    columns["mend"] = Mend(head="To mend", fields=table.fields, twice=twice or (table.fields[0].key,), when=())
+    columns["ready"] = Ready(head="Ready", required=required, when=())
+    columns |= results or {}
+    if checks:
+        columns["warnings"] = Warnings(head="Look at", checks=checks)
+    return TableTab(table.key, table.title, "input", table.purpose, table.room, columns, checks, pages_wide=pages_wide)
+
+
+def follows(table: str, key: str, head: str, width: float = 33) -> dict[str, Field | Column]:
+    """The first columns of a tab whose rows go with the rows of a table that people type."""
+    product: Look = look(head, carry(table, key), width=width)
+    ready: Look = look("Ready", carry(table, "ready"), "row", when=(), width=7)
+    return {key: product, "ready": ready}
+
+
+def short(head: str) -> str:
+    """A head without its unit: "Pack price, {money}" becomes "Pack price"."""
+    return head.partition(",")[0]
+
+
+def letters(columns: Mapping[str, object]) -> dict[str, str]:
+    """The column letter of each key."""
+    return {key: get_column_letter(number) for number, key in enumerate(columns, start=1)}
+
+
+def place_of_tab(tab: TableTab) -> Place:
+    return Place(tab.title, FIRST_ROW + tab.rows - 1, letters(tab.columns))

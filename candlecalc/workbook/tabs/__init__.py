@@ -1,0 +1,1 @@
+"""The tabs of a season workbook, a file each."""

@@ -1,0 +1,179 @@
+"""The Checks tab: what must hold in the whole workbook, a line each, and the master check."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.table_tab import TableTab
+from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.tabs.amounts import WEIGHED
+from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
+
+HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
+WIDTHS = (52, 14, 14, 14, 12, 11, 12, 70)
+
+
+@dataclass(frozen=True)
+class Line:
+    """One check of the workbook: two numbers that must agree within a tolerance."""
+
+    name: str
+    tab: str
+    found: str
+    should_be: str
+    mend: str
+    tolerance: float | str = 0
+
+
+def lines(places: dict[str, Place], tabs: dict[str, TableTab]) -> Iterator[Line]:
+    """Every check, in the order of the tabs."""
+    settings = f"Settings!$C$5:$C${4 + 18}"
+    yield Line(
+        "Settings are what they take", "Settings", f'COUNTIF({settings},"?*")', "0", "see To mend beside the setting"
+    )
+    yield Line(
+        "The season ends after it begins",
+        "Settings",
+        "IF(Settings!$D$9<Settings!$D$8,1,0)",
+        "0",
+        "the last day comes after the first",
+    )
+    for key, table in TABLES.items():
+        mend = places[key].range("mend")
+        yield Line(
+            f"{table.title}: every row begun is whole",
+            table.title,
+            f'COUNTIF({mend},"?*")',
+            "0",
+            f"see To mend in the rows of {table.title}",
+        )
+        for check in tabs[key].checks:
+            yield _of_rows(check.words, table.title, places[key].range("warnings"), check.mend)
+    for check in tabs["workings"].checks:
+        yield _of_rows(check.words, "Recipes", places["workings"].range("warnings"), check.mend)
+    yield from _sums(places)
+
+
+def _of_rows(words: str, title: str, cells: str, mend: str) -> Line:
+    return Line(
+        f"{title}: no {words}" if not words.startswith("no ") else f"{title}: a price somewhere",
+        title,
+        f'COUNTIF({cells},"*{words}*")',
+        "0",
+        mend,
+    )
+
+
+def _sums(places: dict[str, Place]) -> Iterator[Line]:
+    """Numbers that come together by two ways."""
+    overwritten = "a formula was typed over: make a fresh workbook from this one"
+    amounts, workings, costing, parts, sets, prices = (
+        places[key] for key in ("amounts", "workings", "costing", "parts", "sets", "prices")
+    )
+    yield Line(
+        "Wax and oil in parts make up the fills",
+        "Amounts",
+        f"SUM({amounts.range('melt')})",
+        f"SUM({workings.range('weigh')})",
+        overwritten,
+        0.001,
+    )
+    pieces = ",".join(costing.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running"))
+    yield Line(
+        "Parts of the cost make up the full cost",
+        "Costing",
+        f"SUM({pieces})",
+        f"SUM({costing.range('full')})",
+        overwritten,
+        0.005,
+    )
+    own = ",".join([parts.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running")])
+    brought = ",".join([sets.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running")])
+    yield Line(
+        "Sets carry what their candles cost",
+        "Costing",
+        f"SUM({costing.range('full')})",
+        f"SUM({own},{brought})",
+        overwritten,
+        0.005,
+    )
+    spent = ",".join(prices.range(key) for key in ("full", "fees", "profit"))
+    yield Line(
+        "Prices are cost, fees and profit",
+        "Prices",
+        f"SUM({spent})",
+        f"SUM({prices.range('received')})",
+        overwritten,
+        0.005,
+    )
+    first, last = batch.WEIGH + 1, batch.WEIGH + len(WEIGHED)
+    step = f"{len(WEIGHED)}*N(scale_step)/2+0.000001"
+    dye = f"N(Batch!$B${last})"
+    yield Line(
+        "Batch: weights make up the melt",
+        "Batch",
+        f"SUM(Batch!$B${first}:$B${last})-{dye}",
+        "N(batch_melt)",
+        overwritten,
+        step,
+    )
+    full, part = f"MAX(Batch!$E${first}:$E${last})*N(batch_pots)", f"MAX(Batch!$G${first}:$G${last})"
+    pots = f"{len(WEIGHED)}*N(scale_step)/2*(N(batch_pots)+2)+0.000001"
+    yield Line(
+        "Batch: the jugs hold what is weighed",
+        "Batch",
+        f"SUM({full},{part})",
+        f"SUM(Batch!$B${first}:$B${last})",
+        overwritten,
+        pots,
+    )
+    yield Line(
+        "Batch: product and number can be used",
+        "Batch",
+        f'IF(Batch!$A${batch.ENOUGH}="",0,IF(ISBLANK(batch_product)*ISBLANK(batch_count),0,1))',
+        "0",
+        "pick a product and type a whole number",
+    )
+
+
+def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
+    sheet = draft.tab(
+        "Checks", "check", "What must hold in this workbook, and what to do where it does not.", last_column=8
+    )
+    for number, (head, width) in enumerate(zip(HEADS, WIDTHS, strict=True), start=1):
+        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if 3 <= number <= 6 else "text")
+        sheet.column_dimensions["ABCDEFGH"[number - 1]].width = width
+    all_lines = list(lines(draft.plan.places, tabs))
+    for row, line in enumerate(all_lines, start=FIRST_ROW):
+        _line(draft, sheet, row, line)
+    last = FIRST_ROW + len(all_lines) - 1
+    cells = f"$G${FIRST_ROW}:$G${last}"
+    wrong = f'COUNTA({cells})-COUNTIF({cells},"agrees")'
+    master = Formula(f'=IF({wrong}=0,"Numbers agree",{wrong}&" to fix")')
+    draft.put(sheet["B1"], master, "verdict", "words")
+    turns_red(sheet, "B1", 'B1<>"Numbers agree"')
+    draft.name("master_check", "Checks", "B1")
+    turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"agrees"')
+    mark_up(sheet, "Checks_list", list(HEADS), last)
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:H{last}"
+    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
+
+
+def _line(draft: Draft, sheet, row: int, line: Line) -> None:  # type: ignore[no-untyped-def]
+    number = "quantity" if line.tolerance else "count"
+    tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
+    verdict = f'=IF(COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1,"agrees","to fix")'
+    cells = [
+        (line.name, "strong_result", "text"),
+        (line.tab, "result", "text"),
+        (Formula(f"={line.found}"), "result", number),
+        (Formula(f"={line.should_be}"), "result", number),
+        (Formula(f"=ROUND(C{row}-D{row},6)"), "result", number),
+        (tolerance, "result", "factor"),
+        (Formula(verdict), "verdict", "words"),
+        (line.mend, "note", "text"),
+    ]
+    for column, (value, look, shown) in enumerate(cells, start=1):
+        draft.put(sheet.cell(row, column), value, look, shown)
+    sheet.row_dimensions[row].height = 18

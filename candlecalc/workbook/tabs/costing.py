@@ -1,0 +1,45 @@
+"""The Costing tab: what each candle's money is made of. Making cost first, then what prices must also cover."""
+
+from candlecalc.season.tables import RECIPES
+from candlecalc.workbook.columns import SumWhere, named, result, same, total
+from candlecalc.workbook.table_tab import TableTab, follows
+
+
+def _with_set(head: str, part: str) -> SumWhere:
+    """A piece's own cost, and for a set what its candles bring."""
+    return SumWhere(
+        head=f"{head}, {{money}}",
+        part=same("parts", part),
+        table="sets",
+        column=part,
+        by="set",
+        name="product",
+        format="money",
+    )
+
+
+TAB = TableTab(
+    "costing",
+    "Costing",
+    "output",
+    "What one piece costs at its usual batch: materials, making cost, full cost.",
+    RECIPES.room,
+    {
+        **follows("recipes", "product", "Product"),
+        "wax": _with_set("Wax", "wax"),
+        "oils": _with_set("Oils", "oils"),
+        "other": _with_set("Vessel and other parts", "other"),
+        "materials": total("Materials, {money}", "wax", "oils", "other"),
+        "paid": _with_set("Paid work", "paid"),
+        "overhead": _with_set("Production overhead", "overhead"),
+        "making": result("Making cost, {money}", "making_cost", materials="materials", labour="paid", overhead="overhead", format="money_strong"),
+        "own": _with_set("Own time", "own"),
+        "running": _with_set("Running costs", "running"),
+        "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
+        "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=named("materials_rise")),
+        "work": total("Paid work and overhead, {money}", "paid", "overhead"),
+    },
+)  # fmt: skip
+
+# What the chart shows: parts that add up to the full cost.
+CHART_PARTS = ("wax", "oils", "other", "work", "own", "running")

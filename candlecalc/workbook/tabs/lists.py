@@ -1,0 +1,84 @@
+"""The Units and Lists tabs: units of packs, and the names that drop-downs offer."""
+
+from candlecalc.season.fields import Field
+from candlecalc.season.measures import GRAMS
+from candlecalc.season.tables import TABLES, UNITS
+from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.writer import Draft, Formula, list_key, mark_up
+
+ROWS = 60
+HEADS = {"materials": "Materials", "recipes": "Products", "vessels": "Vessels", "places": "Places"}
+
+
+def units_place() -> Place:
+    return Place("Units", FIRST_ROW + len(UNITS) - 1, {"unit": "A", "grams": "B", "factor": "C"})
+
+
+def lists() -> dict[str, Field]:
+    """Each list that a drop-down needs, with a field that uses it."""
+    fields = [field for table in TABLES.values() for field in table.fields if field.of]
+    return {list_key(field): field for field in fields}
+
+
+def lists_place() -> Place:
+    letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
+    return Place("Lists", FIRST_ROW + 200 - 1, letters)
+
+
+def write_units(draft: Draft) -> None:
+    sheet = draft.tab(
+        "Units",
+        "working",
+        "Units that packs are bought in, and how each comes into recipes.",
+        last_column=3,
+        portrait=True,
+    )
+    heads = ["Unit", "Grams in one", draft.plan.head("In one, {weight} or each")]
+    for number, head in enumerate(heads, start=1):
+        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "text" if number == 1 else "row", wrap=True)
+    for row, unit in enumerate(UNITS, start=FIRST_ROW):
+        draft.put(sheet.cell(row, 1), unit, "label")
+        draft.put(sheet.cell(row, 2), GRAMS.get(unit), "result", "factor")
+        # A formula, since a saved constant keeps fifteen digits only.
+        draft.put(sheet.cell(row, 3), Formula(f'=IF(B{row}="",1,B{row}/weight_g)'), "result", "factor")
+    for letter, width in zip("ABC", (35, 16, 18), strict=True):
+        sheet.column_dimensions[letter].width = width
+    mark_up(sheet, "Units_list", heads, FIRST_ROW + len(UNITS) - 1)
+    sheet.print_area = f"A1:C{FIRST_ROW + len(UNITS) - 1}"
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    draft.master(sheet, 2)
+
+
+def write_lists(draft: Draft) -> None:
+    """Names by kind, so that the drop-down for a wax offers waxes alone."""
+    sheet = draft.tab(
+        "Lists", "working", "Names that drop-downs offer, in the order you typed them.", last_column=len(lists())
+    )
+    place = draft.plan.places["lists"]
+    heads = []
+    for number, (key, field) in enumerate(lists().items(), start=1):
+        heads.append(f"{HEADS[field.of]}: {field.kind}" if field.kind else HEADS[field.of])
+        draft.put(sheet.cell(FIRST_ROW - 1, number), heads[-1], "head", wrap=True)
+        sheet.column_dimensions[place.letters[key]].width = 35
+        _write_list(draft, sheet, number, field)
+    mark_up(sheet, "Lists_list", heads, place.last_row)
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    sheet.print_area = f"A1:{place.letters[list(place.letters)[-1]]}{FIRST_ROW + 40}"
+    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
+    sheet.page_setup.fitToWidth = 3
+    draft.master(sheet, 2)
+
+
+def _write_list(draft: Draft, sheet, number: int, field: Field) -> None:  # type: ignore[no-untyped-def]
+    there = draft.plan.places[field.of]
+    name, room = next(iter(there.letters)), TABLES[field.of].room
+    style = draft.style("result")
+    for step in range(room if not field.kind else min(room, ROWS)):
+        cell = sheet.cell(FIRST_ROW + step, number)
+        cell.style = style
+        if field.kind:
+            # The nth of its kind: its row is found by the running number beside the entries.
+            wanted = f'"{field.kind} "&ROWS($A${FIRST_ROW - 1}:$A{FIRST_ROW + step - 1})'
+            cell.value = f'=IFERROR(INDEX({there.range(name)},MATCH({wanted},{there.range("of_kind")},0)),"")'
+        else:
+            cell.value = f'=INDEX({there.range(name)},ROWS($A${FIRST_ROW - 1}:$A{FIRST_ROW + step - 1}))&""'

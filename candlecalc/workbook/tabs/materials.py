@@ -1,0 +1,28 @@
+"""The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
+
+from candlecalc.season.tables import MATERIALS
+from candlecalc.workbook.columns import at, constant, look, own, place_of, result, running, text
+from candlecalc.workbook.table_tab import Check, entry_tab
+
+TAB = entry_tab(
+    MATERIALS,
+    {
+        "factor": look("Pack unit, in {weight} or each", at("units", "factor", place_of("units", "pack_unit")), "factor", width=10),
+        "size": result("Pack, {weight} or each", "in_unit", size="pack_size", factor="factor", format="quantity"),
+        "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
+        "stock": result("On hand, {weight} or each", "in_unit", size="on_hand", factor="factor", format="quantity"),
+        "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", instead=("highest_load", constant(0.5))),
+        "share_limit": result("Supplier's highest, of candle", "highest_of_total", highest="highest_load", basis="basis", instead=("highest_load", constant(1))),
+        "flash": look("Flash point, {temperature}, or none", own("flash_point"), "temperature", instead=("flash_point", text(""))),
+        "of_kind": look("Kind, number", running("kind"), when=("material", "kind"), width=18),
+        "candle_limit": look("Certificate's highest, of candle", own("certified_limit"), "percent", instead=("certified_limit", constant(1))),
+    },
+    checks=(
+        Check("weighed", '(kind="wax")+(kind="fragrance oil")+(kind="dye")+(pack_unit="each")=1',
+              "pack unit does not fit the kind", "wax, oil and dye are bought by weight, all else by the piece: choose another pack unit", "pack_unit"),
+        Check("melting", 'melt_low<=melt_high+1000*(melt_high="")', "melting range is upside down", "the low end comes first", "melt_high"),
+        Check("ceiling", 'MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "hotter than its ceiling",
+              "add and pour temperatures must not be above the wax's highest temperature: see its data sheet", "ceiling"),
+    ),
+    pages_wide=3,
+)  # fmt: skip

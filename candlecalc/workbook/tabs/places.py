@@ -1,0 +1,21 @@
+"""The Places sold tab: what each place keeps, and what an order costs there."""
+
+from candlecalc.season.tables import PLACES
+from candlecalc.workbook.columns import named, result
+from candlecalc.workbook.table_tab import Check, entry_tab
+
+TAB = entry_tab(
+    PLACES,
+    {
+        "order_cost": result("An order costs, {money}", "order_cost", fee="fee_order", postage="postage_paid", packing="packing_order", charged="postage_charged"),
+        "fixed": result("Fixed fees a candle, {money}", "fixed_each", item="fee_item", order="order_cost", per_order="per_order"),
+        "least": result("Least fee a candle, {money}", "least_each", least="least_fee", per_order="per_order"),
+        "tax": result("Tax rate there, of price", "tax_charged", rate=named("tax_rate"), collector="collector"),
+        "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
+    },
+    checks=(
+        Check("registered", '(collector="maker")*1<=registered_yes', "tax by a maker who is not registered",
+              "choose nobody or place, or say on Settings that you are registered", "collector"),
+    ),
+    pages_wide=2,
+)  # fmt: skip

@@ -1,0 +1,26 @@
+"""The Prices tab: what each candle must fetch in each place, and what the maker's own price leaves there."""
+
+from candlecalc.season.tables import PRICES
+from candlecalc.workbook.columns import look, named, not_above_zero, result, same, total
+from candlecalc.workbook.table_tab import Check, entry_tab
+
+TAB = entry_tab(
+    PRICES,
+    {
+        "full": look("Full cost, {money}", same("selling", "full"), "money"),
+        "target_price": result("Price for the target, {money}", "round_up_price", price=same("selling", "to_state"), step=named("price_step"), ending=named("price_ending"), format="money_strong"),
+        "lowest": look("Lowest that covers materials, {money}", same("selling", "lowest_stated"), "money"),
+        "received": look("Yours before tax, {money}", same("selling", "received"), "money"),
+        "tax": result("Tax on it, {money}", "tax_on", price="received", tax=same("selling", "tax")),
+        "fees": total("Fees and postage, {money}", same("selling", "fee_taken"), same("selling", "fixed")),
+        "profit": result("Profit, {money}", "profit_at", price="received", cost="full", fees="fees"),
+        "margin": result("Margin, of price", "margin_at", profit="profit", price="received"),
+        "target": look("Target margin, of price", same("selling", "margin"), "percent"),
+        "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=("ready", not_above_zero("profit"))),
+    },
+    twice=("product", "place"),
+    checks=(
+        Check("full_cost", "ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),
+        Check("margin", "ROUND(margin-target,4)>=0", "margin under the target", "raise the price, or lower the target on Places sold", "price"),
+    ),
+)  # fmt: skip

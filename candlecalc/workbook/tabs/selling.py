@@ -1,0 +1,38 @@
+"""The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
+
+from candlecalc.season.tables import PRICES
+from candlecalc.workbook.columns import at, carry, look, result, row_of, total
+from candlecalc.workbook.table_tab import TableTab, follows
+
+TAB = TableTab(
+    "selling",
+    "Selling",
+    "working",
+    "The terms of the place behind each line of Prices.",
+    PRICES.room,
+    {
+        **follows("prices", "product", "Product"),
+        "place": look("Place", carry("prices", "place"), width=26),
+        "product_row": row_of("Product, row", "recipes", carry("prices", "product")),
+        "place_row": row_of("Place, row", "places", carry("prices", "place")),
+        "full": look("Full cost, {money}", at("costing", "full", "product_row"), "money"),
+        "materials": look("Materials, {money}", at("costing", "materials", "product_row"), "money"),
+        "fee": look("Fee, of price", at("places", "fee", "place_row"), "percent"),
+        "fee_basis": look("Fee is of", at("places", "fee_basis", "place_row"), width=8),
+        "fixed": look("Fixed fees a candle, {money}", at("places", "fixed", "place_row"), "money"),
+        "least": look("Least fee a candle, {money}", at("places", "least", "place_row"), "money"),
+        "tax": look("Tax rate, of price", at("places", "tax", "place_row"), "percent"),
+        "discount": look("Discount, of price", at("places", "discount", "place_row"), "percent"),
+        "stated": look("Prices are", at("places", "stated", "place_row"), width=11),
+        "margin": look("Target margin, of price", at("places", "margin", "place_row"), "percent"),
+        "season_fixed": look("Fixed cost, {money} a season", at("places", "season_fixed", "place_row"), "money"),
+        "target_net": result("Target before tax, {money}", "price_for_margin", cost="full", margin="margin", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least"),
+        "to_state": result("Target as stated, {money}", "price_to_state", price="target_net", discount="discount", tax="tax", stated="stated"),
+        "lowest_net": result("Lowest before tax, {money}", "lowest_price", materials="materials", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least"),
+        "lowest_stated": result("Lowest as stated, {money}", "price_to_state", price="lowest_net", discount="discount", tax="tax", stated="stated"),
+        "received": result("Yours before tax, {money}", "price_received", shelf=carry("prices", "price"), discount="discount", tax="tax", stated="stated"),
+        "fee_taken": result("Fee taken, {money}", "fee_at", price="received", fee="fee", tax="tax", basis="fee_basis", least="least"),
+        "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed"),
+    },
+    pages_wide=2,
+)  # fmt: skip

@@ -1,0 +1,102 @@
+"""The Settings tab: what holds for the whole season, a line each, and what follows from it."""
+
+from candlecalc.formula import find
+from candlecalc.season.measures import GRAMS
+from candlecalc.season.tables import MADE_FOR, SETTINGS
+from candlecalc.workbook.columns import bad, call, entry_format
+from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
+
+FIRST_LINE = 5
+# Settings that formulas use by name: the checked value, never the entry itself.
+NAMED = (
+    "tax_rate",
+    "paid_rate",
+    "own_rate",
+    "waste",
+    "price_step",
+    "price_ending",
+    "scale_step",
+    "largest_pot",
+    "materials_rise",
+)
+
+
+def line_of(key: str) -> int:
+    """The row of a setting."""
+    return FIRST_LINE + [*SETTINGS.keys, "", *MADE_FOR.keys].index(key)
+
+
+def write(draft: Draft) -> None:
+    sheet = draft.tab("Settings", "input", SETTINGS.purpose, last_column=5, portrait=True)
+    for letter, width in zip("ABCDE", (38, 26, 26, 16, 70), strict=True):
+        sheet.column_dimensions[letter].width = width
+    for letter, head in zip("ABCDE", ("Setting", "Entry", "To mend", "Value used", "What it is"), strict=True):
+        draft.put(sheet[f"{letter}{FIRST_LINE - 1}"], head, "head")
+    for field in SETTINGS.fields:
+        _line(draft, sheet, field)
+    row = FIRST_LINE + len(SETTINGS.fields)
+    draft.put(sheet.cell(row, 1), "This workbook is made for (a change takes a new workbook)", "section")
+    for letter in "BCDE":
+        draft.put(sheet[f"{letter}{row}"], None, "section")
+    for field in MADE_FOR.fields:
+        row = line_of(field.key)
+        draft.put(sheet.cell(row, 1), field.head, "label")
+        draft.put(sheet.cell(row, 2), draft.season.settings[field.key], "label")
+        draft.put(sheet.cell(row, 5), field.help, "note")
+    last = _derived(draft, sheet, row + 1)
+    sheet.freeze_panes = f"B{FIRST_LINE}"
+    sheet.print_area = f"A1:E{last}"
+    draft.master(sheet, 2)
+
+
+def _line(draft: Draft, sheet, field) -> None:  # type: ignore[no-untyped-def]
+    row = line_of(field.key)
+    shown = entry_format(field)
+    draft.put(sheet.cell(row, 1), draft.plan.head(field.head), "label")
+    entry = draft.put(sheet.cell(row, 2), draft.season.settings[field.key], "entry", shown)
+    test = bad(field, {field.key: f"$B{row}"}, draft.plan)
+    mend = Formula(f'=REPT("{field.head.partition(",")[0]} takes {_takes(field)}",{test})')
+    draft.put(sheet.cell(row, 3), mend, "note")
+    turns_red(sheet, f"B{row}:C{row}", f'$C${row}<>""')
+    draft.put(sheet.cell(row, 4), Formula(f'=IF(C{row}="",IF(B{row}="","",B{row}),NA())'), "result", shown)
+    draft.put(sheet.cell(row, 5), field.help, "note")
+    add_validation(draft, sheet, field, entry.coordinate)
+    if field.key in NAMED:
+        draft.name(field.key, "Settings", f"D{row}")
+
+
+def _takes(field) -> str:  # type: ignore[no-untyped-def]
+    return str(field.allowed()).replace('"', "'")
+
+
+def _derived(draft: Draft, sheet, row: int) -> int:  # type: ignore[no-untyped-def]
+    """What formulas need besides the entries, each with its name."""
+    measures = draft.plan.measures
+    hours = f"D{line_of('season_hours')}"
+
+    def rate(key: str) -> Formula:
+        given = {"overhead": f"D{line_of(key)}", "activity": hours}
+        return Formula("=" + call(find("overhead_rate"), given))
+
+    also = "=weight_g" if measures.also_unit == "g" else "=weight_g/grams_in_oz"
+    registered = f"D{line_of('registered')}"
+    lines = [
+        ("Production overhead, {money} an hour", "overhead_an_hour", rate("production_overhead"), "money"),
+        ("Running costs, {money} an hour", "running_an_hour", rate("running_costs"), "money"),
+        ("Registered for tax: 1 for yes", "registered_yes", Formula(f'=IF({registered}="yes",1,0)'), "count"),
+        ("Grams in one {weight}", "weight_g", measures.weight_g, "factor"),
+        ("Grams in one oz", "grams_in_oz", GRAMS["oz"], "factor"),
+        ("{also} in one {weight}", "also_factor", Formula(also), "factor"),
+        ("Millimetres in one {length}", "length_mm", measures.length_mm, "factor"),
+        ("{temperature} at the freezing point of water", "temp_zero", measures.temp_zero, "count"),
+        ("{temperature} for one degree Celsius", "temp_step", measures.temp_step, "count"),
+    ]
+    draft.put(sheet.cell(row, 1), "What follows from it", "section")
+    for letter in "BCDE":
+        draft.put(sheet[f"{letter}{row}"], None, "section")
+    for step, (head, name, value, shown) in enumerate(lines, start=1):
+        draft.put(sheet.cell(row + step, 1), draft.plan.head(head), "label")
+        draft.put(sheet.cell(row + step, 4), value, "result", shown)
+        draft.put(sheet.cell(row + step, 5), f"formulas call it {name}", "note")
+        draft.name(name, "Settings", f"D{row + step}")
+    return row + len(lines)

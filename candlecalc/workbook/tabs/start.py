@@ -1,0 +1,153 @@
+"""The Start, Functions and Changes tabs: what the workbook is, what it can say, what was done to it."""
+
+from collections.abc import Sequence
+
+from candlecalc import __version__
+from candlecalc.formula import REGISTRY, Argument
+from candlecalc.native import Leaf, replace, spell
+from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.writer import Draft, link, mark_up
+
+FORMAT = 1
+
+STEPS = (
+    "1. Type what holds for the season on Settings.",
+    "2. Type what you buy on Materials, and what you pour into on Vessels.",
+    "3. Type what you sell on Recipes; boxes of candles on Sets.",
+    "4. Read what each one costs on Costing.",
+    "5. Type where you sell on Places sold, and your prices on Prices.",
+    "6. On Batch pick a product and say how many: weigh, count and tick.",
+    "7. Look at Checks: it says what does not agree, and what to do.",
+)
+ABOUT = (
+    "Cells with a yellow ground and a brown border are yours to type in; everything else is worked out.",
+    "Nothing needs installing: these are plain formulas, and their numbers are stored with them.",
+    "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
+    "Fragrance load is a share of wax weight, never of the whole, unless a head says of candle.",
+    "Making cost is materials, paid work and production overhead: for stock and books. Full cost adds your own time and running costs: for prices.",
+    "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything here.",
+)  # fmt: skip
+
+
+def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
+    """`tabs` gives each tab's title, kind and purpose, in order."""
+    settings = draft.season.settings
+    sheet = draft.tab(
+        "Start", "control", "Costs, prices and batches of a candle maker's season.", last_column=3, portrait=True
+    )
+    for letter, width in zip("ABC", (30, 16, 84), strict=True):
+        sheet.column_dimensions[letter].width = width
+    facts = [
+        ("Maker", settings["maker"]), ("Place", settings["place"]), ("Season", settings["season"]),
+        ("First day", settings["first_day"]), ("Last day", settings["last_day"]),
+        ("Currency", settings["currency"]), ("Made by", f"candlecalc {__version__}, workbook format {FORMAT}"),
+        ("Dated", draft.dated),
+    ]  # fmt: skip
+    row = 4
+    for label, value in facts:
+        draft.put(sheet.cell(row, 1), label, "label")
+        draft.put(sheet.cell(row, 2), value, "strong", "date" if "day" in label or label == "Dated" else "text")
+        row += 1
+    row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
+    row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
+    row = _paragraph(draft, sheet, row + 1, "The tabs", ())
+    for title, kind, purpose in tabs:
+        link(draft, sheet.cell(row, 1), title, title)
+        draft.put(sheet.cell(row, 2), kind, "label")
+        draft.put(sheet.cell(row, 3), purpose, "note")
+        row += 1
+    sheet.print_area = f"A1:C{row - 1}"
+    draft.master(sheet, 2)
+
+
+def _paragraph(draft: Draft, sheet, row: int, head: str, words: Sequence[str]) -> int:  # type: ignore[no-untyped-def]
+    draft.put(sheet.cell(row, 1), head, "section")
+    for column in (2, 3):
+        draft.put(sheet.cell(row, column), None, "section")
+    for step, line in enumerate(words, start=1):
+        draft.put(sheet.cell(row + step, 1), line, "label")
+    return row + len(words) + 1
+
+
+HEADS = (
+    "Function",
+    "Subject",
+    "What it is for",
+    "Arguments, with units and ranges",
+    "Gives",
+    "Formula to paste",
+    "Source",
+)
+
+
+def write_functions(draft: Draft) -> None:
+    """Every declared function, with the formula to paste where a cell can say it."""
+    sheet = draft.tab(
+        "Functions",
+        "control",
+        "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each.",
+        last_column=7,
+    )
+    for number, (head, width) in enumerate(zip(HEADS, (26, 12, 50, 60, 26, 60, 40), strict=True), start=1):
+        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
+        sheet.column_dimensions["ABCDEFG"[number - 1]].width = width
+    for row, formula in enumerate(
+        sorted(REGISTRY.values(), key=lambda each: (each.subject, each.name)), start=FIRST_ROW
+    ):
+        arguments = "\n".join(_argument(argument) for argument in formula.arguments.values())
+        cells = (
+            formula.name,
+            formula.subject,
+            formula.summary,
+            arguments,
+            formula.result.range,
+            _pasted(formula),
+            formula.source,
+        )
+        for column, value in enumerate(cells, start=1):
+            draft.put(sheet.cell(row, column), value, "strong_result" if column == 1 else "result", wrap=True)
+        sheet.row_dimensions[row].height = 16 * max(2, len(formula.arguments), -(-len(_pasted(formula)) // 55))
+    last = FIRST_ROW + len(REGISTRY) - 1
+    mark_up(sheet, "Functions_list", list(HEADS), last)
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:G{last}"
+    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
+    sheet.page_setup.fitToWidth = 2
+    draft.master(sheet, 2)
+
+
+def _argument(argument: Argument) -> str:
+    return f"{argument.name}: {argument.term.range}" + (
+        f" (or left out: {argument.default})" if argument.optional else ""
+    )
+
+
+def _pasted(formula) -> str:  # type: ignore[no-untyped-def]
+    """The native form with its arguments in cells A2, B2, C2 ...; lists in A2:A9 and so on."""
+    if formula.native is None:
+        return "none: Python and the terminal only"
+    cells = {}
+    for letter, argument in zip("ABCDEFGH", formula.arguments.values(), strict=False):
+        cells[argument.name] = Leaf(f"{letter}2:{letter}9" if argument.term.many else f"{letter}2")
+    return "=" + spell(replace(formula.native, cells))
+
+
+CHANGES = ("Date", "What was changed", "By")
+
+
+def write_changes(draft: Draft) -> None:
+    """A log for whoever changes the workbook: its first line says when it was made."""
+    sheet = draft.tab("Changes", "input", "What was done to this workbook, a line each.", last_column=3, portrait=True)
+    for number, (head, width) in enumerate(zip(CHANGES, (14, 80, 24), strict=True), start=1):
+        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
+        draft.put(
+            sheet.cell(2, number), "entry" if number > 1 else sheet["A2"].value, "mark" if number > 1 else "purpose"
+        )
+        sheet.column_dimensions["ABC"[number - 1]].width = width
+    first = (draft.dated, f"made by candlecalc {__version__}", "candlecalc")
+    for row in range(FIRST_ROW, FIRST_ROW + 40):
+        for column in (1, 2, 3):
+            value = first[column - 1] if row == FIRST_ROW else None
+            draft.put(sheet.cell(row, column), value, "entry", "date" if column == 1 else "text")
+    mark_up(sheet, "Changes_list", list(CHANGES), FIRST_ROW + 39)
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:C{FIRST_ROW + 39}"
+    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"

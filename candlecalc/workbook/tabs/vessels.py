@@ -1,0 +1,19 @@
+"""The Vessels tab: what each vessel holds, by water or by size."""
+
+from candlecalc.season.tables import VESSELS
+from candlecalc.workbook.columns import differs, result, total
+from candlecalc.workbook.table_tab import Check, entry_tab
+
+TAB = entry_tab(
+    VESSELS,
+    {
+        "by_water": result("By water, ml", "volume_from_water", water="water", temperature="water_temperature", when=("ready", differs("measured", "water"))),
+        "by_round": result("Round, ml", "tapered_volume", top="top", bottom="bottom", height="height", base="base", when=("ready", differs("measured", "round"))),
+        "by_box": result("Box, ml", "box_volume", length="top", width="bottom", height="height", base="base", when=("ready", differs("measured", "box"))),
+        "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
+    },
+    checks=(
+        Check("floor", '(measured="water")+(base<height)>0', "floor is above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
+    ),
+    pages_wide=2,
+)  # fmt: skip

@@ -1,0 +1,281 @@
+"""Writing a tab: cells by named style, entries with their checks, what every tab has alike."""
+
+import datetime
+from dataclasses import dataclass
+from typing import Any
+
+from openpyxl import Workbook
+from openpyxl.cell.cell import Cell
+from openpyxl.formatting.rule import Rule
+from openpyxl.utils import get_column_letter
+from openpyxl.workbook.defined_name import DefinedName
+from openpyxl.worksheet.datavalidation import DataValidation
+from openpyxl.worksheet.hyperlink import Hyperlink
+from openpyxl.worksheet.properties import PageSetupProperties
+from openpyxl.worksheet.table import Table, TableStyleInfo
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.formula import LARGEST
+from candlecalc.season.fields import NAME_LENGTH, Field, Value
+from candlecalc.season.season import Season
+from candlecalc.workbook import styles
+from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, entry_format, in_row, own
+from candlecalc.workbook.table_tab import Mend, TableTab, Warnings, short
+
+HEAD_ROW = FIRST_ROW - 1
+
+
+@dataclass
+class Draft:
+    """A workbook being written: the book, the season in it, and what formulas must know."""
+
+    book: Workbook
+    season: Season
+    plan: Plan
+    formats: dict[str, str]
+    dated: datetime.date
+
+    def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
+        return styles.named_style(self.book, look, number, self.formats, wrap)
+
+    def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
+        """Write one cell. A maker's text stays text, whatever it starts with."""
+        cell.style = self.style(look, number, wrap)
+        cell.value = value
+        if isinstance(value, str) and not isinstance(value, Formula):
+            cell.data_type = "s"
+        return cell
+
+    def name(self, name: str, sheet: str, cell: str) -> None:
+        """Give a cell a name that formulas use."""
+        quoted = f"'{sheet}'" if " " in sheet else sheet
+        absolute = "".join(f"${part}" for part in _split(cell))
+        self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute}")
+
+    def tab(self, title: str, kind: str, purpose: str, *, last_column: int, portrait: bool = False) -> Worksheet:
+        """A new tab with its first row: title, kind, purpose, the master check."""
+        sheet: Worksheet = self.book.create_sheet(title)
+        sheet.sheet_properties.tabColor = styles.TAB_COLOURS[kind]
+        self.put(sheet["A1"], title, "title")
+        sheet.row_dimensions[1].height = 26
+        self.put(sheet["A2"], f"{purpose} [{kind}]", "purpose")
+        sheet.sheet_view.zoomScale = 100
+        paper(sheet, str(self.season.settings["paper"]), portrait)
+        lock(sheet)
+        return sheet
+
+    def master(self, sheet: Worksheet, column: int) -> None:
+        """The master check, near the title."""
+        cell = sheet.cell(1, column)
+        self.put(cell, Formula("=master_check"), "verdict", "words")
+        turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"Numbers agree"')
+
+
+class Formula(str):
+    """A text that is meant as a formula."""
+
+    __slots__ = ()
+
+
+def _split(cell: str) -> tuple[str, str]:
+    letters = cell.rstrip("0123456789")
+    return letters, cell[len(letters) :]
+
+
+def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int = 0) -> None:
+    """How the tab prints: one page wide, the head repeated, a page number at the foot."""
+    sheet.page_setup.paperSize = {"Letter": 1, "A4": 9}[size]
+    sheet.page_setup.orientation = "portrait" if portrait else "landscape"
+    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = wide, tall
+    sheet.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
+    margins = sheet.page_margins
+    margins.left = margins.right = 0.4
+    margins.top, margins.bottom, margins.footer = 0.5, 0.8, 0.4
+    sheet.oddFooter.center.text = "&A, page &P of &N"
+
+
+def lock(sheet: Worksheet) -> None:
+    """Keep formulas from being typed over; no password, and columns may be widened."""
+    sheet.protection.sheet = True
+    sheet.protection.formatColumns = False
+    sheet.protection.formatRows = False
+
+
+def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
+    """Show cells as a check that fails while a test holds."""
+    sheet.conditional_formatting.add(
+        cells, Rule(type="expression", dxf=styles.differential(good=False), formula=[test])
+    )
+
+
+def write_table(draft: Draft, tab: TableTab) -> Worksheet:
+    """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
+    place = draft.plan.places[tab.key]
+    sheet = draft.tab(tab.title, tab.kind, tab.purpose, last_column=len(tab.columns))
+    paper(sheet, str(draft.season.settings["paper"]), tab.portrait, tab.pages_wide)
+    heads = _write_heads(draft, sheet, tab)
+    _write_rows(draft, sheet, tab, place)
+    for field in tab.fields:
+        _check_entries(draft, sheet, field, place, tab)
+    for key, column in tab.columns.items():
+        if isinstance(column, (Mend, Warnings)):
+            letter = place.letters[key]
+            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'{letter}{FIRST_ROW}<>""')
+    mark_up(sheet, tab.title.replace(" ", "_") + "_list", heads, place.last_row)
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    sheet.print_title_rows, sheet.print_title_cols = f"1:{HEAD_ROW}", "A:A"
+    sheet.print_area = f"A1:{get_column_letter(len(tab.columns))}{_last_printed(draft, tab, place)}"
+    draft.master(sheet, 2 if len(tab.columns) > 1 else 1)
+    return sheet
+
+
+def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
+    """Blank rows at the end are not worth paper: a few are printed to write in."""
+    source = {
+        "workings": "recipes",
+        "amounts": "recipes",
+        "parts": "recipes",
+        "costing": "recipes",
+        "selling": "prices",
+    }
+    frame = draft.season.tables[source.get(tab.key, tab.key)]
+    used = int(max(frame.index, default=-1)) + 1
+    return min(place.last_row, FIRST_ROW + used + 4)
+
+
+def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
+    heads = []
+    for number, (key, column) in enumerate(tab.columns.items(), start=1):
+        head = draft.plan.head(column.head)
+        shown = _format_of(column)
+        draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
+        if isinstance(column, Field) and number > 1:
+            draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
+        sheet.column_dimensions[get_column_letter(number)].width = _width(key, column, shown)
+        heads.append(head)
+    sheet.row_dimensions[HEAD_ROW].height = 62
+    return heads
+
+
+def _format_of(column: Field | Column) -> str:
+    return entry_format(column) if isinstance(column, Field) else column.format
+
+
+def _width(key: str, column: Field | Column, shown: str) -> float:
+    if column.width:
+        return column.width
+    if isinstance(column, Field) and column.name:
+        return NAME_LENGTH + 3
+    longest = max(len(word) for word in column.head.replace("{temperature}", "F").replace("{weight}", "oz").split())
+    return max(styles.WIDTHS.get(shown, 10), longest * 1.15 + 2)
+
+
+def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> None:
+    typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
+    for number, (key, column) in enumerate(tab.columns.items(), start=1):
+        entry = isinstance(column, Field)
+        strong = number == 1 and not entry
+        look = "entry" if entry else "strong_result" if strong or _format_of(column).endswith("strong") else "result"
+        style = draft.style(look, _format_of(column))
+        text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
+        array = None
+        for row in range(FIRST_ROW, place.last_row + 1):
+            cell = sheet.cell(row, number)
+            # One style array down a column: looked up once.
+            if array is None:
+                cell.style = style
+                array = cell._style
+            else:
+                cell._style = array
+            if entry:
+                _type_in(cell, typed.get(row - FIRST_ROW, {}).get(key))
+            else:
+                cell.value = in_row(text, row)
+    for row in range(FIRST_ROW, place.last_row + 1):
+        sheet.row_dimensions[row].height = 18
+
+
+def _type_in(cell: Cell, value: Value) -> None:
+    if value is None:
+        return
+    cell.value = int(value) if isinstance(value, float) and value == int(value) else value
+    if isinstance(value, str):
+        cell.data_type = "s"
+
+
+def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, tab: TableTab) -> None:
+    letter = place.letters[field.key]
+    cells = f"{letter}{FIRST_ROW}:{letter}{place.last_row}"
+    add_validation(draft, sheet, field, cells)
+    own_cells = {each.key: own(each.key)(draft.plan, place) for each in tab.fields}
+    test = in_row(bad(field, own_cells, draft.plan), FIRST_ROW)
+    first, last = (in_row(own_cells[tab.fields[at].key], FIRST_ROW) for at in (0, -1))
+    turns_red(sheet, cells, f"AND(COUNTA({first}:{last})>0,{test})")
+
+
+def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> None:
+    """What the spreadsheet lets a maker type, with a prompt that says what is meant."""
+    rule = DataValidation(allow_blank=True, showErrorMessage=True, showInputMessage=True, **_rule(draft, field))
+    rule.promptTitle = draft.plan.head(short(field.head))[:32]
+    rule.prompt = draft.plan.head(field.help)[:255]
+    rule.errorTitle = "Not taken"
+    rule.error = f"{draft.plan.head(short(field.head))} takes {_allowed(draft, field)}."[:255]
+    rule.add(cells)
+    sheet.add_data_validation(rule)
+
+
+def _allowed(draft: Draft, field: Field) -> str:
+    if not field.term:
+        return field.allowed()
+    low, high = draft.plan.measures.limits(field.term)
+    if low <= -LARGEST:
+        return "a number"
+    end = "" if high >= LARGEST else f" to {high:g}"
+    return f"a number, more than {low:g}{end}" if field.term.above else f"a number, {low:g}{end or ' or more'}"
+
+
+def _rule(draft: Draft, field: Field) -> dict[str, Any]:
+    if field.term:
+        low, high = draft.plan.measures.limits(field.term)
+        kind = "whole" if field.term.whole else "decimal"
+        if field.term.above and high >= LARGEST:
+            return {"type": kind, "operator": "greaterThan", "formula1": f"{low:.15g}"}
+        if high >= LARGEST:
+            return {"type": kind, "operator": "greaterThanOrEqual", "formula1": f"{max(low, -1e12):.15g}"}
+        return {"type": kind, "operator": "between", "formula1": f"{low:.15g}", "formula2": f"{high:.15g}"}
+    if field.choices:
+        return {"type": "list", "formula1": f'"{",".join(field.choices)}"'}
+    if field.of:
+        return {"type": "list", "formula1": draft.plan.places["lists"].range(list_key(field))}
+    if field.date:
+        return {"type": "date", "operator": "between", "formula1": "36526", "formula2": "73050"}
+    longest = NAME_LENGTH if field.name else 60
+    return {"type": "textLength", "operator": "lessThanOrEqual", "formula1": str(longest)}
+
+
+def list_key(field: Field) -> str:
+    """The column on Lists that holds the names a field may take."""
+    return f"{field.of} {field.kind}".strip()
+
+
+def mark_up(sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW) -> None:
+    """Mark a list as a table, for screen readers and for who takes the data on."""
+    table = Table(displayName=name, ref=f"A{first_row}:{get_column_letter(len(heads))}{last_row}")
+    table.tableStyleInfo = TableStyleInfo(name=None, showRowStripes=False)
+    table._initialise_columns()
+    for column, head in zip(table.tableColumns, heads, strict=True):
+        column.name = head
+    table.autoFilter = None
+    sheet.add_table(table)
+
+
+def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
+    """A link to another tab."""
+    draft.put(cell, text, "link")
+    cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{title}'!A1", display=text)
+    cell.style = draft.style("link")
+
+
+def days(value: datetime.date) -> int:
+    """A date as a spreadsheet counts it."""
+    return (value - datetime.date(1899, 12, 30)).days
