@@ -406,8 +406,7 @@ def _valid_number(term: Term, cell: str, plan: Plan) -> str:
 
 def _plain_name(cell: str) -> str:
     # A spreadsheet looks names up with these as wild cards.
-    marks = ",".join(quoted(mark) for mark in NOT_IN_NAMES)
-    return f"(COUNT(FIND({{{marks}}},{cell}))=0)"
+    return "*".join(f"ISERROR(FIND({quoted(mark)},{cell}))" for mark in NOT_IN_NAMES)
 
 
 def quoted(text: str) -> str:
