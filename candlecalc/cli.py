@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
@@ -50,6 +51,73 @@ def main(context: click.Context) -> None:
             _menu(context)
         else:
             click.echo(context.get_help())
+
+
+@main.command()
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--demo", is_flag=True, help="Fill it with an invented maker's season.")
+@click.option(
+    "--from", "source", type=click.Path(exists=True, path_type=Path), help="A folder of CSV files, or a workbook."
+)
+@click.option("--season", "name", metavar="NAME", help="What to call the season.")
+@click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
+@click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def new(
+    out: Path, demo: bool, source: Path | None, name: str | None, region: str | None, date: Any, force: bool
+) -> None:
+    """Make a season workbook: blank, from your own data, or the demo."""
+    if demo and source:
+        raise click.UsageError("--demo and --from do not go together")
+    if region and (demo or source):
+        raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
+    if out.suffix.lower() != ".xlsx":
+        raise click.UsageError(f"{out}: name it with .xlsx at the end")
+    if out.exists() and not force:
+        raise click.UsageError(f"{out} is there already; --force writes over it")
+    if not out.parent.is_dir():
+        raise click.UsageError(f"{out.parent} is no folder")
+    from candlecalc import make
+    from candlecalc.season.folder import DEMO
+
+    with _told():
+        _print(make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None))
+
+
+@main.command()
+@click.argument("book", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+def check(book: Path) -> None:
+    """Say everything that is wrong in a workbook, a line each."""
+    from candlecalc import make
+
+    with _told():
+        lines = make.check(book)
+    _print(lines or [f"{book}: Numbers agree"])
+    if lines:
+        sys.exit(1)
+
+
+@main.command()
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("what", type=click.Choice(["costs", "prices", "batch"]))
+@click.option("--product", metavar="NAME", default="", help="One product.")
+@click.option(
+    "--make", "count", type=click.IntRange(1, 100_000), default=12, show_default=True, help="How many, for batch."
+)
+@click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
+@click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
+def show(book: Path, what: str, product: str, count: int, as_csv: bool, as_json: bool) -> None:
+    """Show the costs, the prices or a batch of a workbook or a folder."""
+    if as_csv and as_json:
+        raise click.UsageError("--csv and --json do not go together")
+    from candlecalc import make
+
+    with _told():
+        records = make.show(book, what, product, count)
+    if as_csv:
+        click.echo(make.as_csv(records), nl=False)
+    else:
+        _print([make.as_json(records)] if as_json else make.as_table(records))
 
 
 # A value may begin with a minus, so what looks like an unknown option is taken as a value.

@@ -1,8 +1,10 @@
 """A season as a workbook: every tab written, packed, and its values stored."""
 
 import datetime
+import os
 
 from openpyxl import Workbook
+from openpyxl.worksheet.worksheet import Worksheet
 
 import candlecalc.calc  # noqa: F401  declares the functions
 from candlecalc import __version__
@@ -29,7 +31,7 @@ from candlecalc.workbook.tabs import (
     vessels,
     workings,
 )
-from candlecalc.workbook.writer import Draft, write_table
+from candlecalc.workbook.writer import Draft, Formula, write_table
 
 TABLE_TABS: dict[str, TableTab] = {
     module.TAB.key: module.TAB
@@ -50,10 +52,24 @@ OTHER_TABS = {
 }
 
 
-def made(season: Season, dated: datetime.date, *, stored: bool = True) -> bytes:
-    """The workbook of a season as bytes: the same for the same season and date."""
-    packed = pack.packed(*_drafted(season, dated))
+def made(
+    season: Season, dated: datetime.date, *, stored: bool = True, picked: tuple[str, float] | None = None
+) -> bytes:
+    """The workbook of a season as bytes: the same for the same season and date.
+
+    `picked` is the product and the number that Batch opens with.
+    """
+    packed = pack.packed(*_drafted(season, dated, picked))
     return pack.with_values(packed) if stored else packed
+
+
+def date_of(season: Season) -> datetime.date:
+    """The date a workbook carries where none is given: SOURCE_DATE_EPOCH, else the season's first day."""
+    epoch = os.environ.get("SOURCE_DATE_EPOCH")
+    if epoch:
+        return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
+    first = season.settings.get("first_day")
+    return first if isinstance(first, datetime.date) else datetime.date(2000, 1, 1)
 
 
 def plan_of(season: Season) -> Plan:
@@ -63,12 +79,14 @@ def plan_of(season: Season) -> Plan:
     return Plan(season.measures, season.currency, places)
 
 
-def _drafted(season: Season, dated: datetime.date) -> tuple[Workbook, datetime.date, dict[int, str]]:
+def _drafted(
+    season: Season, dated: datetime.date, picked: tuple[str, float] | None
+) -> tuple[Workbook, datetime.date, dict[int, str]]:
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
     formats = styles.number_formats(CURRENCY_DIGITS.get(season.currency, 2), 2 if ounces else 1, 2 if ounces else 0)
-    draft = Draft(book, season, plan_of(season), formats, dated)
+    draft = Draft(book, season, plan_of(season), formats, dated, picked)
     texts = _write(draft)
     _file(book, season, dated)
     return book, dated, texts
@@ -91,10 +109,18 @@ def _write(draft: Draft) -> dict[int, str]:
         if title in by_title:
             sheet = write_table(draft, by_title[title])
             if title == "Costing":
+                _what_if(draft, sheet)
                 texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
         else:
             others[title](draft)
     return texts
+
+
+def _what_if(draft: Draft, sheet: Worksheet) -> None:
+    """The rise that the last column of Costing reckons with; it is typed on Settings."""
+    letters = draft.plan.places["costing"].letters
+    draft.put(sheet[f"{letters['running']}2"], "What if materials rise by (Settings)", "note", "row")
+    draft.put(sheet[f"{letters['risen']}2"], Formula("=materials_rise"), "strong", "percent")
 
 
 def _contents() -> list[tuple[str, str, str]]:

@@ -5,6 +5,7 @@ from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.shapes import GraphicalProperties
 from openpyxl.drawing.line import LineProperties
 from openpyxl.utils import column_index_from_string, get_column_letter
+from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.columns import FIRST_ROW, Place
@@ -13,6 +14,7 @@ from candlecalc.workbook.tabs.costing import CHART_PARTS
 from candlecalc.workbook.writer import HEAD_ROW, Draft
 
 MOST_BARS = 12
+CHART_COLUMNS = 14
 
 
 def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
@@ -28,17 +30,18 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     chart.set_categories(names)
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
-    chart.width, chart.height = 26, 15
-    sheet.add_chart(chart, f"{_after(place)}{FIRST_ROW}")
+    chart.width, chart.height = 25, 16
+    first = len(place.letters) + 2
+    sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
+    # A chart outside the print area is not printed: it has the second page.
+    last_row = sheet.print_area.rpartition("$")[2]
+    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS)}{max(int(last_row), FIRST_ROW + 32)}"
+    sheet.col_breaks.append(Break(id=first - 1))
+    sheet.page_setup.fitToWidth = 2
     return (
         f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
         "paid work and overhead, own time, running costs; each bar ends at the full cost."
     )
-
-
-def _after(place: Place) -> str:
-    letter: str = get_column_letter(len(place.letters) + 2)
-    return letter
 
 
 def _series(sheet: Worksheet, place: Place, key: str, colour: str, bars: int) -> Series:

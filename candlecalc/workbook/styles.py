@@ -39,7 +39,17 @@ NUMBERS = {
     "factor": "0.0000_)",
     "date": "yyyy-mm-dd",
 }
-WIDTHS = {"row": 7, "count": 9, "percent": 9.5, "money": 10, "weight": 9.5, "date": 12, "note": 30, "volume": 9}
+WIDTHS = {
+    "row": 7,
+    "count": 9,
+    "percent": 9.5,
+    "money": 11,
+    "money_strong": 11,
+    "weight": 9.5,
+    "date": 12,
+    "note": 30,
+    "volume": 9,
+}
 LEFT = {"text", "note", "words", "date"}
 
 

@@ -34,6 +34,7 @@ class Draft:
     plan: Plan
     formats: dict[str, str]
     dated: datetime.date
+    picked: tuple[str, float] | None = None  # what Batch opens with
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
         return styles.named_style(self.book, look, number, self.formats, wrap)
@@ -58,7 +59,8 @@ class Draft:
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[kind]
         self.put(sheet["A1"], title, "title")
         sheet.row_dimensions[1].height = 26
-        self.put(sheet["A2"], f"{purpose} [{kind}]", "purpose")
+        self.put(sheet["A2"], kind, "purpose")
+        self.put(sheet["C1"], purpose, "purpose")
         sheet.sheet_view.zoomScale = 100
         paper(sheet, str(self.season.settings["paper"]), portrait)
         lock(sheet)

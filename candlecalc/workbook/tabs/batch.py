@@ -14,7 +14,7 @@ COUNT = Field(
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 
-WIDTHS = {"A": 34, "B": 11, "C": 10, "D": 10, "E": 10, "F": 10, "G": 10, "H": 10, "I": 14, "J": 14}
+WIDTHS = {"A": 36, "B": 12, "C": 12, "D": 12, "E": 11, "F": 13, "G": 11, "H": 10, "I": 15, "J": 15}
 # Rows of the card.
 TITLE, PICK, ENOUGH, POTS, WEIGH = 1, 3, 4, 5, 8
 COUNTING = WEIGH + len(WEIGHED) + 3
@@ -75,13 +75,13 @@ def _section(draft: Draft, sheet, row: int, heads: Sequence[str]) -> None:  # ty
 
 def _pick(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
     made = draft.season.names("recipes")
-    draft.put(sheet.cell(PICK, 1), made[0] if made else None, "big_entry")
+    product, count = draft.picked or (made[0] if made else None, 12 if made else None)
+    draft.put(sheet.cell(PICK, 1), product, "big_entry")
     draft.put(sheet.cell(PICK, 2), "make", "label", "row")
-    draft.put(sheet.cell(PICK, 3), 12 if made else None, "big_entry", "count")
+    draft.put(sheet.cell(PICK, 3), count, "big_entry", "count")
     draft.put(sheet.cell(PICK, 4), "pieces", "label")
     draft.put(sheet.cell(PICK, 5), "pour on", "label", "row")
     draft.put(sheet.cell(PICK, 6), draft.season.settings["first_day"] if made else None, "entry", "date")
-    sheet.column_dimensions["F"].width = 13
     draft.put(sheet.cell(PICK, 8), "batch no.", "label", "row")
     for number in (9, 10):
         draft.put(sheet.cell(PICK, number), None, "write")
@@ -101,7 +101,7 @@ def _pick(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         "note",
     )
     turns_red(sheet, f"A{ENOUGH}", f'$A${ENOUGH}<>""')
-    draft.put(sheet.cell(ENOUGH, 5), "row", "note", "row")
+    draft.put(sheet.cell(ENOUGH, 5), "line on Recipes", "note", "row")
     draft.put(
         sheet.cell(ENOUGH, 6),
         Formula(f'=IF(OR(ISBLANK(batch_product),ISBLANK(batch_count)),"",{found})'),
@@ -301,7 +301,7 @@ def _do(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
     ]
     for step, (words, key, after) in enumerate(steps, start=1):
         row = DO + step
-        draft.put(sheet.cell(row, 1), words, "weigh_small")
+        draft.put(sheet.cell(row, 1), words, "label")
         if key:
             value = _of_material(draft, key, "wax_first")
             shown = "date" if key == "cure_days" else "temperature"

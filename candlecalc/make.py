@@ -1,0 +1,102 @@
+"""The commands about workbooks: make one, check one, show what is in one."""
+
+import csv
+import datetime
+import io
+import json
+import os
+import tempfile
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from candlecalc.season import folder
+from candlecalc.season.presets import blank_settings
+from candlecalc.season.season import Season, empty
+from candlecalc.workbook import book, read, report
+
+
+def season_from(source: Path) -> Season:
+    """A season from a folder of CSV files or from a workbook."""
+    return folder.read(source) if source.is_dir() else read.season_of(source)
+
+
+def new(out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None) -> list[str]:
+    """Make a season workbook; the lines to tell. Nothing is left half written."""
+    blank = blank_settings(region, date or datetime.date.today())
+    season = season_from(source).compacted() if source else empty(blank)
+    if name:
+        season.settings["season"] = name
+    write_whole(out, book.made(season, date or book.date_of(season)))
+    made = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
+    return [made, *(f"{out}, {finding}" for finding in (report.findings(season) if source else []))]
+
+
+def check(path: Path) -> list[str]:
+    """Every problem of a workbook, a line each; nothing where its numbers agree."""
+    season = read.season_of(path)
+    return [f"{path}, {finding}" for finding in (*report.findings(season), *report.overwritten(path, season))]
+
+
+def show(path: Path, what: str, product: str, count: int) -> list[dict[str, Any]]:
+    """Costs, prices or a batch as records."""
+    season = season_from(path)
+    if what == "costs":
+        return report.costs(season, product)
+    if what == "prices":
+        return report.prices(season, product)
+    product = product or season.names("recipes")[0]
+    return report.bench(season, _known(season, product), count)
+
+
+def _known(season: Season, product: str) -> str:
+    names = {name.casefold(): name for name in season.names("recipes")}
+    if product.casefold() not in names:
+        raise ValueError(f'"{product}" is not on Recipes; there are {", ".join(names.values())}')
+    return names[product.casefold()]
+
+
+def write_whole(path: Path, data: bytes) -> None:
+    """Write a file whole or not at all."""
+    handle, beside = tempfile.mkstemp(dir=path.parent or Path(), prefix=".", suffix=".part")
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+        Path(beside).chmod(0o644)
+        Path(beside).replace(path)
+    except BaseException:
+        Path(beside).unlink(missing_ok=True)
+        raise
+
+
+def as_table(records: Sequence[dict[str, Any]]) -> list[str]:
+    """Records as lines of aligned columns."""
+    heads = list(records[0]) if records else []
+    rows = [heads, *([_shown(record[head]) for head in heads] for record in records)]
+    widths = [max(len(row[at]) for row in rows) for at in range(len(heads))]
+    numeric = [all(isinstance(record[head], (int, float, type(None))) for record in records) for head in heads]
+    return [
+        "  ".join(
+            text.rjust(width) if right else text.ljust(width)
+            for text, width, right in zip(row, widths, numeric, strict=True)
+        ).rstrip()
+        for row in rows
+    ]
+
+
+def as_csv(records: Sequence[dict[str, Any]]) -> str:
+    out = io.StringIO()
+    writer = csv.DictWriter(out, list(records[0]) if records else [], lineterminator="\n")
+    writer.writeheader()
+    writer.writerows(records)
+    return out.getvalue()
+
+
+def as_json(records: Sequence[dict[str, Any]]) -> str:
+    return json.dumps(records, ensure_ascii=False, indent=1)
+
+
+def _shown(value: Any) -> str:
+    if value is None:
+        return ""
+    return f"{value:.2f}" if isinstance(value, float) else str(value)

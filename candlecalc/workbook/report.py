@@ -1,0 +1,139 @@
+"""What a season comes to, read from its workbook's own cells: what is wrong, costs, prices, a batch."""
+
+import io
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import openpyxl
+from openpyxl.utils import get_column_letter
+
+from candlecalc.season.season import Season, problems
+from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES
+from candlecalc.workbook import book
+from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.read import opened
+from candlecalc.workbook.table_tab import short
+from candlecalc.workbook.tabs import batch, settings
+
+# Tabs whose rows are those of a table that people type.
+TYPED_ON = {"workings": "recipes"}
+
+
+@dataclass(frozen=True)
+class Finding:
+    """A problem with its place as a maker finds it."""
+
+    tab: str
+    cell: str
+    words: str
+
+    def __str__(self) -> str:
+        return f"tab {self.tab}, {self.cell}: {self.words}"
+
+
+class Calculated:
+    """A season's workbook made anew and calculated: its cells by table, column and row."""
+
+    def __init__(self, season: Season, picked: tuple[str, float] | None = None) -> None:
+        self.season, self.plan = season, book.plan_of(season)
+        made = book.made(season, book.date_of(season), picked=picked)
+        self.book = openpyxl.load_workbook(io.BytesIO(made), data_only=True)
+
+    def value(self, table: str, column: str, row: int) -> Any:
+        place = self.plan.places[table]
+        return self.book[place.title][f"{place.letters[column]}{FIRST_ROW + row}"].value
+
+    def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
+        """Some columns of some rows, by the columns' heads."""
+        heads = {key: self.plan.head(book.TABLE_TABS[table].columns[key].head) for key in keys}
+        return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
+
+
+def findings(season: Season) -> list[Finding]:
+    """Everything wrong with a season: as typed, and as it comes out."""
+    found = [_typed(season, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
+    calculated = Calculated(season)
+    for key, tab in book.TABLE_TABS.items():
+        typed = TYPED_ON.get(key, key)
+        for row, _ in season.rows(typed) if tab.checks else ():
+            said = calculated.value(key, "warnings", row)
+            for check in tab.checks:
+                if isinstance(said, str) and check.words in said:
+                    found.append(_typed(season, TABLES[typed].title, row, check.column, f"{check.words}: {check.mend}"))
+    return found
+
+
+def _typed(season: Season, title: str, row: int, key: str, words: str) -> Finding:
+    if title == "Settings":
+        field = {each.key: each for each in (*SETTINGS.fields, *MADE_FOR.fields)}[key]
+        return Finding(title, f"B{settings.line_of(key)}", f"{short(field.head)}: {words}")
+    table = next(table for table in TABLES.values() if table.title == title)
+    letter = get_column_letter(table.keys.index(key) + 1)
+    return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
+
+
+def overwritten(path: Path, season: Season) -> list[Finding]:
+    """Formula cells of a maker's workbook that are not the formula we would write there."""
+    theirs = opened(path, values=False)
+    ours = openpyxl.load_workbook(io.BytesIO(book.made(season, book.date_of(season), stored=False)))
+    found = []
+    for title in book.ORDER:
+        if title not in theirs.sheetnames:
+            found.append(Finding(title, "A1", "the tab is missing: make a fresh workbook from this one"))
+            continue
+        for row in ours[title].iter_rows():
+            for cell in row:
+                if cell.data_type == "f" and not _alike(cell.value, theirs[title][cell.coordinate].value):
+                    words = "the formula was typed over or changed: make a fresh workbook from this one"
+                    found.append(Finding(title, cell.coordinate, words))
+    return found
+
+
+def _alike(ours: str, theirs: object) -> bool:
+    """Whether two programs' spellings of a formula are the same."""
+    return _bare(ours) == _bare(str(theirs))
+
+
+def _bare(formula: str) -> str:
+    return formula.replace(" ", "").replace("'", "").replace("$", "").upper()
+
+
+COSTS = ["product", "wax", "oils", "other", "materials", "paid", "overhead", "making", "own", "running", "full"]
+PRICES = ["product", "place", "full", "target_price", "price", "fees", "tax", "profit", "margin", "must_sell"]
+
+
+def costs(season: Season, product: str = "") -> list[dict[str, Any]]:
+    """What each product costs, as on Costing."""
+    return Calculated(season).columns("costing", COSTS, _rows(season, "recipes", product))
+
+
+def prices(season: Season, product: str = "") -> list[dict[str, Any]]:
+    """What each product fetches in each place, as on Prices."""
+    return Calculated(season).columns("prices", PRICES, _rows(season, "prices", product))
+
+
+def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
+    """What to weigh and count for a batch, as on Batch."""
+    sheet = Calculated(season, (product, count)).book["Batch"]
+    unit = season.measures.weight_unit
+    lines = []
+    for row in range(batch.WEIGH + 1, batch.DO):
+        name, amount = sheet.cell(row, 1).value, sheet.cell(row, 2).value
+        if name and isinstance(amount, (int, float)):
+            weighed = row < batch.COUNTING
+            short_by = sheet.cell(row, 8 if weighed else 4).value
+            lines.append({"what": name, "for all": amount, "unit": unit if weighed else "each", "short by": short_by})
+    return lines
+
+
+def _rows(season: Season, table: str, product: str) -> list[int]:
+    rows = [
+        place
+        for place, row in season.rows(table)
+        if not product or str(row["product"]).casefold() == product.casefold()
+    ]
+    if product and not rows:
+        names = ", ".join(season.names("recipes"))
+        raise ValueError(f'"{product}" is not on {TABLES[table].title}; there are {names}')
+    return rows
