@@ -119,7 +119,7 @@ def _write(draft: Draft) -> dict[int, str]:
 def _what_if(draft: Draft, sheet: Worksheet) -> None:
     """The rise that the last column of Costing reckons with; it is typed on Settings."""
     letters = draft.plan.places["costing"].letters
-    draft.put(sheet[f"{letters['running']}2"], "What if materials rise by (Settings)", "note", "row")
+    draft.put(sheet[f"{letters['own']}2"], "What if materials rise by (see Settings)", "note")
     draft.put(sheet[f"{letters['risen']}2"], Formula("=materials_rise"), "strong", "percent")
 
 

@@ -53,22 +53,22 @@ class Draft:
         absolute = "".join(f"${part}" for part in _split(cell))
         self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute}")
 
-    def tab(self, title: str, kind: str, purpose: str, *, last_column: int, portrait: bool = False) -> Worksheet:
+    def tab(self, title: str, kind: str, purpose: str, *, portrait: bool = False) -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
         sheet: Worksheet = self.book.create_sheet(title)
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[kind]
         self.put(sheet["A1"], title, "title")
         sheet.row_dimensions[1].height = 26
-        self.put(sheet["A2"], kind, "purpose")
-        self.put(sheet["C1"], purpose, "purpose")
+        # An input tab has the word entry in its second row, so its master check stands in the first.
+        self.put(sheet["C1" if kind == "input" else "B1"], f"{purpose} [{kind}]", "purpose")
         sheet.sheet_view.zoomScale = 100
         paper(sheet, str(self.season.settings["paper"]), portrait)
         lock(sheet)
         return sheet
 
-    def master(self, sheet: Worksheet, column: int) -> None:
+    def master(self, sheet: Worksheet, kind: str) -> None:
         """The master check, near the title."""
-        cell = sheet.cell(1, column)
+        cell = sheet["B1" if kind == "input" else "A2"]
         self.put(cell, Formula("=master_check"), "verdict", "words")
         turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"Numbers agree"')
 
@@ -113,7 +113,7 @@ def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
     place = draft.plan.places[tab.key]
-    sheet = draft.tab(tab.title, tab.kind, tab.purpose, last_column=len(tab.columns))
+    sheet = draft.tab(tab.title, tab.kind, tab.purpose)
     paper(sheet, str(draft.season.settings["paper"]), tab.portrait, tab.pages_wide)
     heads = _write_heads(draft, sheet, tab)
     _write_rows(draft, sheet, tab, place)
@@ -127,7 +127,7 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     sheet.freeze_panes = f"B{FIRST_ROW}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{HEAD_ROW}", "A:A"
     sheet.print_area = f"A1:{get_column_letter(len(tab.columns))}{_last_printed(draft, tab, place)}"
-    draft.master(sheet, 2 if len(tab.columns) > 1 else 1)
+    draft.master(sheet, tab.kind)
     return sheet
 
 
@@ -151,9 +151,10 @@ def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
         head = draft.plan.head(column.head)
         shown = _format_of(column)
         draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
-        if isinstance(column, Field) and number > 1:
+        if isinstance(column, Field):
             draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
-        sheet.column_dimensions[get_column_letter(number)].width = _width(key, column, shown)
+        room = 17 if number == 2 and tab.kind == "input" else 0  # for the master check
+        sheet.column_dimensions[get_column_letter(number)].width = max(room, _width(key, column, shown))
         heads.append(head)
     sheet.row_dimensions[HEAD_ROW].height = 62
     return heads

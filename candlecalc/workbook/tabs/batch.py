@@ -43,7 +43,6 @@ def write(draft: Draft) -> None:
         "Batch",
         "output",
         "The bench card: pick a product, say how many, weigh and tick.",
-        last_column=10,
         portrait=True,
     )
     for letter, width in WIDTHS.items():
@@ -57,7 +56,7 @@ def write(draft: Draft) -> None:
     _cautions(draft, sheet)
     sheet.print_area = f"A1:J{LAST}"
     paper(sheet, str(draft.season.settings["paper"]), portrait=True, tall=1)
-    draft.master(sheet, 9)
+    draft.master(sheet, "output")
 
 
 def _of(draft: Draft, table: str, key: str) -> str:

@@ -138,9 +138,7 @@ def _sums(places: dict[str, Place]) -> Iterator[Line]:
 
 
 def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
-    sheet = draft.tab(
-        "Checks", "check", "What must hold in this workbook, and what to do where it does not.", last_column=8
-    )
+    sheet = draft.tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
     for number, (head, width) in enumerate(zip(HEADS, WIDTHS, strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if 3 <= number <= 6 else "text")
         sheet.column_dimensions["ABCDEFGH"[number - 1]].width = width
@@ -151,9 +149,9 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     cells = f"$G${FIRST_ROW}:$G${last}"
     wrong = f'COUNTA({cells})-COUNTIF({cells},"agrees")'
     master = Formula(f'=IF({wrong}=0,"Numbers agree",{wrong}&" to fix")')
-    draft.put(sheet["B1"], master, "verdict", "words")
-    turns_red(sheet, "B1", 'B1<>"Numbers agree"')
-    draft.name("master_check", "Checks", "B1")
+    draft.put(sheet["A2"], master, "verdict", "words")
+    turns_red(sheet, "A2", 'A2<>"Numbers agree"')
+    draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"agrees"')
     mark_up(sheet, "Checks_list", list(HEADS), last)
     sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:H{last}"

@@ -30,7 +30,6 @@ def write_units(draft: Draft) -> None:
         "Units",
         "working",
         "Units that packs are bought in, and how each comes into recipes.",
-        last_column=3,
         portrait=True,
     )
     heads = ["Unit", "Grams in one", draft.plan.head("In one, {weight} or each")]
@@ -46,14 +45,12 @@ def write_units(draft: Draft) -> None:
     mark_up(sheet, "Units_list", heads, FIRST_ROW + len(UNITS) - 1)
     sheet.print_area = f"A1:C{FIRST_ROW + len(UNITS) - 1}"
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    draft.master(sheet, 2)
+    draft.master(sheet, "working")
 
 
 def write_lists(draft: Draft) -> None:
     """Names by kind, so that the drop-down for a wax offers waxes alone."""
-    sheet = draft.tab(
-        "Lists", "working", "Names that drop-downs offer, in the order you typed them.", last_column=len(lists())
-    )
+    sheet = draft.tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
     place = draft.plan.places["lists"]
     heads = []
     for number, (key, field) in enumerate(lists().items(), start=1):
@@ -66,7 +63,7 @@ def write_lists(draft: Draft) -> None:
     sheet.print_area = f"A1:{place.letters[list(place.letters)[-1]]}{FIRST_ROW + 40}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
     sheet.page_setup.fitToWidth = 3
-    draft.master(sheet, 2)
+    draft.master(sheet, "working")
 
 
 def _write_list(draft: Draft, sheet, number: int, field: Field) -> None:  # type: ignore[no-untyped-def]

@@ -27,11 +27,12 @@ def line_of(key: str) -> int:
 
 
 def write(draft: Draft) -> None:
-    sheet = draft.tab("Settings", "input", SETTINGS.purpose, last_column=5, portrait=True)
-    for letter, width in zip("ABCDE", (38, 26, 26, 16, 70), strict=True):
+    sheet = draft.tab("Settings", "input", SETTINGS.purpose)
+    for letter, width in zip("ABCDE", (42, 34, 26, 22, 76), strict=True):
         sheet.column_dimensions[letter].width = width
     for letter, head in zip("ABCDE", ("Setting", "Entry", "To mend", "Value used", "What it is"), strict=True):
         draft.put(sheet[f"{letter}{FIRST_LINE - 1}"], head, "head")
+    draft.put(sheet["B2"], "entry", "mark")
     for field in SETTINGS.fields:
         _line(draft, sheet, field)
     row = FIRST_LINE + len(SETTINGS.fields)
@@ -46,7 +47,7 @@ def write(draft: Draft) -> None:
     last = _derived(draft, sheet, row + 1)
     sheet.freeze_panes = f"B{FIRST_LINE}"
     sheet.print_area = f"A1:E{last}"
-    draft.master(sheet, 2)
+    draft.master(sheet, "input")
 
 
 def _line(draft: Draft, sheet, field) -> None:  # type: ignore[no-untyped-def]

@@ -32,9 +32,7 @@ ABOUT = (
 def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
     """`tabs` gives each tab's title, kind and purpose, in order."""
     settings = draft.season.settings
-    sheet = draft.tab(
-        "Start", "control", "Costs, prices and batches of a candle maker's season.", last_column=3, portrait=True
-    )
+    sheet = draft.tab("Start", "control", "Costs, prices and batches of a candle maker's season.", portrait=True)
     for letter, width in zip("ABC", (30, 16, 84), strict=True):
         sheet.column_dimensions[letter].width = width
     facts = [
@@ -57,7 +55,7 @@ def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
         draft.put(sheet.cell(row, 3), purpose, "note")
         row += 1
     sheet.print_area = f"A1:C{row - 1}"
-    draft.master(sheet, 2)
+    draft.master(sheet, "control")
 
 
 def _paragraph(draft: Draft, sheet, row: int, head: str, words: Sequence[str]) -> int:  # type: ignore[no-untyped-def]
@@ -86,7 +84,6 @@ def write_functions(draft: Draft) -> None:
         "Functions",
         "control",
         "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each.",
-        last_column=7,
     )
     for number, (head, width) in enumerate(zip(HEADS, (26, 12, 50, 60, 26, 60, 40), strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
@@ -112,7 +109,7 @@ def write_functions(draft: Draft) -> None:
     sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:G{last}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
     sheet.page_setup.fitToWidth = 2
-    draft.master(sheet, 2)
+    draft.master(sheet, "control")
 
 
 def _argument(argument: Argument) -> str:
@@ -136,7 +133,7 @@ CHANGES = ("Date", "What was changed", "By")
 
 def write_changes(draft: Draft) -> None:
     """A log for whoever changes the workbook: its first line says when it was made."""
-    sheet = draft.tab("Changes", "input", "What was done to this workbook, a line each.", last_column=3, portrait=True)
+    sheet = draft.tab("Changes", "input", "What was done to this workbook, a line each.", portrait=True)
     for number, (head, width) in enumerate(zip(CHANGES, (14, 80, 24), strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
         draft.put(

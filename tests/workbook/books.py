@@ -1,0 +1,164 @@
+"""Workbooks to test: a season's file on disk, where its cells stand, and what their formulas hold."""
+
+import datetime
+import functools
+import re
+import zipfile
+
+from openpyxl import load_workbook
+
+from candlecalc.season import folder, presets
+from candlecalc.season.season import empty, frame
+from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
+from candlecalc.workbook import book
+from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.tabs import settings as settings_tab
+
+DATED = datetime.date(2027, 8, 2)
+
+
+class Book:
+    """The workbook of a season, saved at a path."""
+
+    def __init__(self, season, path):
+        self.season, self.path, self.plan = season, path, book.plan_of(season)
+        path.write_bytes(book.made(season, DATED))
+
+    def cell(self, table, key, row):
+        """A cell by its table, column and row, given as a number from 0 or by the row's name."""
+        place = self.plan.places[table]
+        return place.title, f"{place.letters[key]}{FIRST_ROW + (self.row(table, row) if isinstance(row, str) else row)}"
+
+    def row(self, table, name):
+        """The row whose name, or whose names joined by " @ ", stand in its first columns."""
+        for place, row in self.season.rows(NAMES_FROM.get(table, table)):
+            values = [str(value) for value in row.values()]
+            if name in (values[0], " @ ".join(values[:2])):
+                return place
+        raise LookupError(f"{table}: {name}")
+
+    def rows(self, table):
+        """(row, its entries) of a table."""
+        return list(self.season.rows(NAMES_FROM.get(table, table)))
+
+    @functools.cached_property
+    def formulas(self):
+        """{("Costing", "B4"): "=..."} of every cell that holds one."""
+        return {
+            (sheet.title, cell.coordinate): cell.value
+            for sheet in load_workbook(self.path).worksheets
+            for row in sheet.iter_rows()
+            for cell in row
+            if cell.data_type == "f"
+        }
+
+
+# Tabs whose rows go with the rows of a table that people type.
+NAMES_FROM = {
+    "workings": "recipes",
+    "amounts": "recipes",
+    "parts": "recipes",
+    "costing": "recipes",
+    "selling": "prices",
+}
+
+
+def setting(key, column="B"):
+    """The cell of a setting's entry, or of what is used of it in column D."""
+    return "Settings", f"{column}{settings_tab.line_of(key)}"
+
+
+def rewritten(path, target, sheet, pattern, replacement):
+    """A copy of a package with one sheet's text changed in one place; the change must be found."""
+    number = load_workbook(path, read_only=True).sheetnames.index(sheet) + 1
+    changed = f"xl/worksheets/sheet{number}.xml"
+    with zipfile.ZipFile(path) as before, zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED) as after:
+        for name in before.namelist():
+            text = before.read(name)
+            if name == changed:
+                text, count = re.subn(pattern.encode(), replacement.encode(), text)
+                assert count == 1, f"{pattern} found {count} times"
+                assert text != before.read(name)
+            after.writestr(name, text)
+    return target
+
+
+def demo():
+    return folder.read(folder.DEMO)
+
+
+def blank(region):
+    return empty(presets.blank_settings(region, DATED))
+
+
+def full(products=60, prices=180):
+    """A season that fills its tables, with every kind of material, vessel and place in it."""
+    season = blank("gb")
+    season.settings |= {"registered": "yes", "tax_rate": 0.2, "paid_rate": 12.5, "own_rate": 16.0, "waste": 0.015,
+                        "production_overhead": 2100.0, "running_costs": 940.0, "price_ending": 0.95}  # fmt: skip
+    for key, rows in {
+        "materials": [_material(number) for number in range(200)],
+        "vessels": [_vessel(number) for number in range(24)],
+        "places": [_place(number) for number in range(12)],
+        "recipes": [_recipe(number) for number in range(products)],
+        "sets": [
+            {"set": f"Product {number}", "product": f"Product {number - step}", "count": float(step)}
+            for number in range(products)
+            if number % 6 == 5
+            for step in (1, 2)
+        ],
+        "prices": [
+            {"product": f"Product {n % products}", "place": f"Place {n // products}", "price": 9 + n * 0.37}
+            for n in range(prices)
+        ],
+    }.items():
+        season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
+    return season
+
+
+def _material(number):
+    kind = KINDS[number % len(KINDS)]
+    row = {"material": f"{kind} {number}", "kind": kind, "pack_size": 3.0 + number, "pack_price": 11 + number * 0.77,
+           "pack_unit": "each", "on_hand": 4.0 * (number % 7)}  # fmt: skip
+    if kind in KINDS[:3]:
+        row["pack_unit"] = ("g", "kg", "oz", "lb")[number % 4]
+    if kind == "wax":
+        row |= {"density": 0.84 + number * 0.0003, "highest_load": 0.12, "pour_at": 62.0, "cure_days": 14.0}
+    if kind == "fragrance oil":
+        row |= {"highest_load": 0.1 + number * 0.0002, "basis": ("of wax", "of total")[number % 2], "flash_point": 77.0}
+    if number % 3:
+        row["shipping"] = 0.4 + number * 0.01
+    if number % 4 == 1:
+        row["tax"] = 0.31
+    return row
+
+
+def _vessel(number):
+    row = {"vessel": f"Vessel {number}", "use": "stays", "bought_as": "vessel 4", "headspace": 0.08 + number * 0.002}
+    if number % 3 == 0:
+        return row | {"measured": "water", "water": 210.0 + number, "water_temperature": 19.5}
+    shape = ("round", "box")[number % 3 - 1]
+    return row | {"measured": shape, "top": 74.0 + number, "bottom": 66.0, "height": 81.0, "base": 0.5 * (number % 4)}
+
+
+def _place(number):
+    return {"place": f"Place {number}", "kind": PLACE_KINDS[number % 5], "fee": 0.011 * number, "least_fee": 0.9,
+            "fee_basis": ("net", "gross")[number % 2], "fee_item": 0.1, "per_order": 1 + 0.3 * number, "margin": 0.25,
+            "postage_paid": 3.4, "packing_order": 0.6, "fixed_cost": 14.0 * number, "fixed_times": 5.0, "rules": "gb",
+            "discount": 0.03 * number, "stated": ("with tax", "before tax")[number % 2],
+            "collector": ("maker", "place", "nobody")[number % 3]}  # fmt: skip
+
+
+def _recipe(number):
+    row = {"product": f"Product {number}", "minutes": 3 + number * 0.1, "setup": 35.0, "usual_batch": 12.0 + number,
+           "label": "label 6", "packing": "packaging 7"}  # fmt: skip
+    if number % 6 == 5:
+        return row | {"kind": "set"}
+    row |= {"kind": "made", "vessel": f"Vessel {number % 24}", "wax": f"wax {9 * (number % 20)}", "load": 0.07,
+            "oil_first": f"fragrance oil {1 + 9 * (number % 22)}", "wick": "wick 3", "wicks": 1.0 + number % 3,
+            "paid_share": number / 100}  # fmt: skip
+    if number % 4 == 1:
+        row |= {"wax_second": "wax 189", "share_wax": 0.3, "dye": "dye 2", "dye_share": 0.0005}
+    if number % 3 == 1:
+        row |= {"share_first": 0.6, "oil_second": "fragrance oil 10", "share_second": 0.4}
+    return row
