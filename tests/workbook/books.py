@@ -5,8 +5,6 @@ import functools
 import re
 import zipfile
 
-from openpyxl import load_workbook
-
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
@@ -37,19 +35,39 @@ class Book:
                 return place
         raise LookupError(f"{table}: {name}")
 
+    def named(self, name):
+        """The cell that a name of the workbook stands for."""
+        with zipfile.ZipFile(self.path) as package:
+            text = package.read("xl/workbook.xml").decode()
+        sheet, cell = re.search(rf'<definedName name="{name}"[^>]*>([^<]*)<', text)[1].replace("$", "").split("!")
+        return sheet.strip("'"), cell
+
     def rows(self, table):
         """(row, its entries) of a table."""
         return list(self.season.rows(NAMES_FROM.get(table, table)))
 
     @functools.cached_property
     def formulas(self):
-        """{("Costing", "B4"): "=..."} of every cell that holds one."""
+        return formulas(self.path)
+
+
+def formulas(path):
+    """{("Costing", "B4"): its XML} of every cell that holds a formula."""
+    return {
+        (title, re.search(r'r="(\w+)"', cell)[1]): cell
+        for title, text in sheets(path).items()
+        for cell in re.findall(r"<c [^>]*[^/]>.*?</c>", text)
+        if "<f" in cell
+    }
+
+
+def sheets(path):
+    """The XML of each sheet by its title. A package numbers its sheets in the order of its tabs."""
+    with zipfile.ZipFile(path) as package:
+        titles = re.findall(r'<sheet [^>]*name="([^"]*)"', package.read("xl/workbook.xml").decode())
         return {
-            (sheet.title, cell.coordinate): cell.value
-            for sheet in load_workbook(self.path).worksheets
-            for row in sheet.iter_rows()
-            for cell in row
-            if cell.data_type == "f"
+            title: package.read(f"xl/worksheets/sheet{number}.xml").decode()
+            for number, title in enumerate(titles, start=1)
         }
 
 
@@ -70,8 +88,7 @@ def setting(key, column="B"):
 
 def rewritten(path, target, sheet, pattern, replacement):
     """A copy of a package with one sheet's text changed in one place; the change must be found."""
-    number = load_workbook(path, read_only=True).sheetnames.index(sheet) + 1
-    changed = f"xl/worksheets/sheet{number}.xml"
+    changed = f"xl/worksheets/sheet{list(sheets(path)).index(sheet) + 1}.xml"
     with zipfile.ZipFile(path) as before, zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED) as after:
         for name in before.namelist():
             text = before.read(name)
