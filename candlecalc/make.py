@@ -29,13 +29,14 @@ def new(out: Path, source: Path | None, name: str | None, region: str, date: dat
         season.settings["season"] = name
     write_whole(out, book.made(season, date or book.date_of(season)))
     made = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
-    return [made, *(f"{out}, {finding}" for finding in (report.findings(season) if source else []))]
+    wrong = report.findings(report.Calculated(season)) if source else []
+    return [made, *(f"{out}, {finding}" for finding in wrong)]
 
 
 def check(path: Path) -> list[str]:
     """Every problem of a workbook, a line each; nothing where its numbers agree."""
-    season = read.season_of(path)
-    return [f"{path}, {finding}" for finding in (*report.findings(season), *report.overwritten(path, season))]
+    calculated = report.Calculated(read.season_of(path))
+    return [f"{path}, {finding}" for finding in (*report.findings(calculated), *report.overwritten(path, calculated))]
 
 
 def show(path: Path, what: str, product: str, count: int) -> list[dict[str, Any]]:

@@ -4,27 +4,24 @@ import datetime
 
 from candlecalc.season.fields import Value
 
+# US prices are stated before sales tax; British and European shelf prices hold VAT.
 REGIONS: dict[str, dict[str, Value]] = {
     "us": {
         "region": "us", "currency": "USD", "paper": "Letter",
-        "weight_unit": "oz", "temperature_unit": "F", "length_unit": "in",
+        "weight_unit": "oz", "temperature_unit": "F", "length_unit": "in", "shelf_prices": "before tax",
     },
     "gb": {
         "region": "gb", "currency": "GBP", "paper": "A4",
-        "weight_unit": "g", "temperature_unit": "C", "length_unit": "mm",
+        "weight_unit": "g", "temperature_unit": "C", "length_unit": "mm", "shelf_prices": "with tax",
     },
     "eu": {
         "region": "eu", "currency": "EUR", "paper": "A4",
-        "weight_unit": "g", "temperature_unit": "C", "length_unit": "mm",
+        "weight_unit": "g", "temperature_unit": "C", "length_unit": "mm", "shelf_prices": "with tax",
     },
 }  # fmt: skip
 
-# US prices are stated before sales tax; British and European shelf prices hold VAT.
-STATED = {"us": "before tax", "gb": "with tax", "eu": "with tax"}
-
 # Decimals of the smallest coin where it is not a hundredth: ISO 4217.
 CURRENCY_DIGITS = {"CLP": 0, "ISK": 0, "JPY": 0, "KRW": 0, "VND": 0, "BHD": 3, "JOD": 3, "KWD": 3, "OMR": 3, "TND": 3}
-SYMBOLS = {"USD": "$", "GBP": "\u00a3", "EUR": "\u20ac"}
 
 
 def blank_settings(region: str, first_day: datetime.date) -> dict[str, Value]:

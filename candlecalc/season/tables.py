@@ -61,6 +61,13 @@ MADE_FOR = Table(
         Field("weight_unit", "Weights in", "ounces or grams", choices=("oz", "g"), required=True),
         Field("temperature_unit", "Temperatures in", "degrees", choices=("F", "C"), required=True),
         Field("length_unit", "Lengths in", "inches or millimetres", choices=("in", "mm"), required=True),
+        Field(
+            "shelf_prices",
+            "Shelf prices usually are",
+            "with tax in them, or before tax",
+            choices=("with tax", "before tax"),
+            required=True,
+        ),
     ),
     room=0,
 )
@@ -185,7 +192,7 @@ PLACES = Table(
         Field("fixed_cost", "Fixed cost, {money}", "stand fee or subscription, a day or a month", MONEY),
         Field("fixed_times", "Days or months", "how many of them in the season", _term(terms.Times)),
         Field("discount", "Discount", "what a shop, or a usual offer, takes off the stated price", _term(terms.Discount)),
-        Field("stated", "Prices are", "whether prices there are stated with tax in them", choices=("with tax", "before tax"), required=True, width=11),
+        Field("stated", "Prices are", "whether prices there are stated with tax in them; as Settings says if left out", choices=("with tax", "before tax"), width=11),
         Field("collector", "Tax is paid by", "who charges the buyer tax and pays it over; nobody where none is due", choices=("maker", "place", "nobody"), required=True, width=9),
         Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", _term(terms.Margin), required=True),
         Field("rules", "Buyers' rules", "which rules its buyers live under", choices=RULES, required=True, width=8),

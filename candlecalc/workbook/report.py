@@ -37,8 +37,8 @@ class Calculated:
 
     def __init__(self, season: Season, picked: tuple[str, float] | None = None) -> None:
         self.season, self.plan = season, book.plan_of(season)
-        made = book.made(season, book.date_of(season), picked=picked)
-        self.book = openpyxl.load_workbook(io.BytesIO(made), data_only=True)
+        self.made = book.made(season, book.date_of(season), picked=picked)
+        self.book = openpyxl.load_workbook(io.BytesIO(self.made), data_only=True)
 
     def value(self, table: str, column: str, row: int) -> Any:
         place = self.plan.places[table]
@@ -50,10 +50,10 @@ class Calculated:
         return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
 
 
-def findings(season: Season) -> list[Finding]:
+def findings(calculated: Calculated) -> list[Finding]:
     """Everything wrong with a season: as typed, and as it comes out."""
+    season = calculated.season
     found = [_typed(season, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
-    calculated = Calculated(season)
     for key, tab in book.TABLE_TABS.items():
         typed = TYPED_ON.get(key, key)
         for row, _ in season.rows(typed) if tab.checks else ():
@@ -73,10 +73,10 @@ def _typed(season: Season, title: str, row: int, key: str, words: str) -> Findin
     return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
 
 
-def overwritten(path: Path, season: Season) -> list[Finding]:
+def overwritten(path: Path, calculated: Calculated) -> list[Finding]:
     """Formula cells of a maker's workbook that are not the formula we would write there."""
     theirs = opened(path, values=False)
-    ours = openpyxl.load_workbook(io.BytesIO(book.made(season, book.date_of(season), stored=False)))
+    ours = openpyxl.load_workbook(io.BytesIO(calculated.made))
     found = []
     for title in book.ORDER:
         if title not in theirs.sheetnames:

@@ -155,8 +155,12 @@ def _pots(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         call(find("enough_for"), {"available": _of_material(draft, "stock", part), "each": _of(draft, "amounts", part)})
         for part in ("wax_first", "wax_second")
     ]
-    second = f'IF({_of(draft, "workings", "wax_second_row")}="",10^9,{wax[1]})'
-    draft.put(enough, Formula(f'=IF(batch_makes="","",IFERROR(MIN({wax[0]},{second}),""))'), "strong_result", "count")
+    draft.put(
+        enough,
+        Formula(f'=IF(batch_makes="","",IFERROR(MIN({wax[0]},IFERROR({wax[1]},{wax[0]})),""))'),
+        "strong_result",
+        "count",
+    )
     draft.put(sheet.cell(row + 1, 4), "load weighed", "label", "row")
     oils = f"SUM(B{first + 2}:B{first + 4})"
     draft.put(

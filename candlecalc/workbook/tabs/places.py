@@ -1,7 +1,7 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
 from candlecalc.season.tables import PLACES
-from candlecalc.workbook.columns import named, result
+from candlecalc.workbook.columns import look, named, own, result
 from candlecalc.workbook.table_tab import Check, entry_tab
 
 TAB = entry_tab(
@@ -11,6 +11,7 @@ TAB = entry_tab(
         "fixed": result("Fixed fees a candle, {money}", "fixed_each", item="fee_item", order="order_cost", per_order="per_order"),
         "least": result("Least fee a candle, {money}", "least_each", least="least_fee", per_order="per_order"),
         "tax": result("Tax rate there, of price", "tax_charged", rate=named("tax_rate"), collector="collector"),
+        "stated_used": look("Prices are, in use", own("stated"), instead=("stated", named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
     },
     checks=(

@@ -23,7 +23,7 @@ TAB = TableTab(
         "least": look("Least fee a candle, {money}", at("places", "least", "place_row"), "money"),
         "tax": look("Tax rate, of price", at("places", "tax", "place_row"), "percent"),
         "discount": look("Discount, of price", at("places", "discount", "place_row"), "percent"),
-        "stated": look("Prices are", at("places", "stated", "place_row"), width=11),
+        "stated": look("Prices are", at("places", "stated_used", "place_row"), width=11),
         "margin": look("Target margin, of price", at("places", "margin", "place_row"), "percent"),
         "season_fixed": look("Fixed cost, {money} a season", at("places", "season_fixed", "place_row"), "money"),
         "target_net": result("Target before tax, {money}", "price_for_margin", cost="full", margin="margin", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least"),

@@ -44,6 +44,7 @@ def write(draft: Draft) -> None:
         draft.put(sheet.cell(row, 1), field.head, "label")
         draft.put(sheet.cell(row, 2), draft.season.settings[field.key], "label")
         draft.put(sheet.cell(row, 5), field.help, "note")
+    draft.name("shelf_prices", "Settings", f"B{line_of('shelf_prices')}")
     last = _derived(draft, sheet, row + 1)
     sheet.freeze_panes = f"B{FIRST_LINE}"
     sheet.print_area = f"A1:E{last}"

@@ -1,0 +1,176 @@
+"""Making, checking and showing season workbooks, as the commands do it."""
+
+import csv
+import io
+import json
+import shutil
+import zipfile
+
+import openpyxl
+import pytest
+from click.testing import CliRunner
+
+from candlecalc.cli import main
+from candlecalc.season import folder
+from candlecalc.workbook import read
+
+
+def run(*given):
+    return CliRunner().invoke(main, [str(each) for each in given])
+
+
+@pytest.fixture(scope="module")
+def demo(tmp_path_factory):
+    path = tmp_path_factory.mktemp("made") / "demo.xlsx"
+    assert run("new", path, "--demo").exit_code == 0
+    return path
+
+
+def typed(demo, tmp_path, tab, cell, value):
+    """A copy of the demo with one cell typed anew."""
+    book = openpyxl.load_workbook(demo)
+    assert book[tab][cell].value != value
+    book[tab][cell] = value
+    book.save(tmp_path / "typed.xlsx")
+    return tmp_path / "typed.xlsx"
+
+
+def test_the_demo_has_no_problem(demo):
+    done = run("check", demo)
+    assert (done.exit_code, done.output.strip()) == (0, f"{demo}: Numbers agree")
+
+
+def test_the_same_season_makes_the_same_bytes(demo, tmp_path):
+    again = tmp_path / "again.xlsx"
+    assert run("new", again, "--from", demo).exit_code == 0
+    assert again.read_bytes() == demo.read_bytes()
+
+
+def test_a_folder_of_csv_files_makes_the_same_workbook(demo, tmp_path):
+    folder.write(read.season_of(demo), tmp_path / "csv")
+    assert run("new", tmp_path / "again.xlsx", "--from", tmp_path / "csv").exit_code == 0
+    assert (tmp_path / "again.xlsx").read_bytes() == demo.read_bytes()
+
+
+def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, office):
+    saved = office.saved_as(demo, "xlsx")
+    ours, theirs = read.season_of(demo), read.season_of(saved)
+    assert theirs.settings == ours.settings
+    for key, table in ours.tables.items():
+        assert theirs.tables[key].equals(table), key
+
+
+def test_nothing_is_written_over_unless_asked(demo, tmp_path):
+    path = tmp_path / "mine.xlsx"
+    path.write_bytes(b"mine")
+    refused = run("new", path, "--demo")
+    assert (refused.exit_code, path.read_bytes()) == (2, b"mine")
+    assert "--force" in refused.output
+    assert run("new", path, "--demo", "--force").exit_code == 0
+
+
+@pytest.mark.parametrize(
+    "given",
+    [("--demo", "--region", "gb"), ("--region", "mars"), ("--date", "soon"), ("--from", "nowhere")],
+)
+def test_a_wrong_call_writes_nothing(tmp_path, given):
+    assert run("new", tmp_path / "out.xlsx", *given).exit_code == 2
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("region, currency", [("us", "USD"), ("gb", "GBP"), ("eu", "EUR")])
+def test_a_blank_workbook_has_no_problem(tmp_path, region, currency):
+    path = tmp_path / "blank.xlsx"
+    assert run("new", path, "--region", region, "--date", "2027-01-04", "--season", "Spring").exit_code == 0
+    assert run("check", path).exit_code == 0
+    assert read.season_of(path).settings["currency"] == currency
+    assert read.season_of(path).settings["season"] == "Spring"
+
+
+TYPED = [  # tab, cell, what is typed, what is said
+    ("Materials", "D4", "lots", 'tab Materials, D4: Pack size: it is the text "lots"'),
+    ("Materials", "B5", "soap", 'tab Materials, B5: Kind: it is "soap"'),
+    ("Vessels", "K4", 1.5, "tab Vessels, K4: Headspace: it is 1.5"),
+    ("Recipes", "H4", 8, "Did you mean 8%?"),
+    ("Recipes", "E4", "Butter", '"Butter" is not on Materials'),
+    ("Recipes", "E4", "Fig and cedar oil", '"Fig and cedar oil" on Materials is not of kind wax'),
+    ("Recipes", "D4", None, "tab Recipes, D4: Vessel: it is missing"),
+    ("Recipes", "A5", "Fig and cedar jar", 'tab Recipes, A5: Product: "Fig and cedar jar" stands here twice'),
+    ("Recipes", "H4", 0.2, "load above the wax's highest"),
+    ("Recipes", "J4", 0.6, "oil shares do not add up to 1"),
+    ("Prices", "C4", 5, "price below full cost"),
+    ("Prices", "C4", 12, "margin under the target"),
+    ("Prices", "C4", None, "tab Prices, C4: Your price: it is missing"),
+    ("Settings", "B11", 6, "Tax rate: it is 6"),
+]
+
+
+@pytest.mark.parametrize("tab, cell, value, words", TYPED)
+def test_a_problem_is_told_with_its_cell_and_what_to_do(demo, tmp_path, tab, cell, value, words):
+    done = run("check", typed(demo, tmp_path, tab, cell, value))
+    assert done.exit_code == 1
+    assert words in done.output
+
+
+def test_all_problems_are_told_at_once(demo, tmp_path):
+    path = typed(demo, tmp_path, "Recipes", "H4", "much")
+    path = path.rename(tmp_path / "one.xlsx")
+    done = run("check", typed(path, tmp_path, "Materials", "F6", -1))
+    assert "Recipes, H4" in done.output
+    assert "Materials, F6" in done.output
+
+
+def test_a_formula_typed_over_is_found(demo, tmp_path):
+    done = run("check", typed(demo, tmp_path, "Costing", "F4", 1))
+    assert done.exit_code == 1
+    assert "tab Costing, F4: the formula was typed over" in done.output
+
+
+def test_costs_are_shown_as_the_workbook_has_them(demo):
+    records = json.loads(run("show", demo, "costs", "--json").output)
+    sheet = openpyxl.load_workbook(demo, data_only=True)["Costing"]
+    assert [record["Full cost, USD"] for record in records] == [sheet[f"L{row}"].value for row in range(4, 16)]
+
+
+def test_prices_are_shown_as_csv(demo):
+    rows = list(csv.DictReader(io.StringIO(run("show", demo, "prices", "--product", "fig melt bar", "--csv").output)))
+    assert {row["Product"] for row in rows} == {"Fig melt bar"}
+
+
+def test_a_batch_is_shown_for_any_number(demo):
+    few, many = (json.loads(run("show", demo, "batch", "--make", n, "--json").output) for n in (12, 120))
+    pieces = [[line["for all"] for line in lines if line["unit"] == "each"] for lines in (few, many)]
+    assert pieces[1] == [ten * 10 for ten in pieces[0]]
+
+
+def test_a_product_that_is_not_there_is_a_problem_of_the_data(demo):
+    done = run("show", demo, "batch", "--product", "Nothing")
+    assert done.exit_code == 1
+    assert '"Nothing" is not on Recipes' in done.output
+
+
+@pytest.mark.parametrize("data", [b"", b"PK", b"not a workbook"])
+def test_a_file_that_is_no_workbook_is_refused_in_one_line(tmp_path, data):
+    path = tmp_path / "broken.xlsx"
+    path.write_bytes(data)
+    done = run("check", path)
+    assert done.exit_code == 1
+    assert done.output.count("\n") == 1
+    assert "cannot be read as a workbook" in done.output
+
+
+def test_a_part_that_unpacks_to_a_giant_is_refused(demo, tmp_path):
+    path = tmp_path / "bomb.xlsx"
+    shutil.copy(demo, path)
+    with zipfile.ZipFile(path, "a", zipfile.ZIP_DEFLATED) as package:
+        package.writestr("xl/media/large.bin", b"\0" * 30_000_000)
+    assert "too large" in run("check", path).output
+
+
+def test_a_name_that_looks_like_a_formula_stays_text(demo, tmp_path):
+    season = read.season_of(demo)
+    season.tables["materials"].loc[0, "supplier"] = "=1+1"
+    folder.write(season, tmp_path / "csv")
+    assert run("new", tmp_path / "out.xlsx", "--from", tmp_path / "csv").exit_code == 0
+    cell = openpyxl.load_workbook(tmp_path / "out.xlsx")["Materials"]["C4"]
+    assert (cell.value, cell.data_type) == ("=1+1", "s")
