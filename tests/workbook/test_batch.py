@@ -1,0 +1,188 @@
+"""The bench card: what it says follows the number made, and it says nothing where it cannot."""
+
+import books
+import pytest
+
+import candlecalc.calc as calc
+from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
+
+FINE = 0.0001  # a scale step so fine that rounding does not show
+JAR, DYED, BLEND = "Fig and cedar jar", "Smoked plum jar", "Winter hearth tumbler"
+SQUARE, BAR, CRATE = "Fir square, two wicks", "Fig melt bar", "Long nights crate"
+PRODUCTS = (JAR, DYED, BLEND, SQUARE, BAR, CRATE)
+# What is typed for the product and for the number, and what the card says.
+UNUSABLE = {
+    "half a piece": (JAR, 2.5, "How many takes a whole number from 1"),
+    "none": (JAR, 0, "How many takes a whole number from 1"),
+    "fewer than none": (JAR, -12, "How many takes a whole number from 1"),
+    "a word": (JAR, "x", "How many takes a whole number from 1"),
+    "an error": (JAR, "=NA()", "How many takes a whole number from 1"),
+    "too many": (JAR, 100001, "How many takes a whole number from 1"),
+    "unknown": ("Nobody's candle", 12, "This product is not on Recipes"),
+    "no product": (None, 12, "Pick a product and type how many"),
+    "no number": (JAR, None, "Pick a product and type how many"),
+    "nothing": (None, None, "Pick a product and type how many"),
+}
+
+
+class Card:
+    """What the Batch tab shows."""
+
+    def __init__(self, demo, values):
+        self.demo, self.values = demo, values
+
+    def __getitem__(self, cell):
+        return self.values.get(("Batch", cell), "")
+
+    def named(self, name):
+        return self.values[self.demo.named(name)]
+
+    def column(self, letter, first, count):
+        """The filled cells of some rows by the name in their first column."""
+        rows = range(first + 1, first + 1 + count)
+        return {self[f"A{row}"]: self[f"{letter}{row}"] for row in rows if self[f"A{row}"]}
+
+    def weights(self, letter="B"):
+        return self.column(letter, batch.WEIGH, len(WEIGHED))
+
+    def pieces(self, letter="B"):
+        return self.column(letter, batch.COUNTING, len(COUNTED) + batch.SET_LINES)
+
+    def costs(self, letter="B"):
+        return self.column(letter, batch.COSTS, 7)
+
+    def numbers(self):
+        """Cells from the first line that is worked out to the last."""
+        return {
+            cell: value
+            for (sheet, cell), value in self.values.items()
+            if sheet == "Batch" and int(cell[1:]) >= batch.ENOUGH and isinstance(value, float)
+        }
+
+
+def picked(demo, product, count, step=FINE):
+    product_cell, count_cell = demo.named("batch_product"), demo.named("batch_count")
+    return {product_cell: product, count_cell: count, books.setting("scale_step"): step}
+
+
+@pytest.fixture(scope="module")
+def cards(demo, office):
+    """Cards by product and number."""
+    usual = {row["product"]: row["usual_batch"] for _, row in demo.rows("recipes")}
+    wanted = list(dict.fromkeys((product, count) for product in PRODUCTS for count in (12, 48, usual[product])))
+    values = office.edited_each(demo.path, [picked(demo, *each) for each in wanted])
+    return {each: Card(demo, one) for each, one in zip(wanted, values, strict=True)}
+
+
+@pytest.fixture(scope="module")
+def unusable(demo, office):
+    values = office.edited_each(demo.path, [picked(demo, *each[:2]) for each in UNUSABLE.values()])
+    return {name: Card(demo, one) for name, one in zip(UNUSABLE, values, strict=True)}
+
+
+@pytest.mark.parametrize("product", PRODUCTS)
+def test_four_times_as_many_take_four_times_the_weights_and_pieces(cards, product):
+    few, many = cards[product, 12], cards[product, 48]
+    assert many.weights() == pytest.approx({name: 4 * weight for name, weight in few.weights().items()}, abs=3 * FINE)
+    assert many.pieces() == {name: 4 * count for name, count in few.pieces().items()}
+    assert many.named("batch_melt") == pytest.approx(4 * few.named("batch_melt"))
+
+
+@pytest.mark.parametrize("product", PRODUCTS)
+def test_the_card_names_every_part_of_the_recipe(demo, cards, product):
+    row = dict(demo.rows("recipes"))[demo.row("recipes", product)]
+    card = cards[product, 12]
+    weighed = [row[key] for key in ("wax", "wax_second", "oil_first", "oil_second", "oil_third", "dye") if row[key]]
+    counted = [row[key] for key in ("lid", "wick", "label", "packing") if row[key]]
+    bought = {line["vessel"]: line["bought_as"] for _, line in demo.rows("vessels")}
+    candles = {line["product"]: line["count"] for _, line in demo.rows("sets") if line["set"] == product}
+    vessel = bought.get(row["vessel"])
+    assert list(card.weights()) == weighed
+    assert list(card.pieces()) == ([vessel] if vessel else []) + counted + list(candles)
+    assert all(weight > 0 for weight in card.weights().values())
+    each = {row["wick"]: row["wicks"], **candles}
+    assert card.pieces() == {name: 12 * each.get(name, 1) for name in card.pieces()}
+
+
+@pytest.mark.parametrize("product", PRODUCTS)
+def test_a_larger_batch_saves_set_up_and_nothing_else(demo, cards, product):
+    few, many = cards[product, 12].costs(), cards[product, 48].costs()
+    row = dict(demo.rows("recipes"))[demo.row("recipes", product)]
+    told = demo.season.settings
+    paid = row["paid_share"] or 0
+    work = paid * told["paid_rate"] + (1 - paid) * told["own_rate"]
+    spread = (told["production_overhead"] + told["running_costs"]) / told["season_hours"]
+    setup = row["setup"] / 60 * (work + spread)
+    assert many["Materials"] == few["Materials"] > 0
+    assert few["Full cost"] - many["Full cost"] == pytest.approx(setup / 12 - setup / 48)
+    usual = calc.cost_at_batch(cost=few["Full cost"], setup=setup, usual=12, batch=row["usual_batch"])
+    assert cards[product, row["usual_batch"]].costs()["Full cost"] == pytest.approx(usual)
+
+
+@pytest.mark.parametrize("product", PRODUCTS)
+def test_at_the_usual_batch_the_card_and_the_costing_agree(demo, cards, product):
+    row = dict(demo.rows("recipes"))[demo.row("recipes", product)]
+    card = cards[product, row["usual_batch"]]
+    for head, key in {"Materials": "materials", "Making cost": "making", "Full cost": "full"}.items():
+        each = card.values[demo.cell("costing", key, product)]
+        assert card.costs()[head] == pytest.approx(each)
+        assert card.costs("C")[head] == pytest.approx(each * row["usual_batch"])
+
+
+@pytest.mark.parametrize("product, count", [(JAR, 12), (JAR, 48), (BLEND, 48), (SQUARE, 48), (BAR, 48)])
+def test_jug_readings_end_at_the_melt(demo, cards, product, count):
+    card = cards[product, count]
+    pot = demo.season.settings["largest_pot"]
+    pots, last = card.named("batch_pots"), card.named("batch_last")
+    melt = sum(card.weights().values())
+    assert melt == pytest.approx(card.named("batch_melt"), abs=6 * FINE)
+    assert pots * pot + last == pytest.approx(card.named("batch_melt"))
+    assert 0 <= last < pot
+    full, rest = list(card.weights("E").values())[-1], list(card.weights("G").values())[-1]
+    assert full == (pytest.approx(pot, abs=6 * FINE) if pots else "")
+    assert rest == pytest.approx(last, abs=6 * FINE)
+    for weight, jug in (("D", "E"), ("F", "G")):
+        readings = [reading for reading in card.weights(jug).values() if reading != ""]
+        parts = [part for part in card.weights(weight).values() if part != ""]
+        assert readings == pytest.approx([sum(parts[: n + 1]) for n in range(len(parts))])
+
+
+def test_dye_comes_on_top_of_the_melt(cards):
+    card = cards[DYED, 48]
+    dye = card.weights()["Plum dye flakes"]
+    assert sum(card.weights().values()) - dye == pytest.approx(card.named("batch_melt"), abs=6 * FINE)
+
+
+@pytest.mark.parametrize("product", (JAR, DYED, SQUARE, CRATE))
+def test_short_is_what_is_needed_beyond_what_is_on_hand(demo, cards, product):
+    card = cards[product, 48]
+    made = {row["product"] for _, row in demo.rows("recipes")}
+    lines = [(card.weights(), card.weights("H")), (card.pieces(), card.pieces("D"))]
+    for needed, short in lines:
+        for name in needed.keys() - made:
+            stock = card.values[demo.cell("materials", "stock", name)]
+            assert short[name] == pytest.approx(max(0, needed[name] - stock)), name
+    assert any(value for _, short in lines for value in short.values())
+
+
+def test_weights_are_shown_to_the_step_of_the_scale(demo, cards, office):
+    coarse = Card(demo, office.edited(demo.path, picked(demo, BLEND, 48, 0.5)))
+    for name, weight in cards[BLEND, 48].weights().items():
+        assert coarse.weights()[name] == pytest.approx(round(weight / 0.5) * 0.5)
+        assert coarse.weights("C")[name] == pytest.approx(coarse.weights()[name] * 28.349523125)  # NIST SP 811, B.8
+
+
+@pytest.mark.parametrize("name", UNUSABLE)
+def test_an_unusable_number_or_product_gives_words_and_no_number(unusable, name):
+    card = unusable[name]
+    assert card[f"A{batch.ENOUGH}"] == UNUSABLE[name][2]
+    row_of_product = {card.demo.named("batch_row")[1]: 1.0} if card.named("batch_row") == 1 else {}
+    assert card.numbers() == row_of_product
+
+
+def test_a_blank_card_shows_nothing(unusable):
+    card = unusable["nothing"]
+    assert card.numbers() == {}
+    assert (card.weights(), card.pieces()) == ({}, {})
+    assert set(card.costs().values()) | set(card.costs("C").values()) == {""}
