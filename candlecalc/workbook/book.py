@@ -59,8 +59,8 @@ def made(
 
     `picked` is the product and the number that Batch opens with.
     """
-    packed = pack.packed(*_drafted(season, dated, picked))
-    return pack.with_values(packed) if stored else packed
+    parts = pack.parts_of(*_drafted(season, dated, picked))
+    return pack.zipped(pack.with_values(parts) if stored else parts)
 
 
 def date_of(season: Season) -> datetime.date:

@@ -12,8 +12,11 @@ from openpyxl import Workbook
 CORE = "docProps/core.xml"
 
 
-def packed(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) -> bytes:
-    """The workbook as bytes that depend on its contents and date alone.
+Parts = dict[str, bytes]
+
+
+def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) -> Parts:
+    """The workbook's parts, which depend on its contents and date alone.
 
     `chart_texts` gives each drawing (by its number) the text for who cannot see its chart.
     """
@@ -25,20 +28,21 @@ def packed(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) 
     for number, text in chart_texts.items():
         name = f"xl/drawings/drawing{number}.xml"
         parts[name] = _described(parts[name], text)
-    return _zipped(parts)
+    return parts
 
 
-def _parts(package: bytes) -> dict[str, bytes]:
+def _parts(package: bytes) -> Parts:
     with zipfile.ZipFile(io.BytesIO(package)) as opened:
         return {name: opened.read(name) for name in opened.namelist()}
 
 
-def _zipped(parts: Mapping[str, bytes]) -> bytes:
+def zipped(parts: Parts, compression: int = zipfile.ZIP_DEFLATED) -> bytes:
+    """Parts as one file, the same bytes each time."""
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w") as target:
         for name, data in parts.items():
             entry = zipfile.ZipInfo(name, (1980, 1, 1, 0, 0, 0))
-            entry.compress_type, entry.create_system, entry.external_attr = zipfile.ZIP_DEFLATED, 3, 0o644 << 16
+            entry.compress_type, entry.create_system, entry.external_attr = compression, 3, 0o644 << 16
             target.writestr(entry, data)
     return out.getvalue()
 
@@ -53,17 +57,17 @@ def _described(drawing: bytes, text: str) -> bytes:
     )
 
 
-def with_values(workbook: bytes) -> bytes:
-    """The workbook with a value stored beside each formula; nothing else in it changes."""
+def with_values(parts: Parts) -> Parts:
+    """The parts with a value stored beside each formula; nothing else in them changes."""
     import formualizer
 
-    parts = _parts(workbook)
     tables = {name: data for name, data in parts.items() if name.startswith("xl/tables/")}
     # The engine takes no table over a few thousand cells. No formula of ours refers to a table, so it
     # is shown a corner of each, and the tables go back as they were.
     corners = {name: _corner(data) for name, data in tables.items()}
-    filled: bytes = formualizer.recalculate_xlsx_bytes(_zipped({**parts, **corners}))["bytes"]
-    return _zipped({**_parts(filled), **tables})
+    package = zipped({**parts, **corners}, zipfile.ZIP_STORED)
+    filled: bytes = formualizer.recalculate_xlsx_bytes(package)["bytes"]
+    return {**_parts(filled), **tables}
 
 
 def _corner(table: bytes) -> bytes:

@@ -110,20 +110,19 @@ def _looks() -> dict[str, dict[str, object]]:
 
 
 def named_style(book: Workbook, look: str, number: str, formats: dict[str, str], wrap: bool = False) -> str:
-    """The name of the style for a look and a number format, added to the workbook when first asked for."""
+    """The name of the style for a look and a number format, added to the workbook."""
     name = f"{look} {number}" + (" wrapped" if wrap else "")
-    if name not in book.named_styles:
-        style = NamedStyle(name, number_format=formats.get(number, "General"))
-        for attribute, value in _looks()[look].items():
-            setattr(style, attribute, value)
-        left = number in LEFT or look in ("title", "purpose", "section", "note", "link", "mark")
-        style.alignment = Alignment(
-            horizontal="left" if left else "right",
-            vertical="center",
-            indent=1 if left and look not in ("title", "purpose") else 0,
-            wrap_text=wrap,
-        )
-        book.add_named_style(style)
+    style = NamedStyle(name, number_format=formats.get(number, "General"))
+    for attribute, value in _looks()[look].items():
+        setattr(style, attribute, value)
+    left = number in LEFT or look in ("title", "purpose", "section", "note", "link", "mark")
+    style.alignment = Alignment(
+        horizontal="left" if left else "right",
+        vertical="center",
+        indent=1 if left and look not in ("title", "purpose") else 0,
+        wrap_text=wrap,
+    )
+    book.add_named_style(style)
     return name
 
 

@@ -1,7 +1,7 @@
 """Writing a tab: cells by named style, entries with their checks, what every tab has alike."""
 
 import datetime
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from openpyxl import Workbook
@@ -35,9 +35,13 @@ class Draft:
     formats: dict[str, str]
     dated: datetime.date
     picked: tuple[str, float] | None = None  # what Batch opens with
+    styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
-        return styles.named_style(self.book, look, number, self.formats, wrap)
+        asked = (look, number, wrap)
+        if asked not in self.styles:
+            self.styles[asked] = styles.named_style(self.book, look, number, self.formats, wrap)
+        return self.styles[asked]
 
     def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
         """Write one cell. A maker's text stays text, whatever it starts with."""
@@ -117,8 +121,8 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     paper(sheet, str(draft.season.settings["paper"]), tab.portrait, tab.pages_wide)
     heads = _write_heads(draft, sheet, tab)
     _write_rows(draft, sheet, tab, place)
-    for field in tab.fields:
-        _check_entries(draft, sheet, field, place, tab)
+    for each in tab.fields:
+        _check_entries(draft, sheet, each, place, tab)
     for key, column in tab.columns.items():
         if isinstance(column, (Mend, Warnings)):
             letter = place.letters[key]
