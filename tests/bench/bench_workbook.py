@@ -151,24 +151,29 @@ def measured(name: str, cells: Cells) -> dict[str, float]:
 def one_round(season: Season, cells: Cells) -> dict[str, float]:
     """Seconds of the bare write and of ours, and what of ours went into its last two steps."""
     bare_took, _ = seconds(lambda: bare(cells))
-    steps: dict[str, float] = {}
+    steps: dict[str, tuple[float, float]] = {}
 
     def timed(step: str) -> Callable[..., object]:
         work = getattr(pack, step)
 
         def stepped(*given: object) -> object:
             start = time.perf_counter()
-            try:
-                return work(*given)
-            finally:
-                steps[step] = time.perf_counter() - start
+            result = work(*given)
+            steps[step] = start, time.perf_counter()
+            return result
 
         return stepped
 
-    with patch.multiple(pack, packed=timed("packed"), with_values=timed("with_values")):
-        made_took, _ = seconds(lambda: book.made(season, DATED))
-    build = made_took - steps["packed"] - steps["with_values"]
-    return {"bare": bare_took, "made": made_took, "build": build, "pack": steps["packed"], "fill": steps["with_values"]}
+    def made() -> float:
+        start = time.perf_counter()
+        book.made(season, DATED)
+        return start
+
+    with patch.multiple(pack, parts_of=timed("parts_of"), with_values=timed("with_values")):
+        made_took, start = seconds(made)
+    build = steps["parts_of"][0] - start
+    fill = steps["with_values"][1] - steps["with_values"][0]
+    return {"bare": bare_took, "made": made_took, "build": build, "pack": made_took - build - fill, "fill": fill}
 
 
 def seconds(work: Callable[[], Any]) -> tuple[float, Any]:
