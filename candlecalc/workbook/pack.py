@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from xml.sax.saxutils import quoteattr
 
 from openpyxl import Workbook
+from openpyxl.writer.excel import ExcelWriter
 
 CORE = "docProps/core.xml"
 
@@ -21,7 +22,8 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     `chart_texts` gives each drawing (by its number) the text for who cannot see its chart.
     """
     raw = io.BytesIO()
-    book.save(raw)
+    with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
+        ExcelWriter(book, package).save()
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
     parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])

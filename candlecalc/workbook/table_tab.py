@@ -33,7 +33,6 @@ class TableTab:
     columns: Mapping[str, Field | Column]
     checks: tuple[Check, ...] = ()
     portrait: bool = False
-    pages_wide: int = 1
 
     @property
     def fields(self) -> list[Field]:
@@ -100,7 +99,6 @@ def entry_tab(
     *,
     twice: tuple[str, ...] = (),
     checks: tuple[Check, ...] = (),
-    pages_wide: int = 1,
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
     required = tuple(field.key for field in table.fields if field.required)
@@ -110,14 +108,26 @@ def entry_tab(
     columns |= results or {}
     if checks:
         columns["warnings"] = Warnings(head="Look at", checks=checks)
-    return TableTab(table.key, table.title, "input", table.purpose, table.room, columns, checks, pages_wide=pages_wide)
+    return TableTab(table.key, table.title, "input", table.purpose, table.room, columns, checks)
+
+
+@dataclass(frozen=True, kw_only=True)
+class ReadyThere(Column):
+    """Whether the same row of a tab where people type is ready: 1, blank, or its error."""
+
+    table: str
+    format: str = "row"
+    width: float = 7
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        # Compared rather than carried: LibreOffice may hand on a text not yet worked out as 0.
+        return f'IF({carry(self.table, "ready")(plan, place)}=1,1,"")'
 
 
 def follows(table: str, key: str, head: str, width: float = 33) -> dict[str, Field | Column]:
     """The first columns of a tab whose rows go with the rows of a table that people type."""
     product: Look = look(head, carry(table, key), width=width)
-    ready: Look = look("Ready", carry(table, "ready"), "row", when=(), width=7)
-    return {key: product, "ready": ready}
+    return {key: product, "ready": ReadyThere(head="Ready", table=table, when=())}
 
 
 def short(head: str) -> str:

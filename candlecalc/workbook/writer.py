@@ -1,6 +1,7 @@
 """Writing a tab: cells by named style, entries with their checks, what every tab has alike."""
 
 import datetime
+import math
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -23,6 +24,7 @@ from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, ent
 from candlecalc.workbook.table_tab import Mend, TableTab, Warnings, short
 
 HEAD_ROW = FIRST_ROW - 1
+WIDEST_PAGE = 180  # characters of a landscape page at 8 points
 
 
 @dataclass
@@ -118,8 +120,8 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
     place = draft.plan.places[tab.key]
     sheet = draft.tab(tab.title, tab.kind, tab.purpose)
-    paper(sheet, str(draft.season.settings["paper"]), tab.portrait, tab.pages_wide)
     heads = _write_heads(draft, sheet, tab)
+    paper(sheet, str(draft.season.settings["paper"]), tab.portrait, _pages_wide(sheet, tab))
     _write_rows(draft, sheet, tab, place)
     for each in tab.fields:
         _check_entries(draft, sheet, each, place, tab)
@@ -133,6 +135,13 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     sheet.print_area = f"A1:{get_column_letter(len(tab.columns))}{_last_printed(draft, tab, place)}"
     draft.master(sheet, tab.kind)
     return sheet
+
+
+def _pages_wide(sheet: Worksheet, tab: TableTab) -> int:
+    """Pages side by side, so that nothing prints under 8 points; the first column stands on each."""
+    widths = [sheet.column_dimensions[get_column_letter(number)].width for number in range(1, len(tab.columns) + 1)]
+    pages: int = math.ceil(sum(widths[1:]) / (WIDEST_PAGE - widths[0]))
+    return pages
 
 
 def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
@@ -174,7 +183,7 @@ def _width(key: str, column: Field | Column, shown: str) -> float:
     if isinstance(column, Field) and column.name:
         return NAME_LENGTH + 3
     longest = max(len(word) for word in column.head.replace("{temperature}", "F").replace("{weight}", "oz").split())
-    return max(styles.WIDTHS.get(shown, 10), longest * 1.15 + 2)
+    return max(styles.WIDTHS.get(shown, 10), longest * 1.2 + 2.5)
 
 
 def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> None:

@@ -100,7 +100,7 @@ def _pick(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         "note",
     )
     turns_red(sheet, f"A{ENOUGH}", f'$A${ENOUGH}<>""')
-    draft.put(sheet.cell(ENOUGH, 5), "line on Recipes", "note", "row")
+    draft.put(sheet.cell(ENOUGH, 5), "recipe line", "note", "row")
     draft.put(
         sheet.cell(ENOUGH, 6),
         Formula(f'=IF(OR(ISBLANK(batch_product),ISBLANK(batch_count)),"",{found})'),
@@ -309,11 +309,10 @@ def _do(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
             value = _of_material(draft, key, "wax_first")
             shown = "date" if key == "cure_days" else "temperature"
             until = f"batch_date+{value}" if key == "cure_days" else value
-            empty = f'OR(batch_makes="",{_of(draft, "workings", "wax_row")}="")'
-            need = (
-                f'IF(OR({value}="",batch_date=""),"",{until})' if key == "cure_days" else f'IF({value}="","",{until})'
-            )
-            draft.put(sheet.cell(row, 2), Formula(f'=IF({empty},"",{need})'), "strong_result", shown)
+            waits = f'{_of(draft, "workings", "wax_row")}=""'
+            unknown = f'OR({value}="",batch_date="")' if key == "cure_days" else f'{value}=""'
+            text = f'=IF(batch_makes="","",IF({waits},"",IF({unknown},"",{until})))'
+            draft.put(sheet.cell(row, 2), Formula(text), "strong_result", shown)
         draft.put(sheet.cell(row, 3), after or None, "label")
         for column in (8, 9, 10):
             draft.put(sheet.cell(row, column), None, "write")

@@ -24,5 +24,4 @@ TAB = entry_tab(
         Check("ceiling", 'MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "hotter than its ceiling",
               "add and pour temperatures must not be above the wax's highest temperature: see its data sheet", "ceiling"),
     ),
-    pages_wide=3,
 )  # fmt: skip

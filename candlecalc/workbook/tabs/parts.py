@@ -38,5 +38,4 @@ TAB = TableTab(
         "setup_own": result("Set-up own time, {money} a batch", "labour_cost", minutes="setup_own_minutes", rate=named("own_rate")),
         "setup_running": result("Set-up running costs, {money} a batch", "overhead_cost", minutes=carry("recipes", "setup"), rate=named("running_an_hour")),
     },
-    pages_wide=3,
 )  # fmt: skip

@@ -18,5 +18,4 @@ TAB = entry_tab(
         Check("registered", '(collector="maker")*1<=registered_yes', "tax by a maker who is not registered",
               "choose nobody or place, or say on Settings that you are registered", "collector"),
     ),
-    pages_wide=2,
 )  # fmt: skip

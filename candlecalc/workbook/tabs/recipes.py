@@ -7,5 +7,4 @@ from candlecalc.workbook.table_tab import entry_tab
 TAB = entry_tab(
     RECIPES,
     {"of_kind": look("Kind, number", running("kind"), when=("product", "kind"), width=12)},
-    pages_wide=4,
 )

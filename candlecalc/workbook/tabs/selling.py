@@ -34,5 +34,4 @@ TAB = TableTab(
         "fee_taken": result("Fee taken, {money}", "fee_at", price="received", fee="fee", tax="tax", basis="fee_basis", least="least"),
         "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed"),
     },
-    pages_wide=2,
 )  # fmt: skip

@@ -23,5 +23,4 @@ TAB = entry_tab(
         "running": _brings("Running costs", "running"),
     },
     twice=("set", "product"),
-    pages_wide=2,
 )

@@ -86,7 +86,7 @@ def _derived(draft: Draft, sheet, row: int) -> int:  # type: ignore[no-untyped-d
         ("Production overhead, {money} an hour", "overhead_an_hour", rate("production_overhead"), "money"),
         ("Running costs, {money} an hour", "running_an_hour", rate("running_costs"), "money"),
         ("Registered for tax: 1 for yes", "registered_yes", Formula(f'=IF({registered}="yes",1,0)'), "count"),
-        ("Grams in one {weight}", "weight_g", measures.weight_g, "factor"),
+        ("Grams in this workbook's unit of weight", "weight_g", measures.weight_g, "factor"),
         ("Grams in one oz", "grams_in_oz", GRAMS["oz"], "factor"),
         ("{also} in one {weight}", "also_factor", Formula(also), "factor"),
         ("Millimetres in one {length}", "length_mm", measures.length_mm, "factor"),

@@ -15,5 +15,4 @@ TAB = entry_tab(
     checks=(
         Check("floor", '(measured="water")+(base<height)>0', "floor is above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
     ),
-    pages_wide=2,
 )  # fmt: skip

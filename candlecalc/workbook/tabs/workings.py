@@ -98,5 +98,4 @@ TAB = TableTab(
         "warnings": Warnings(head="Look at", checks=CHECKS),
     },
     CHECKS,
-    pages_wide=5,
 )  # fmt: skip
