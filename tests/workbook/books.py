@@ -18,9 +18,9 @@ DATED = datetime.date(2027, 8, 2)
 class Book:
     """The workbook of a season, saved at a path."""
 
-    def __init__(self, season, path):
+    def __init__(self, season, path, *, stored=True):
         self.season, self.path, self.plan = season, path, book.plan_of(season)
-        path.write_bytes(book.made(season, DATED))
+        path.write_bytes(book.made(season, DATED, stored=stored))
 
     def cell(self, table, key, row):
         """A cell by its table, column and row, given as a number from 0 or by the row's name."""
@@ -35,6 +35,11 @@ class Book:
                 return place
         raise LookupError(f"{table}: {name}")
 
+    def edited_each(self, office, edits):
+        """The values after each set of changes. The office's first calculation keeps some stored values: not used."""
+        return office.edited_each(self.path, [{}, *edits])[1:]
+
+    @functools.cache  # noqa: B019  a few books a run
     def named(self, name):
         """The cell that a name of the workbook stands for."""
         with zipfile.ZipFile(self.path) as package:
@@ -79,6 +84,15 @@ NAMES_FROM = {
     "costing": "recipes",
     "selling": "prices",
 }
+
+
+def users(demo, table, name):
+    """Products that need a row of a table, by what their recipes say, with the sets that hold them."""
+    recipes, vessels, sets = ([row for _, row in demo.rows(key)] for key in ("recipes", "vessels", "sets"))
+    bought = {row["vessel"]: row["bought_as"] for row in vessels}
+    named = {row["product"]: {row["product"], bought.get(row["vessel"]), *row.values()} for row in recipes}
+    found = {product for product, names in named.items() if name in names}
+    return found | {line["set"] for line in sets if line["product"] in found}
 
 
 def setting(key, column="B"):

@@ -4,6 +4,8 @@ Inputs are typed here as they stand in the demo's files; steps are plain arithme
 25.4 mm, an ounce 28.349523125 g, a pound 16 ounces (NIST SP 811, appendix B.8, from memory; exact).
 """
 
+# ruff: noqa: C408  steps keep the names they are worked under
+
 import math
 
 import pytest
