@@ -56,13 +56,7 @@ def lines(places: dict[str, Place], tabs: dict[str, TableTab]) -> Iterator[Line]
 
 
 def _of_rows(words: str, title: str, cells: str, mend: str) -> Line:
-    return Line(
-        f"{title}: no {words}" if not words.startswith("no ") else f"{title}: a price somewhere",
-        title,
-        f'COUNTIF({cells},"*{words}*")',
-        "0",
-        mend,
-    )
+    return Line(f"{title}: no {words}", title, f'COUNTIF({cells},"*{words}*")', "0", mend)
 
 
 def _sums(places: dict[str, Place]) -> Iterator[Line]:

@@ -32,11 +32,11 @@ CHECKS = (
           "lower the load: the supplier's highest is on Materials, as the data sheet states it", "load"),
     Check("load_certified", 'ROUND(N(load)-N(load_certified),6)<=0', "load above the certified limit",
           "lower the load: the oil's certificate sets this ceiling", "load"),
-    Check("shares", '(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
-    Check("oil", '(N(load)>0)=(oil_first_row<>"")', "a load without an oil, or an oil without a load",
+    Check("shares", '(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
+    Check("oil", '(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
           "choose the oil, or make the load 0", "oil_first"),
-    Check("set", '(kind="set")=(in_set>0)', "a set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
-    Check("priced", "priced>0", "no price in any place", "give it a line on Prices", "product"),
+    Check("set", '(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
+    Check("priced", "priced>0", "product without a price", "give it a line on Prices", "product"),
 )  # fmt: skip
 
 TAB = TableTab(

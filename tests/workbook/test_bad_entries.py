@@ -1,0 +1,203 @@
+"""What is typed wrong gives words and no number, in its row and wherever the row is used, and nowhere else."""
+
+import math
+
+import books
+import pytest
+from libreoffice import Error
+
+from candlecalc.formula import LARGEST
+from candlecalc.season.season import frame
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.table_tab import short
+
+NA, BLANK = "=NA()", "a blank that may be"
+# Rows that are copied, each copy with one fault in one cell.
+COPIED = {
+    "materials": ("Soft plant wax for jars", "Smoked plum oil", "Plum dye flakes"),
+    "vessels": ("Clear jar", "Smoke tumbler"),
+    "recipes": ("Orange and clove tumbler", "Two tins in a box"),
+    "places": ("Online craft marketplace",),
+}
+# Tabs whose rows follow the rows of a table.
+FOLLOWING = {"recipes": ("workings", "amounts", "parts", "costing"), "prices": ("selling",)}
+# Faults in rows that others use.
+USED = [
+    ("materials", "Soft plant wax for jars", "pack_price", "much"),
+    ("materials", "Soft plant wax for jars", "density", None),
+    ("materials", "Soft plant wax for jars", "density", 87.0),
+    ("materials", "Clove and bay oil", "highest_load", 6.0),
+    ("materials", "Clove and bay oil", "material", None),
+    ("materials", "Steel lid, jar", "kind", "a word"),
+    ("materials", "Smoke tumbler, tapered", "pack_size", 0.0),
+    ("materials", "Wooden crate with wool", "shipping", "=NA()"),
+    ("vessels", "Travel tin", "headspace", 12.0),
+    ("vessels", "Clear jar", "water", None),
+    ("vessels", "Smoke tumbler", "vessel", "Another"),
+    ("recipes", "Bitter orange tin", "load", 6.0),
+    ("recipes", "Bitter orange tin", "oil_first", "Bitter orange oils"),
+    ("recipes", "Slate rain jar", "minutes", "=NA()"),
+    ("recipes", "Fig melt bar", "usual_batch", 0.0),
+    ("recipes", "Long nights crate", "paid_share", 50.0),
+]
+USED_PLACES = [("Own web shop", "fee", 3.1), ("Own web shop", "per_order", None), ("Own web shop", "margin", "=NA()")]
+
+
+def faults(field, row, measures):
+    """What a cell must not take."""
+    if field.term:
+        low, high = measures.limits(field.term)
+        yield "a word"
+        yield from [low if field.term.above else low - 1] if low > -LARGEST else []
+        yield from [high + 1] if high < LARGEST else []
+        yield from [math.floor(max(low, 0)) + 1.5] if field.term.whole else []
+    elif field.choices or field.of:
+        yield from ("a word", 5.0)
+        if field.of == "materials" and field.kind not in ("", "wax"):
+            yield "Soft plant wax for jars"  # there, but of another kind
+    elif field.name:
+        yield from ("n" * 33, "Jar*", 7.0)
+    yield NA
+    if field.needed(row):
+        yield None
+
+
+def copies(demo, table):
+    """(copied entries, field, fault) for every column: a wrong word or number, an error, and a blank."""
+    for name in COPIED[table]:
+        row = dict(demo.rows(table))[demo.row(table, name)]
+        for field in TABLES[table].fields:
+            every = list(faults(field, row, demo.season.measures))
+            wrong = [fault for fault in every if fault not in (NA, None)]
+            yield from ((row, field, fault) for fault in {repr(one): one for one in (wrong[:1] + wrong[-1:])}.values())
+            yield from ((row, field, fault) for fault in (NA, None) if fault in every and name == COPIED[table][0])
+            if not field.needed(row):
+                yield row, field, BLANK
+
+
+def results(demo, values, table, row):
+    """What the row, and the rows that follow it on other tabs, show beside the entries."""
+    found = {}
+    for tab in (table, *FOLLOWING.get(table, ())):
+        for key in TABLE_TABS[tab].columns:
+            running = (tab, key) == ("sets", "key")  # counts the lines of the set above it
+            if not running and (tab not in TABLES or key not in TABLES[tab].by_key):
+                found[tab, key] = values.get(demo.cell(tab, key, row), "")
+    return found
+
+
+def names_column(mend, field):
+    return f"{short(field.head)}; " in mend
+
+
+@pytest.fixture(scope="module")
+def tried(demo, office, tmp_path_factory):
+    """[(field, fault, what the row shows)] by table: copies of good rows with a fault each, a fileful at a time."""
+    todo = {table: list(copies(demo, table)) for table in COPIED}
+    found = {table: [] for table in COPIED}
+    while any(todo.values()):
+        season, errors = books.demo(), {}
+        season.tables["prices"], season.tables["sets"] = season.tables["prices"][:0], season.tables["sets"][:0]
+        chunk = {}
+        for table in COPIED:
+            own = [row for _, row in demo.rows(table)] if table in ("materials", "vessels") else []
+            room = TABLES[table].room - len(own)
+            chunk[table], todo[table] = list(enumerate(todo[table][:room], start=len(own))), todo[table][room:]
+            season.tables[table] = frame([*own, *(_copy(table, *each) for each in chunk[table])], TABLES[table])
+            errors |= {
+                demo.cell(table, field.key, place): NA for place, (_, field, fault) in chunk[table] if fault == NA
+            }
+        bad = books.Book(season, tmp_path_factory.mktemp("bad") / "bad.xlsx", stored=False)
+        values = bad.edited_each(office, [errors])[0]
+        assert values[bad.named("master_check")] != "Numbers agree"
+        for table, rows in chunk.items():
+            found[table] += [(field, fault, results(bad, values, table, place)) for place, (_, field, fault) in rows]
+    return found
+
+
+def _copy(table, place, given):
+    row, field, fault = given
+    value = {NA: row[field.key], BLANK: None}.get(fault, fault)
+    return row | {TABLES[table].fields[0].key: f"Copy {place}"} | {field.key: value}
+
+
+@pytest.mark.parametrize("table", COPIED)
+def test_every_column_refuses_what_it_must_not_take(tried, table):
+    for field, fault, shown in tried[table]:
+        where, mend = f"{field.key}: {fault}", shown[table, "mend"]
+        if fault == BLANK:
+            assert (mend, shown[table, "ready"]) == ("", 1.0), where
+            continue
+        assert names_column(mend, field), where
+        assert shown[table, "ready"] != 1.0, where
+        assert [key for key, value in shown.items() if isinstance(value, float)] == [], where
+    assert {field.key for field, fault, _ in tried[table] if fault != BLANK} == set(TABLES[table].keys)
+
+
+def test_a_bad_row_takes_the_number_from_what_uses_it_and_from_nothing_else(demo, values, office):
+    edits = [{demo.cell(table, key, name): fault} for table, name, key, fault in USED]
+    for (table, name, key, fault), after in zip(USED, demo.edited_each(office, edits), strict=True):
+        where = f"{name}, {key}: {fault}"
+        users = books.users(demo, table, name)
+        assert users, where
+        _assert_mended(demo, after, table, name, key, where, fault)
+        for _, row in demo.rows("recipes"):
+            cell = demo.cell("costing", "full", row["product"])
+            if row["product"] in users:
+                assert not isinstance(after[cell], float), where
+            else:
+                assert after[cell] == values[cell], where
+        for place, row in demo.rows("prices"):
+            before, now = (results(demo, one, "prices", place) for one in (values, after))
+            if row["product"] in users:
+                assert not isinstance(now["prices", "profit"], float), where
+            else:
+                assert now == before, where
+
+
+def _assert_mended(demo, after, table, name, key, where, fault):
+    # A name that is another good name is missed where it is looked for, not in its own row.
+    if fault != "Another":
+        assert names_column(after[demo.cell(table, "mend", name)], TABLES[table][key]), where
+        assert after[demo.cell(table, "ready", name)] != 1.0, where
+    assert after[demo.named("master_check")] != "Numbers agree", where
+
+
+def test_a_bad_place_takes_the_number_from_its_prices_alone(demo, values, office):
+    edits = [{demo.cell("places", key, name): fault} for name, key, fault in USED_PLACES]
+    for (name, key, fault), after in zip(USED_PLACES, demo.edited_each(office, edits), strict=True):
+        where = f"{name}, {key}: {fault}"
+        _assert_mended(demo, after, "places", name, key, where, fault)
+        for place, row in demo.rows("prices"):
+            before, now = (results(demo, one, "prices", place) for one in (values, after))
+            if row["place"] == name:
+                assert not isinstance(now["prices", "profit"], float), where
+            else:
+                assert now == before, where
+
+
+@pytest.mark.parametrize("table, name", [("prices", "Smoked plum jar @ Own web shop"), ("sets", "Two tins in a box")])
+def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, office, table, name):
+    place = demo.row(table, name)
+    row = dict(demo.rows(table))[place]
+    todo = [(field, fault) for field in TABLES[table].fields for fault in faults(field, row, demo.season.measures)]
+    answers = demo.edited_each(office, [{demo.cell(table, field.key, place): fault} for field, fault in todo])
+    for (field, fault), after in zip(todo, answers, strict=True):
+        shown, where = results(demo, after, table, place), f"{field.key}: {fault}"
+        assert names_column(shown[table, "mend"], field), where
+        assert shown[table, "ready"] != 1.0, where
+        assert [key for key, value in shown.items() if isinstance(value, float)] == [], where
+        assert after[demo.named("master_check")] != "Numbers agree", where
+        others = [other for other, _ in demo.rows(table) if other != place]
+        assert [results(demo, after, table, other) for other in others] == [
+            results(demo, values, table, other) for other in others
+        ], where
+
+
+def test_a_bad_line_of_a_set_takes_the_number_from_the_set(demo, office):
+    line, total = demo.row("sets", "Two tins in a box"), demo.cell("costing", "full", "Two tins in a box")
+    wrong = {"product": ("Nobody's candle", "=NA()"), "count": ("two", 0.0, 1.5, "=NA()")}
+    edits = [{demo.cell("sets", key, line): fault} for key, each in wrong.items() for fault in each]
+    for after in demo.edited_each(office, edits):
+        assert isinstance(after[total], Error)
