@@ -24,10 +24,38 @@ MADE = {
     ),
 }
 # All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.
-ALLOWED = set(
-    "AND CHOOSE COUNT COUNTA COUNTIF COUNTIFS FIND IF IFERROR INDEX INT ISBLANK ISERROR ISTEXT LEN MATCH MAX MIN N NA "
-    "NOT OR PI REPT ROUND ROWS SUM SUMIFS SUMPRODUCT TEXT".split()
-)
+ALLOWED = {
+    "AND",
+    "CHOOSE",
+    "COUNT",
+    "COUNTA",
+    "COUNTIF",
+    "COUNTIFS",
+    "FIND",
+    "IF",
+    "IFERROR",
+    "INDEX",
+    "INT",
+    "ISBLANK",
+    "ISERROR",
+    "ISTEXT",
+    "LEN",
+    "MATCH",
+    "MAX",
+    "MIN",
+    "N",
+    "NA",
+    "NOT",
+    "OR",
+    "PI",
+    "REPT",
+    "ROUND",
+    "ROWS",
+    "SUM",
+    "SUMIFS",
+    "SUMPRODUCT",
+    "TEXT",
+}
 
 
 @pytest.fixture(scope="module", params=MADE)

@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc.formula import Term, find
 from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import call
@@ -64,7 +66,7 @@ def _of(draft: Draft, table: str, key: str) -> str:
     return f"INDEX({draft.plan.places[table].range(key)},batch_row)"
 
 
-def _section(draft: Draft, sheet, row: int, heads: Sequence[str]) -> None:  # type: ignore[no-untyped-def]
+def _section(draft: Draft, sheet: Worksheet, row: int, heads: Sequence[str]) -> None:
     for number, head in enumerate([*heads, *[""] * (10 - len(heads))], start=1):
         draft.put(
             sheet.cell(row, number), draft.plan.head(head) or None, "section", "text" if number in (1, 9, 10) else "row"
@@ -72,7 +74,7 @@ def _section(draft: Draft, sheet, row: int, heads: Sequence[str]) -> None:  # ty
     sheet.row_dimensions[row].height = 20
 
 
-def _pick(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _pick(draft: Draft, sheet: Worksheet) -> None:
     made = draft.season.names("recipes")
     product, count = draft.picked or (made[0] if made else None, 12 if made else None)
     draft.put(sheet.cell(PICK, 1), product, "big_entry")
@@ -122,7 +124,7 @@ def _pick(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
     draft.name("batch_makes", "Batch", f"C{ENOUGH}")
 
 
-def _pots(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _pots(draft: Draft, sheet: Worksheet) -> None:
     unit = draft.plan.measures.weight_unit
     row = POTS
     first = WEIGH + 1
@@ -185,7 +187,7 @@ def _of_material(draft: Draft, key: str, part: str) -> str:
     return f"INDEX({draft.plan.places['materials'].range(key)},{row})"
 
 
-def _weigh(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _weigh(draft: Draft, sheet: Worksheet) -> None:
     heads = [
         "Weigh",
         "for all, {weight}",
@@ -243,11 +245,11 @@ def _weigh(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         sheet.row_dimensions[row].height = 25
 
 
-def _weight(draft: Draft, sheet, row: int, column: int, text: str, look: str, shown: str = "weight") -> None:  # type: ignore[no-untyped-def]
+def _weight(draft: Draft, sheet: Worksheet, row: int, column: int, text: str, look: str, shown: str = "weight") -> None:
     draft.put(sheet.cell(row, column), Formula(f'=IF($A{row}="","",{text})'), look, shown)
 
 
-def _count(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _count(draft: Draft, sheet: Worksheet) -> None:
     _section(
         draft, sheet, COUNTING, ["Count", "pieces", "on hand", "short by", "instead", "", "", "", "lot", "counted"]
     )
@@ -289,7 +291,7 @@ def _count(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
             draft.put(sheet.cell(row, column), None, "write")
 
 
-def _do(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _do(draft: Draft, sheet: Worksheet) -> None:
     unit = f"\u00b0{draft.plan.measures.temperature_unit}"
     _section(draft, sheet, DO, ["Do", "at", "", "", "", "", "", "done", "read", "time"])
     steps = [
@@ -319,7 +321,7 @@ def _do(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         sheet.row_dimensions[row].height = 22
 
 
-def _costs(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _costs(draft: Draft, sheet: Worksheet) -> None:
     _section(draft, sheet, COSTS, ["Cost, {money}", "a piece", "the batch", "", "Cautions"])
     usual = _of(draft, "recipes", "usual_batch")
 
@@ -353,7 +355,7 @@ def _costs(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
         draft.put(sheet.cell(row + step, 3), Formula(f'=IF(batch_makes="","",{batch})'), look, "money")
 
 
-def _cautions(draft: Draft, sheet) -> None:  # type: ignore[no-untyped-def]
+def _cautions(draft: Draft, sheet: Worksheet) -> None:
     for step, words in enumerate(CAUTIONS, start=1):
         draft.put(sheet.cell(COSTS + step, 5), words, "label")
     row = COSTS + len(CAUTIONS) + 1

@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.columns import FIRST_ROW, Place
 from candlecalc.workbook.table_tab import TableTab
@@ -152,7 +154,7 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
 
 
-def _line(draft: Draft, sheet, row: int, line: Line) -> None:  # type: ignore[no-untyped-def]
+def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     number = "quantity" if line.tolerance else "count"
     tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
     verdict = f'=IF(COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1,"agrees","to fix")'

@@ -1,5 +1,7 @@
 """The Units and Lists tabs: units of packs, and the names that drop-downs offer."""
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import TABLES, UNITS
@@ -66,7 +68,7 @@ def write_lists(draft: Draft) -> None:
     draft.master(sheet, "working")
 
 
-def _write_list(draft: Draft, sheet, number: int, field: Field) -> None:  # type: ignore[no-untyped-def]
+def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
     there = draft.plan.places[field.of]
     name, room = next(iter(there.letters)), TABLES[field.of].room
     style = draft.style("result")

@@ -1,6 +1,9 @@
 """The Settings tab: what holds for the whole season, a line each, and what follows from it."""
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc.formula import find
+from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import MADE_FOR, SETTINGS
 from candlecalc.workbook.columns import bad, call, entry_format
@@ -51,7 +54,7 @@ def write(draft: Draft) -> None:
     draft.master(sheet, "input")
 
 
-def _line(draft: Draft, sheet, field) -> None:  # type: ignore[no-untyped-def]
+def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:
     row = line_of(field.key)
     shown = entry_format(field)
     draft.put(sheet.cell(row, 1), draft.plan.head(field.head), "label")
@@ -67,11 +70,11 @@ def _line(draft: Draft, sheet, field) -> None:  # type: ignore[no-untyped-def]
         draft.name(field.key, "Settings", f"D{row}")
 
 
-def _takes(field) -> str:  # type: ignore[no-untyped-def]
+def _takes(field: Field) -> str:
     return str(field.allowed()).replace('"', "'")
 
 
-def _derived(draft: Draft, sheet, row: int) -> int:  # type: ignore[no-untyped-def]
+def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     """What formulas need besides the entries, each with its name."""
     measures = draft.plan.measures
     hours = f"D{line_of('season_hours')}"

@@ -2,8 +2,10 @@
 
 from collections.abc import Sequence
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc import __version__
-from candlecalc.formula import REGISTRY, Argument
+from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.native import Leaf, replace, spell
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.writer import Draft, link, mark_up
@@ -58,7 +60,7 @@ def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
     draft.master(sheet, "control")
 
 
-def _paragraph(draft: Draft, sheet, row: int, head: str, words: Sequence[str]) -> int:  # type: ignore[no-untyped-def]
+def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:
     draft.put(sheet.cell(row, 1), head, "section")
     for column in (2, 3):
         draft.put(sheet.cell(row, column), None, "section")
@@ -118,7 +120,7 @@ def _argument(argument: Argument) -> str:
     )
 
 
-def _pasted(formula) -> str:  # type: ignore[no-untyped-def]
+def _pasted(formula: Formula) -> str:
     """The native form with its arguments in cells A2, B2, C2 ...; lists in A2:A9 and so on."""
     if formula.native is None:
         return "none: Python and the terminal only"
