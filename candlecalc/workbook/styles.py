@@ -26,6 +26,7 @@ NUMBERS = {
     "words": "General",
     "row": "0_)",
     "count": "#,##0.##########_)",
+    "pieces": "#,##0_)",
     "quantity": "#,##0.00_)",
     "unit_cost": "#,##0.0000_)",
     "percent": "0.0%_)",

@@ -182,7 +182,9 @@ def _width(key: str, column: Field | Column, shown: str) -> float:
         return column.width
     if isinstance(column, Field) and column.name:
         return NAME_LENGTH + 3
-    longest = max(len(word) for word in column.head.replace("{temperature}", "F").replace("{weight}", "oz").split())
+    head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
+    # Wide enough for the longest word, and for the head in at most three lines.
+    longest = max(len(head) / 2.4, *(len(word) for word in head.split()))
     return max(styles.WIDTHS.get(shown, 10), longest * 1.2 + 2.5)
 
 

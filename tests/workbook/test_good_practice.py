@@ -25,37 +25,10 @@ MADE = {
 }
 # All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.
 ALLOWED = {
-    "AND",
-    "CHOOSE",
-    "COUNT",
-    "COUNTA",
-    "COUNTIF",
-    "COUNTIFS",
-    "FIND",
-    "IF",
-    "IFERROR",
-    "INDEX",
-    "INT",
-    "ISBLANK",
-    "ISERROR",
-    "ISTEXT",
-    "LEN",
-    "MATCH",
-    "MAX",
-    "MIN",
-    "N",
-    "NA",
-    "NOT",
-    "OR",
-    "PI",
-    "REPT",
-    "ROUND",
-    "ROWS",
-    "SUM",
-    "SUMIFS",
-    "SUMPRODUCT",
-    "TEXT",
-}
+    "AND", "CHOOSE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "FIND", "IF", "IFERROR", "INDEX",
+    "INT", "ISBLANK", "ISERROR", "ISTEXT", "LEN", "MATCH", "MAX", "MIN", "N", "NA",
+    "NOT", "OR", "PI", "REPT", "ROUND", "ROWS", "SUM", "SUMIFS", "SUMPRODUCT", "TEXT",
+}  # fmt: skip
 
 
 @pytest.fixture(scope="module", params=MADE)

@@ -261,7 +261,7 @@ def _count(draft: Draft, sheet: Worksheet) -> None:
         _weight(
             draft, sheet, row, 2, call(find("pieces_for"), {"each": each, "count": "batch_makes"}), "weigh", "count"
         )
-        _weight(draft, sheet, row, 3, _of_material(draft, "stock", part), "weigh_small", "count")
+        _weight(draft, sheet, row, 3, _of_material(draft, "stock", part), "weigh_small", "pieces")
         _weight(
             draft,
             sheet,
@@ -284,7 +284,7 @@ def _count(draft: Draft, sheet: Worksheet) -> None:
             "weigh_small",
         )
         pieces = call(find("pieces_for"), {"each": f"INDEX({sets.range('count')},{found})", "count": "batch_makes"})
-        _weight(draft, sheet, row, 2, pieces, "weigh", "count")
+        _weight(draft, sheet, row, 2, pieces, "weigh", "pieces")
     for row in range(COUNTING + 1, COUNTING + len(COUNTED) + SET_LINES + 1):
         sheet.row_dimensions[row].height = 22
         for column in (9, 10):
