@@ -22,6 +22,6 @@ TAB = entry_tab(
               "pack unit at odds with the kind", "wax, oil and dye are bought by weight, all else by the piece: choose another pack unit", "pack_unit"),
         Check("melting", 'melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
         Check("ceiling", 'MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
-              "add and pour temperatures must not be above the wax's highest temperature: see its data sheet", "ceiling"),
+              "add and pour no hotter than the wax's data sheet allows", "ceiling"),
     ),
 )  # fmt: skip
