@@ -1,0 +1,114 @@
+"""Every line of Checks can fail: a fault of its kind turns it, and turns nothing that still holds."""
+
+import datetime
+
+import books
+import openpyxl
+import pytest
+
+from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.tabs import batch
+
+JAR, PLAIN, BOX, BAR = "Fig and cedar jar", "Plain evening tumbler", "Two tins in a box", "Fig melt bar"
+WAX, OIL, NEW = "Soft plant wax for jars", "Fig and cedar oil", "New set"
+SUMS = "Wax and oil in parts make up the fills"
+SETS_CARRY = "Sets carry what their candles cost"
+JUGS = "Batch: the jugs hold what is weighed"
+
+
+def faults(demo, values):
+    """Line -> (what is typed, other lines that cannot but turn with it)."""
+
+    def new(table, **entries):
+        return {demo.cell(table, key, len(demo.rows(table))): value for key, value in entries.items()}
+
+    def over(table, key, row, by):
+        cell = demo.cell(table, key, row)
+        return {cell: values[cell] + by}
+
+    new_set = new("recipes", product=NEW, kind="set", minutes=1, setup=1, usual_batch=1)
+    priced = new("prices", product=NEW, place="Own web shop", price=99)
+    return {
+        "Settings are what they take": ({books.setting("maker"): "=NA()"}, ()),
+        "The season ends after it begins": ({books.setting("last_day"): datetime.date(2027, 8, 1)}, ()),
+        "Materials: every row begun is whole": (new("materials", supplier="Somebody"), ()),
+        "Materials: no pack unit does not fit the kind": (
+            {demo.cell("materials", "pack_unit", "Work gloves, heat proof"): "kg"},
+            (),
+        ),
+        "Materials: no melting range is upside down": ({demo.cell("materials", "melt_high", WAX): 100}, ()),
+        "Materials: no hotter than its ceiling": ({demo.cell("materials", "ceiling", WAX): 150}, ()),
+        "Vessels: every row begun is whole": (new("vessels", vessel="Bowl"), ()),
+        "Vessels: no floor is above the brim": (
+            new("vessels", vessel="Bowl", use="mould", measured="box", top=3, bottom=3, height=0.2, base=0.3,
+                headspace=0),
+            (),
+        ),
+        "Recipes: every row begun is whole": (new("recipes", product="Next"), ()),
+        "Sets: every row begun is whole": (new("sets", count=2), ()),
+        "Places sold: every row begun is whole": (new("places", place="Fair"), ()),
+        "Places sold: no tax by a maker who is not registered": ({books.setting("registered"): "no"}, ()),
+        "Prices: every row begun is whole": (new("prices", product=JAR), ()),
+        "Prices: no price below full cost": (
+            {demo.cell("prices", "price", f"{BAR} @ Saturday market stall"): 0.5},
+            ("Prices: no margin under the target",),
+        ),
+        "Prices: no margin under the target": (
+            {demo.cell("prices", "price", f"{JAR} @ Saturday market stall"): 16.5},
+            (),
+        ),
+        "Recipes: no load above the wax's highest": ({demo.cell("materials", "highest_load", WAX): 0.07}, ()),
+        "Recipes: no load above the oil supplier's highest": ({demo.cell("materials", "highest_load", OIL): 0.05}, ()),
+        "Recipes: no load above the certified limit": ({demo.cell("materials", "certified_limit", OIL): 0.05}, ()),
+        "Recipes: no oil shares do not add up to 1": ({demo.cell("recipes", "share_first", JAR): 0.9}, (SUMS,)),
+        "Recipes: no a load without an oil, or an oil without a load": (
+            {demo.cell("recipes", "oil_first", PLAIN): OIL},
+            (),
+        ),
+        "Recipes: no a set without its candles": ({**new_set, **priced}, ()),
+        "Recipes: a price somewhere": ({**new_set, **new("sets", set=NEW, product=BAR, count=1)}, ()),
+        SUMS: (over("amounts", "wax_first", PLAIN, 0.1), ()),
+        "Parts of the cost make up the full cost": (over("costing", "full", PLAIN, 0.02), (SETS_CARRY,)),
+        SETS_CARRY: (over("costing", "wax", BOX, 0.02), ()),
+        "Prices are cost, fees and profit": (over("prices", "profit", f"{BAR} @ Saturday market stall", 0.02), ()),
+        "Batch: weights make up the melt": ({("Batch", f"B{batch.WEIGH + 1}"): 1.0}, (JUGS,)),
+        JUGS: ({("Batch", f"F{batch.WEIGH + 1}"): 1.0}, ()),
+        "Batch: product and number can be used": ({demo.named("batch_product"): None}, ()),
+    }  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def turned(demo, values, office, tmp_path_factory):
+    """(line, lines that turned, lines that should, the master check) for every fault."""
+    unlocked = tmp_path_factory.mktemp("unlocked") / "unlocked.xlsx"
+    copy = openpyxl.load_workbook(demo.path)
+    for sheet in copy.worksheets:
+        sheet.protection.disable()  # formulas are typed over
+    copy.save(unlocked)
+    todo = faults(demo, values)
+    edits = [{}, {}, *(typed for typed, _ in todo.values())]
+    found = office.edited_each(unlocked, [each for each in edits for _ in range(2)])[3::2]
+    assert list(verdicts(found[0]).values()) == ["agrees"] * len(todo)
+    return [
+        (line, _turned(todo, after), {line, *others}, after[demo.named("master_check")])
+        for (line, (_, others)), after in zip(todo.items(), found[1:], strict=True)
+    ]
+
+
+def _turned(todo, after):
+    """The lines that do not agree; the faults stand in the order of the lines."""
+    pairs = zip(todo, verdicts(after).values(), strict=True)
+    return {line for line, verdict in pairs if verdict != "agrees"}
+
+
+def verdicts(values):
+    rows = [row for row in range(FIRST_ROW, 200) if ("Checks", f"G{row}") in values]
+    return {values["Checks", f"A{row}"]: values["Checks", f"G{row}"] for row in rows}
+
+
+def test_a_fault_of_its_kind_turns_each_line_alone(turned):
+    assert {line: lines for line, lines, _, _ in turned} == {line: wanted for line, _, wanted, _ in turned}
+
+
+def test_the_master_check_counts_the_lines_that_turned(turned):
+    assert [master for _, _, _, master in turned] == [f"{len(lines)} to fix" for _, lines, _, _ in turned]
