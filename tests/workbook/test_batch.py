@@ -2,6 +2,7 @@
 
 import books
 import pytest
+from libreoffice import Error
 
 import candlecalc.calc as calc
 from candlecalc.workbook.tabs import batch
@@ -186,3 +187,4 @@ def test_a_blank_card_shows_nothing(unusable):
     assert card.numbers() == {}
     assert (card.weights(), card.pieces()) == ({}, {})
     assert set(card.costs().values()) | set(card.costs("C").values()) == {""}
+    assert [cell for cell, value in card.values.items() if cell[0] == "Batch" and isinstance(value, Error)] == []
