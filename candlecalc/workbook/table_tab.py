@@ -7,7 +7,7 @@ from openpyxl.utils import get_column_letter
 
 import candlecalc.native as native
 from candlecalc.season.fields import Field, Table
-from candlecalc.workbook.columns import FIRST_ROW, Column, Look, Place, Plan, bad, carry, look, own
+from candlecalc.workbook.columns import FIRST_ROW, Column, Look, Place, Plan, bad, carry, look, own, same
 
 
 @dataclass(frozen=True)
@@ -99,9 +99,10 @@ def entry_tab(
     *,
     twice: tuple[str, ...] = (),
     checks: tuple[Check, ...] = (),
+    required: tuple[str, ...] = (),
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
-    required = tuple(field.key for field in table.fields if field.required)
+    required = required or tuple(field.key for field in table.fields if field.required)
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     columns["mend"] = Mend(head="To mend", fields=table.fields, twice=twice or (table.fields[0].key,), when=())
     columns["ready"] = Ready(head="Ready", required=required, when=())
@@ -120,8 +121,9 @@ class ReadyThere(Column):
     width: float = 7
 
     def expression(self, plan: Plan, place: Place) -> str:
-        # Compared rather than carried: LibreOffice may hand on a text not yet worked out as 0.
-        return f'IF({carry(self.table, "ready")(plan, place)}=1,1,"")'
+        # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice
+        # leaves a row a pass behind where two tabs read each other through whole columns.
+        return f'IF({same(self.table, "ready")(plan, place)}=1,1,"")'
 
 
 def follows(table: str, key: str, head: str, width: float = 33) -> dict[str, Field | Column]:
