@@ -70,6 +70,8 @@ def _do(desktop, path, edits=((),), save=None, kind=None):
     if book is None or not hasattr(book, "Sheets"):
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
     try:
+        # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
+        book.enableAutomaticCalculation(False)
         if save is None:
             return [_after(book, changes) for changes in edits]
         _type(book, edits[0])
