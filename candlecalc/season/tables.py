@@ -98,6 +98,7 @@ MATERIALS = Table(
         Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", _term(terms.Limit)),
         Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", TEMPERATURE),
         Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS),
+        Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True),
     ),
     room=200,
     purpose="What you buy, what it costs, and what its data sheet says.",
