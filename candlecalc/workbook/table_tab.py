@@ -126,7 +126,7 @@ class ReadyThere(Column):
         return f'IF({same(self.table, "ready")(plan, place)}=1,1,"")'
 
 
-def follows(table: str, key: str, head: str, width: float = 33) -> dict[str, Field | Column]:
+def follows(table: str, key: str, head: str, width: float = 35) -> dict[str, Field | Column]:
     """The first columns of a tab whose rows go with the rows of a table that people type."""
     product: Look = look(head, carry(table, key), width=width)
     return {key: product, "ready": ReadyThere(head="Ready", table=table, when=())}

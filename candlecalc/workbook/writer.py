@@ -180,7 +180,7 @@ def _format_of(column: Field | Column) -> str:
 def _width(key: str, column: Field | Column, shown: str) -> float:
     if column.width:
         return column.width
-    if isinstance(column, Field) and column.name:
+    if isinstance(column, Field) and (column.name or column.of):
         return NAME_LENGTH + 3
     head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
     # Wide enough for the longest word, and for the head in at most three lines.

@@ -16,7 +16,7 @@ COUNT = Field(
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 
-WIDTHS = {"A": 36, "B": 12, "C": 12, "D": 12, "E": 11, "F": 13, "G": 11, "H": 10, "I": 15, "J": 15}
+WIDTHS = {"A": 44, "B": 12, "C": 12, "D": 12, "E": 11, "F": 13, "G": 11, "H": 10, "I": 15, "J": 15}
 # Rows of the card.
 TITLE, PICK, ENOUGH, POTS, WEIGH = 1, 3, 4, 5, 8
 COUNTING = WEIGH + len(WEIGHED) + 3

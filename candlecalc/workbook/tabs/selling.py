@@ -12,7 +12,7 @@ TAB = TableTab(
     PRICES.room,
     {
         **follows("prices", "product", "Product"),
-        "place": look("Place", carry("prices", "place"), width=26),
+        "place": look("Place", carry("prices", "place"), width=35),
         "product_row": row_of("Product, row", "recipes", carry("prices", "product")),
         "place_row": row_of("Place, row", "places", carry("prices", "place")),
         "full": look("Full cost, {money}", at("costing", "full", "product_row"), "money"),
