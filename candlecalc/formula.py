@@ -48,9 +48,9 @@ class Term:
         if self.low <= -LARGEST:
             return "any amount" + unit
         if self.high < LARGEST:
-            start = f"more than {self.low:g} up" if self.above else f"{self.low:g}"
-            return f"{what}{start} to {self.high:g}{unit}"
-        return f"{what}more than {self.low:g}{unit}" if self.above else f"{what}{self.low:g} or more{unit}"
+            start = f"more than {_plain(self.low)} up" if self.above else f"{_plain(self.low)}"
+            return f"{what}{start} to {_plain(self.high)}{unit}"
+        return f"{what}more than {_plain(self.low)}{unit}" if self.above else f"{what}{_plain(self.low)} or more{unit}"
 
     def takes(self, value: float) -> bool:
         """Whether a plain number is in range."""
@@ -324,6 +324,11 @@ def _documented(formula: Formula) -> str:
     lines += [f"    Where not: {words}." for words in formula.requires.values()]
     lines += ["", "References", "----------", formula.source]
     return "\n".join(lines)
+
+
+def _plain(limit: float) -> str:
+    # A limit of a million reads so, and not as 1e+06.
+    return f"{limit:g}" if abs(limit) < 1e5 else f"{limit:.0f}"
 
 
 def _float(value: Any) -> float:

@@ -26,6 +26,7 @@ NUMBERS = {
     "words": "General",
     "row": "0_)",
     "count": "#,##0.##########_)",
+    "fine_weight": "#,##0.000_)",
     "pieces": "#,##0_)",
     "quantity": "#,##0.00_)",
     "unit_cost": "#,##0.0000_)",

@@ -148,6 +148,6 @@ def write_changes(draft: Draft) -> None:
             value = first[column - 1] if row == FIRST_ROW else None
             draft.put(sheet.cell(row, column), value, "entry", "date" if column == 1 else "text")
     mark_up(sheet, "Changes_list", list(CHANGES), FIRST_ROW + 39)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:C{FIRST_ROW + 39}"
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:E{FIRST_ROW + 39}"
     draft.master(sheet, "input")
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
