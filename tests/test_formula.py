@@ -119,7 +119,7 @@ def test_a_range_may_leave_its_end_out():
 
 
 def test_a_count_is_a_whole_number():
-    with refused("yield_of: good is 2.5; it takes whole numbers 0 to 1e+06."):
+    with refused("yield_of: good is 2.5; it takes whole numbers 0 to 1000000."):
         yield_of(good=2.5, made=5)
 
 
