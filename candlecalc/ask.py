@@ -83,16 +83,36 @@ def answer(formula: Formula, given: Mapping[str, Any]) -> list[str]:
     per = ""
     if formula.result.unit == "money per unit":
         given, per = _without_pack_unit(formula, given)
-    result = formula.call(**given)
-    unit = _unit_asked(formula, given)
+    rows = formula.rows(formula.call(**given))
     digits = int(float(given.get("digits", 2)))
-    return [shown(one, formula.result, unit, digits, per) for one in (result if formula.result.many else [result])]
+    terms = formula.fields or {"": formula.result}
+    unit = {name: _unit_asked(formula, term, given) for name, term in terms.items()}
+    words = [
+        [shown(value, term, unit[name], digits, per) for (name, term), value in zip(terms.items(), row, strict=True)]
+        for row in rows
+    ]
+    if not formula.fields:
+        return [word for row in words for word in row]
+    if formula.result.many:
+        return _columns([list(formula.fields), *words])
+    return [line for name, word in zip(formula.fields, words[0], strict=True) for line in _answered(name, word)]
+
+
+def _answered(name: str, words: str) -> list[str]:
+    return textwrap.wrap(f"{name.replace('_', ' ')}: {words}", WIDTH, subsequent_indent="  ")
+
+
+def _columns(rows: list[list[str]]) -> list[str]:
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    return ["  ".join(f"{word:{width}}" for word, width in zip(row, widths, strict=True)).rstrip() for row in rows]
 
 
 def shown(value: Any, term: Term, unit: str = "", digits: int = 2, per: str = "unit") -> str:
     """A result in words: `0.70 oz (19.8 g)`, `9.1% of total weight`, `24`."""
-    if isinstance(value, str):
-        return value
+    if value is None:
+        return "-"
+    if not term.counts:
+        return str(value)
     if term.unit in units.DIMENSIONS:
         return _measure(value, term.unit, unit)
     if term.unit.startswith("of "):
@@ -141,8 +161,9 @@ def page(formula: Formula) -> list[str]:
         lines += [*textwrap.wrap(paragraph, WIDTH, break_on_hyphens=False), ""]
     for argument in formula.arguments.values():
         lines += _entry(argument.name, _range(argument.term) + _default(argument), argument.term.help)
-    lines += ["", *_entry("result", _range(formula.result), formula.result.help), ""]
-    lines += _heading("formula", _broken(native.spell(formula.native)) if formula.native else ["not a cell formula"])
+    lines += ["", *_entry("result", formula.gives, formula.result.help)]
+    lines += [line for name, term in formula.fields.items() for line in _entry(name, _range(term), term.help)] + [""]
+    lines += _heading("formula", _broken(native.spell(formula.native)) if formula.native else [formula.no_native])
     for words in formula.requires.values():
         lines += _heading("where", _wrapped(words))
     lines += _heading("source", _wrapped(formula.source))
@@ -163,6 +184,8 @@ def default_of(argument: Argument) -> str | None:
     """What stands for an argument left out, as text."""
     if not argument.optional:
         return None
+    if argument.default is None:
+        return "blank"
     return argument.default if isinstance(argument.default, str) else f"{argument.default:g}"
 
 
@@ -202,10 +225,20 @@ def _goes_on(before: str, word: str) -> bool:
 
 def _value(argument: Argument, text: Any) -> Any:
     """A text as the declaration takes it: a list cut into its parts, a choice in its own spelling."""
+    if argument.term.text or argument.term.unit == "date":
+        return text  # commas and semicolons are its own
     if argument.term.many:
-        return [part for piece in text for part in _parts(argument.name, piece)]
+        return [_number(argument.term, part) for piece in text for part in _parts(argument.name, piece)]
     spelled = {choice.lower(): choice for choice in argument.term.choices}
     return spelled.get(text.lower(), text)
+
+
+def _number(term: Term, text: str) -> Any:
+    """At the terminal all is text: a bare number in a list is one."""
+    with suppress(ValueError):
+        value, unit = units.read(text, term.unit)
+        return text if unit else value
+    return text
 
 
 def _parts(name: str, text: str) -> list[str]:
@@ -237,13 +270,13 @@ def _measured(text: str) -> tuple[float, str]:
     return 0.0, ""
 
 
-def _unit_asked(formula: Formula, given: Given) -> str:
+def _unit_asked(formula: Formula, result: Term, given: Given) -> str:
     """The unit of the first argument that measures the same kind of thing as the result, where it has one."""
     for name, value in given.items():
         term = formula.arguments[name].term
         for text in value if isinstance(value, list) else [value]:
-            alike = term.unit in units.DIMENSIONS and units.kind_of(term.unit) == units.kind_of(formula.result.unit)
-            unit = units.read(text, term.unit).unit if alike else ""
+            alike = term.unit in units.DIMENSIONS and units.kind_of(term.unit) == units.kind_of(result.unit)
+            unit = units.read(text, term.unit).unit if alike and isinstance(text, str) else ""
             if unit:
                 return unit
     return ""
@@ -363,7 +396,9 @@ def _data(formula: Formula) -> dict[str, object]:
         "purpose": purpose,
         "arguments": [_argument_data(argument) for argument in formula.arguments.values()],
         "result": _term_data(formula.result),
+        "fields": [{"name": name, **_term_data(term)} for name, term in formula.fields.items()],
         "formula": native.spell(formula.native) if formula.native else None,
+        "no formula because": formula.no_native or None,
         "requires": list(formula.requires.values()),
         "source": formula.source,
         "example": example,

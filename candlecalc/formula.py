@@ -9,9 +9,24 @@ import math
 import numbers
 import re
 from dataclasses import dataclass, field
+from datetime import date
 from decimal import Decimal
-from typing import Any, Callable, Dict, List, Mapping, Optional, Tuple, TypeVar, Union, get_type_hints
+from typing import (
+    Any,
+    Callable,
+    Dict,
+    List,
+    Mapping,
+    Optional,
+    Tuple,
+    TypeVar,
+    Union,
+    get_args,
+    get_origin,
+    get_type_hints,
+)
 
+import candlecalc.days as days
 import candlecalc.native as language
 import candlecalc.units as units
 
@@ -26,7 +41,10 @@ Function = TypeVar("Function", bound=Callable[..., Any])
 
 @dataclass(frozen=True)
 class Term:
-    """A quantity of the trade: what it is, the unit its numbers are in, and the range it takes."""
+    """A quantity of the trade: what it is, the unit its numbers are in, and the range it takes.
+
+    The unit "date" is a day of the calendar: a `datetime.date` in `calc`, a serial number in a cell.
+    """
 
     unit: str
     help: str
@@ -37,12 +55,22 @@ class Term:
     hint: str = ""  # the likely slip, shown only where a hundredth of the value would be taken
     many: bool = False
     choices: Tuple[str, ...] = ()
+    text: bool = False  # words as they are typed
+    blank: bool = False  # a blank is taken, and is None in `calc`
 
     @property
     def range(self) -> str:
         """The range in words, as messages and help show it: "0 to 0.5 of wax weight"."""
+        return self._range + (" or blank" if self.blank else "")
+
+    @property
+    def _range(self) -> str:
         if self.choices:
             return " or ".join(f'"{choice}"' for choice in self.choices)
+        if self.text:
+            return "text"
+        if self.unit == "date":
+            return 'a date such as "2026-03-14"'
         unit = {"": "", "money": ""}.get(self.unit, f" {self.unit}")
         what = "whole numbers " if self.whole else ""
         if self.low <= -LARGEST:
@@ -52,17 +80,30 @@ class Term:
             return f"{what}{start} to {_plain(self.high)}{unit}"
         return f"{what}more than {_plain(self.low)}{unit}" if self.above else f"{what}{_plain(self.low)} or more{unit}"
 
+    @property
+    def counts(self) -> bool:
+        """Whether its values are numbers, neither words nor dates."""
+        return not (self.choices or self.text or self.unit == "date")
+
     def takes(self, value: float) -> bool:
         """Whether a plain number is in range."""
         inside = self.low < value <= self.high if self.above else self.low <= value <= self.high
         return inside and (not self.whole or value == int(value))
 
-    def read(self, value: object) -> Union[float, str]:
+    def gives(self, value: Any) -> bool:
+        """Whether a result, or one of a list of results, is what the term says."""
+        if value is None:
+            return self.blank
+        if self.counts:
+            return self.takes(value)
+        return isinstance(value, date if self.unit == "date" else str)
+
+    def read(self, value: object) -> Any:
         """One value as given, as `calc` takes it; a ValueError says what is allowed."""
-        if self.choices:
-            if isinstance(value, str) and value in self.choices:
-                return value
-            raise ValueError(f"is {_shown(value)}; it takes {self.range}")
+        if self.blank and _blank(value):
+            return None
+        if not self.counts:
+            return self._read_words(value)
         if isinstance(value, str):
             try:
                 number = units.read(value, self.unit).value
@@ -75,6 +116,23 @@ class Term:
         if not self.takes(number):
             raise ValueError(f"is {_shown(value)}; it takes {self.range}.{self._slip(number)}")
         return number
+
+    def _read_words(self, value: object) -> Any:
+        if self.unit == "date":
+            day = days.read(value)
+            if day:
+                return day
+        elif self.choices:
+            # As spreadsheets compare words: "Value" is "value".
+            for choice in self.choices:
+                if isinstance(value, str) and value.strip().lower() == choice.lower():
+                    return choice
+        elif isinstance(value, str) and value.strip():
+            return value.strip()
+        elif isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value):
+            # A cell makes a number of "5" by itself; it was typed as text.
+            return f"{value:.15g}"
+        raise ValueError(f"is {_shown(value)}; it takes {self.range}")
 
     def _slip(self, value: float) -> str:
         # A load of 1 may be a slip for 100 % as well as for 1 %: no guess from 1 down.
@@ -103,14 +161,14 @@ class Argument:
 
     def _read_list(self, value: object) -> List[Any]:
         # Blanks at the end of a range are room to grow; a blank inside it is a value forgotten.
-        cells = _flat(value)
+        cells = _line(value)
         while cells and _blank(cells[-1]):
             cells.pop()
-        if not cells:
+        if not cells and not self.term.blank:
             raise ValueError(f"is empty; it takes a list, each {self.term.range}")
         read: List[Any] = []
         for position, cell in enumerate(cells, start=1):
-            if _blank(cell):
+            if _blank(cell) and not self.term.blank:
                 raise ValueError(
                     f"is blank at place {position} of {len(cells)}; only blanks at the end are passed over"
                 )
@@ -118,6 +176,9 @@ class Argument:
                 read.append(self.term.read(cell))
             except ValueError as problem:
                 raise ValueError(f"at place {position} {problem}") from None
+            # Totals pass over a number that is text, so the maker's own sums would differ from ours.
+            if self.term.counts and isinstance(cell, str) and not units.read(cell, self.term.unit).unit:
+                raise ValueError(f'at place {position} is the text "{cell}"; it takes a number, or one with its unit')
         return read
 
 
@@ -132,6 +193,8 @@ class Formula:
     result: Term
     source: str
     native: Optional[language.Node]
+    no_native: str = ""  # why no cell formula says it
+    fields: Dict[str, Term] = field(default_factory=dict)  # of a result that is a row, or rows, of several values
     requires: Dict[str, str] = field(default_factory=dict)
     summary: str = ""
     checked: Callable[..., Any] = repr
@@ -157,15 +220,38 @@ class Formula:
             result = self.bare(**values)
         except ArithmeticError:
             raise ValueError(f"{self.name}: these values have no answer ({_listed(values)})") from None
-        for number in result if self.result.many else [result]:
-            if not self.result.choices and not self.result.takes(number):
-                raise ValueError(
-                    f"{self.name}: the result would be {number:.6g}; it must be {self.result.range} ({_listed(values)})"
-                )
+        for row in result if self.result.many else [result]:
+            for name, term, value in self._values(row):
+                if not term.gives(value):
+                    raise ValueError(
+                        f"{self.name}: {name} would be {_shown(value)}; it must be {term.range} ({_listed(values)})"
+                    )
         return result
 
-    def _together(self, values: Mapping[str, Any]) -> List[str]:
-        lengths = {name: len(value) for name, value in values.items() if self.arguments[name].term.many}
+    @property
+    def gives(self) -> str:
+        """What comes out, in words: its range, or the fields of its row."""
+        many = "list, each " if self.result.many else ""
+        return many + (f"a row of {', '.join(self.fields)}" if self.fields else self.result.range)
+
+    def rows(self, result: Any) -> List[List[Any]]:
+        """A result as rows of values: one value, a list down a column, or a row of fields each."""
+        rows = result if self.result.many else [result]
+        return [list(row) if self.fields else [row] for row in rows]
+
+    def _values(self, row: Any) -> List[Tuple[str, Term, Any]]:
+        if not self.fields:
+            return [("the result", self.result, row)]
+        return [(name, term, getattr(row, name)) for name, term in self.fields.items()]
+
+    def _together(self, values: Dict[str, Any]) -> List[str]:
+        lists = {name: value for name, value in values.items() if self.arguments[name].term.many}
+        longest = max(map(len, lists.values()), default=0)
+        for name, value in lists.items():
+            # Blanks at the end were passed over; where a blank is a value they come back.
+            if self.arguments[name].term.blank:
+                value += [None] * (longest - len(value))
+        lengths = {name: len(value) for name, value in lists.items()}
         if len(set(lengths.values())) > 1:
             return ["lists of one length are wanted: " + ", ".join(f"{name} has {n}" for name, n in lengths.items())]
         return [
@@ -179,7 +265,7 @@ REGISTRY: Dict[str, Formula] = {}
 
 
 def formula(
-    *, source: str, native: Optional[str] = None, requires: Optional[Dict[str, str]] = None
+    *, source: str, native: Optional[str] = None, no_native: str = "", requires: Optional[Dict[str, str]] = None
 ) -> Callable[[Function], Function]:
     """Declare a function of the trade.
 
@@ -187,11 +273,12 @@ def formula(
     ----------
     source : where the formula comes from, or "common practice, no source"
     native : the same in the native language (`candlecalc.native`), where a spreadsheet can say it
+    no_native : why it cannot, where the answer is one value all the same
     requires : what arguments ask of each other, a condition in the native language with its words
     """
 
     def declare(bare: Function) -> Function:
-        declared = _build(bare, source, native, requires or {})
+        declared = _build(bare, source, native, no_native, requires or {})
         if declared.name in REGISTRY:
             raise TypeError(f"{declared.name} is declared twice")
         REGISTRY[declared.name] = declared
@@ -205,14 +292,18 @@ def find(function: Union[str, Callable[..., Any]]) -> Formula:
     return REGISTRY[function if isinstance(function, str) else function.__name__]
 
 
-def _build(bare: Callable[..., Any], source: str, native: Optional[str], requires: Dict[str, str]) -> Formula:
+def _build(
+    bare: Callable[..., Any], source: str, native: Optional[str], no_native: str, requires: Dict[str, str]
+) -> Formula:
     hints = get_type_hints(bare, include_extras=True)
     signature = inspect.signature(bare)
     arguments = {
         name: Argument(name, _term(bare, name, hints), parameter.default)
         for name, parameter in signature.parameters.items()
     }
-    result = _term(bare, "return", hints)
+    result, fields = _result(bare, hints)
+    if not native and (result.many or fields):
+        no_native = no_native or "its answer is several cells"
     tree = language.parse(native) if native else None
     conditions = [language.parse(condition) for condition in requires]
     _check_declaration(bare, arguments, ([tree] if tree else []) + conditions)
@@ -224,6 +315,8 @@ def _build(bare: Callable[..., Any], source: str, native: Optional[str], require
         result=result,
         source=source,
         native=tree,
+        no_native=no_native,
+        fields=fields,
         requires=requires,
         summary=(inspect.getdoc(bare) or "").partition("\n")[0],
     )
@@ -247,6 +340,18 @@ def _term(bare: Callable[..., Any], name: str, hints: Mapping[str, Any]) -> Term
     raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
 
 
+def _result(bare: Callable[..., Any], hints: Mapping[str, Any]) -> Tuple[Term, Dict[str, Term]]:
+    """The term of a result; of a NamedTuple, or a list of them, the terms of its fields as well."""
+    hint = hints.get("return")
+    many = get_origin(hint) is list
+    row: Any = get_args(hint)[0] if many else hint
+    if not hasattr(row, "_fields"):
+        return _term(bare, "return", hints), {}
+    inside = get_type_hints(row, include_extras=True)
+    fields = {name: _term(bare, name, inside) for name in row._fields}
+    return Term("", (inspect.getdoc(row) or "").partition("\n")[0], text=True, many=many), fields
+
+
 def _check_declaration(bare: Callable[..., Any], arguments: Dict[str, Argument], trees: List[language.Node]) -> None:
     for name, argument in arguments.items():
         if CELL_LIKE.fullmatch(name):
@@ -268,12 +373,13 @@ def _guarded(formula: Formula, conditions: List[language.Node]) -> Callable[...,
     `Formula.call`, which decides, and refuses with every reason.
     """
     names = list(formula.arguments)
-    if formula.result.many or any(argument.term.many for argument in formula.arguments.values()):
+    plain = formula.result.counts or formula.result.choices
+    if not plain or formula.result.many or formula.result.blank or not all(map(_quick, formula.arguments.values())):
         test, inside = "False", "True"
     else:
         test = " and ".join(_inline(a.name, a.term, f"_{a.name}") for a in formula.arguments.values())
         test = " and ".join([test] + [f"({language.python(tree)})" for tree in conditions])
-        inside = "True" if formula.result.choices or formula.result.many else _limits("_result", formula.result)
+        inside = "True" if formula.result.choices else _limits("_result", formula.result)
     given = ", ".join(
         f"{name}=_default_{name}" if argument.optional else name for name, argument in formula.arguments.items()
     )
@@ -298,6 +404,11 @@ def {formula.name}({given}):
     return checked
 
 
+def _quick(argument: Argument) -> bool:
+    term = argument.term
+    return not (term.many or term.blank or term.text or term.unit == "date")
+
+
 def _inline(name: str, term: Term, choices: str) -> str:
     if term.choices:
         return f"{name}.__class__ is str and {name} in {choices}"
@@ -318,8 +429,9 @@ def _documented(formula: Formula) -> str:
         default = f"; {argument.default!r} if left out" if argument.optional else ""
         many = "list, each " if argument.term.many else ""
         lines += [f"{argument.name} : {many}{argument.term.range}{default}", f"    {argument.term.help}"]
-    many = "list, each " if formula.result.many else ""
-    lines += ["", "Returns", "-------", f"{many}{formula.result.range}", f"    {formula.result.help}"]
+    lines += ["", "Returns", "-------", formula.gives, f"    {formula.result.help}"]
+    for name, term in formula.fields.items():
+        lines += [f"{name} : {term.range}", f"    {term.help}"]
     lines += ["", "Raises", "------", "ValueError", "    Where an argument or the result is out of its range."]
     lines += [f"    Where not: {words}." for words in formula.requires.values()]
     lines += ["", "References", "----------", formula.source]
@@ -338,12 +450,16 @@ def _float(value: Any) -> float:
         return math.inf
 
 
-def _flat(value: object) -> List[object]:
+def _line(value: object) -> List[Any]:
     """A list, a column or a row of cells, as a flat list."""
-    if isinstance(value, str) or not hasattr(value, "__iter__"):
-        return [value]
-    cells = list(value)
-    return [cell for row in cells for cell in _flat(row)]
+    rows = [_cells(row) for row in _cells(value)]
+    if len(rows) > 1 and any(len(row) > 1 for row in rows):
+        raise ValueError(f"is a block of {len(rows)} rows; it takes one column or one row")
+    return [cell for row in rows for cell in row]
+
+
+def _cells(value: Any) -> List[Any]:
+    return [value] if isinstance(value, str) or not hasattr(value, "__iter__") else list(value)
 
 
 def _blank(cell: object) -> bool:
@@ -359,6 +475,8 @@ def _blank(cell: object) -> bool:
 def _shown(value: object) -> str:
     if isinstance(value, str):
         return f'"{value}"'
+    if isinstance(value, date):
+        return value.isoformat()
     if isinstance(value, bool) or value is None:
         return "blank" if value is None else str(value).upper()
     return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else repr(value)

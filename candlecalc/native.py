@@ -31,6 +31,12 @@ FUNCTIONS: Dict[str, Callable[..., object]] = {
     "SUMPRODUCT": lambda *lists: math.fsum(math.prod(row) for row in zip(*lists)),
     "TAN": math.tan,
 }
+# What a cell formula may use besides. Python needs no meaning for them: conditions do without.
+SHEET_ONLY = frozenset(
+    ["ABS", "AVERAGE", "CEILING", "CHOOSE", "COUNT", "COUNTIF", "DEVSQ", "EXACT", "FLOOR", "IF", "INTERCEPT", "LARGE"]
+    + ["LOG10", "MOD", "NORMSDIST", "NORMSINV", "POISSON", "RSQ", "ROUNDDOWN", "ROUNDUP", "SIN", "SLOPE", "SMALL"]
+    + ["STDEV", "STEYX", "SUMIF", "SUMSQ", "TINV", "TRUNC", "VAR", "WEEKDAY", "WORKDAY"]
+)
 COMPARISONS = {"=": "==", "<>": "!=", "<": "<", ">": ">", "<=": "<=", ">=": ">="}
 STRENGTH = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 5}
 NEGATION, ATOM = 4, 6
@@ -128,6 +134,9 @@ def spell(node: Node) -> str:
 
 def python(node: Node) -> str:
     """The tree as a Python expression in the same names (functions by `FUNCTIONS`)."""
+    beyond = sorted({part.function for part in walk(node) if isinstance(part, Call)} & SHEET_ONLY)
+    if beyond:
+        raise ValueError(f"{', '.join(beyond)}: for cells only, not for a condition")
     return _spell(node, excel=False)
 
 
@@ -252,8 +261,9 @@ class _Reader:
         raise ValueError(f"{self.text!r}: {word or 'the end'!r} stands where a value is wanted")
 
     def call(self, function: str) -> Node:
-        if function not in FUNCTIONS:
-            raise ValueError(f"{self.text!r}: {function} is not one of {', '.join(sorted(FUNCTIONS))}")
+        if function not in FUNCTIONS and function not in SHEET_ONLY:
+            known = ", ".join(sorted(SHEET_ONLY.union(FUNCTIONS)))
+            raise ValueError(f"{self.text!r}: {function} is not one of {known}")
         self.expect("(")
         arguments: List[Node] = []
         if self.word != ")":

@@ -27,6 +27,10 @@ def scales_with(name: str, unit: str) -> bool:
     """
     formula = REGISTRY[name]
     powers = EXPONENTS[unit]
+    if formula.fields or not all(
+        argument.term.counts or argument.term.choices for argument in formula.arguments.values()
+    ):
+        return False  # nothing to draw, or nothing to scale
     if not any(_power(argument.term, powers) for argument in formula.arguments.values()):
         return not _power(formula.result, powers)
     for seed in range(3):

@@ -6,6 +6,7 @@ samples(declared, n)   the same n lists of arguments each time: the ends of each
 
 import math
 import random
+from datetime import date, timedelta
 from itertools import islice
 
 from hypothesis import strategies as st
@@ -31,12 +32,16 @@ def samples(declared, count):
 def _values(term):
     if term.choices:
         return st.sampled_from(term.choices)
+    if term.unit == "date":
+        return st.dates(*limits(term))
     low, high = limits(term)
     return st.integers(int(low), int(high)).map(float) if term.whole else st.floats(low, high)
 
 
 def limits(term):
-    """The ends of a term's range as numbers to try, both inside it."""
+    """The ends of a term's range as values to try, both inside it."""
+    if term.unit == "date":
+        return date(2020, 1, 1), date(2039, 12, 31)
     low = -MOST if term.low <= -LARGEST else term.low + LEAST * term.above
     return low, min(term.high, MOST)
 
@@ -90,6 +95,8 @@ def _one(term, chance):
     if term.choices:
         return chance.choice(term.choices)
     low, high = limits(term)
+    if term.unit == "date":
+        return low + timedelta(days=chance.randint(0, (high - low).days))
     if term.whole:
         return float(round(_between(low, high, chance)))
     # As a maker types them: a few decimals, sums and weights rarely in the thousands.

@@ -79,7 +79,7 @@ REFUSED = [
     ("-a^2", r"write 0-x\^2 or \(-x\)\^2"),
     ("a*-b^2", r"write 0-x\^2 or \(-x\)\^2"),
     ("2^3^2", r"use parentheses between two \^"),
-    ("CELL(a)", "CELL is not one of AND, EXP, "),
+    ("CELL(a)", "CELL is not one of ABS, AND, "),
     ("OFFSET(a,1,1)", "OFFSET is not one of"),
     ("a b", "'b' is left over"),
     ("a<b<c", "'<' is left over"),

@@ -99,7 +99,7 @@ def write_functions(draft: Draft) -> None:
             formula.subject,
             formula.summary,
             arguments,
-            formula.result.range,
+            formula.gives,
             _pasted(formula),
             formula.source,
         )
