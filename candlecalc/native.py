@@ -33,8 +33,37 @@ FUNCTIONS: Dict[str, Callable[..., object]] = {
 }
 # What a cell formula may use besides. Python needs no meaning for them: conditions do without.
 SHEET_ONLY = frozenset(
-    ["ABS", "AVERAGE", "CEILING", "CHOOSE", "COUNT", "COUNTIF", "DEVSQ", "EXACT", "FLOOR", "IF", "INTERCEPT", "LARGE"]
-    + ["LOG10", "MOD", "NORMSDIST", "NORMSINV", "POISSON", "RSQ", "ROUNDDOWN", "ROUNDUP", "SIN", "SLOPE", "SMALL"]
+    [
+        "ABS",
+        "AVERAGE",
+        "CEILING",
+        "CHOOSE",
+        "COUNT",
+        "COUNTA",
+        "COUNTIF",
+        "DEVSQ",
+        "EXACT",
+        "FLOOR",
+        "IF",
+        "IFERROR",
+        "INTERCEPT",
+        "LARGE",
+    ]
+    + [
+        "LOG10",
+        "MATCH",
+        "MOD",
+        "NA",
+        "NORMSDIST",
+        "NORMSINV",
+        "POISSON",
+        "RSQ",
+        "ROUNDDOWN",
+        "ROUNDUP",
+        "SIN",
+        "SLOPE",
+        "SMALL",
+    ]
     + ["STDEV", "STEYX", "SUMIF", "SUMSQ", "TINV", "TRUNC", "VAR", "WEEKDAY", "WORKDAY"]
 )
 COMPARISONS = {"=": "==", "<>": "!=", "<": "<", ">": ">", "<=": "<=", ">=": ">="}
