@@ -12,10 +12,10 @@ ROOT = Path(__file__).resolve().parent.parent
 SCRIPT = """
 import doctest, importlib, pkgutil, sys
 sys.path.insert(0, sys.argv[1])
-import candlecalc.calc, candlecalc.rounding
+import candlecalc.calc, candlecalc.rounding, candlecalc.statistics
 from candlecalc.formula import REGISTRY
 
-modules = [candlecalc.rounding] + [
+modules = [candlecalc.rounding, candlecalc.statistics] + [
     importlib.import_module("candlecalc.calc." + found.name) for found in pkgutil.iter_modules(candlecalc.calc.__path__)
 ]
 failed = sum(doctest.testmod(module).failed for module in modules)
