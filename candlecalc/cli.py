@@ -142,28 +142,53 @@ def ask(name: str | None, values: tuple[str, ...]) -> None:
             raise click.UsageError("name a function; candlecalc functions lists them")
 
 
+@main.command(context_settings={"ignore_unknown_options": True})
+@click.argument("name")
+@click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=CELL]...")
+@click.option("--bare", is_flag=True, help="Without the tests that give #N/A for what is out of range.")
+def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
+    """Write a function as a formula to paste into your own sheet.
+
+    Give each argument a cell (wax=B4), a range for a list (prices=B4:B12), a
+    name of your own, or a value. Numbers in the cells are in the unit that
+    `candlecalc functions NAME` states.
+    """
+    from candlecalc import ask as asking
+    from candlecalc.faces.pasted import pasted
+
+    with _told():
+        click.echo(pasted(asking.function(name), values, bare))
+
+
 @main.command()
 @click.argument("name", required=False)
 @click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
-def functions(name: str | None, words: str | None, as_json: bool) -> None:
+@click.option("--markdown", is_flag=True, help="Write the page of all functions.")
+def functions(name: str | None, words: str | None, as_json: bool, markdown: bool) -> None:
     """List the functions, or tell all about one.
 
     NAME tells what one is for, what it takes, its cell formula, its source
     and an example.
     """
     from candlecalc import ask as asking
+    from candlecalc.faces import reference
 
-    if name and words:
-        raise click.UsageError("give a NAME or --find, not both")
+    if bool(name) + bool(words) + markdown > 1:
+        raise click.UsageError("give a NAME, --find or --markdown, one of them")
+    if markdown:
+        from candlecalc.faces.page import page
+
+        click.echo(page(), nl=False)
+        return
     with _told():
-        chosen = [asking.function(name)] if name else asking.find(words) if words else asking.every()
+        chosen = [asking.function(name)] if name else reference.find(words) if words else reference.every()
         if not chosen:
             raise Problem(f'no function answers to "{words}"')
         if as_json:
-            click.echo(asking.as_json(chosen))
+            click.echo(reference.as_json(chosen))
         else:
-            _print(asking.page(chosen[0]) if name else asking.found(words) if words else asking.listing())
+            _print(reference.page(chosen[0]) if name else reference.found(words) if words else reference.listing())
 
 
 def _menu(context: click.Context) -> None:
@@ -189,10 +214,11 @@ def _choice(choices: list[str]) -> int:
 
 def _lead_to_an_answer() -> None:
     from candlecalc import ask as asking
+    from candlecalc.faces import reference
 
     found: list[Formula] = []
     while not found:
-        found = asking.find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
+        found = reference.find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
         if not found:
             click.echo("No function answers to that; try other words.")
     formula = found[_choice([f"{formula.name}: {formula.summary}" for formula in found])]
@@ -202,6 +228,7 @@ def _lead_to_an_answer() -> None:
 
 def _value_for(argument: "Argument") -> Any:
     from candlecalc import ask as asking
+    from candlecalc.faces import reference
 
     def read(text: str) -> Any:
         try:
@@ -209,7 +236,7 @@ def _value_for(argument: "Argument") -> Any:
         except ValueError as problem:
             raise click.BadParameter(str(problem)) from None
 
-    return click.prompt(asking.prompt_for(argument), default=asking.default_of(argument), value_proc=read)
+    return click.prompt(asking.prompt_for(argument), default=reference.default_of(argument), value_proc=read)
 
 
 def _print(lines: list[str]) -> None:

@@ -3,6 +3,7 @@
 Text and TRUE stand above every number in a spreadsheet's order, so the upper limit catches them too.
 """
 
+import re
 from itertools import combinations
 from typing import List, Mapping, Optional
 
@@ -30,7 +31,8 @@ def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node]
     # What arguments ask of each other is worked out only where each is in its own range.
     asked = [Call("NOT", (language.parse(condition),)) for condition in formula.requires]
     guard = _unless([language.replace(test, given) for test in asked], guard)
-    tests = [test for name in values for test in _tests(formula.arguments[name])] + _lengths(formula)
+    tests = [test for name, node in values.items() if not _typed(node) for test in _tests(formula.arguments[name])]
+    tests += _lengths(formula)
     guard = _unless([language.replace(language.parse(test), given) for test in tests], guard)
     return guard if _always(formula.native) else Call("IFERROR", (guard, REFUSED))
 
@@ -42,6 +44,11 @@ def default(argument: Argument) -> Node:
     if isinstance(argument.default, str):
         return Leaf(f'"{argument.default}"')
     return Leaf('""' if argument.default is None else language.number(argument.default))
+
+
+def _typed(node: Node) -> bool:
+    """Whether a value stands in the formula itself: it was in range when it was put there."""
+    return isinstance(node, Leaf) and bool(re.fullmatch(r'-?[0-9.]+|".*"', node.text))
 
 
 def _tests(argument: Argument) -> List[str]:

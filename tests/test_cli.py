@@ -17,6 +17,7 @@ from click.testing import CliRunner
 
 from candlecalc import __version__, ask, cli
 from candlecalc.cli import main
+from candlecalc.faces import reference
 from candlecalc.formula import REGISTRY, Argument, Term
 
 HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
@@ -80,7 +81,7 @@ def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
 @pytest.mark.parametrize("name", sorted(REGISTRY))
 def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     formula = REGISTRY[name]
-    example = ast.parse(ask._told(formula)[1][0].removeprefix(">>> "))
+    example = ast.parse(reference.told(formula)[1][0].removeprefix(">>> "))
     call = next(node for node in ast.walk(example) if isinstance(node, ast.Call) and ast.unparse(node.func) == name)
     given = {keyword.arg: ast.literal_eval(keyword.value) for keyword in call.keywords}
     result = formula.checked(**given)
@@ -123,7 +124,7 @@ WRONG = [  # words, exit code, what it says
     (["ask", "highest_on_wax", "10%", "basis=of air"], 1, 'basis is "of air"; it takes "of wax" or "of total"'),
     (["functions", "oil_for_wx"], 2, "Nearest: oil_for_wax"),
     (["functions", "--find", "zzzz"], 1, 'no function answers to "zzzz"'),
-    (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME or --find, not both"),
+    (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find or --markdown, one of them"),
     (["functions", "--fnd", "oil"], 2, "--find"),
     (["melt"], 2, "melt"),
 ]
@@ -162,14 +163,14 @@ def test_a_page_tells_all_that_is_declared_in_eighty_columns(name):
 
 def test_a_long_cell_formula_is_broken_after_a_sign_and_loses_nothing():
     form = 'MAX((cost+fixed)/(1-margin-fee*(1+tax*(basis="with a plus + in it"))),(cost+fixed+least)/(1-margin))'
-    lines = list(ask._broken(form))
+    lines = list(reference._broken(form))
     assert "".join(lines) == form
-    assert len(lines) > 1 and max(map(len, lines)) <= ask.WIDTH - 15
+    assert len(lines) > 1 and max(map(len, lines)) <= reference.WIDTH - 15
 
 
 def test_json_holds_what_the_pages_hold():
     whole = json.loads(run("functions", "--json").stdout)
-    assert [entry["name"] for entry in whole] == [formula.name for formula in ask.every()]
+    assert [entry["name"] for entry in whole] == [formula.name for formula in reference.every()]
     (one,) = json.loads(run("functions", "price_for_margin", "--json").stdout)
     assert one == next(entry for entry in whole if entry["name"] == "price_for_margin")
     assert one["arguments"][5]["choices"] == ["net", "gross"] and one["arguments"][5]["default"] == "net"
@@ -195,7 +196,7 @@ FINDS = [  # what a maker would say, the function that should be among the first
 
 @pytest.mark.parametrize(("words", "name"), FINDS)
 def test_a_function_is_found_by_a_makers_words(words, name):
-    assert name in [formula.name for formula in ask.find(words)[:3]]
+    assert name in [formula.name for formula in reference.find(words)[:3]]
     assert f"  {name} " in run("functions", "--find", words).stdout
 
 
@@ -223,9 +224,9 @@ def test_a_value_is_asked_for_until_it_is_taken(monkeypatch):
 
 def test_a_default_is_offered():
     term = Term("of the price", "what the place keeps of the price")
-    assert ask.default_of(Argument("fee", term, 0.0)) == "0"
-    assert ask.default_of(Argument("fee", term)) is None
-    assert ask.default_of(REGISTRY["fee_at"].arguments["basis"]) == "net"
+    assert reference.default_of(Argument("fee", term, 0.0)) == "0"
+    assert reference.default_of(Argument("fee", term)) is None
+    assert reference.default_of(REGISTRY["fee_at"].arguments["basis"]) == "net"
 
 
 def command(*words):
