@@ -132,6 +132,9 @@ class Term:
         elif isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value):
             # A cell makes a number of "5" by itself; it was typed as text.
             return f"{value:.15g}"
+        if self.text and isinstance(value, date):
+            made = "a sheet makes a date of words such as 1-5; type an apostrophe before them"
+            raise ValueError(f"is the date {_shown(value)}; it takes {self.range}: {made}")
         raise ValueError(f"is {_shown(value)}; it takes {self.range}")
 
     def _slip(self, value: float) -> str:
@@ -334,7 +337,9 @@ def _build(
 
 
 def _term(bare: Callable[..., Any], name: str, hints: Mapping[str, Any]) -> Term:
-    for part in getattr(hints.get(name), "__metadata__", ()):
+    hint = hints.get(name)
+    # Before Python 3.11 a default of None wraps the annotation in Optional.
+    for part in [part for each in (hint, *get_args(hint)) for part in getattr(each, "__metadata__", ())]:
         if isinstance(part, Term):
             return part
     raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")

@@ -5,7 +5,7 @@ import re
 from datetime import date, datetime, timedelta
 from decimal import Decimal
 from fractions import Fraction
-from typing import Annotated, List, NamedTuple
+from typing import Annotated, List, NamedTuple, Optional
 
 import numpy
 import pandas
@@ -433,6 +433,23 @@ def test_words_are_kept_as_typed_and_a_number_typed_as_words_is_words(empty_regi
     assert [called("  Birch "), called(5), called("1-5")] == ["Birch", "5", "1-5"]
     with refused("called: name is blank; it takes text."):
         called(None)
+
+
+@pytest.mark.parametrize("day", [date(2026, 5, 1), datetime(2026, 5, 1)])
+def test_a_date_that_a_sheet_made_of_words_is_refused_with_what_to_do(empty_registry, day):
+    @formula(source="grammar", no_native="words")
+    def called(name: Name) -> Name:
+        """The name."""
+        return name
+
+    with pytest.raises(ValueError, match="^called: name is the date 2026-05-01.*; it takes text: .* an apostrophe"):
+        called(day)
+
+
+def test_an_argument_may_be_left_blank_on_every_python(empty_registry):
+    # Python 3.9 and 3.10 see a default of None as Optional around the annotation.
+    wrapped = {"wax": Optional[Annotated[Optional[float], Term("g", "a weight", blank=True)]]}
+    assert candlecalc.formula._term(lambda wax: wax, "wax", wrapped).blank
 
 
 # Every declared function
