@@ -17,7 +17,9 @@ from candlecalc.formula import REGISTRY, Argument, Formula, Term
 from candlecalc.rounding import round_half_away
 
 DECIMALS = {"oz": 2, "lb": 3, "g": 1, "kg": 3, "ml": 1, "cl": 2, "l": 3, "fl oz": 2, "mm": 1, "cm": 2, "in": 2,
-            "C": 0, "F": 0, "min": 1, "h": 2, "g/ml": 3, "kg/m3": 0}  # fmt: skip
+            "C": 0, "F": 0, "C difference": 1, "F difference": 1, "s": 0, "min": 1, "h": 2, "g/ml": 3, "kg/m3": 0,
+            "W": 0, "kW": 2, "kJ": 1, "MJ": 3, "kWh": 3, "kJ/kg": 0, "MJ/kg": 1, "kJ/(kg C)": 2, "J/(kg C)": 0,
+            "g/h": 2, "oz/h": 3, "mm/h": 1, "in/h": 2}  # fmt: skip
 
 Given = dict[str, Any]
 

@@ -25,12 +25,30 @@ SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d"], "inch"),
     **dict.fromkeys(["c", "degc", "deg c", "\u00b0c", "celsius"], "degC"),
     **dict.fromkeys(["f", "degf", "deg f", "\u00b0f", "fahrenheit"], "degF"),
+    **dict.fromkeys(["s", "sec", "secs", "second", "seconds"], "second"),
     **dict.fromkeys(["min", "mins", "minute", "minutes"], "minute"),
     **dict.fromkeys(["h", "hr", "hrs", "hour", "hours"], "hour"),
     **dict.fromkeys(["g/ml", "g/cc", "g/cm3"], "gram/milliliter"),
     "kg/m3": "kilogram/meter**3",
+    **dict.fromkeys(["w", "watt", "watts"], "watt"),
+    **dict.fromkeys(["kw", "kilowatt", "kilowatts"], "kilowatt"),
+    "kj": "kilojoule",
+    "mj": "megajoule",
+    "kwh": "kilowatt_hour",
+    **dict.fromkeys(["kj/kg", "j/g"], "kilojoule/kilogram"),
+    **dict.fromkeys(["mj/kg", "kj/g"], "megajoule/kilogram"),
+    "g/h": "gram/hour",
+    "oz/h": "ounce/hour",
+    "mm/h": "millimeter/hour",
+    "in/h": "inch/hour",
     "%": "percent",
 }
+# Data sheets write a specific heat in many ways, by the kelvin or by the degree C, which are one step.
+for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": "kilojoule/kilogram/kelvin",
+                     "j/{}kg {}{}": "joule/kilogram/kelvin"}.items():  # fmt: skip
+    for _degree in ("k", "c", "\u00b0c"):
+        for _open, _close in (("(", ")"), ("", "")):
+            SPELLINGS[_heat.format(_open, _degree, _close)] = _pint
 
 # The unit a term holds its numbers in -> what kind of thing it is, and that unit for pint.
 DIMENSIONS: Dict[str, Tuple[str, str]] = {
@@ -38,25 +56,48 @@ DIMENSIONS: Dict[str, Tuple[str, str]] = {
     "ml": ("a volume", "milliliter"),
     "mm": ("a length", "millimeter"),
     "C": ("a temperature", "degC"),
+    "F": ("a temperature", "degF"),
+    "C difference": ("a difference in temperature", "delta_degC"),
+    "F difference": ("a difference in temperature", "delta_degF"),
+    "s": ("a time", "second"),
     "min": ("a time", "minute"),
     "h": ("a time", "hour"),
     "g/ml": ("a density", "gram/milliliter"),
+    "W": ("a power", "watt"),
+    "kJ": ("an amount of heat", "kilojoule"),
+    "kJ/kg": ("a heat by weight", "kilojoule/kilogram"),
+    "MJ/kg": ("a heat by weight", "megajoule/kilogram"),
+    "kJ/(kg C)": ("a specific heat", "kilojoule/kilogram/kelvin"),
+    "g/h": ("a rate of burning", "gram/hour"),
+    "mm/h": ("a growth", "millimeter/hour"),
 }
 EXAMPLES = {
     "a weight": '340 or "12 oz"',
     "a volume": '240 or "8 fl oz"',
     "a length": '75 or "3 in"',
     "a temperature": '80 or "176 F"',
+    "a difference in temperature": '10 or "18 F"',
     "a time": '90 or "90 min"',
     "a density": '0.9 or "0.9 g/ml"',
+    "a power": '1500 or "1.5 kW"',
+    "an amount of heat": '320 or "0.1 kWh"',
+    "a heat by weight": '190 or "190 kJ/kg"',
+    "a specific heat": '2.2 or "2.2 kJ/(kg C)"',
+    "a rate of burning": '4.5 or "0.16 oz/h"',
+    "a growth": '25 or "1 in/h"',
     "a share": '0.08 or "8%"',
     "an amount of money": "12.50",
     "a number": "24",
 }
 NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "fl oz",
          "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
-         "degF": "F", "minute": "min", "hour": "h", "percent": "%", "gram/milliliter": "g/ml",
-         "kilogram/meter**3": "kg/m3"}  # fmt: skip
+         "degF": "F", "delta_degC": "C difference", "delta_degF": "F difference", "second": "s", "minute": "min",
+         "hour": "h", "percent": "%", "gram/milliliter": "g/ml", "kilogram/meter**3": "kg/m3", "watt": "W",
+         "kilowatt": "kW", "kilojoule": "kJ", "megajoule": "MJ", "kilowatt_hour": "kWh",
+         "kilojoule/kilogram": "kJ/kg", "megajoule/kilogram": "MJ/kg", "kilojoule/kilogram/kelvin": "kJ/(kg C)",
+         "joule/kilogram/kelvin": "J/(kg C)", "gram/hour": "g/h", "ounce/hour": "oz/h",
+         "millimeter/hour": "mm/h", "inch/hour": "in/h"}  # fmt: skip
+TEMPERATURES = frozenset(["degC", "degF"])
 
 _PIECE = re.compile(r"\s*(?P<number>[0-9][0-9.,]*|[.,][0-9]+)\s*(?P<unit>[^0-9.,+\-\s][^0-9]*(?:3(?![0-9.,]))?)?")
 
@@ -85,7 +126,9 @@ def read(text: str, unit: str) -> Reading:
     """
     kind = kind_of(unit)
     pieces = _pieces(text, kind)
-    spelled = [SPELLINGS[name] for _, name in pieces if name]
+    # The same words say where on the scale, and how far apart on it: what is wanted decides.
+    apart = "delta_" if kind == "a difference in temperature" else ""
+    spelled = [apart * (SPELLINGS[name] in TEMPERATURES) + SPELLINGS[name] for _, name in pieces if name]
     if not spelled:
         if len(pieces) > 1:
             raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
@@ -107,7 +150,7 @@ def convert(value: float, unit: str, to: str) -> float:
     """A value from one unit to another, both as pint names them; factors are exact by definition."""
     if unit == to:
         return value
-    if "deg" in unit:  # the one conversion with a zero of its own
+    if unit in TEMPERATURES:  # the one conversion with a zero of its own
         return (value - 32) * 5 / 9 if unit == "degF" else value * 9 / 5 + 32
     numerator, denominator = _factor(unit, to)
     return value * numerator / denominator

@@ -32,6 +32,20 @@ EXACT = {  # unit: (what a term calls its own unit, how many of those one makes)
     "gram/milliliter": ("g/ml", Fraction(1)),
     "kilogram/meter**3": ("g/ml", Fraction(1, 1000)),
     "percent": ("of wax weight", Fraction(1, 100)),
+    "second": ("s", Fraction(1)),
+    "watt": ("W", Fraction(1)),
+    "kilowatt": ("W", Fraction(1000)),
+    "kilojoule": ("kJ", Fraction(1)),
+    "megajoule": ("kJ", Fraction(1000)),
+    "kilowatt_hour": ("kJ", Fraction(3600)),
+    "kilojoule/kilogram": ("kJ/kg", Fraction(1)),
+    "megajoule/kilogram": ("MJ/kg", Fraction(1)),
+    "kilojoule/kilogram/kelvin": ("kJ/(kg C)", Fraction(1)),
+    "joule/kilogram/kelvin": ("kJ/(kg C)", Fraction(1, 1000)),
+    "gram/hour": ("g/h", Fraction(1)),
+    "ounce/hour": ("g/h", POUND / 16),
+    "millimeter/hour": ("mm/h", Fraction(1)),
+    "inch/hour": ("mm/h", INCH),
 }
 
 
@@ -57,6 +71,22 @@ def test_every_spelling_of_fahrenheit_is_a_temperature(spelling):
 @pytest.mark.parametrize("spelling", [name for name, unit in SPELLINGS.items() if unit == "degC"])
 def test_every_spelling_of_celsius_is_a_temperature(spelling):
     assert read(f"80{spelling}", "C") == (80, "degC")
+
+
+# A degree F is five ninths of a degree C: NIST SP 811 (2008), B.8. Where on the scale, and how far apart on it, are
+# two things: 18 F is 7.8 below zero, and 18 F more is 10 C more.
+@pytest.mark.parametrize("spelling", [name for name, unit in SPELLINGS.items() if unit == "degF"])
+def test_a_difference_in_temperature_has_no_zero_of_its_own(spelling):
+    assert read(f"18 {spelling}", "C difference") == (10, "delta_degF")
+    assert read(f"18 {spelling}", "C").value == pytest.approx(-70 / 9)
+    assert read("10 C", "C difference") == (10, "delta_degC")
+    assert read("-9 F", "C difference").value == -5
+
+
+def test_a_term_in_fahrenheit_takes_both_scales_too():
+    assert read("80 C", "F").value == 176
+    assert read("176", "F").value == read("176 F", "F").value == 176
+    assert read("5 C", "F difference").value == read("9 F", "F difference").value == 9
 
 
 # Text that is easily misread
@@ -88,6 +118,12 @@ READ = [
     ("0.9 g/cm3", "g/ml", 0.9),
     ("900 kg/m3", "g/ml", 0.9),
     ("1.5 h", "min", 90),
+    ("20 sec", "s", 20),
+    ("1.5 kW", "W", 1500),
+    ("0,1 kWh", "kJ", 360),
+    ("2100 J/(kg K)", "kJ/(kg C)", 2.1),
+    ("2.1 kJ/kg \u00b0C", "kJ/(kg C)", 2.1),
+    ("1 oz/h", "g/h", 28.349523125),
     ("90 min", "h", 1.5),
     ("12.50", "money", 12.5),
     ("24", "", 24),
@@ -136,6 +172,10 @@ REFUSED = [
     ("180 F", "g", '"180 f" is a temperature; it takes a weight'),
     ("3 in", "C", '"3 in" is a length; it takes a temperature such as 80 or "176 F"'),
     ("5 min", "g/ml", '"5 min" is a time; it takes a density'),
+    ("10 g", "C difference", '"10 g" is a weight; it takes a difference in temperature such as 10 or "18 F"'),
+    ("190 kJ/kg", "kJ/(kg C)", '"190 kj/kg" is a heat by weight; it takes a specific heat'),
+    ("2 kWh", "W", '"2 kwh" is an amount of heat; it takes a power such as 1500 or "1.5 kW"'),
+    ("4 mm/h", "g/h", '"4 mm/h" is a growth; it takes a rate of burning'),
     ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 fl oz, or 8 oz of water weighed?'),
     ("8 fl oz", "g", '"8 fl oz" is a volume; .*Did you mean 8 oz on the scale?'),
     ("", "g", "it is empty; it takes a weight"),
@@ -226,6 +266,11 @@ FAMILIES = [
     ["minute", "hour"],
     ["gram/milliliter", "kilogram/meter**3"],
     ["degC", "degF"],
+    ["delta_degC", "delta_degF"],
+    ["watt", "kilowatt"],
+    ["kilojoule", "kilowatt_hour"],
+    ["kilojoule/kilogram/kelvin", "joule/kilogram/kelvin"],
+    ["gram/hour", "ounce/hour"],
 ]
 pairs = st.sampled_from(FAMILIES).flatmap(lambda family: st.tuples(*2 * [st.sampled_from(family)]))
 
