@@ -4,6 +4,7 @@ Text and TRUE stand above every number in a spreadsheet's order, so the upper li
 """
 
 import re
+from decimal import ROUND_CEILING, ROUND_FLOOR, Context
 from itertools import combinations
 from typing import List, Mapping, Optional
 
@@ -58,15 +59,21 @@ def _tests(argument: Argument) -> List[str]:
         unlike = [f'{name}<>"{choice}"' for choice in term.choices] + [f'{name}<>""'] * term.blank
         return [f"AND({','.join(unlike)})"]
     low, high = (days.FIRST, days.LAST) if term.unit == "date" else (term.low, term.high)
-    below = f"{'<=' if term.above else '<'}{language.number(low)}"
-    over = f">{language.number(high)}"
+    below = f"{'<=' if term.above else '<'}{_limit(low, ROUND_FLOOR)}"
+    over = f">{_limit(high, ROUND_CEILING)}"
     if term.many:
-        # Numbers only, and no blank before the last of them.
-        return [f'COUNTIF({name},"{below}")>0', f'COUNTIF({name},"{over}")>0'] + [
-            f"COUNT({name})<>{places}" for places in (f"COUNTA({name})", f"MATCH({language.number(LARGEST)},{name})")
-        ]
+        # Numbers only, one at least, and no blank before the last of them.
+        numbers = f"COUNT({name})"
+        tests = [f'COUNTIF({name},"{below}")>0', f'COUNTIF({name},"{over}")>0', f"{numbers}=0"]
+        return tests + [f"{numbers}<>COUNTA({name})", f"{numbers}<>COUNT(INDEX({name},1):INDEX({name},{numbers}))"]
     tests = [f"{name}{below}", f"{name}{over}"] + [f"{name}<>INT(N({name}))"] * term.whole
     return [f'AND({name}<>"",OR({",".join(tests)}))'] if term.blank else tests
+
+
+def _limit(limit: float, outward: str) -> str:
+    """A limit in the 15 digits that a formula may hold, never a tighter one: a third ends in 4."""
+    text = language.number(limit)
+    return text if float(text) == limit else f"{Context(prec=15, rounding=outward).create_decimal(limit):f}"
 
 
 def _lengths(formula: Formula) -> List[str]:
@@ -79,9 +86,9 @@ def _outside(formula: Formula, answer: Node) -> List[Node]:
     term = formula.result
     tests: List[Node] = []
     if term.counts and term.low > -LARGEST and (term.above or term.low > 0 or not _never_negative(formula)):
-        tests.append(Operation("<=" if term.above else "<", answer, Leaf(language.number(term.low))))
+        tests.append(Operation("<=" if term.above else "<", answer, Leaf(_limit(term.low, ROUND_FLOOR))))
     if term.counts and term.high < LARGEST:
-        tests.append(Operation(">", answer, Leaf(language.number(term.high))))
+        tests.append(Operation(">", answer, Leaf(_limit(term.high, ROUND_CEILING))))
     return tests
 
 

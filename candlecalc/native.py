@@ -46,6 +46,7 @@ SHEET_ONLY = frozenset(
         "FLOOR",
         "IF",
         "IFERROR",
+        "INDEX",
         "INTERCEPT",
         "LARGE",
     ]
@@ -67,15 +68,16 @@ SHEET_ONLY = frozenset(
     + ["STDEV", "STEYX", "SUMIF", "SUMSQ", "TINV", "TRUNC", "VAR", "WEEKDAY", "WORKDAY"]
 )
 COMPARISONS = {"=": "==", "<>": "!=", "<": "<", ">": ">", "<=": "<=", ">=": ">="}
-STRENGTH = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 5}
-NEGATION, ATOM = 4, 6
+# A colon is between two calls of INDEX: the cells from one to the other.
+STRENGTH = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 5, ":": 6}
+NEGATION, ATOM = 4, 7
 
 TOKEN = re.compile(
     r"""\s*(?:(?P<number>\d+(?:\.\d+)?(?:e-?\d+)?)
           |(?P<function>[A-Z][A-Z0-9]*)(?=\()
           |(?P<name>[a-z][a-z0-9_]*)
           |(?P<text>"[^"]*")
-          |(?P<sign><=|>=|<>|[-+*/^(),<>=]))""",
+          |(?P<sign><=|>=|<>|[-+*/^(),<>=:]))""",
     re.VERBOSE,
 )
 
@@ -282,7 +284,11 @@ class _Reader:
         if kind == "name":
             return Name(word)
         if kind == "function":
-            return self.call(word)
+            call = self.call(word)
+            if self.word != ":":
+                return call
+            self.take()
+            return Operation(":", call, self.call(self.take()))
         if word == "(":
             inner = self.comparison()
             self.expect(")")

@@ -1,5 +1,6 @@
 """What every test may ask for."""
 
+import face as faces
 import libreoffice
 import pytest
 
@@ -13,3 +14,43 @@ def office():
     shared = libreoffice.shared()
     yield shared
     shared.close()
+
+
+@pytest.fixture
+def face(request):
+    """The functions on one face; the test runs for each. `face.py` says how."""
+    name, calls = request.param, tuple(request.node.stash[CALLS])
+    if name == "Python":
+        return faces.Recorder()
+    answers = request.config.stash[ANSWERS]
+    if name not in answers:
+        answers[name] = faces.calculated(name, list(request.config.stash[ALL_CALLS][name].values()))
+    return faces.Replay(calls, [answers[name][call.key] for call in calls])
+
+
+CALLS = pytest.StashKey()
+ALL_CALLS = pytest.StashKey()  # face -> key -> call
+ANSWERS = pytest.StashKey()  # face -> key -> rows, once it has calculated
+
+
+def pytest_generate_tests(metafunc):
+    if "face" in metafunc.fixturenames:
+        metafunc.parametrize("face", list(faces.FACES), indirect=True)
+
+
+def pytest_collection_modifyitems(config, items):
+    """Note the calls of every test over faces, and leave out those that a face has no function for."""
+    known, left, gathered = {}, set(), {name: {} for name in faces.FACES}
+    for item in [item for item in items if "face" in getattr(item, "fixturenames", ())]:
+        given = {name: value for name, value in item.callspec.params.items() if name != "face"}
+        key = (item.function, item.callspec.id.replace(item.callspec.params["face"], ""))
+        if key not in known:
+            known[key] = faces.recorded(item.function, given)
+        item.stash[CALLS] = known[key]
+        name = item.callspec.params["face"]
+        if all(faces.takes(name, call) for call in known[key]):
+            gathered[name].update((call.key, call) for call in known[key])
+        else:
+            left.add(item)
+    config.stash[ALL_CALLS], config.stash[ANSWERS] = gathered, {}
+    items[:] = [item for item in items if item not in left]

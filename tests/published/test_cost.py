@@ -2,22 +2,6 @@
 
 import pytest
 
-from candlecalc.calc import (
-    before_waste,
-    cost_each,
-    full_cost,
-    labour_cost,
-    making_cost,
-    material_cost,
-    minutes_each,
-    overhead_cost,
-    overhead_rate,
-    parts_cost,
-    split_charge,
-    unit_cost,
-    yield_of,
-)
-
 # Freight in is part of what a unit costs.
 UNIT_COSTS = [  # price of all, units, freight, cost of one, where
     (2400, 40, 200, 65, "OpenStax, Financial Accounting 6.5: 40 at 60 and 5 freight each; printed 2,600 in all"),
@@ -27,8 +11,8 @@ UNIT_COSTS = [  # price of all, units, freight, cost of one, where
 
 
 @pytest.mark.parametrize("price, size, shipping, each, where", UNIT_COSTS)
-def test_freight_in_is_part_of_a_units_cost(price, size, shipping, each, where):
-    assert unit_cost(price, size, shipping) == pytest.approx(each, abs=1e-9)
+def test_freight_in_is_part_of_a_units_cost(face, price, size, shipping, each, where):
+    assert face.unit_cost(price, size, shipping) == pytest.approx(each, abs=1e-9)
 
 
 # OpenStax, Managerial Accounting 4.2 and 4.5: the job sheet of one job.
@@ -41,18 +25,18 @@ MATERIALS = [  # quantity, at, printed
 
 
 @pytest.mark.parametrize("quantity, at, printed", MATERIALS)
-def test_a_line_of_material_follows_the_job_sheet(quantity, at, printed):
-    assert material_cost(quantity, at) == printed
+def test_a_line_of_material_follows_the_job_sheet(face, quantity, at, printed):
+    assert face.material_cost(quantity, at) == printed
 
 
-def test_a_job_follows_the_job_sheet():
-    materials = parts_cost(amounts=[1, 2, 1, 1, 12, 40], costs=[300, 50, 60, 60, 10, 1.50])
-    labour = labour_cost(minutes="2 h", rate=15) + labour_cost(minutes="2 h", rate=18)
+def test_a_job_follows_the_job_sheet(face):
+    materials = face.parts_cost(amounts=[1, 2, 1, 1, 12, 40], costs=[300, 50, 60, 60, 10, 1.50])
+    labour = face.labour_cost(minutes="2 h", rate=15) + face.labour_cost(minutes="2 h", rate=18)
     assert (materials, labour) == (700, 66)  # printed
     # The book's overhead goes by money of labour; here by hours, so 66 hours stand for 66 of labour.
-    overhead = overhead_cost(minutes=66 * 60, rate=2.50)
+    overhead = face.overhead_cost(minutes=66 * 60, rate=2.50)
     assert overhead == 165  # printed
-    assert making_cost(materials, labour, overhead) == 931  # printed
+    assert face.making_cost(materials, labour, overhead) == 931  # printed
 
 
 # OpenStax, Managerial Accounting 4.2, 4.4, 4.6.
@@ -63,13 +47,13 @@ RATES = [  # overhead, activity, rate, where
 
 
 @pytest.mark.parametrize("overhead, activity, rate, where", RATES)
-def test_an_overhead_rate_follows_the_textbook(overhead, activity, rate, where):
-    assert overhead_rate(overhead, activity) == rate
+def test_an_overhead_rate_follows_the_textbook(face, overhead, activity, rate, where):
+    assert face.overhead_rate(overhead, activity) == rate
 
 
-def test_applied_overhead_follows_the_textbook():
+def test_applied_overhead_follows_the_textbook(face):
     # OpenStax, Managerial Accounting 4.6: 6,240 hours at 33.50, printed 209,040.
-    assert overhead_cost(minutes=6240 * 60, rate=33.50) == pytest.approx(209_040, abs=1e-6)
+    assert face.overhead_cost(minutes=6240 * 60, rate=33.50) == pytest.approx(209_040, abs=1e-6)
 
 
 # The largest remainder: OpenStax, Contemporary Mathematics 11.4. "Worked" where the book stops at its
@@ -82,8 +66,8 @@ WHOLE = [  # charge, amounts, parts, where
 
 
 @pytest.mark.parametrize("charge, amounts, parts, where", WHOLE)
-def test_whole_units_left_over_go_to_the_largest_fractions(charge, amounts, parts, where):
-    assert split_charge(charge, amounts, digits=0) == parts
+def test_whole_units_left_over_go_to_the_largest_fractions(face, charge, amounts, parts, where):
+    assert face.split_charge(charge, amounts, digits=0) == parts
 
 
 # A charge over lines of an order, to the cent. "Stock": test suites of open-source modules for the landed
@@ -102,37 +86,37 @@ SPLITS = [  # charge, amounts, sharing, digits, parts, where
 
 
 @pytest.mark.parametrize("charge, amounts, sharing, digits, parts, where", SPLITS)
-def test_a_split_follows_published_allocations(charge, amounts, sharing, digits, parts, where):
-    assert split_charge(charge, amounts, sharing, digits) == parts
+def test_a_split_follows_published_allocations(face, charge, amounts, sharing, digits, parts, where):
+    assert face.split_charge(charge, amounts, sharing, digits) == parts
 
 
-def test_four_cents_over_seven_lines_leave_no_line_below_nothing():
+def test_four_cents_over_seven_lines_leave_no_line_below_nothing(face):
     # A test of the same kind of module: 0.04 over 7 equal lines.
-    parts = split_charge(0.04, [1] * 7)
+    parts = face.split_charge(0.04, [1] * 7)
     assert parts == [0.01, 0.01, 0.01, 0.01, 0, 0, 0]
 
 
 @pytest.mark.parametrize("amounts", [[0, 0], [0]])
-def test_lines_that_come_to_nothing_are_refused(amounts):
+def test_lines_that_come_to_nothing_are_refused(face, amounts):
     # The same test suite: a total basis of zero must be refused, not divided.
-    with pytest.raises(ValueError, match="^split_charge: amounts add up to 0; at least one line must have a share"):
-        split_charge(80, amounts)
+    with face.refuses("split_charge: amounts add up to 0; at least one line must have a share"):
+        face.split_charge(80, amounts)
 
 
 # Common practice, no source.
 
 
-def test_waste_is_a_share_of_what_is_weighed_out():
-    assert before_waste(amount=190, waste=0.05) == pytest.approx(200, abs=1e-9)
+def test_waste_is_a_share_of_what_is_weighed_out(face):
+    assert face.before_waste(amount=190, waste=0.05) == pytest.approx(200, abs=1e-9)
 
 
-def test_yield_is_the_good_of_the_made():
-    assert yield_of(good=45, made=50) == 0.9
+def test_yield_is_the_good_of_the_made(face):
+    assert face.yield_of(good=45, made=50) == 0.9
 
 
-def test_set_up_is_shared_by_the_batch():
-    assert minutes_each(each=5, setup=45, batch=30) == 6.5
+def test_set_up_is_shared_by_the_batch(face):
+    assert face.minutes_each(each=5, setup=45, batch=30) == 6.5
 
 
-def test_full_cost_adds_what_making_cost_leaves_out():
-    assert full_cost(making=cost_each(931, 7), own_time=12, running=5) == 150
+def test_full_cost_adds_what_making_cost_leaves_out(face):
+    assert face.full_cost(making=face.cost_each(931, 7), own_time=12, running=5) == 150

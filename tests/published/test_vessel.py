@@ -5,16 +5,6 @@ import math
 import pytest
 from iapws import IAPWS95
 
-from candlecalc.calc import (
-    box_volume,
-    cylinder_volume,
-    fill_weight,
-    prism_volume,
-    tapered_volume,
-    vessels_filled,
-    volume_from_water,
-)
-
 # OpenStax, Prealgebra 2e, m81328. Printed with 3.14 for pi: the printed volume times pi/3.14.
 CYLINDERS = [  # radius cm, height cm, printed cm3, where
     (4, 13, 653.12, "printed: can"),
@@ -25,18 +15,18 @@ CYLINDERS = [  # radius cm, height cm, printed cm3, where
 
 
 @pytest.mark.parametrize("radius, height, printed, where", CYLINDERS)
-def test_a_straight_round_vessel_follows_the_textbook(radius, height, printed, where):
-    found = cylinder_volume(diameter=f"{2 * radius} cm", height=f"{height} cm")
+def test_a_straight_round_vessel_follows_the_textbook(face, radius, height, printed, where):
+    found = face.cylinder_volume(diameter=f"{2 * radius} cm", height=f"{height} cm")
     assert found * 3.14 / math.pi == pytest.approx(printed, abs=1e-9)
 
 
 # OpenStax, Calculus, m53642: a cone of radius r and height h with its upper half cut off holds
 # 7/24 pi r2 h (printed). The numbers put in are chosen here.
 @pytest.mark.parametrize("radius, height", [(45, 100), (30, 180)])
-def test_a_tapered_vessel_follows_the_textbook(radius, height):
+def test_a_tapered_vessel_follows_the_textbook(face, radius, height):
     printed = 7 / 24 * math.pi * radius**2 * height / 1000
-    assert tapered_volume(top=2 * radius, bottom=radius, height=height / 2) == pytest.approx(printed, rel=1e-12)
-    assert tapered_volume(top=radius, bottom=2 * radius, height=height / 2) == pytest.approx(printed, rel=1e-12)
+    assert face.tapered_volume(top=2 * radius, bottom=radius, height=height / 2) == pytest.approx(printed, rel=1e-12)
+    assert face.tapered_volume(top=radius, bottom=2 * radius, height=height / 2) == pytest.approx(printed, rel=1e-12)
 
 
 # A cap 0.7 high of a sphere 1 across: 0.410501440069066 (printed in the docstring of V_partial_sphere in
@@ -45,57 +35,65 @@ CAP = 0.410501440069066
 ACROSS = 2 * math.sqrt(0.7 * 0.3)  # of the cap's own base
 
 
-def test_a_raised_floor_takes_a_spherical_cap():
+def test_a_raised_floor_takes_a_spherical_cap(face):
     across, rise = 100 * ACROSS, 70
-    assert cylinder_volume(across, 200) - cylinder_volume(across, 200, base=rise) == pytest.approx(
+    assert face.cylinder_volume(across, 200) - face.cylinder_volume(across, 200, base=rise) == pytest.approx(
         1000 * CAP, rel=1e-11
     )
-    taken = tapered_volume(90, across, 200) - tapered_volume(90, across, 200, base=rise)
+    taken = face.tapered_volume(90, across, 200) - face.tapered_volume(90, across, 200, base=rise)
     assert taken == pytest.approx(1000 * CAP, rel=1e-11)
 
 
-def test_a_floor_that_bulges_down_adds_a_spherical_cap():
+def test_a_floor_that_bulges_down_adds_a_spherical_cap(face):
     across = 100 * ACROSS
-    assert cylinder_volume(across, 200, base=-70) - cylinder_volume(across, 200) == pytest.approx(1000 * CAP, rel=1e-11)
-    assert box_volume(across, 120, 200, base=-70) - box_volume(across, 120, 200) == pytest.approx(1000 * CAP, rel=1e-11)
+    assert face.cylinder_volume(across, 200, base=-70) - face.cylinder_volume(across, 200) == pytest.approx(
+        1000 * CAP, rel=1e-11
+    )
+    assert face.box_volume(across, 120, 200, base=-70) - face.box_volume(across, 120, 200) == pytest.approx(
+        1000 * CAP, rel=1e-11
+    )
 
 
-def test_a_box_follows_the_textbook():
+def test_a_box_follows_the_textbook(face):
     # OpenStax, Prealgebra 2e, m81328: 14 by 9 by 17 cm, printed 2142 cm3; a cube of 2.5 in, printed 15.625 in3.
-    assert box_volume("14 cm", "9 cm", "17 cm") == pytest.approx(2142, abs=1e-9)
-    assert box_volume("2.5 in", "2.5 in", "2.5 in") / 2.54**3 == pytest.approx(15.625, abs=1e-9)
+    assert face.box_volume("14 cm", "9 cm", "17 cm") == pytest.approx(2142, abs=1e-9)
+    assert face.box_volume("2.5 in", "2.5 in", "2.5 in") / 2.54**3 == pytest.approx(15.625, abs=1e-9)
 
 
-def test_a_hexagon_vessel_follows_the_area_of_a_hexagon():
+def test_a_hexagon_vessel_follows_the_area_of_a_hexagon(face):
     # The area is 3/2 sqrt(3) side2: elementary geometry, no source; the numbers are chosen here.
-    assert prism_volume(sides=6, side=35, height=80) == pytest.approx(1.5 * math.sqrt(3) * 35**2 * 80 / 1000, rel=1e-12)
+    assert face.prism_volume(sides=6, side=35, height=80) == pytest.approx(
+        1.5 * math.sqrt(3) * 35**2 * 80 / 1000, rel=1e-12
+    )
 
 
 # IAPWS-95 as the library iapws calculates it, at 0.101325 MPa. What a scale in air shows is worked out
 # here from the conventional mass (air 0.0012 g/ml, weights 8.0 g/ml: OIML D 28, from memory).
 # 0.003 ml in a litre is how closely the density fit in use follows IAPWS-95.
 @pytest.mark.parametrize("temperature", [1, 4, 10, 15, 20, 25, 30, 40])
-def test_a_litre_of_water_on_the_scale_is_a_litre(temperature):
+def test_a_litre_of_water_on_the_scale_is_a_litre(face, temperature):
     density = IAPWS95(T=273.15 + temperature, P=0.101325).rho / 1000
     shown = 1000 * (density - 0.0012) / (1 - 0.0012 / 8)
-    assert volume_from_water(shown, temperature) == pytest.approx(1000, abs=0.003)
+    assert face.volume_from_water(shown, temperature) == pytest.approx(1000, abs=0.003)
 
 
 # A litre of water at 20 and 25 C weighs 998.2072 and 997.0476 g in a vacuum (IAPWS-95, library iapws). On a
 # scale it shows 1.05 g less: 1.2 g of air, less what the air takes off the weights (worked here).
 @pytest.mark.parametrize("temperature, printed", [(20, 998.2072), (25, 997.0476)])
-def test_air_carries_about_a_gram_of_a_litre_of_water(temperature, printed):
-    in_vacuum = printed / volume_from_water(printed, temperature)
+def test_air_carries_about_a_gram_of_a_litre_of_water(face, temperature, printed):
+    in_vacuum = printed / face.volume_from_water(printed, temperature)
     assert in_vacuum == pytest.approx(printed / 1000 - 0.00105, abs=2e-5)
 
 
-def test_a_fill_weighs_its_volume_times_its_density():
+def test_a_fill_weighs_its_volume_times_its_density(face):
     # OpenStax, College Physics 2e, m42187: 50.0 kg of petrol (0.68 g/ml) in a tank 0.500 m by 0.900 m
     # stands 0.163 m high (printed, so 162.5 to 163.5 mm).
-    least, most = (fill_weight(box_volume(500, 900, depth), headspace=0, density=0.68) for depth in (162.5, 163.5))
+    least, most = (
+        face.fill_weight(face.box_volume(500, 900, depth), headspace=0, density=0.68) for depth in (162.5, 163.5)
+    )
     assert least < 50_000 < most
     # The same book and page: 20.0 L of petrol is 13.6 kg (worked here from 0.68).
-    assert fill_weight("20 l", 0, 0.68) == pytest.approx(13_600, abs=1e-9)
+    assert face.fill_weight("20 l", 0, 0.68) == pytest.approx(13_600, abs=1e-9)
 
 
 # Common practice, no source: oil comes on top of the wax, and a vessel that is not full is not counted.
@@ -107,5 +105,5 @@ FILLS = [  # wax oz, load, fill oz, vessels
 
 
 @pytest.mark.parametrize("wax, load, fill, vessels", FILLS)
-def test_a_melt_fills_whole_vessels_only(wax, load, fill, vessels):
-    assert vessels_filled(f"{wax} oz", f"{fill} oz", load) == vessels
+def test_a_melt_fills_whole_vessels_only(face, wax, load, fill, vessels):
+    assert face.vessels_filled(f"{wax} oz", f"{fill} oz", load) == vessels

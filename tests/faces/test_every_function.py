@@ -1,0 +1,115 @@
+"""Every function gives on every face what it gives in Python, and every declared error is an error there."""
+
+import ast
+import random
+
+import pytest
+from samples import limits, samples
+
+from candlecalc.calc import REGISTRY
+from candlecalc.faces import reference
+from candlecalc.formula import LARGEST
+
+EACH = 4
+each_function = pytest.mark.parametrize("name", sorted(REGISTRY))
+
+
+@each_function
+def test_a_function_gives_what_it_gives_in_python(face, name):
+    for given in in_range(REGISTRY[name]):
+        assert alike(getattr(face, name)(**given), REGISTRY[name].checked(**given)), given
+
+
+@each_function
+def test_every_declared_error_is_an_error(face, name):
+    for given in out_of_range(REGISTRY[name]):
+        with face.refuses(f"{name}: "):
+            getattr(face, name)(**given)
+
+
+@each_function
+def test_true_is_no_number(face, name):
+    good = in_range(REGISTRY[name])[0]
+    for argument in REGISTRY[name].arguments.values():
+        with face.refuses(f"{name}: {argument.name} "):
+            getattr(face, name)(**{**good, argument.name: True})
+
+
+def in_range(declared):
+    """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
+    drawn = all(argument.term.counts or argument.term.choices for argument in declared.arguments.values())
+    return list(samples(declared, EACH))[:EACH] if drawn else [example(declared)]
+
+
+def example(declared):
+    """The arguments of the docstring's example."""
+    call = next(
+        node
+        for node in ast.walk(ast.parse(reference.told(declared)[1][0].removeprefix(">>> ")))
+        if isinstance(node, ast.Call) and ast.unparse(node.func) == declared.name
+    )
+    return {keyword.arg: ast.literal_eval(keyword.value) for keyword in call.keywords}
+
+
+def out_of_range(declared):
+    """Arguments of which one is refused, each in turn in every way its term has; then those refused together."""
+    good = in_range(declared)[0]
+    for name, argument in declared.arguments.items():
+        for bad in _bad(argument.term):
+            yield {**good, name: bad}
+        if argument.term.many:
+            yield from ({**good, name: [*good[name], wrong]} for wrong in _bad(argument.term))
+            if not argument.term.blank:
+                yield {**good, name: []}
+                yield {**good, name: [good[name][0], None, *good[name]]}
+            if any(other.term.many for key, other in declared.arguments.items() if key != name):
+                yield {**good, name: [*good[name], *good[name]]}
+    yield from _together(declared)
+
+
+def _bad(term):
+    if term.choices:
+        return ["none of these", 1.5]
+    if term.text:
+        return []
+    if term.unit == "date":
+        return [12]
+    low, high = limits(term)
+    bad = ["a word"]
+    if term.low > -LARGEST:
+        bad = [term.low if term.above else term.low - 1, *bad]
+    if term.high < LARGEST:
+        bad = [term.high + 1, *bad]
+    return [*bad, low + 0.5] if term.whole else bad
+
+
+def _together(declared):
+    """Two draws for each thing that arguments ask of each other, each in range by itself."""
+    chance = random.Random(declared.name)  # noqa: S311
+    drawn = [argument.term.counts or argument.term.choices for argument in declared.arguments.values()]
+    found = 0
+    for _ in range(2000 if declared.requires and all(drawn) else 0):
+        given = {key: _one(argument.term, chance) for key, argument in declared.arguments.items()}
+        try:
+            declared.checked(**given)
+        except ValueError:
+            found += 1
+            yield given
+        if found == 2:
+            return
+
+
+def _one(term, chance):
+    if term.choices:
+        return chance.choice(term.choices)
+    low, high = limits(term)
+    number = float(chance.randint(int(low), int(min(high, 100)))) if term.whole else chance.uniform(low, min(high, 100))
+    return [number, number] if term.many else number
+
+
+def alike(got, wanted):
+    if isinstance(wanted, list):
+        return len(got) == len(wanted) and all(map(alike, got, wanted))
+    if isinstance(wanted, tuple):
+        return alike(list(got), list(wanted))
+    return got == (pytest.approx(wanted, rel=1e-9, abs=1e-12) if isinstance(wanted, float | int) else wanted)
