@@ -4,12 +4,11 @@ import csv
 import datetime
 import io
 import json
-import os
-import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
+from candlecalc.files import write_whole
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import Season, empty
@@ -55,19 +54,6 @@ def _known(season: Season, product: str) -> str:
     if product.casefold() not in names:
         raise ValueError(f'"{product}" is not on Recipes; there are {", ".join(names.values())}')
     return names[product.casefold()]
-
-
-def write_whole(path: Path, data: bytes) -> None:
-    """Write a file whole or not at all."""
-    handle, beside = tempfile.mkstemp(dir=path.parent or Path(), prefix=".", suffix=".part")
-    try:
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
-        Path(beside).chmod(0o644)
-        Path(beside).replace(path)
-    except BaseException:
-        Path(beside).unlink(missing_ok=True)
-        raise
 
 
 def as_table(records: Sequence[dict[str, Any]]) -> list[str]:

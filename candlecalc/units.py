@@ -2,13 +2,13 @@
 
 Text is read by a small grammar of our own over a table of accepted spellings, never by evaluating an
 expression: a unit library alone takes `180 F` for farads, `454 gr` for grains and `1,5 kg` for 15 kg.
-pint stands behind the table with the dimensions and the exact factors.
+pint stands behind the table with the dimensions and the exact factors (`candlecalc.factors`).
 """
 
 import re
-from fractions import Fraction
-from functools import cache, lru_cache
-from typing import Any, Dict, List, NamedTuple, Tuple
+from typing import Dict, List, NamedTuple, Tuple
+
+from candlecalc import factors
 
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {
@@ -139,7 +139,7 @@ def read(text: str, unit: str) -> Reading:
         raise ValueError('only pounds and ounces are read together ("5 lb 4 oz")')
     target = "percent" if kind == "a share" else DIMENSIONS.get(unit, ("", ""))[1]
     for name in spelled:
-        if not target or not _alike(name, target):
+        if not target or not factors.alike(name, target):
             raise ValueError(_other_kind(pieces[0], name, kind))
     if kind == "a share":
         return Reading(pieces[0][0] / 100, "percent")
@@ -152,7 +152,7 @@ def convert(value: float, unit: str, to: str) -> float:
         return value
     if unit in TEMPERATURES:  # the one conversion with a zero of its own
         return (value - 32) * 5 / 9 if unit == "degF" else value * 9 / 5 + 32
-    numerator, denominator = _factor(unit, to)
+    numerator, denominator = factors.exact(unit, to)
     return value * numerator / denominator
 
 
@@ -208,27 +208,4 @@ def _other_kind(piece: Tuple[float, str], got: str, wanted: str) -> str:
 def _kind_of_pint(name: str) -> str:
     if name == "percent":
         return "a share"
-    return next(kind for kind, target in DIMENSIONS.values() if _alike(name, target))
-
-
-@cache
-def _alike(unit: str, other: str) -> bool:
-    if "percent" in (unit, other):
-        return unit == other
-    registry = _registry()
-    same: bool = registry.Unit(unit).dimensionality == registry.Unit(other).dimensionality
-    return same
-
-
-@cache
-def _factor(unit: str, to: str) -> Tuple[int, int]:
-    # Worked in fractions: floats reach some factors through metres and litres and lose the last digit.
-    exact = _registry().Quantity(Fraction(1), unit).to(to).magnitude
-    return exact.numerator, exact.denominator
-
-
-@lru_cache(maxsize=1)
-def _registry() -> Any:
-    from pint import UnitRegistry  # a third of a second: only where text with a unit is read
-
-    return UnitRegistry(non_int_type=Fraction)
+    return next(kind for kind, target in DIMENSIONS.values() if factors.alike(name, target))

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from candlecalc import factors
 from candlecalc.units import DIMENSIONS, SPELLINGS, convert, factor, kind_of, read
 
 # Defined, from memory: international yard and pound agreement of 1959 (1 lb = 0.45359237 kg,
@@ -287,3 +288,16 @@ def test_there_and_back_gives_the_same(value, pair):
 def test_a_comma_and_a_point_say_the_same(tenths, unit):
     point = f"{tenths / 10:.1f} {unit}"
     assert read(point.replace(".", ","), "g") == read(point, "g")
+
+
+# The table for places without pint
+
+
+def test_the_written_table_says_what_pint_says_of_every_pair_of_units():
+    table = {}
+    exec(factors.written(SPELLINGS.values()), table)  # noqa: S102  our own text
+    for unit in set(SPELLINGS.values()):
+        for other in set(SPELLINGS.values()):
+            assert table["alike"](unit, other) == factors.alike(unit, other)
+            if factors.alike(unit, other) and "deg" not in unit:
+                assert table["exact"](unit, other) == factors.exact(unit, other)

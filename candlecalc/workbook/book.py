@@ -8,6 +8,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 import candlecalc.calc  # noqa: F401  declares the functions
 from candlecalc import __version__
+from candlecalc.files import zipped
 from candlecalc.season.presets import CURRENCY_DIGITS
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
@@ -60,7 +61,7 @@ def made(
     `picked` is the product and the number that Batch opens with.
     """
     parts = pack.parts_of(*_drafted(season, dated, picked))
-    return pack.zipped(pack.with_values(parts) if stored else parts)
+    return zipped(pack.with_values(parts) if stored else parts)
 
 
 def date_of(season: Season) -> datetime.date:

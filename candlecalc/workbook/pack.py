@@ -10,6 +10,8 @@ from xml.sax.saxutils import quoteattr
 from openpyxl import Workbook
 from openpyxl.writer.excel import ExcelWriter
 
+from candlecalc.files import zipped
+
 CORE = "docProps/core.xml"
 
 
@@ -36,17 +38,6 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
 def _parts(package: bytes) -> Parts:
     with zipfile.ZipFile(io.BytesIO(package)) as opened:
         return {name: opened.read(name) for name in opened.namelist()}
-
-
-def zipped(parts: Parts, compression: int = zipfile.ZIP_DEFLATED) -> bytes:
-    """Parts as one file, the same bytes each time."""
-    out = io.BytesIO()
-    with zipfile.ZipFile(out, "w") as target:
-        for name, data in parts.items():
-            entry = zipfile.ZipInfo(name, (1980, 1, 1, 0, 0, 0))
-            entry.compress_type, entry.create_system, entry.external_attr = compression, 3, 0o644 << 16
-            target.writestr(entry, data)
-    return out.getvalue()
 
 
 def _described(drawing: bytes, text: str) -> bytes:

@@ -1,0 +1,64 @@
+"""What units measure, and the exact factors between them, from pint.
+
+Asked by `units` alone, so that what must run without a package can carry a written table in this
+module's place: `written` makes it.
+"""
+
+from fractions import Fraction
+from functools import cache, lru_cache
+from typing import Any, Dict, Iterable, Tuple
+
+
+@cache
+def alike(unit: str, other: str) -> bool:
+    """Whether two units, as pint names them, measure the same kind of thing; a share is one of its own."""
+    if "percent" in (unit, other):
+        return unit == other
+    registry = _registry()
+    same: bool = registry.Unit(unit).dimensionality == registry.Unit(other).dimensionality
+    return same
+
+
+@cache
+def exact(unit: str, to: str) -> Tuple[int, int]:
+    """How many of `to` make one `unit`, over one another: numerator, denominator (no temperatures)."""
+    # Worked in fractions: floats reach some factors through metres and litres and lose the last digit.
+    factor = _registry().Quantity(Fraction(1), unit).to(to).magnitude
+    return factor.numerator, factor.denominator
+
+
+def written(names: Iterable[str]) -> str:
+    """This module for the units named, as a table that needs no package."""
+    sizes: Dict[str, Tuple[str, int, int]] = {}
+    for name in sorted(set(names)):
+        first = next((other for other in sizes if alike(name, other)), name)
+        sizes[name] = (first, *((1, 1) if name == first or "deg" in name else exact(name, first)))
+    rows = "\n".join(f"    {name!r}: {size!r}," for name, size in sizes.items())
+    return TABLE.replace("ROWS", rows)
+
+
+TABLE = '''"""What units measure, and the exact factors between them, worked out when this was built."""
+
+from fractions import Fraction
+
+# Unit -> another of its kind, and how many of that make one: numerator, denominator.
+SIZES = {
+ROWS
+}
+
+
+def alike(unit, other):
+    return SIZES[unit][0] == SIZES[other][0]
+
+
+def exact(unit, to):
+    factor = Fraction(*SIZES[unit][1:]) / Fraction(*SIZES[to][1:])
+    return factor.numerator, factor.denominator
+'''
+
+
+@lru_cache(maxsize=1)
+def _registry() -> Any:
+    from pint import UnitRegistry  # a third of a second: only where text with a unit is read
+
+    return UnitRegistry(non_int_type=Fraction)
