@@ -1,0 +1,15 @@
+"""The pages that are written from declarations and checks are those that would be written today."""
+
+import make_pages
+import pytest
+
+
+@pytest.mark.parametrize(("path", "text"), make_pages.pages().items(), ids=lambda value: getattr(value, "name", ""))
+def test_a_page_is_the_one_made_today(path, text):
+    assert path.is_file() and path.read_text(encoding="utf-8") == text, f"remake it with: {make_pages.COMMAND}"
+
+
+def test_a_check_is_found_with_the_source_over_it():
+    checks, _ = make_pages.checks_of_functions()
+    assert any("OpenStax, Chemistry 2e, m68704" in words for words in checks["share_of_total"])
+    assert list(checks["oil_for_wax"]) == ["Common practice, no source"]
