@@ -1,40 +1,44 @@
 """The native form with its ranges around it: a cell formula that gives #N/A where Python refuses.
 
-Text and TRUE stand above every number in a spreadsheet's order, so the upper limit catches them too.
+Text and TRUE stand above every number in a spreadsheet's order, so the upper limit catches them too;
+in LibreOffice TRUE is the number 1 in another format, and is asked for by name.
 """
 
 import re
 from decimal import ROUND_CEILING, ROUND_FLOOR, Context
 from itertools import combinations
-from typing import List, Mapping, Optional
+from typing import Dict, List, Mapping, Optional
 
 import candlecalc.days as days
 import candlecalc.native as language
-from candlecalc.formula import LARGEST, Argument, Formula
+from candlecalc.formula import LARGEST, Argument, Formula, Term
 from candlecalc.native import Call, Leaf, Name, Node, Operation
 
 REFUSED = Call("NA", ())
 # Calls that have an answer for any number, and none below zero where no number is.
 ALWAYS = frozenset(["ABS", "AND", "COUNT", "EXP", "IF", "INT", "MAX", "MIN", "N", "NOT", "OR", "PI", "ROUND"])
-ALWAYS |= {"ROUNDDOWN", "ROUNDUP", "SUM", "SUMPRODUCT", "SUMSQ"}
+ALWAYS |= {"ROUNDDOWN", "ROUNDUP", "SUM", "SUMSQ"}
 
 
 def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node] = None) -> Node:
     """The guarded tree with its arguments put in; those left out stand at their defaults.
 
-    `answer` is where the bare answer already stands, if it is worked out beside.
+    An optional argument whose cell is blank stands at its default too. `answer` is where the bare answer
+    already stands, if it is worked out beside.
     """
     if not formula.native:
         raise ValueError(f"{formula.name} has no native form: {formula.no_native}")
-    given = {name: values.get(name) or default(argument) for name, argument in formula.arguments.items()}
-    answer = answer or language.replace(formula.native, given)
-    guard = _unless(_outside(formula, answer), answer)
+    given = _given(formula, values)
+    bare = answer or language.replace(formula.native, given)
+    guard = _unless(_outside(formula, bare, every=bool(answer)), bare)
     # What arguments ask of each other is worked out only where each is in its own range.
     asked = [Call("NOT", (language.parse(condition),)) for condition in formula.requires]
     guard = _unless([language.replace(test, given) for test in asked], guard)
-    tests = [test for name, node in values.items() if not _typed(node) for test in _tests(formula.arguments[name])]
-    tests += _lengths(formula)
-    guard = _unless([language.replace(language.parse(test), given) for test in tests], guard)
+    tests: List[Node] = []
+    for name, value in values.items():
+        if not _typed(value):
+            tests += _tests(formula.arguments[name], value)
+    guard = _unless(tests + _lengths(formula, given), guard)
     return guard if _always(formula.native) else Call("IFERROR", (guard, REFUSED))
 
 
@@ -47,27 +51,58 @@ def default(argument: Argument) -> Node:
     return Leaf('""' if argument.default is None else language.number(argument.default))
 
 
-def _typed(node: Node) -> bool:
+def _given(formula: Formula, values: Mapping[str, Node]) -> Dict[str, Node]:
+    """What stands for each argument: its value, or its default where it is left out or its cell is blank."""
+    given: Dict[str, Node] = {}
+    for name, argument in formula.arguments.items():
+        value = values.get(name) or default(argument)
+        # A blank cell counts as 0 by itself.
+        if argument.optional and argument.default not in (0, None) and not _typed(value):
+            value = Call("IF", (Operation("=", value, Leaf('""')), default(argument), value))
+        given[name] = value
+    return given
+
+
+def _typed(value: Node) -> bool:
     """Whether a value stands in the formula itself: it was in range when it was put there."""
-    return isinstance(node, Leaf) and bool(re.fullmatch(r'-?[0-9.]+|".*"', node.text))
+    return isinstance(value, Leaf) and bool(re.fullmatch(r'-?[0-9.]+|".*"', value.text))
 
 
-def _tests(argument: Argument) -> List[str]:
-    """Conditions in the native language, any of which refuses the argument."""
-    name, term = argument.name, argument.term
+def _tests(argument: Argument, cell: Node) -> List[Node]:
+    """Conditions, any of which refuses what stands in an argument's cell or cells."""
+    tests = _many(argument.term) if argument.term.many else _one(argument)
+    return [language.replace(language.parse(test), {"cell": cell}) for test in tests]
+
+
+def _one(argument: Argument) -> List[str]:
+    term = argument.term
+    may_be_blank = argument.optional or term.blank
     if term.choices:
-        unlike = [f'{name}<>"{choice}"' for choice in term.choices] + [f'{name}<>""'] * term.blank
+        unlike = [f'cell<>"{choice}"' for choice in term.choices] + ['cell<>""'] * may_be_blank
         return [f"AND({','.join(unlike)})"]
+    blank = [] if may_be_blank else ['cell=""']
+    if term.text:
+        return blank
+    tests = ["ISLOGICAL(cell)", *_limits(term, "cell{}", "cell{}")] + ["cell<>INT(N(cell))"] * term.whole
+    if may_be_blank and (term.unit == "date" or not term.takes(0)):
+        return [f'AND(cell<>"",OR({",".join(tests)}))']
+    return blank + tests
+
+
+def _many(term: Term) -> List[str]:
+    # Numbers only, at least one, and no blank before the last of them.
+    tests = ["COUNT(cell)=0"] * (not term.blank) + [
+        'COUNT(cell)<>SUMPRODUCT((cell<>"")*1)',
+        'COUNT(cell)<>IFERROR(MATCH(1,INDEX((cell="")*1,0),0)-1,COUNT(cell))',
+    ]
+    whole = ["SUMPRODUCT((cell<>INT(cell))*1)>0"] * term.whole
+    return tests + whole + _limits(term, "MIN(cell){}", "MAX(cell){}")
+
+
+def _limits(term: Term, low_test: str, high_test: str) -> List[str]:
     low, high = (days.FIRST, days.LAST) if term.unit == "date" else (term.low, term.high)
     below = f"{'<=' if term.above else '<'}{_limit(low, ROUND_FLOOR)}"
-    over = f">{_limit(high, ROUND_CEILING)}"
-    if term.many:
-        # Numbers only, one at least, and no blank before the last of them.
-        numbers = f"COUNT({name})"
-        tests = [f'COUNTIF({name},"{below}")>0', f'COUNTIF({name},"{over}")>0', f"{numbers}=0"]
-        return tests + [f"{numbers}<>COUNTA({name})", f"{numbers}<>COUNT(INDEX({name},1):INDEX({name},{numbers}))"]
-    tests = [f"{name}{below}", f"{name}{over}"] + [f"{name}<>INT(N({name}))"] * term.whole
-    return [f'AND({name}<>"",OR({",".join(tests)}))'] if term.blank else tests
+    return [low_test.format(below), high_test.format(f">{_limit(high, ROUND_CEILING)}")]
 
 
 def _limit(limit: float, outward: str) -> str:
@@ -76,18 +111,21 @@ def _limit(limit: float, outward: str) -> str:
     return text if float(text) == limit else f"{Context(prec=15, rounding=outward).create_decimal(limit):f}"
 
 
-def _lengths(formula: Formula) -> List[str]:
-    lists = [name for name, argument in formula.arguments.items() if argument.term.many]
-    return [f"COUNT({first})<>COUNT({second})" for first, second in combinations(lists, 2)]
+def _lengths(formula: Formula, given: Mapping[str, Node]) -> List[Node]:
+    counts = [Call("COUNT", (given[name],)) for name, argument in formula.arguments.items() if argument.term.many]
+    return [Operation("<>", first, second) for first, second in combinations(counts, 2)]
 
 
-def _outside(formula: Formula, answer: Node) -> List[Node]:
-    """Tests of the result's own range, as far as the arguments do not keep it there by themselves."""
+def _outside(formula: Formula, answer: Node, every: bool) -> List[Node]:
+    """Tests of the result's own range, as far as the arguments do not keep it there by themselves.
+
+    `every` asks for the end of all ranges too, 1e12, which no maker meets: it costs the answer twice.
+    """
     term = formula.result
     tests: List[Node] = []
-    if term.counts and term.low > -LARGEST and (term.above or term.low > 0 or not _never_negative(formula)):
+    if term.counts and (term.low > -LARGEST or every) and (term.above or term.low > 0 or not _never_negative(formula)):
         tests.append(Operation("<=" if term.above else "<", answer, Leaf(_limit(term.low, ROUND_FLOOR))))
-    if term.counts and term.high < LARGEST:
+    if term.counts and (term.high < LARGEST or every):
         tests.append(Operation(">", answer, Leaf(_limit(term.high, ROUND_CEILING))))
     return tests
 
@@ -97,7 +135,7 @@ def _never_negative(formula: Formula) -> bool:
     minus = any(isinstance(part, language.Negation) or getattr(part, "sign", "") == "-" for part in parts)
     calls = {part.function for part in parts if isinstance(part, Call)}
     lows = [formula.arguments[part.text].term.low for part in parts if isinstance(part, Name)]
-    return not minus and calls <= ALWAYS and min(lows, default=0) >= 0
+    return not minus and calls <= ALWAYS | {"SUMPRODUCT"} and min(lows, default=0) >= 0
 
 
 def _always(native: Node) -> bool:

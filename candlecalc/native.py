@@ -48,6 +48,7 @@ SHEET_ONLY = frozenset(
         "IFERROR",
         "INDEX",
         "INTERCEPT",
+        "ISLOGICAL",
         "LARGE",
     ]
     + [
@@ -68,16 +69,15 @@ SHEET_ONLY = frozenset(
     + ["STDEV", "STEYX", "SUMIF", "SUMSQ", "TINV", "TRUNC", "VAR", "WEEKDAY", "WORKDAY"]
 )
 COMPARISONS = {"=": "==", "<>": "!=", "<": "<", ">": ">", "<=": "<=", ">=": ">="}
-# A colon is between two calls of INDEX: the cells from one to the other.
-STRENGTH = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 5, ":": 6}
-NEGATION, ATOM = 4, 7
+STRENGTH = {**dict.fromkeys(COMPARISONS, 1), "+": 2, "-": 2, "*": 3, "/": 3, "^": 5}
+NEGATION, ATOM = 4, 6
 
 TOKEN = re.compile(
     r"""\s*(?:(?P<number>\d+(?:\.\d+)?(?:e-?\d+)?)
           |(?P<function>[A-Z][A-Z0-9]*)(?=\()
           |(?P<name>[a-z][a-z0-9_]*)
           |(?P<text>"[^"]*")
-          |(?P<sign><=|>=|<>|[-+*/^(),<>=:]))""",
+          |(?P<sign><=|>=|<>|[-+*/^(),<>=]))""",
     re.VERBOSE,
 )
 
@@ -284,11 +284,7 @@ class _Reader:
         if kind == "name":
             return Name(word)
         if kind == "function":
-            call = self.call(word)
-            if self.word != ":":
-                return call
-            self.take()
-            return Operation(":", call, self.call(self.take()))
+            return self.call(word)
         if word == "(":
             inner = self.comparison()
             self.expect(")")

@@ -67,7 +67,7 @@ def _at(declared, name, end, chance):
     term = declared.arguments[name].term
     alike = [other for other, argument in declared.arguments.items() if argument.term == term]
     for names in 20 * [[name]] + 20 * [alike]:
-        values = _drawn(declared, chance)
+        values = drawn(declared, chance)
         values.update({other: [end] * len(values[other]) if term.many else end for other in names})
         yield _sharing(declared, values)
 
@@ -75,13 +75,13 @@ def _at(declared, name, end, chance):
 def _spread(declared):
     chance = random.Random(declared.name)  # noqa: S311
     for _ in range(20000):
-        values = _sharing(declared, _drawn(declared, chance))
+        values = _sharing(declared, drawn(declared, chance))
         if _taken(declared, values):
             yield values
     raise AssertionError(f"{declared.name}: too few values were taken")
 
 
-def _drawn(declared, chance):
+def drawn(declared, chance):
     length = chance.randint(1, 4)
     return {
         name: [_one(argument.term, chance) for _ in range(length)]

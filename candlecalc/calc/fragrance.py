@@ -189,7 +189,7 @@ def load_at_limit(limit: Limit) -> Load:
     return min(limit, MOST_OF_TOTAL) / (1 - min(limit, MOST_OF_TOTAL))
 
 
-@formula(native="1/SUMPRODUCT(shares/limits)", requires=ADD_UP, source=BLEND_LIMIT)
+@formula(native="MIN(1,1/SUMPRODUCT(shares/limits))", requires=ADD_UP, source=BLEND_LIMIT)
 def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 

@@ -10,8 +10,12 @@ from candlecalc.cli import main
 from candlecalc.faces.pasted import pasted
 
 WRITTEN = [  # function, arguments as typed, the formula
-    ("oil_for_wax", "wax=B4 load=C4", "=IF(OR(B4<0,B4>1000000000000,C4<0,C4>0.5),NA(),B4*C4)"),
-    ("oil_for_wax", "B4 8%", "=IF(OR(B4<0,B4>1000000000000),NA(),B4*0.08)"),
+    (
+        "oil_for_wax",
+        "wax=B4 load=C4",
+        '=IF(OR(B4="",ISLOGICAL(B4),B4<0,B4>1000000000000,C4="",ISLOGICAL(C4),C4<0,C4>0.5),NA(),B4*C4)',
+    ),
+    ("oil_for_wax", "B4 8%", '=IF(OR(B4="",ISLOGICAL(B4),B4<0,B4>1000000000000),NA(),B4*0.08)'),
     ("oil_for_wax", "wax=$B$4 load='My oils'!C4 --bare", "=$B$4*'My oils'!C4"),
     ("oil_for_wax", "wax=my_wax load=0.08 --bare", "=my_wax*0.08"),
     ("oil_for_wax", "wax=1lb load=C4 --bare", "=453.59237*C4"),
