@@ -73,6 +73,8 @@ def answer(formula: Formula, given: Mapping[str, Any]) -> list[str]:
         [shown(value, term, unit[name], digits, per) for (name, term), value in zip(terms.items(), row, strict=True)]
         for row in rows
     ]
+    if not rows:
+        return ["none"]
     if not formula.fields:
         return [word for row in words for word in row]
     if formula.result.many:
@@ -198,7 +200,7 @@ def _unit_asked(formula: Formula, result: Term, given: Given) -> str:
         term = formula.arguments[name].term
         for text in value if isinstance(value, list) else [value]:
             alike = term.unit in units.DIMENSIONS and units.kind_of(term.unit) == units.kind_of(result.unit)
-            unit = units.read(text, term.unit).unit if alike and isinstance(text, str) else ""
+            unit = units.read(text, term.unit).unit if alike and isinstance(text, str) and text else ""
             if unit:
                 return unit
     return ""

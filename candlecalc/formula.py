@@ -180,7 +180,7 @@ class Argument:
             except ValueError as problem:
                 raise ValueError(f"at place {position} {problem}") from None
             # Totals pass over a number that is text, so the maker's own sums would differ from ours.
-            if self.term.counts and isinstance(cell, str) and not units.read(cell, self.term.unit).unit:
+            if self.term.counts and isinstance(cell, str) and cell and not units.read(cell, self.term.unit).unit:
                 raise ValueError(f'at place {position} is the text "{cell}"; it takes a number, or one with its unit')
         return read
 

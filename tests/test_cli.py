@@ -103,7 +103,8 @@ def typed(term, name, value):
     """An argument as words at the terminal: a list of words is one word each, as commas are its own."""
     if term.many and (term.text or term.unit == "date"):
         return [f"{name}={one}" for one in value if one is not None]
-    return [f"{name}={'; '.join(map(str, value)) if term.many else value}"]
+    parts = ["" if one is None else str(one) for one in value] if term.many else [str(value)]
+    return [f"{name}={'; '.join(parts)}"]
 
 
 WRONG = [  # words, exit code, what it says
@@ -158,7 +159,7 @@ def test_a_page_tells_all_that_is_declared_in_eighty_columns(name):
         assert f" {argument.name} {argument.term.help} " in told
     assert formula.result.help in told and formula.source in told and formula.summary in told
     assert f">>> {name}" in told or f">>> round({name}" in told
-    assert "None" not in told
+    assert "None" not in told.partition(">>>")[0]
 
 
 def test_a_long_cell_formula_is_broken_after_a_sign_and_loses_nothing():

@@ -3,6 +3,7 @@
 from candlecalc.calc.batch import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403
 from candlecalc.calc.fragrance import *  # noqa: F403
+from candlecalc.calc.money import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403
 from candlecalc.calc.wax import *  # noqa: F403

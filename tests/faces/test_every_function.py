@@ -62,7 +62,8 @@ def out_of_range(declared):
             if not argument.term.blank:
                 yield {**good, name: []}
                 yield {**good, name: [good[name][0], None, *good[name]]}
-            if any(other.term.many for key, other in declared.arguments.items() if key != name):
+            others = [other.term for key, other in declared.arguments.items() if key != name and other.term.many]
+            if any(not other.blank for other in others):
                 yield {**good, name: [*good[name], *good[name]]}
     yield from _together(declared)
 
@@ -103,7 +104,8 @@ def _one(term, chance):
     if term.choices:
         return chance.choice(term.choices)
     low, high = limits(term)
-    number = float(chance.randint(int(low), int(min(high, 100)))) if term.whole else chance.uniform(low, min(high, 100))
+    high = min(high, low + 100)
+    number = float(chance.randint(int(low), int(high))) if term.whole else chance.uniform(low, high)
     return [number, number] if term.many else number
 
 
