@@ -26,11 +26,9 @@ def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node]
     An optional argument whose cell is blank stands at its default too. `answer` is where the bare answer
     already stands, if it is worked out beside.
     """
-    if not formula.native:
-        raise ValueError(f"{formula.name} has no native form: {formula.no_native}")
     given = _given(formula, values)
-    bare = answer or language.replace(formula.native, given)
-    guard = _unless(_outside(formula, bare, every=bool(answer)), bare)
+    plain = answer or bare(formula, values)
+    guard = _unless(_outside(formula, plain, every=bool(answer)), plain)
     # What arguments ask of each other is worked out only where each is in its own range.
     asked = [Call("NOT", (language.parse(condition),)) for condition in formula.requires]
     guard = _unless([language.replace(test, given) for test in asked], guard)
@@ -39,7 +37,12 @@ def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node]
         if not _typed(value):
             tests += _tests(formula.arguments[name], value)
     guard = _unless(tests + _lengths(formula, given), guard)
-    return guard if _always(formula.native) else Call("IFERROR", (guard, REFUSED))
+    return guard if _always(_native(formula)) else Call("IFERROR", (guard, REFUSED))
+
+
+def bare(formula: Formula, values: Mapping[str, Node]) -> Node:
+    """The tree with its arguments put in as `guarded` does, and nothing around it."""
+    return language.replace(_native(formula), _given(formula, values))
 
 
 def default(argument: Argument) -> Node:
@@ -49,6 +52,12 @@ def default(argument: Argument) -> Node:
     if isinstance(argument.default, str):
         return Leaf(f'"{argument.default}"')
     return Leaf('""' if argument.default is None else language.number(argument.default))
+
+
+def _native(formula: Formula) -> Node:
+    if not formula.native:
+        raise ValueError(f"{formula.name} has no native form: {formula.no_native}")
+    return formula.native
 
 
 def _given(formula: Formula, values: Mapping[str, Node]) -> Dict[str, Node]:
