@@ -400,7 +400,8 @@ def {formula.name}({given}):
                 return _result
     return _call({", ".join(names)})
 """
-    scope: Dict[str, Any] = {"_bare": formula.bare, "_call": formula.call, "_numbers": frozenset((float, int))}
+    scope: Dict[str, Any] = dict(language.FUNCTIONS)
+    scope.update(_bare=formula.bare, _call=formula.call, _numbers=frozenset((float, int)))
     for name, argument in formula.arguments.items():
         scope[f"_default_{name}"] = argument.default
         scope[f"_{name}"] = frozenset(argument.term.choices)

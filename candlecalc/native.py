@@ -16,6 +16,7 @@ from candlecalc.rounding import round_half_away
 # What each allowed function is in Python. Nothing volatile, nothing newer than 2010.
 FUNCTIONS: Dict[str, Callable[..., object]] = {
     "AND": lambda *parts: all(parts),
+    "COUNT": len,
     "EXP": math.exp,
     "INT": math.floor,
     "LN": math.log,
@@ -38,7 +39,6 @@ SHEET_ONLY = frozenset(
         "AVERAGE",
         "CEILING",
         "CHOOSE",
-        "COUNT",
         "COUNTA",
         "COUNTIF",
         "DEVSQ",

@@ -63,13 +63,31 @@ def _ends(declared):
 
 
 def _at(declared, name, end, chance):
-    """Twenty tries with one argument at an end, then twenty with every argument of its term there."""
+    """Tries with one argument at an end, with every argument of its term there, and with some that share the end."""
     term = declared.arguments[name].term
     alike = [other for other, argument in declared.arguments.items() if argument.term == term]
     for names in 20 * [[name]] + 20 * [alike]:
         values = drawn(declared, chance)
         values.update({other: [end] * len(values[other]) if term.many else end for other in names})
         yield _sharing(declared, values)
+    sharing = [
+        other
+        for other, argument in declared.arguments.items()
+        if argument.term.counts and end in limits(argument.term) and other != name
+    ]
+    for _ in range(100 if term.counts else 0):
+        values = drawn(declared, chance)
+        for other in [name, *(other for other in sharing if chance.random() < 0.5)]:
+            values[other] = _put_in(values[other], end, chance)
+        yield _sharing(declared, values)
+
+
+def _put_in(value, end, chance):
+    """The end itself, or a list with one of its values there."""
+    if not isinstance(value, list):
+        return end
+    place = chance.randrange(len(value))
+    return [*value[:place], end, *value[place + 1 :]]
 
 
 def _spread(declared):

@@ -19,3 +19,20 @@ JOB_COST = "job cost: OpenStax, Managerial Accounting, chapter 4"
 OVERHEAD = "predetermined overhead rate: OpenStax, Managerial Accounting 4.4"
 BREAK_EVEN = "cost, volume and profit: OpenStax, Managerial Accounting, chapter 3"
 MARKUP = "markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2"
+HEAT = (
+    "heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change; "
+    "defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's"
+)
+HEAT_BALANCE = (
+    "heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken to "
+    "warm as wax does, no source"
+)
+HEATER = "power times time: OpenStax, College Physics 2e, phase change; Cengel, heat transfer, example 1-2, second-hand"
+COOLING = "Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay"
+TEMPERATURE = "NIST SP 811 (2008), appendix B.8"
+EXPANSION = (
+    "thermal expansion: OpenStax, College Physics 2e, thermal expansion of solids and liquids; 0.00085 per C for "
+    "melted wax worked from alkanes in a reference library"
+)
+SETTING = "derived from the two densities; wax draws together by 5 to 15 %, second-hand, texts disagree"
+FLASH = "flash point as the NIST glossary of fire terms defines it; how near is common practice, no source"

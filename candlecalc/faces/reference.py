@@ -13,7 +13,23 @@ from candlecalc.formula import REGISTRY, Argument, Formula, Term
 
 WIDTH = 79  # a full line of 80 wraps in some terminals
 # The order in which a maker meets the subjects; any other comes after.
-SUBJECTS = ["vessel", "fragrance", "wax", "heat", "burn", "cost", "price", "plan", "stock", "label", "hazard", "money"]
+SUBJECTS = [
+    "vessel",
+    "fragrance",
+    "wax",
+    "heat",
+    "cooling",
+    "burn",
+    "pool",
+    "wick",
+    "cost",
+    "price",
+    "plan",
+    "stock",
+    "label",
+    "hazard",
+    "money",
+]
 # What makers say -> what the declarations say.
 SAYINGS = {
     **dict.fromkeys(["jar", "glass", "tin", "tumbler", "container"], "vessel"),

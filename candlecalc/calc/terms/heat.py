@@ -1,0 +1,125 @@
+"""The words of wax and heat."""
+
+from typing import Annotated, List, Optional, Sequence
+
+from candlecalc.calc.terms import PERCENT
+from candlecalc.formula import Term
+
+COLDEST, HOTTEST = -50.0, 400.0
+
+# Blends and setting
+WaxShares = Annotated[
+    Sequence[float],
+    Term("of the blend", "share of each wax or additive in the blend; together 1", high=1.0, hint=PERCENT, many=True),
+]
+Waxes = Annotated[List[float], Term("g", "each wax or additive to weigh out, in the order of the shares", many=True)]
+Densities = Annotated[
+    Sequence[float],
+    Term("g/ml", "density of each, all at one temperature", low=0.5, high=1.5, many=True),
+]
+HotDensity = Annotated[float, Term("g/ml", "density of the melted wax as it is poured", low=0.5, high=1.5)]
+SetDensity = Annotated[float, Term("g/ml", "density of the wax once it has set and cooled", low=0.5, high=1.5)]
+Shrinkage = Annotated[
+    float, Term("of the volume poured", "how much the wax draws together as it sets", high=0.5, hint=PERCENT)
+]
+TopUp = Annotated[float, Term("g", "scented wax for a second pour, as hot as the first")]
+Expansion = Annotated[
+    float, Term("per C", "how much a melted wax swells for each degree C, as a share of its volume", high=0.002)
+]
+
+# Temperatures, and how far apart they are
+Temperature = Annotated[float, Term("C", "a temperature", low=COLDEST, high=HOTTEST)]
+Celsius = Annotated[float, Term("C", "a temperature in degrees Celsius", low=-273.15, high=1e6)]
+Fahrenheit = Annotated[float, Term("F", "a temperature in degrees Fahrenheit", low=-459.67, high=2e6)]
+CelsiusDifference = Annotated[
+    float, Term("C difference", "how far two temperatures are apart, in degrees Celsius", low=-1e6, high=1e6)
+]
+FahrenheitDifference = Annotated[
+    float, Term("F difference", "how far two temperatures are apart, in degrees Fahrenheit", low=-2e6, high=2e6)
+]
+Start = Annotated[float, Term("C", "temperature before it is heated", low=COLDEST, high=HOTTEST)]
+End = Annotated[float, Term("C", "temperature it is brought to", low=COLDEST, high=HOTTEST)]
+Melting = Annotated[
+    float,
+    Term(
+        "C",
+        "temperature at which the last of the wax is melted: the upper end of its melting range",
+        low=COLDEST,
+        high=HOTTEST,
+    ),
+]
+Room = Annotated[float, Term("C", "temperature of the room", low=COLDEST, high=60.0)]
+OilTemperature = Annotated[float, Term("C", "temperature of the oil before it goes in", low=COLDEST, high=HOTTEST)]
+Hot = Annotated[float, Term("C", "temperature of the melted wax before the oil goes in", low=COLDEST, high=HOTTEST)]
+Mixed = Annotated[float, Term("C", "temperature of wax and oil together", low=COLDEST, high=HOTTEST)]
+Ceiling = Annotated[
+    Optional[float],
+    Term(
+        "C",
+        "highest temperature that the supplier states for the wax; blank where none is known",
+        low=COLDEST,
+        high=HOTTEST,
+        blank=True,
+    ),
+]
+WaxFlash = Annotated[
+    Optional[float],
+    Term(
+        "C",
+        "flash point of the wax by its data sheet; blank where none is known",
+        low=COLDEST,
+        high=HOTTEST,
+        blank=True,
+    ),
+]
+OilFlash = Annotated[
+    Optional[float],
+    Term(
+        "C",
+        "flash point of the neat oil by its safety data sheet; blank where none is known",
+        low=COLDEST,
+        high=HOTTEST,
+        blank=True,
+    ),
+]
+Near = Annotated[float, Term("C difference", "how near a flash point is warned of", high=200.0)]
+Cautions = Annotated[List[str], Term("", "what to mind, a line each", text=True, many=True)]
+
+# Heat
+Heated = Annotated[float, Term("g", "weight of what is heated: a wax, a pot, the water of a bath")]
+SpecificHeat = Annotated[
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of it by one degree C", high=10.0, above=True)
+]
+SolidHeat = Annotated[
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of set wax by one degree C", high=10.0, above=True)
+]
+LiquidHeat = Annotated[
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of melted wax by one degree C", high=10.0, above=True)
+]
+OilHeat = Annotated[
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of oil by one degree C", high=10.0, above=True)
+]
+LatentHeat = Annotated[float, Term("kJ/kg", "heat that melts a kilogram of it once it is warm enough", high=1000.0)]
+SpecificHeats = Annotated[
+    Sequence[float],
+    Term("kJ/(kg C)", "specific heat of each, all set or all melted", high=10.0, above=True, many=True),
+]
+LatentHeats = Annotated[Sequence[float], Term("kJ/kg", "latent heat of each", high=1000.0, many=True)]
+Heat = Annotated[float, Term("kJ", "heat that has to get into it")]
+Power = Annotated[float, Term("W", "power of the heater, as its plate states it", high=1e5, above=True)]
+Efficiency = Annotated[
+    float,
+    Term("of the heater's power", "share of the power that gets into the wax", high=1.0, above=True, hint=PERCENT),
+]
+HeatingTime = Annotated[float, Term("min", "time at the heater", high=1e6, above=True)]
+TimeNeeded = Annotated[float, Term("min", "time at the heater")]
+
+# Cooling
+FirstReading = Annotated[float, Term("C", "first reading of the stirred pot", high=HOTTEST)]
+SecondReading = Annotated[float, Term("C", "second reading of the stirred pot", high=HOTTEST)]
+Cooled = Annotated[float, Term("C", "a temperature between the two readings", high=HOTTEST)]
+Between = Annotated[float, Term("min", "minutes from the first reading to the second", high=1e5, above=True)]
+After = Annotated[float, Term("min", "minutes after the first reading", high=1e5)]
+CoolingConstant = Annotated[
+    float, Term("per min", "share of what it is warmer than the room that goes in a minute, compounding", above=True)
+]
