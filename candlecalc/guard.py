@@ -7,7 +7,7 @@ in LibreOffice TRUE is the number 1 in another format, and is asked for by name.
 import re
 from decimal import ROUND_CEILING, ROUND_FLOOR, Context
 from itertools import combinations
-from typing import Dict, List, Mapping, Optional
+from typing import Dict, List, Mapping, Optional, Tuple
 
 import candlecalc.days as days
 import candlecalc.native as language
@@ -92,26 +92,27 @@ def _one(argument: Argument) -> List[str]:
     blank = [] if may_be_blank else ['cell=""']
     if term.text:
         return blank
-    tests = ["ISLOGICAL(cell)", *_limits(term, "cell{}", "cell{}")] + ["cell<>INT(N(cell))"] * term.whole
+    tests = ["ISLOGICAL(cell)", *(f"cell{limit}" for limit in _limits(term))] + ["cell<>INT(N(cell))"] * term.whole
     if may_be_blank and (term.unit == "date" or not term.takes(0)):
         return [f'AND(cell<>"",OR({",".join(tests)}))']
     return blank + tests
 
 
 def _many(term: Term) -> List[str]:
-    # Numbers only, at least one, and no blank before the last of them.
+    # One number at least, nothing above the upper limit as text and TRUE are, no blank before the last of them.
+    low, high = _limits(term)
     tests = ["COUNT(cell)=0"] * (not term.blank) + [
-        'COUNT(cell)<>SUMPRODUCT((cell<>"")*1)',
+        f'SUMPRODUCT((cell<>"")*(cell{high}))>0',
+        f"MIN(cell){low}",
         'COUNT(cell)<>IFERROR(MATCH(1,INDEX((cell="")*1,0),0)-1,COUNT(cell))',
     ]
-    whole = ["SUMPRODUCT((cell<>INT(cell))*1)>0"] * term.whole
-    return tests + whole + _limits(term, "MIN(cell){}", "MAX(cell){}")
+    return tests + ["SUMPRODUCT((cell<>INT(cell))*1)>0"] * term.whole
 
 
-def _limits(term: Term, low_test: str, high_test: str) -> List[str]:
+def _limits(term: Term) -> Tuple[str, str]:
+    """What is too low and what is too high, as the ends of a comparison: "<0", ">0.5"."""
     low, high = (days.FIRST, days.LAST) if term.unit == "date" else (term.low, term.high)
-    below = f"{'<=' if term.above else '<'}{_limit(low, ROUND_FLOOR)}"
-    return [low_test.format(below), high_test.format(f">{_limit(high, ROUND_CEILING)}")]
+    return f"{'<=' if term.above else '<'}{_limit(low, ROUND_FLOOR)}", f">{_limit(high, ROUND_CEILING)}"
 
 
 def _limit(limit: float, outward: str) -> str:

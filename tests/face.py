@@ -134,6 +134,7 @@ FACES = {
     "Python": (None, True),
     "formula, embedded engine": (by_formualizer, False),
     "formula, LibreOffice": (by_libreoffice, False),
+    "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
 }
 
 

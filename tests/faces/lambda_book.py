@@ -65,13 +65,14 @@ def _typed(sheet, row, arguments):
         if given is None:
             references.append("")
             continue
-        cells = given if isinstance(given, list | tuple) else [given]
+        many = isinstance(given, list | tuple)
+        cells = (given or [BLANK]) if many else [given]
         for offset, value in enumerate(cells):
             cell = sheet.cell(row, column + offset, None if value is BLANK else value)
             if isinstance(value, str):
                 cell.data_type = "s"
         ends = [f"{get_column_letter(end)}{row}" for end in (column, column + len(cells) - 1)]
-        references.append(":".join(ends) if cells is given else ends[0])
+        references.append(":".join(ends) if many else ends[0])
         column += len(cells)
     return references
 
