@@ -7,7 +7,7 @@ from pathlib import Path
 import candlecalc.units as units
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.season import Row, Season, frame
-from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES
+from candlecalc.season.tables import SETTING_FIELDS, TABLES
 
 DEMO = Path(__file__).parent / "demo"
 
@@ -21,21 +21,20 @@ class UnreadableError(ValueError):
 
 def read(folder: Path) -> Season:
     """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
-    fields = {field.key: field for field in (*SETTINGS.fields, *MADE_FOR.fields)}
-    settings: dict[str, Value] = dict.fromkeys(fields)
+    settings: dict[str, Value] = dict.fromkeys(SETTING_FIELDS)
     for line in _lines(folder / "settings.csv", ["key", "value"]):
-        if line["key"] not in fields:
+        if line["key"] not in SETTING_FIELDS:
             raise UnreadableError(
-                f"{folder / 'settings.csv'}: {line['key']} is no setting; known are {', '.join(fields)}"
+                f"{folder / 'settings.csv'}: {line['key']} is no setting; known are {', '.join(SETTING_FIELDS)}"
             )
-        settings[line["key"]] = _value(line["value"], fields[line["key"]])
+        settings[line["key"]] = _value(line["value"], SETTING_FIELDS[line["key"]])
     return Season(settings, {key: frame(_rows(folder / f"{key}.csv", table), table) for key, table in TABLES.items()})
 
 
 def write(season: Season, folder: Path) -> None:
     """Write a season to a folder, a file a table."""
     folder.mkdir(parents=True, exist_ok=True)
-    lines = [[key, _text(season.settings.get(key))] for key in (*SETTINGS.keys, *MADE_FOR.keys)]
+    lines = [[key, _text(season.settings.get(key))] for key in SETTING_FIELDS]
     _write(folder / "settings.csv", ["key", "value"], lines)
     for key, table in TABLES.items():
         rows = [[_text(row[name]) for name in table.keys] for _, row in season.rows(key)]

@@ -11,7 +11,7 @@ import pandas as pd
 from candlecalc.formula import Term
 from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
 from candlecalc.season.measures import Measures
-from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES, WEIGHED
+from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WEIGHED
 
 Row = dict[str, Value]
 
@@ -87,7 +87,7 @@ def problems(season: Season) -> list[Problem]:
     """Everything wrong with what was typed: each with its tab, row, column and what to do."""
     found = [
         Problem(SETTINGS.title, place, field.key, words)
-        for place, field in enumerate((*SETTINGS.fields, *MADE_FOR.fields))
+        for place, field in enumerate(SETTING_FIELDS.values())
         if (words := _wrong(field, season.settings, season))
     ]
     first, last = season.settings.get("first_day"), season.settings.get("last_day")

@@ -72,6 +72,9 @@ MADE_FOR = Table(
     room=0,
 )
 
+# Every setting by its key, in the order of settings.csv.
+SETTING_FIELDS: dict[str, Field] = {field.key: field for field in (*SETTINGS.fields, *MADE_FOR.fields)}
+
 MATERIALS = Table(
     "materials",
     "Materials",

@@ -18,7 +18,7 @@ from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.folder import UnreadableError
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
-from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES
+from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, TABLES
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.table_tab import short
 
@@ -72,7 +72,7 @@ def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
         if isinstance(label, str):
             lines.setdefault(short(label), plain(value))
     settings: dict[str, Value] = {}
-    for field in (*SETTINGS.fields, *MADE_FOR.fields):
+    for field in SETTING_FIELDS.values():
         if short(field.head) not in lines:
             raise UnreadableError(f"{path}: Settings has no line {short(field.head)}")
         settings[field.key] = lines[short(field.head)]

@@ -9,7 +9,7 @@ import openpyxl
 from openpyxl.utils import get_column_letter
 
 from candlecalc.season.season import Season, problems
-from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES
+from candlecalc.season.tables import SETTING_FIELDS, TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.read import opened
@@ -66,8 +66,7 @@ def findings(calculated: Calculated) -> list[Finding]:
 
 def _typed(season: Season, title: str, row: int, key: str, words: str) -> Finding:
     if title == "Settings":
-        field = {each.key: each for each in (*SETTINGS.fields, *MADE_FOR.fields)}[key]
-        return Finding(title, f"B{settings.line_of(key)}", f"{short(field.head)}: {words}")
+        return Finding(title, f"B{settings.line_of(key)}", f"{short(SETTING_FIELDS[key].head)}: {words}")
     table = next(table for table in TABLES.values() if table.title == title)
     letter = get_column_letter(table.keys.index(key) + 1)
     return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
