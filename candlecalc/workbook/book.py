@@ -2,6 +2,7 @@
 
 import datetime
 import os
+from collections.abc import Callable
 
 from openpyxl import Workbook
 from openpyxl.worksheet.worksheet import Worksheet
@@ -13,7 +14,7 @@ from candlecalc.season.presets import CURRENCY_DIGITS
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
 from candlecalc.workbook.columns import Place, Plan
-from candlecalc.workbook.table_tab import TableTab, place_of_tab
+from candlecalc.workbook.table_tab import Tab, TableTab, place_of_tab
 from candlecalc.workbook.tabs import (
     amounts,
     batch,
@@ -42,15 +43,18 @@ ORDER = (
     "Start", "Settings", "Units", "Materials", "Vessels", "Recipes", "Workings", "Amounts", "Part costs", "Sets",
     "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Functions", "Changes",
 )  # fmt: skip
-OTHER_TABS = {
-    "Settings": ("input", "What holds for the whole season."),
-    "Units": ("working", "Units that packs are bought in, and how each comes into recipes."),
-    "Batch": ("output", "The bench card: pick a product, say how many, weigh and tick."),
-    "Checks": ("check", "What must hold in this workbook, and what to do where it does not."),
-    "Lists": ("working", "Names that drop-downs offer."),
-    "Functions": ("control", "The library's functions, with a formula to paste for each."),
-    "Changes": ("input", "What was done to this workbook, a line each."),
+# The other tabs, each with what writes it.
+CARDS: dict[Tab, Callable[[Draft], None]] = {
+    start.START: lambda draft: start.write_start(draft, _contents()),
+    settings.TAB: settings.write,
+    lists.UNITS_TAB: lists.write_units,
+    batch.TAB: batch.write,
+    checks.TAB: lambda draft: checks.write(draft, TABLE_TABS),
+    lists.LISTS_TAB: lists.write_lists,
+    start.FUNCTIONS: start.write_functions,
+    start.CHANGES: start.write_changes,
 }
+TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)}
 
 
 def made(
@@ -94,26 +98,16 @@ def _drafted(
 
 
 def _write(draft: Draft) -> dict[int, str]:
-    by_title = {tab.title: tab for tab in TABLE_TABS.values()}
     texts: dict[int, str] = {}
-    others = {
-        "Settings": settings.write,
-        "Units": lists.write_units,
-        "Batch": batch.write,
-        "Checks": lambda draft: checks.write(draft, TABLE_TABS),
-        "Lists": lists.write_lists,
-        "Functions": start.write_functions,
-        "Changes": start.write_changes,
-        "Start": lambda draft: start.write_start(draft, _contents()),
-    }
     for title in ORDER:
-        if title in by_title:
-            sheet = write_table(draft, by_title[title])
-            if title == "Costing":
-                _what_if(draft, sheet)
-                texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
-        else:
-            others[title](draft)
+        tab = TABS[title]
+        if not isinstance(tab, TableTab):
+            CARDS[tab](draft)
+            continue
+        sheet = write_table(draft, tab)
+        if tab is costing.TAB:
+            _what_if(draft, sheet)
+            texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
     return texts
 
 
@@ -124,9 +118,8 @@ def _what_if(draft: Draft, sheet: Worksheet) -> None:
     draft.put(sheet[f"{letters['risen']}2"], Formula("=materials_rise"), "strong", "percent")
 
 
-def _contents() -> list[tuple[str, str, str]]:
-    by_title = {tab.title: (tab.kind, tab.purpose) for tab in TABLE_TABS.values()} | OTHER_TABS
-    return [(title, *by_title[title]) for title in ORDER if title != "Start"]
+def _contents() -> list[Tab]:
+    return [TABS[title] for title in ORDER if title != start.START.title]
 
 
 def _file(book: Workbook, season: Season, dated: datetime.date) -> None:

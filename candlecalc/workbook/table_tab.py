@@ -22,17 +22,22 @@ class Check:
 
 
 @dataclass(frozen=True)
-class TableTab:
+class Tab:
+    """What a tab says of itself, at its head and on Start."""
+
+    title: str
+    kind: str  # input, working, output, check, control
+    purpose: str
+
+
+@dataclass(frozen=True)
+class TableTab(Tab):
     """A list of a workbook. `columns` holds entries (fields) and formula columns, in order."""
 
     key: str
-    title: str
-    kind: str  # input, working, output, check
-    purpose: str
     rows: int
     columns: Mapping[str, Field | Column]
     checks: tuple[Check, ...] = ()
-    portrait: bool = False
 
     @property
     def fields(self) -> list[Field]:
@@ -109,7 +114,7 @@ def entry_tab(
     columns |= results or {}
     if checks:
         columns["warnings"] = Warnings(head="Look at", checks=checks)
-    return TableTab(table.key, table.title, "input", table.purpose, table.room, columns, checks)
+    return TableTab(table.title, "input", table.purpose, table.key, table.room, columns, checks)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -21,7 +21,7 @@ from candlecalc.season.fields import NAME_LENGTH, Field, Value
 from candlecalc.season.season import Season
 from candlecalc.workbook import styles
 from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, entry_format, in_row, own
-from candlecalc.workbook.table_tab import Mend, TableTab, Warnings, short
+from candlecalc.workbook.table_tab import Mend, Tab, TableTab, Warnings, short
 
 HEAD_ROW = FIRST_ROW - 1
 WIDEST_PAGE = 180  # characters of a landscape page at 8 points
@@ -59,20 +59,21 @@ class Draft:
         absolute = "".join(f"${part}" for part in _split(cell))
         self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute}")
 
-    def tab(self, title: str, kind: str, purpose: str, *, portrait: bool = False) -> Worksheet:
+    def tab(self, tab: Tab, *, portrait: bool = False) -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
-        sheet: Worksheet = self.book.create_sheet(title)
-        sheet.sheet_properties.tabColor = styles.TAB_COLOURS[kind]
-        self.put(sheet["A1"], title, "title")
+        sheet: Worksheet = self.book.create_sheet(tab.title)
+        sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
+        self.put(sheet["A1"], tab.title, "title")
         sheet.row_dimensions[1].height = 26
         # An input tab has the word entry in its second row, so its master check stands in the first.
-        self.put(sheet["C1" if kind == "input" else "B1"], f"{purpose} [{kind}]", "purpose")
-        sheet.sheet_view.zoomScale = 100
+        self.put(sheet["C1" if tab.kind == "input" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
+        if tab.title != "Checks":  # there it is worked out
+            self._master(sheet, tab.kind)
         paper(sheet, str(self.season.settings["paper"]), portrait)
         lock(sheet)
         return sheet
 
-    def master(self, sheet: Worksheet, kind: str) -> None:
+    def _master(self, sheet: Worksheet, kind: str) -> None:
         """The master check, near the title."""
         cell = sheet["B1" if kind == "input" else "A2"]
         self.put(cell, Formula("=master_check"), "verdict", "words")
@@ -119,9 +120,9 @@ def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
     place = draft.plan.places[tab.key]
-    sheet = draft.tab(tab.title, tab.kind, tab.purpose)
+    sheet = draft.tab(tab)
     heads = _write_heads(draft, sheet, tab)
-    paper(sheet, str(draft.season.settings["paper"]), tab.portrait, _pages_wide(sheet, tab))
+    paper(sheet, str(draft.season.settings["paper"]), False, _pages_wide(sheet, tab))
     _write_rows(draft, sheet, tab, place)
     for each in tab.fields:
         _check_entries(draft, sheet, each, place, tab)
@@ -133,7 +134,6 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     sheet.freeze_panes = f"B{FIRST_ROW}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{HEAD_ROW}", "A:A"
     sheet.print_area = f"A1:{get_column_letter(len(tab.columns))}{_last_printed(draft, tab, place)}"
-    draft.master(sheet, tab.kind)
     return sheet
 
 

@@ -165,6 +165,18 @@ def test_each_tab_says_its_kind_and_shows_the_master_check(sheets):  # 20P 10; F
         assert any("master_check" in top or "Numbers agree" in top for top in tops), sheet.title
 
 
+def test_start_leads_to_every_tab_in_the_words_at_its_head(sheets):  # FMC: navigation
+    start = sheets["Start"]
+    told = {
+        start.cell(row, 1).value: f"{start.cell(row, 3).value} [{start.cell(row, 2).value}]"
+        for row in range(1, start.max_row + 1)
+        if start.cell(row, 1).hyperlink
+    }
+    assert list(told) == sheets.sheetnames[1:]
+    for title, words in told.items():
+        assert words in [cell.value for cell in sheets[title][1]]
+
+
 def test_each_tab_prints_on_the_makers_paper(sheets):
     for sheet in sheets:
         assert sheet.page_setup.paperSize in ("1", "9", 1, 9)

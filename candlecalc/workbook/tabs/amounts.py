@@ -32,10 +32,10 @@ def _oil(part: str) -> Column:
 
 
 TAB = TableTab(
-    "amounts",
     "Amounts",
     "working",
     "What goes into one piece: weights to weigh out, with what is lost in pots, and pieces.",
+    "amounts",
     RECIPES.room,
     {
         **follows("recipes", "product", "Product"),

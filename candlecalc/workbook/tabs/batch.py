@@ -7,9 +7,11 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.formula import Term, find
 from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import call
+from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
 from candlecalc.workbook.writer import Draft, Formula, add_validation, paper, turns_red
 
+TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 COUNT = Field(
     "count", "Make", "how many pieces to make", Term("", "how many", low=1.0, high=100000.0, whole=True), required=True
 )
@@ -41,12 +43,7 @@ CAUTIONS = (
 
 
 def write(draft: Draft) -> None:
-    sheet = draft.tab(
-        "Batch",
-        "output",
-        "The bench card: pick a product, say how many, weigh and tick.",
-        portrait=True,
-    )
+    sheet = draft.tab(TAB, portrait=True)
     for letter, width in WIDTHS.items():
         sheet.column_dimensions[letter].width = width
     _pick(draft, sheet)
@@ -58,7 +55,6 @@ def write(draft: Draft) -> None:
     _cautions(draft, sheet)
     sheet.print_area = f"A1:J{LAST}"
     paper(sheet, str(draft.season.settings["paper"]), portrait=True, tall=1)
-    draft.master(sheet, "output")
 
 
 def _of(draft: Draft, table: str, key: str) -> str:

@@ -7,11 +7,12 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.columns import FIRST_ROW, Place
-from candlecalc.workbook.table_tab import TableTab
+from candlecalc.workbook.table_tab import Tab, TableTab
 from candlecalc.workbook.tabs import batch
 from candlecalc.workbook.tabs.amounts import WEIGHED
 from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
+TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
 WIDTHS = (52, 14, 14, 14, 12, 11, 12, 70)
 
@@ -134,7 +135,7 @@ def _sums(places: dict[str, Place]) -> Iterator[Line]:
 
 
 def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
-    sheet = draft.tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
+    sheet = draft.tab(TAB)
     for number, (head, width) in enumerate(zip(HEADS, WIDTHS, strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if 3 <= number <= 6 else "text")
         sheet.column_dimensions["ABCDEFGH"[number - 1]].width = width

@@ -19,10 +19,10 @@ def _with_set(head: str, part: str) -> SumWhere:
 
 
 TAB = TableTab(
-    "costing",
     "Costing",
     "output",
     "What one piece costs at its usual batch: materials, making cost, full cost.",
+    "costing",
     RECIPES.room,
     {
         **follows("recipes", "product", "Product"),

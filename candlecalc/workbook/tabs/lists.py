@@ -6,8 +6,11 @@ from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import TABLES, UNITS
 from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, Formula, list_key, mark_up
 
+UNITS_TAB = Tab("Units", "working", "Units that packs are bought in, and how each comes into recipes.")
+LISTS_TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
 ROWS = 60
 HEADS = {"materials": "Materials", "recipes": "Products", "vessels": "Vessels", "places": "Places"}
 
@@ -28,12 +31,7 @@ def lists_place() -> Place:
 
 
 def write_units(draft: Draft) -> None:
-    sheet = draft.tab(
-        "Units",
-        "working",
-        "Units that packs are bought in, and how each comes into recipes.",
-        portrait=True,
-    )
+    sheet = draft.tab(UNITS_TAB, portrait=True)
     heads = ["Unit", "Grams in one", draft.plan.head("In one, {weight} or each")]
     for number, head in enumerate(heads, start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "text" if number == 1 else "row", wrap=True)
@@ -47,12 +45,11 @@ def write_units(draft: Draft) -> None:
     mark_up(sheet, "Units_list", heads, FIRST_ROW + len(UNITS) - 1)
     sheet.print_area = f"A1:F{FIRST_ROW + len(UNITS) - 1}"
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    draft.master(sheet, "working")
 
 
 def write_lists(draft: Draft) -> None:
     """Names by kind, so that the drop-down for a wax offers waxes alone."""
-    sheet = draft.tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
+    sheet = draft.tab(LISTS_TAB)
     place = draft.plan.places["lists"]
     heads = []
     for number, (key, field) in enumerate(lists().items(), start=1):
@@ -65,7 +62,6 @@ def write_lists(draft: Draft) -> None:
     sheet.print_area = f"A1:{place.letters[list(place.letters)[-1]]}{FIRST_ROW + 40}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
     sheet.page_setup.fitToWidth = 3
-    draft.master(sheet, "working")
 
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:

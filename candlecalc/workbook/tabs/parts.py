@@ -13,10 +13,10 @@ def _unit_cost(part: str) -> Column:
 
 
 TAB = TableTab(
-    "parts",
     "Part costs",
     "working",
     "What each part costs, and what one piece costs to make: for a set, its packing and its own work.",
+    "parts",
     RECIPES.room,
     {
         **follows("recipes", "product", "Product"),

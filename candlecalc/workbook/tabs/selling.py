@@ -5,10 +5,10 @@ from candlecalc.workbook.columns import at, carry, look, result, row_of, total
 from candlecalc.workbook.table_tab import TableTab, follows
 
 TAB = TableTab(
-    "selling",
     "Selling",
     "working",
     "The terms of the place behind each line of Prices.",
+    "selling",
     PRICES.room,
     {
         **follows("prices", "product", "Product"),

@@ -7,8 +7,10 @@ from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import MADE_FOR, SETTINGS
 from candlecalc.workbook.columns import bad, call, entry_format
+from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
 
+TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
@@ -30,7 +32,7 @@ def line_of(key: str) -> int:
 
 
 def write(draft: Draft) -> None:
-    sheet = draft.tab("Settings", "input", SETTINGS.purpose)
+    sheet = draft.tab(TAB)
     for letter, width in zip("ABCDE", (42, 34, 22, 32, 76), strict=True):
         sheet.column_dimensions[letter].width = width
     for letter, head in zip("ABCDE", ("Setting", "Entry", "To mend", "Value used", "What it is"), strict=True):
@@ -51,7 +53,6 @@ def write(draft: Draft) -> None:
     last = _derived(draft, sheet, row + 1)
     sheet.freeze_panes = f"B{FIRST_LINE}"
     sheet.print_area = f"A1:E{last}"
-    draft.master(sheet, "input")
 
 
 def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:

@@ -8,9 +8,15 @@ from candlecalc import __version__
 from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.native import Leaf, replace, spell
 from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, link, mark_up
 
 FORMAT = 1
+START = Tab("Start", "control", "Costs, prices and batches of a candle maker's season.")
+FUNCTIONS = Tab(
+    "Functions", "control", "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each."
+)
+CHANGES = Tab("Changes", "input", "What was done to this workbook, a line each.")
 
 STEPS = (
     "1. Type what holds for the season on Settings.",
@@ -31,10 +37,10 @@ ABOUT = (
 )  # fmt: skip
 
 
-def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
-    """`tabs` gives each tab's title, kind and purpose, in order."""
+def write_start(draft: Draft, tabs: Sequence[Tab]) -> None:
+    """`tabs` are those that Start leads to, in order."""
     settings = draft.season.settings
-    sheet = draft.tab("Start", "control", "Costs, prices and batches of a candle maker's season.", portrait=True)
+    sheet = draft.tab(START, portrait=True)
     for letter, width in zip("ABC", (30, 16, 84), strict=True):
         sheet.column_dimensions[letter].width = width
     facts = [
@@ -51,13 +57,12 @@ def write_start(draft: Draft, tabs: Sequence[tuple[str, str, str]]) -> None:
     row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
     row = _paragraph(draft, sheet, row + 1, "The tabs", ())
-    for title, kind, purpose in tabs:
-        link(draft, sheet.cell(row, 1), title, title)
-        draft.put(sheet.cell(row, 2), kind, "label")
-        draft.put(sheet.cell(row, 3), purpose, "note")
+    for tab in tabs:
+        link(draft, sheet.cell(row, 1), tab.title, tab.title)
+        draft.put(sheet.cell(row, 2), tab.kind, "label")
+        draft.put(sheet.cell(row, 3), tab.purpose, "note")
         row += 1
     sheet.print_area = f"A1:C{row - 1}"
-    draft.master(sheet, "control")
 
 
 def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:
@@ -82,11 +87,7 @@ HEADS = (
 
 def write_functions(draft: Draft) -> None:
     """Every declared function, with the formula to paste where a cell can say it."""
-    sheet = draft.tab(
-        "Functions",
-        "control",
-        "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each.",
-    )
+    sheet = draft.tab(FUNCTIONS)
     for number, (head, width) in enumerate(zip(HEADS, (26, 12, 50, 60, 26, 60, 40), strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
         sheet.column_dimensions["ABCDEFG"[number - 1]].width = width
@@ -111,7 +112,6 @@ def write_functions(draft: Draft) -> None:
     sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:G{last}"
     sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
     sheet.page_setup.fitToWidth = 2
-    draft.master(sheet, "control")
 
 
 def _argument(argument: Argument) -> str:
@@ -130,13 +130,13 @@ def _pasted(formula: Formula) -> str:
     return "=" + spell(replace(formula.native, cells))
 
 
-CHANGES = ("Date", "What was changed", "By")
+CHANGES_HEADS = ("Date", "What was changed", "By")
 
 
 def write_changes(draft: Draft) -> None:
     """A log for whoever changes the workbook: its first line says when it was made."""
-    sheet = draft.tab("Changes", "input", "What was done to this workbook, a line each.", portrait=True)
-    for number, (head, width) in enumerate(zip(CHANGES, (14, 80, 24), strict=True), start=1):
+    sheet = draft.tab(CHANGES, portrait=True)
+    for number, (head, width) in enumerate(zip(CHANGES_HEADS, (14, 80, 24), strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
         draft.put(
             sheet.cell(2, number), "entry" if number > 1 else sheet["A2"].value, "mark" if number > 1 else "purpose"
@@ -147,7 +147,6 @@ def write_changes(draft: Draft) -> None:
         for column in (1, 2, 3):
             value = first[column - 1] if row == FIRST_ROW else None
             draft.put(sheet.cell(row, column), value, "entry", "date" if column == 1 else "text")
-    mark_up(sheet, "Changes_list", list(CHANGES), FIRST_ROW + 39)
+    mark_up(sheet, "Changes_list", list(CHANGES_HEADS), FIRST_ROW + 39)
     sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:E{FIRST_ROW + 39}"
-    draft.master(sheet, "input")
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"

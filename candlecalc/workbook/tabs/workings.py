@@ -40,10 +40,10 @@ CHECKS = (
 )  # fmt: skip
 
 TAB = TableTab(
-    "workings",
     "Workings",
     "working",
     "Where each part of a recipe stands, what its vessel takes, and the highest load it may have.",
+    "workings",
     RECIPES.room,
     {
         **follows("recipes", "product", "Product"),
