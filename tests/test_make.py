@@ -60,6 +60,14 @@ def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, office):
         assert theirs.tables[key].equals(table), key
 
 
+def test_the_rise_of_materials_is_typed_on_costing_and_kept_with_the_settings(demo, tmp_path):
+    season = read.season_of(typed(demo, tmp_path, "Costing", "M2", 0.25))
+    assert season.settings["materials_rise"] == 0.25
+    folder.write(season, tmp_path / "csv")
+    assert "materials_rise,0.25" in (tmp_path / "csv" / "settings.csv").read_text().splitlines()
+    assert folder.read(tmp_path / "csv").settings["materials_rise"] == 0.25
+
+
 def test_nothing_is_written_over_unless_asked(demo, tmp_path):
     path = tmp_path / "mine.xlsx"
     path.write_bytes(b"mine")
@@ -102,6 +110,7 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Prices", "C4", 12, "margin under the target"),
     ("Prices", "C4", None, "tab Prices, C4: Your price: it is missing"),
     ("Settings", "B11", 6, "Tax rate: it is 6"),
+    ("Costing", "M2", "a lot", 'tab Costing, M2: What if materials rise by: it is the text "a lot"'),
 ]
 
 

@@ -11,7 +11,7 @@ import pandas as pd
 from candlecalc.formula import Term
 from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
 from candlecalc.season.measures import Measures
-from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WEIGHED
+from candlecalc.season.tables import ONCE, SETTINGS, TABLES, WEIGHED
 
 Row = dict[str, Value]
 
@@ -86,8 +86,9 @@ def empty(settings: dict[str, Value]) -> Season:
 def problems(season: Season) -> list[Problem]:
     """Everything wrong with what was typed: each with its tab, row, column and what to do."""
     found = [
-        Problem(SETTINGS.title, place, field.key, words)
-        for place, field in enumerate(SETTING_FIELDS.values())
+        Problem(table.title, place, field.key, words)
+        for table in ONCE
+        for place, field in enumerate(table.fields)
         if (words := _wrong(field, season.settings, season))
     ]
     first, last = season.settings.get("first_day"), season.settings.get("last_day")

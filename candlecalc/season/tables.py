@@ -44,11 +44,26 @@ SETTINGS = Table(
         Field("price_ending", "Price ending, {money}", "what your prices end in: 0.95 for 17.95; below the step", _term(terms.Ending), required=True),
         Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", _term(terms.Step), required=True),
         Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", Term("g", "a weight", above=True), required=True),
-        Field("materials_rise", "What if materials rise by", "Costing shows each full cost again with materials this much dearer", _term(terms.Rise), required=True),
     ),
     room=0,
     purpose="What holds for the whole season.",
 )  # fmt: skip
+
+# A question that Costing answers, asked where the answer stands.
+WHAT_IF = Table(
+    "what_if",
+    "Costing",
+    (
+        Field(
+            "materials_rise",
+            "What if materials rise by",
+            "the last full cost of each row is with materials this much dearer",
+            _term(terms.Rise),
+            required=True,
+        ),
+    ),
+    room=0,
+)
 
 # What a workbook is made for. It stands on Settings too, but a change takes a new workbook.
 MADE_FOR = Table(
@@ -72,8 +87,9 @@ MADE_FOR = Table(
     room=0,
 )
 
-# Every setting by its key, in the order of settings.csv.
-SETTING_FIELDS: dict[str, Field] = {field.key: field for field in (*SETTINGS.fields, *MADE_FOR.fields)}
+# What is typed once, wherever it stands: by its key, in the order of settings.csv.
+ONCE = (SETTINGS, WHAT_IF, MADE_FOR)
+SETTING_FIELDS: dict[str, Field] = {field.key: field for table in ONCE for field in table.fields}
 
 MATERIALS = Table(
     "materials",

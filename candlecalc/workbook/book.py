@@ -5,7 +5,6 @@ import os
 from collections.abc import Callable
 
 from openpyxl import Workbook
-from openpyxl.worksheet.worksheet import Worksheet
 
 import candlecalc.calc  # noqa: F401  declares the functions
 from candlecalc import __version__
@@ -33,7 +32,7 @@ from candlecalc.workbook.tabs import (
     vessels,
     workings,
 )
-from candlecalc.workbook.writer import Draft, Formula, write_table
+from candlecalc.workbook.writer import Draft, write_table
 
 TABLE_TABS: dict[str, TableTab] = {
     module.TAB.key: module.TAB
@@ -106,16 +105,9 @@ def _write(draft: Draft) -> dict[int, str]:
             continue
         sheet = write_table(draft, tab)
         if tab is costing.TAB:
-            _what_if(draft, sheet)
+            costing.write_rise(draft, sheet)
             texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
     return texts
-
-
-def _what_if(draft: Draft, sheet: Worksheet) -> None:
-    """The rise that the last column of Costing reckons with; it is typed on Settings."""
-    letters = draft.plan.places["costing"].letters
-    draft.put(sheet[f"{letters['own']}2"], "What if materials rise by (see Settings)", "note")
-    draft.put(sheet[f"{letters['risen']}2"], Formula("=materials_rise"), "strong", "percent")
 
 
 def _contents() -> list[Tab]:

@@ -14,13 +14,14 @@ import openpyxl
 import pandas as pd
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.fields import Field, Table, Value
+from candlecalc.season.fields import Table, Value
 from candlecalc.season.folder import UnreadableError
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
-from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, TABLES
+from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.table_tab import short
+from candlecalc.workbook.tabs import costing
 
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
@@ -29,15 +30,13 @@ MOST_ROWS, MOST_COLUMNS = 20_000, 200
 def season_of(path: Path) -> Season:
     """The season that a workbook of ours holds; an UnreadableError says why it cannot be read."""
     book = opened(path)
-    missing = [
-        title for title in ("Settings", *(table.title for table in TABLES.values())) if title not in book.sheetnames
-    ]
+    missing = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values()) if table.title not in book.sheetnames]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
-    settings = _settings(path, book["Settings"])
+    settings = _settings(path, book[SETTINGS.title])
     measures = Measures(*(str(settings[key]) for key in ("weight_unit", "temperature_unit", "length_unit")))
-    currency = str(settings["currency"])
-    shown = partial(measures.shown, currency=currency)
+    shown = partial(measures.shown, currency=str(settings["currency"]))
+    settings[costing.RISE.key] = _rise(path, book[WHAT_IF.title], shown)
     tables = {key: _table(path, book[table.title], table, shown) for key, table in TABLES.items()}
     return Season(settings, tables)
 
@@ -71,8 +70,8 @@ def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
         label, value = (*row, None, None)[:2]
         if isinstance(label, str):
             lines.setdefault(short(label), plain(value))
-    settings: dict[str, Value] = {}
-    for field in SETTING_FIELDS.values():
+    settings: dict[str, Value] = dict.fromkeys(SETTING_FIELDS)
+    for field in (*SETTINGS.fields, *MADE_FOR.fields):
         if short(field.head) not in lines:
             raise UnreadableError(f"{path}: Settings has no line {short(field.head)}")
         settings[field.key] = lines[short(field.head)]
@@ -82,18 +81,33 @@ def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
     return settings
 
 
+def _rise(path: Path, sheet: Worksheet, shown: Callable[[str], str]) -> Value:
+    """The rise of materials: it stands over the column that reckons with it."""
+    _refuse_large(path, sheet)
+    column = _column(path, sheet, shown(costing.TAB.columns["risen"].head))
+    return plain(sheet.cell(costing.RISE_ROW, column).value)
+
+
 def _table(path: Path, sheet: Worksheet, table: Table, shown: Callable[[str], str]) -> pd.DataFrame:
-    if sheet.max_row > MOST_ROWS or sheet.max_column > MOST_COLUMNS:
-        raise UnreadableError(f"{path}: {table.title} is too large")
-    heads = {str(cell.value): cell.column for cell in sheet[FIRST_ROW - 1] if cell.value is not None}
-    columns: dict[Field, int] = {}
-    for field in table.fields:
-        if shown(field.head) not in heads:
-            raise UnreadableError(f"{path}: {table.title} has no column {shown(field.head)}")
-        columns[field] = heads[shown(field.head)]
+    _refuse_large(path, sheet)
+    columns = {field: _column(path, sheet, shown(field.head)) for field in table.fields}
     rows: list[Row] = []
     for row in range(FIRST_ROW, sheet.max_row + 1):
         rows.append({field.key: plain(sheet.cell(row, column).value) for field, column in columns.items()})
     while rows and not any(value is not None for value in rows[-1].values()):
         rows.pop()
     return frame(rows, table)
+
+
+def _refuse_large(path: Path, sheet: Worksheet) -> None:
+    if sheet.max_row > MOST_ROWS or sheet.max_column > MOST_COLUMNS:
+        raise UnreadableError(f"{path}: {sheet.title} is too large")
+
+
+def _column(path: Path, sheet: Worksheet, head: str) -> int:
+    """The number of the column under a head."""
+    for cell in sheet[FIRST_ROW - 1]:
+        if cell.value is not None and str(cell.value) == head:
+            number: int = cell.column
+            return number
+    raise UnreadableError(f"{path}: {sheet.title} has no column {head}")

@@ -9,12 +9,12 @@ import openpyxl
 from openpyxl.utils import get_column_letter
 
 from candlecalc.season.season import Season, problems
-from candlecalc.season.tables import SETTING_FIELDS, TABLES
+from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.read import opened
 from candlecalc.workbook.table_tab import short
-from candlecalc.workbook.tabs import batch, settings
+from candlecalc.workbook.tabs import batch, costing, settings
 
 # Tabs whose rows are those of a table that people type.
 TYPED_ON = {"workings": "recipes"}
@@ -65,7 +65,9 @@ def findings(calculated: Calculated) -> list[Finding]:
 
 
 def _typed(season: Season, title: str, row: int, key: str, words: str) -> Finding:
-    if title == "Settings":
+    if title == WHAT_IF.title:
+        return Finding(title, costing.RISE_LINE.entry, f"{short(WHAT_IF[key].head)}: {words}")
+    if title == SETTINGS.title:
         return Finding(title, f"B{settings.line_of(key)}", f"{short(SETTING_FIELDS[key].head)}: {words}")
     table = next(table for table in TABLES.values() if table.title == title)
     letter = get_column_letter(table.keys.index(key) + 1)

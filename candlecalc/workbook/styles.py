@@ -31,6 +31,7 @@ NUMBERS = {
     "quantity": "#,##0.00_)",
     "unit_cost": "#,##0.0000_)",
     "percent": "0.0%_)",
+    "used_percent": '"used: "0.0%_)',
     "fine_percent": "0.00%_)",
     "volume": "#,##0_)",
     "length": "0.00_)",

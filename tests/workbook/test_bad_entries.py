@@ -11,6 +11,7 @@ from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.table_tab import short
+from candlecalc.workbook.tabs.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"
 # Rows that are copied, each copy with one fault in one cell.
@@ -193,6 +194,18 @@ def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, o
         assert [results(demo, after, table, other) for other in others] == [
             results(demo, values, table, other) for other in others
         ], where
+
+
+@pytest.mark.parametrize("rise", ["much", -1, 50, None, NA])
+def test_a_bad_rise_takes_its_answers_alone(demo, values, office, rise):
+    after = office.edited(demo.path, {("Costing", RISE_LINE.entry): rise})
+    words = after["Costing", RISE_LINE.mend]
+    assert words.startswith("What if materials rise by takes ")
+    for _, row in demo.rows("recipes"):
+        assert isinstance(after[demo.cell("costing", "risen", row["product"])], Error)
+        full = demo.cell("costing", "full", row["product"])
+        assert after[full] == values[full]
+    assert values["Costing", RISE_LINE.mend] == ""
 
 
 def test_a_bad_line_of_a_set_takes_the_number_from_the_set(demo, office):

@@ -8,6 +8,7 @@ import pytest
 
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.tabs.costing import RISE_LINE
 
 JAR, PLAIN, BOX, BAR = "Fig and cedar jar", "Plain evening tumbler", "Two tins in a box", "Fig melt bar"
 WAX, OIL, NEW = "Soft plant wax for jars", "Fig and cedar oil", "New set"
@@ -68,6 +69,7 @@ def faults(demo, values):
         "Recipes: no a set without its candles": ({**new_set, **priced}, ()),
         "Recipes: a price somewhere": ({**new_set, **new("sets", set=NEW, product=BAR, count=1)}, ()),
         SUMS: (over("amounts", "wax_first", PLAIN, 0.1), ()),
+        "The rise of materials is what it takes": ({("Costing", RISE_LINE.entry): 50}, ()),
         "Parts of the cost make up the full cost": (over("costing", "full", PLAIN, 0.02), (SETS_CARRY,)),
         SETS_CARRY: (over("costing", "wax", BOX, 0.02), ()),
         "Prices are cost, fees and profit": (over("prices", "profit", f"{BAR} @ Saturday market stall", 0.02), ()),

@@ -7,6 +7,7 @@ import pytest
 from candlecalc.season import folder
 from candlecalc.workbook import book
 from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.tabs.costing import RISE, RISE_LINE, TAB
 from candlecalc.workbook.tabs.settings import line_of
 
 WATCHED = {
@@ -16,7 +17,7 @@ WATCHED = {
 MOVED = [  # where, what is typed, the columns that may move and do
     (("Settings", "price_step"), 2, {"target_price"}),
     (("Settings", "price_ending"), 0.25, {"target_price"}),
-    (("Settings", "materials_rise"), 0.3, {"risen"}),
+    (("Costing", "materials_rise"), 0.3, {"risen"}),
     (("Settings", "tax_rate"), 0.09, {"tax", "fees", "profit", "must_sell", "target_price", "lowest", "received"}),
     (("places", "fixed_cost"), 500, {"must_sell"}),
     (("places", "fixed_times"), 40, {"must_sell"}),
@@ -36,6 +37,8 @@ def came_to(office, tmp_path_factory):
         table, key = where
         if table == "Settings":
             return ("Settings", f"B{line_of(key)}")
+        if key == RISE.key:
+            return (TAB.title, RISE_LINE.entry)
         return (places[table].title, f"{places[table].letters[key]}{FIRST_ROW}")
 
     changes = [[], *([(*cell(where), value)] for where, value, _ in MOVED)]

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.tables import TABLES
+from candlecalc.season.tables import SETTINGS, TABLES
 from candlecalc.workbook.columns import FIRST_ROW, Place
 from candlecalc.workbook.table_tab import Tab, TableTab
-from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.tabs import batch, settings
+from candlecalc.workbook.tabs import costing as costing_tab
 from candlecalc.workbook.tabs.amounts import WEIGHED
 from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
@@ -31,14 +32,19 @@ class Line:
 
 def lines(places: dict[str, Place], tabs: dict[str, TableTab]) -> Iterator[Line]:
     """Every check, in the order of the tabs."""
-    settings = f"Settings!$C$5:$C${4 + 18}"
+    first, last = (settings.line_of(SETTINGS.keys[at]) for at in (0, -1))
+    settings_mend = f"Settings!$C${first}:$C${last}"
     yield Line(
-        "Settings are what they take", "Settings", f'COUNTIF({settings},"?*")', "0", "see To mend beside the setting"
+        "Settings are what they take",
+        "Settings",
+        f'COUNTIF({settings_mend},"?*")',
+        "0",
+        "see To mend beside the setting",
     )
     yield Line(
         "The season ends after it begins",
         "Settings",
-        "IF(Settings!$D$9<Settings!$D$8,1,0)",
+        f"IF(Settings!$D${settings.line_of('last_day')}<Settings!$D${settings.line_of('first_day')},1,0)",
         "0",
         "the last day comes after the first",
     )
@@ -75,6 +81,13 @@ def _sums(places: dict[str, Place]) -> Iterator[Line]:
         f"SUM({workings.range('weigh')})",
         overwritten,
         0.001,
+    )
+    yield Line(
+        "The rise of materials is what it takes",
+        costing_tab.TAB.title,
+        f'COUNTIF({costing_tab.TAB.title}!{costing_tab.RISE_LINE.mend},"?*")',
+        "0",
+        "see the words to the left of it, over the heads of Costing",
     )
     pieces = ",".join(costing.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running"))
     yield Line(

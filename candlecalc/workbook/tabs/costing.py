@@ -1,8 +1,12 @@
 """The Costing tab: what each candle's money is made of. Making cost first, then what prices must also cover."""
 
-from candlecalc.season.tables import RECIPES
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.tables import RECIPES, WHAT_IF
 from candlecalc.workbook.columns import SumWhere, named, result, same, total
-from candlecalc.workbook.table_tab import TableTab, follows
+from candlecalc.workbook.lines import Line, write_line
+from candlecalc.workbook.table_tab import TableTab, follows, letters
+from candlecalc.workbook.writer import Draft
 
 
 def _with_set(head: str, part: str) -> SumWhere:
@@ -40,6 +44,25 @@ TAB = TableTab(
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),
     },
 )  # fmt: skip
+
+RISE = WHAT_IF["materials_rise"]
+# Over the heads: the rise above the column that reckons with it, the value used beside it.
+RISE_ROW = 2
+
+
+def _over(key: str, row: int = RISE_ROW) -> str:
+    return f"{letters(TAB.columns)[key]}{row}"
+
+
+RISE_LINE = Line(label=_over("full"), entry=_over("risen"), mend=_over("paid"), used=_over("work"))
+
+
+def write_rise(draft: Draft, sheet: Worksheet) -> None:
+    """What is asked about dearer materials, typed over its answers."""
+    write_line(draft, sheet, RISE, RISE_LINE, over_a_list=True)
+    draft.put(sheet[_over("risen", RISE_ROW - 1)], "entry", "mark", "row")
+    draft.name(RISE.key, TAB.title, RISE_LINE.used)
+
 
 # What the chart shows: parts that add up to the full cost.
 CHART_PARTS = ("wax", "oils", "other", "work", "own", "running")

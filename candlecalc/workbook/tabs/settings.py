@@ -6,9 +6,10 @@ from candlecalc.formula import find
 from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import MADE_FOR, SETTINGS
-from candlecalc.workbook.columns import bad, call, entry_format
+from candlecalc.workbook.columns import call
+from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
+from candlecalc.workbook.writer import Draft, Formula
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
@@ -22,7 +23,6 @@ NAMED = (
     "price_ending",
     "scale_step",
     "largest_pot",
-    "materials_rise",
 )
 
 
@@ -57,22 +57,11 @@ def write(draft: Draft) -> None:
 
 def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:
     row = line_of(field.key)
-    shown = entry_format(field)
-    draft.put(sheet.cell(row, 1), draft.plan.head(field.head), "label")
-    entry = draft.put(sheet.cell(row, 2), draft.season.settings[field.key], "entry", shown)
-    test = bad(field, {field.key: f"$B{row}"}, draft.plan)
-    mend = Formula(f'=REPT("{field.head.partition(",")[0]} takes {_takes(field)}",{test})')
-    draft.put(sheet.cell(row, 3), mend, "note")
-    turns_red(sheet, f"B{row}:C{row}", f'$C${row}<>""')
-    draft.put(sheet.cell(row, 4), Formula(f'=IF(C{row}="",IF(B{row}="","",B{row}),NA())'), "result", shown)
+    line = Line(label=f"A{row}", entry=f"B{row}", mend=f"C{row}", used=f"D{row}")
+    write_line(draft, sheet, field, line)
     draft.put(sheet.cell(row, 5), field.help, "note")
-    add_validation(draft, sheet, field, entry.coordinate)
     if field.key in NAMED:
-        draft.name(field.key, "Settings", f"D{row}")
-
-
-def _takes(field: Field) -> str:
-    return str(field.allowed()).replace('"', "'")
+        draft.name(field.key, "Settings", line.used)
 
 
 def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:

@@ -1,0 +1,44 @@
+"""An entry that is typed once, on a tab that is no list: its label, what to mend, and the value formulas use."""
+
+from dataclasses import dataclass
+
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.fields import Field
+from candlecalc.workbook.columns import bad, entry_format
+from candlecalc.workbook.table_tab import short
+from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
+
+
+@dataclass(frozen=True)
+class Line:
+    """The cells of such an entry."""
+
+    label: str
+    entry: str
+    mend: str
+    used: str
+
+
+def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over_a_list: bool = False) -> None:
+    """Write the entry and what goes with it. Over a list, words stand to the right and the value says what it is."""
+    shown, side = entry_format(field), "row" if over_a_list else "text"
+    draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
+    draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
+    test = bad(field, {field.key: _fixed(line.entry)}, draft.plan)
+    mend = Formula(f'=REPT("{short(field.head)} takes {_takes(field)}",{test})')
+    draft.put(sheet[line.mend], mend, "label" if over_a_list else "note", side)
+    for cell in (line.entry, line.mend):
+        turns_red(sheet, cell, f'{_fixed(line.mend)}<>""')
+    used = f'=IF({line.mend}="",IF({line.entry}="","",{line.entry}),NA())'
+    draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))
+    add_validation(draft, sheet, field, line.entry)
+
+
+def _fixed(cell: str) -> str:
+    letters = cell.rstrip("0123456789")
+    return f"${letters}${cell[len(letters) :]}"
+
+
+def _takes(field: Field) -> str:
+    return field.allowed().replace('"', "'")
