@@ -67,6 +67,7 @@ class Table:
     fields: tuple[Field, ...]
     room: int
     purpose: str = ""
+    alone: tuple[str, ...] = ()  # fields that together stand in the table once
     by_key: dict[str, Field] = field(default_factory=dict, repr=False, compare=False)
 
     def __post_init__(self) -> None:

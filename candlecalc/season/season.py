@@ -156,13 +156,11 @@ def _not_named(value: str, field: Field, season: Season) -> str:
 
 def _twice(table: Table, place: int, row: Row, seen: set[tuple[str, ...]]) -> list[Problem]:
     """A name, or a pair that must be alone, that stands in the table already."""
-    keys = ("product", "place") if table.key == "prices" else (table.fields[0].key,)
-    if table.key == "sets":
-        keys = ("set", "product")
-    values = tuple(str(row[key]).casefold() for key in keys)
-    if any(row[key] is None for key in keys):
+    values = tuple(str(row[key]).casefold() for key in table.alone)
+    if any(row[key] is None for key in table.alone):
         return []
     if values in seen:
-        return [Problem(table.title, place, keys[0], f'"{row[keys[0]]}" stands here twice: rename or remove one')]
+        first = table.alone[0]
+        return [Problem(table.title, place, first, f'"{row[first]}" stands here twice: rename or remove one')]
     seen.add(values)
     return []

@@ -121,6 +121,7 @@ MATERIALS = Table(
     ),
     room=200,
     purpose="What you buy, what it costs, and what its data sheet says.",
+    alone=("material",),
 )  # fmt: skip
 
 VESSELS = Table(
@@ -144,6 +145,7 @@ VESSELS = Table(
     ),
     room=24,
     purpose="What you pour into, how it was measured, and how far it is filled.",
+    alone=("vessel",),
 )  # fmt: skip
 
 MADE = ("kind", ("made",))
@@ -179,6 +181,7 @@ RECIPES = Table(
     ),
     room=60,
     purpose="What you sell and how it is made, for one piece.",
+    alone=("product",),
 )  # fmt: skip
 
 SETS = Table(
@@ -191,6 +194,7 @@ SETS = Table(
     ),
     room=60,
     purpose="Which candles are in a set: a line for each.",
+    alone=("set", "product"),
 )  # fmt: skip
 
 PLACE_KINDS = ("own stall", "own web shop", "marketplace", "wholesale shop", "consignment shop")
@@ -219,6 +223,7 @@ PLACES = Table(
     ),
     room=12,
     purpose="Where you sell, what each place keeps, and what you want left.",
+    alone=("place",),
 )  # fmt: skip
 
 PRICES = Table(
@@ -231,6 +236,7 @@ PRICES = Table(
     ),
     room=180,
     purpose="What each candle must fetch in each place, and what your own price leaves.",
+    alone=("product", "place"),
 )  # fmt: skip
 
 TABLES: dict[str, Table] = {table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES)}

@@ -48,20 +48,20 @@ class TableTab(Tab):
 class Mend(Column):
     """What to put right in a row of entries, in words: the heads of the cells to look at."""
 
-    fields: tuple[Field, ...]
-    twice: tuple[str, ...]  # columns that together must not stand in the table a second time
+    table: Table
     format: str = "note"
     width: float = 30
 
     def expression(self, plan: Plan, place: Place) -> str:
-        cells = {field.key: own(field.key)(plan, place) for field in self.fields}
-        parts = [f'REPT("{short(field.head)}; ",{bad(field, cells, plan)})' for field in self.fields]
-        entries = f"{cells[self.fields[0].key]}:{cells[self.fields[-1].key]}"
+        fields = self.table.fields
+        cells = {field.key: own(field.key)(plan, place) for field in fields}
+        parts = [f'REPT("{short(field.head)}; ",{bad(field, cells, plan)})' for field in fields]
+        entries = f"{cells[fields[0].key]}:{cells[fields[-1].key]}"
         return f'IF(COUNTA({entries})=0,"",{"&".join([*parts, self._twice(place, cells)])})'
 
     def _twice(self, place: Place, cells: Mapping[str, str]) -> str:
         pairs = []
-        for key in self.twice:
+        for key in self.table.alone:
             letter = place.letters[key]
             pairs.append(f"${letter}${place.first_row}:${letter}${place.last_row},{cells[key]}")
         return f'REPT("Twice; ",IFERROR(COUNTIFS({",".join(pairs)}),0)>1)'
@@ -102,14 +102,13 @@ def entry_tab(
     table: Table,
     results: Mapping[str, Column] | None = None,
     *,
-    twice: tuple[str, ...] = (),
     checks: tuple[Check, ...] = (),
     required: tuple[str, ...] = (),
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
     required = required or tuple(field.key for field in table.fields if field.required)
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
-    columns["mend"] = Mend(head="To mend", fields=table.fields, twice=twice or (table.fields[0].key,), when=())
+    columns["mend"] = Mend(head="To mend", table=table, when=())
     columns["ready"] = Ready(head="Ready", required=required, when=())
     columns |= results or {}
     if checks:

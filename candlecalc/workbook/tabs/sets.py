@@ -22,7 +22,6 @@ TAB = entry_tab(
         "own": _brings("Own time", "own"),
         "running": _brings("Running costs", "running"),
     },
-    twice=("set", "product"),
     # A line half typed must not leave its set too cheap: with a set's name it is begun, and an error.
     required=("set",),
 )
