@@ -121,6 +121,12 @@ def test_a_problem_is_told_with_its_cell_and_what_to_do(demo, tmp_path, tab, cel
     assert words in done.output
 
 
+@pytest.mark.parametrize("row, unit", [(4, "each"), (36, "kg")], ids=["a wax by the piece", "gloves by the kilogram"])
+def test_a_pack_unit_at_odds_with_its_kind_is_told_once(demo, tmp_path, row, unit):
+    told = run("check", typed(demo, tmp_path, "Materials", f"E{row}", unit)).output.splitlines()
+    assert len([line for line in told if f"tab Materials, E{row}: Pack unit: " in line]) == 1
+
+
 def test_all_problems_are_told_at_once(demo, tmp_path):
     path = typed(demo, tmp_path, "Recipes", "H4", "much")
     path = path.rename(tmp_path / "one.xlsx")

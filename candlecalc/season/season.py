@@ -11,7 +11,7 @@ import pandas as pd
 from candlecalc.formula import Term
 from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
 from candlecalc.season.measures import Measures
-from candlecalc.season.tables import ONCE, SETTINGS, TABLES, WEIGHED
+from candlecalc.season.tables import ONCE, SETTINGS, TABLES
 
 Row = dict[str, Value]
 
@@ -124,8 +124,6 @@ def _wrong(field: Field, row: Mapping[str, Value], season: Season) -> str:
         return f'it is "{value}"; it takes {field.allowed()}'
     if field.of and not _named(value, season.names(field.of, field.kind)):
         return _not_named(value, field, season)
-    if field.key == "pack_unit" and (row.get("kind") in WEIGHED) == (value == "each"):
-        return f"it is {value}; " + ("a weight is needed" if value == "each" else "pieces are counted: type each")
     return ""
 
 

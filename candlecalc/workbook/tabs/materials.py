@@ -1,6 +1,6 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
-from candlecalc.season.tables import MATERIALS
+from candlecalc.season.tables import MATERIALS, WEIGHED
 from candlecalc.workbook.columns import at, constant, look, own, place_of, result, running, text
 from candlecalc.workbook.table_tab import Check, entry_tab
 
@@ -18,7 +18,7 @@ TAB = entry_tab(
         "candle_limit": look("Certificate's highest, of candle", own("certified_limit"), "percent", instead=("certified_limit", constant(1))),
     },
     checks=(
-        Check("weighed", '(kind="wax")+(kind="fragrance oil")+(kind="dye")+(pack_unit="each")=1',
+        Check("weighed", "+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
               "pack unit at odds with the kind", "wax, oil and dye are bought by weight, all else by the piece: choose another pack unit", "pack_unit"),
         Check("melting", 'melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
         Check("ceiling", 'MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
