@@ -3,7 +3,7 @@
 import pytest
 
 from candlecalc.season import folder
-from candlecalc.season.season import frame, problems
+from candlecalc.season.season import Season, frame, problems
 from candlecalc.season.tables import TABLES
 
 
@@ -44,3 +44,11 @@ def test_half_a_pair_may_stand_again(season, key, part):
         if tuple((row | {part: one[part]})[field] for field in TABLES[key].alone) not in pairs
     )  # fmt: skip
     assert not [problem for problem in problems(with_rows(season, key, [*rows, other])) if "twice" in problem.words]
+
+
+def test_the_names_of_a_table_are_gathered_once_however_many_rows_ask(season, monkeypatch):
+    asked = []
+    names = Season.names
+    monkeypatch.setattr(Season, "names", lambda self, *of: asked.append(of) or names(self, *of))
+    problems(season)
+    assert len(asked) == len(set(asked)) > 0

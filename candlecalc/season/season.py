@@ -85,11 +85,12 @@ def empty(settings: dict[str, Value]) -> Season:
 
 def problems(season: Season) -> list[Problem]:
     """Everything wrong with what was typed: each with its tab, row, column and what to do."""
+    known = _Known(season)
     found = [
         Problem(table.title, place, field.key, words)
         for table in ONCE
         for place, field in enumerate(table.fields)
-        if (words := _wrong(field, season.settings, season))
+        if (words := _wrong(field, season.settings, known))
     ]
     first, last = season.settings.get("first_day"), season.settings.get("last_day")
     if isinstance(first, datetime.date) and isinstance(last, datetime.date) and last < first:
@@ -101,19 +102,34 @@ def problems(season: Season) -> list[Problem]:
             found += [
                 Problem(table.title, place, field.key, words)
                 for field in table.fields
-                if (words := _wrong(field, row, season))
+                if (words := _wrong(field, row, known))
             ]
             found += _twice(table, place, row, seen)
     return found
 
 
-def _wrong(field: Field, row: Mapping[str, Value], season: Season) -> str:
+class _Known:
+    """What a cell is judged by: the season's measures, and its names, gathered once."""
+
+    def __init__(self, season: Season) -> None:
+        self.measures = season.measures
+        self._names: dict[tuple[str, str], set[str]] = {}
+        for field in (field for table in TABLES.values() for field in table.fields if field.of):
+            for kind in {"", field.kind}:
+                if (field.of, kind) not in self._names:
+                    self._names[field.of, kind] = {name.casefold() for name in season.names(field.of, kind)}
+
+    def has(self, name: str, table: str, kind: str = "") -> bool:
+        return name.casefold() in self._names[table, kind]
+
+
+def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
     """What is wrong with one cell, or nothing."""
     value = row.get(field.key)
     if value is None:
         return f"it is missing; type {field.allowed()}" if field.needed(dict(row)) else ""
     if field.term:
-        return _wrong_number(field.term, value, season.measures)
+        return _wrong_number(field.term, value, known.measures)
     if field.date:
         return "" if isinstance(value, datetime.date) else f"it is {value!r}; it takes {field.allowed()}"
     if not isinstance(value, str):
@@ -122,8 +138,8 @@ def _wrong(field: Field, row: Mapping[str, Value], season: Season) -> str:
         return f'it is "{value}"; it takes {field.allowed()}'
     if field.name and (len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES)):
         return f'it is "{value}"; it takes {field.allowed()}'
-    if field.of and not _named(value, season.names(field.of, field.kind)):
-        return _not_named(value, field, season)
+    if field.of and not known.has(value, field.of, field.kind):
+        return _not_named(value, field, known)
     return ""
 
 
@@ -141,13 +157,9 @@ def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
     return ""
 
 
-def _named(value: str, names: list[str]) -> bool:
-    return value.casefold() in {name.casefold() for name in names}
-
-
-def _not_named(value: str, field: Field, season: Season) -> str:
+def _not_named(value: str, field: Field, known: _Known) -> str:
     title = TABLES[field.of].title
-    if field.kind and _named(value, season.names(field.of)):
+    if field.kind and known.has(value, field.of):
         return f'"{value}" on {title} is not of kind {field.kind}'
     return f'"{value}" is not on {title}: add it there, or choose another'
 
