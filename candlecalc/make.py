@@ -26,15 +26,16 @@ def new(out: Path, source: Path | None, name: str | None, region: str, date: dat
     season = season_from(source).compacted() if source else empty(blank)
     if name:
         season.settings["season"] = name
-    write_whole(out, book.made(season, date or book.date_of(season)))
-    made = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
-    wrong = report.findings(report.Calculated(season)) if source else []
-    return [made, *(f"{out}, {finding}" for finding in wrong)]
+    made = book.made(season, date or book.date_of(season))
+    write_whole(out, made)
+    told = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
+    wrong = report.findings(report.Calculated(season, made)) if source else []
+    return [told, *(f"{out}, {finding}" for finding in wrong)]
 
 
 def check(path: Path) -> list[str]:
     """Every problem of a workbook, a line each; nothing where its numbers agree."""
-    calculated = report.Calculated(read.season_of(path))
+    calculated = report.recalculated(read.season_of(path))
     return [f"{path}, {finding}" for finding in (*report.findings(calculated), *report.overwritten(path, calculated))]
 
 

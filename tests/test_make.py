@@ -12,7 +12,7 @@ from click.testing import CliRunner
 
 from candlecalc.cli import main
 from candlecalc.season import folder
-from candlecalc.workbook import read
+from candlecalc.workbook import book, read
 
 
 def run(*given):
@@ -139,6 +139,19 @@ def test_a_formula_typed_over_is_found(demo, tmp_path):
     done = run("check", typed(demo, tmp_path, "Costing", "F4", 1))
     assert done.exit_code == 1
     assert "tab Costing, F4: the formula was typed over" in done.output
+
+
+@pytest.mark.parametrize(
+    "words",
+    [("new", "made.xlsx", "--demo"), ("check", "DEMO"), *(("show", "DEMO", each) for each in ("costs", "batch"))],
+)
+def test_a_command_makes_the_workbook_once(demo, tmp_path, monkeypatch, words):
+    times = []
+    made = book.made
+    monkeypatch.setattr(book, "made", lambda *given, **named: times.append(1) or made(*given, **named))
+    monkeypatch.chdir(tmp_path)
+    assert run(*(demo if word == "DEMO" else word for word in words)).exit_code == 0
+    assert len(times) == 1
 
 
 def test_costs_are_shown_as_the_workbook_has_them(demo):

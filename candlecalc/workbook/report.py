@@ -33,12 +33,11 @@ class Finding:
 
 
 class Calculated:
-    """A season's workbook made anew and calculated: its cells by table, column and row."""
+    """A season's workbook, calculated: its cells by table, column and row."""
 
-    def __init__(self, season: Season, picked: tuple[str, float] | None = None) -> None:
-        self.season, self.plan = season, book.plan_of(season)
-        self.made = book.made(season, book.date_of(season), picked=picked)
-        self.book = openpyxl.load_workbook(io.BytesIO(self.made), data_only=True)
+    def __init__(self, season: Season, made: bytes) -> None:
+        self.season, self.plan, self.made = season, book.plan_of(season), made
+        self.book = openpyxl.load_workbook(io.BytesIO(made), data_only=True)
 
     def value(self, table: str, column: str, row: int) -> Any:
         place = self.plan.places[table]
@@ -48,6 +47,11 @@ class Calculated:
         """Some columns of some rows, by the columns' heads."""
         heads = {key: self.plan.head(book.TABLE_TABS[table].columns[key].head) for key in keys}
         return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
+
+
+def recalculated(season: Season, picked: tuple[str, float] | None = None) -> Calculated:
+    """The season's workbook made anew. A maker's own file may hold numbers from before the last entry."""
+    return Calculated(season, book.made(season, book.date_of(season), picked=picked))
 
 
 def findings(calculated: Calculated) -> list[Finding]:
@@ -106,17 +110,17 @@ PRICES = ["product", "place", "full", "target_price", "price", "fees", "tax", "p
 
 def costs(season: Season, product: str = "") -> list[dict[str, Any]]:
     """What each product costs, as on Costing."""
-    return Calculated(season).columns("costing", COSTS, _rows(season, "recipes", product))
+    return recalculated(season).columns("costing", COSTS, _rows(season, "recipes", product))
 
 
 def prices(season: Season, product: str = "") -> list[dict[str, Any]]:
     """What each product fetches in each place, as on Prices."""
-    return Calculated(season).columns("prices", PRICES, _rows(season, "prices", product))
+    return recalculated(season).columns("prices", PRICES, _rows(season, "prices", product))
 
 
 def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
     """What to weigh and count for a batch, as on Batch."""
-    sheet = Calculated(season, (product, count)).book["Batch"]
+    sheet = recalculated(season, (product, count)).book["Batch"]
     unit = season.measures.weight_unit
     lines = []
     for row in range(batch.WEIGH + 1, batch.DO):
