@@ -46,15 +46,7 @@ def show(path: Path, what: str, product: str, count: int) -> list[dict[str, Any]
         return report.costs(season, product)
     if what == "prices":
         return report.prices(season, product)
-    product = product or season.names("recipes")[0]
-    return report.bench(season, _known(season, product), count)
-
-
-def _known(season: Season, product: str) -> str:
-    names = {name.casefold(): name for name in season.names("recipes")}
-    if product.casefold() not in names:
-        raise ValueError(f'"{product}" is not on Recipes; there are {", ".join(names.values())}')
-    return names[product.casefold()]
+    return report.bench(season, product, count)
 
 
 def as_table(records: Sequence[dict[str, Any]]) -> list[str]:

@@ -1,6 +1,7 @@
 """Making, checking and showing season workbooks, as the commands do it."""
 
 import csv
+import datetime
 import io
 import json
 import shutil
@@ -12,6 +13,8 @@ from click.testing import CliRunner
 
 from candlecalc.cli import main
 from candlecalc.season import folder
+from candlecalc.season.presets import blank_settings
+from candlecalc.season.season import empty
 from candlecalc.workbook import book, read
 
 
@@ -171,10 +174,35 @@ def test_a_batch_is_shown_for_any_number(demo):
     assert pieces[1] == [ten * 10 for ten in pieces[0]]
 
 
-def test_a_product_that_is_not_there_is_a_problem_of_the_data(demo):
-    done = run("show", demo, "batch", "--product", "Nothing")
+@pytest.mark.parametrize("what", ["costs", "prices", "batch"])
+def test_a_product_that_is_not_there_is_a_problem_of_the_data(demo, what):
+    done = run("show", demo, what, "--product", "Nothing")
     assert done.exit_code == 1
-    assert '"Nothing" is not on Recipes' in done.output
+    assert '"Nothing" is not on Recipes; there are Fig and cedar jar, ' in done.output
+
+
+def csv_folder(season, target):
+    folder.write(season, target)
+    return target
+
+
+@pytest.mark.parametrize("what", ["costs", "prices", "batch"])
+def test_a_season_without_a_recipe_has_nothing_to_show_and_says_so(tmp_path, what):
+    bare = csv_folder(empty(blank_settings("gb", datetime.date(2027, 1, 4))), tmp_path / "bare")
+    done = run("show", bare, what)
+    assert (done.exit_code, done.output) == (
+        1,
+        "candlecalc: Recipes holds no product yet: type what you sell there\n",
+    )
+
+
+def test_a_product_without_a_price_has_none_to_show_and_says_so(tmp_path):
+    season = folder.read(folder.DEMO)
+    season.tables["prices"] = season.tables["prices"][:1]
+    there = csv_folder(season, tmp_path / "one")
+    assert run("show", there, "prices").exit_code == 0
+    done = run("show", there, "prices", "--product", "fig melt bar")
+    assert (done.exit_code, done.output) == (1, 'candlecalc: Prices holds no line for "Fig melt bar" yet\n')
 
 
 @pytest.mark.parametrize("data", [b"", b"PK", b"not a workbook"])

@@ -119,8 +119,8 @@ def prices(season: Season, product: str = "") -> list[dict[str, Any]]:
 
 
 def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
-    """What to weigh and count for a batch, as on Batch."""
-    sheet = recalculated(season, (product, count)).book["Batch"]
+    """What to weigh and count for a batch, as on Batch: of the first product where none is named."""
+    sheet = recalculated(season, (_known(season, product), count)).book["Batch"]
     unit = season.measures.weight_unit
     lines = []
     for row in range(batch.WEIGH + 1, batch.DO):
@@ -133,12 +133,20 @@ def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
 
 
 def _rows(season: Season, table: str, product: str) -> list[int]:
-    rows = [
-        place
-        for place, row in season.rows(table)
-        if not product or str(row["product"]).casefold() == product.casefold()
-    ]
-    if product and not rows:
-        names = ", ".join(season.names("recipes"))
-        raise ValueError(f'"{product}" is not on {TABLES[table].title}; there are {names}')
+    """The rows of one product, or of all where none is named."""
+    name = _known(season, product)
+    rows = [place for place, row in season.rows(table) if not product or row["product"] == name]
+    if not rows:
+        whose = f' for "{name}"' if product else ""
+        raise ValueError(f"{TABLES[table].title} holds no line{whose} yet")
     return rows
+
+
+def _known(season: Season, product: str) -> str:
+    """A product's name as Recipes has it, however it is written; the first where none is named."""
+    names = {name.casefold(): name for name in season.names("recipes")}
+    if not names:
+        raise ValueError("Recipes holds no product yet: type what you sell there")
+    if product and product.casefold() not in names:
+        raise ValueError(f'"{product}" is not on Recipes; there are {", ".join(names.values())}')
+    return names[product.casefold()] if product else next(iter(names.values()))
