@@ -129,7 +129,8 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
     return name
 
 
-def differential(good: bool) -> DifferentialStyle:
-    """The look of a check that holds, or of one that does not, as conditional formatting has it."""
-    ink, ground = (GOOD_INK, GOOD_GROUND) if good else (BAD_INK, BAD_GROUND)
-    return DifferentialStyle(font=Font(color=ink, bold=True), fill=PatternFill(bgColor=ground, fill_type="solid"))
+def failing() -> DifferentialStyle:
+    """The look of a check that does not hold, as conditional formatting has it."""
+    return DifferentialStyle(
+        font=Font(color=BAD_INK, bold=True), fill=PatternFill(bgColor=BAD_GROUND, fill_type="solid")
+    )

@@ -14,7 +14,6 @@ from candlecalc.workbook.columns import FIRST_ROW, Column, Look, Place, Plan, ba
 class Check:
     """Something that must hold in every row of a tab: said in the native language over its columns."""
 
-    key: str
     holds: str
     words: str  # what is wrong, short: it stands in the row's "To mend"
     mend: str  # what to do, and where

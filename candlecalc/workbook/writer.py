@@ -112,9 +112,7 @@ def lock(sheet: Worksheet) -> None:
 
 def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
     """Show cells as a check that fails while a test holds."""
-    sheet.conditional_formatting.add(
-        cells, Rule(type="expression", dxf=styles.differential(good=False), formula=[test])
-    )
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.failing(), formula=[test]))
 
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:

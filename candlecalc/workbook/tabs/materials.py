@@ -18,10 +18,10 @@ TAB = entry_tab(
         "candle_limit": look("Certificate's highest, of candle", own("certified_limit"), "percent", instead=("certified_limit", constant(1))),
     },
     checks=(
-        Check("weighed", "+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
+        Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
               "pack unit at odds with the kind", "wax, oil and dye are bought by weight, all else by the piece: choose another pack unit", "pack_unit"),
-        Check("melting", 'melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
-        Check("ceiling", 'MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
+        Check('melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
+        Check('MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
               "add and pour no hotter than the wax's data sheet allows", "ceiling"),
     ),
 )  # fmt: skip

@@ -15,7 +15,7 @@ TAB = entry_tab(
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
     },
     checks=(
-        Check("registered", '(collector="maker")*1<=registered_yes', "tax paid by a maker who is not registered",
+        Check('(collector="maker")*1<=registered_yes', "tax paid by a maker who is not registered",
               "choose nobody or place, or say on Settings that you are registered", "collector"),
     ),
 )  # fmt: skip

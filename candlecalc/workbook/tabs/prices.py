@@ -19,7 +19,7 @@ TAB = entry_tab(
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=("ready", not_above_zero("profit"))),
     },
     checks=(
-        Check("full_cost", "ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),
-        Check("margin", "ROUND(margin-target,4)>=0", "margin under the target", "raise the price, or lower the target on Places sold", "price"),
+        Check("ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),
+        Check("ROUND(margin-target,4)>=0", "margin under the target", "raise the price, or lower the target on Places sold", "price"),
     ),
 )  # fmt: skip

@@ -13,6 +13,6 @@ TAB = entry_tab(
         "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
     },
     checks=(
-        Check("floor", '(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
+        Check('(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
     ),
 )  # fmt: skip

@@ -26,17 +26,17 @@ def _material(head: str, key: str) -> Look:
 
 
 CHECKS = (
-    Check("load_wax", 'ROUND(N(load)-MIN(load_wax,load_wax_second),6)<=0', "load above the wax's highest",
+    Check('ROUND(N(load)-MIN(load_wax,load_wax_second),6)<=0', "load above the wax's highest",
           "lower the load, or choose a wax that takes more", "load"),
-    Check("load_supplier", 'ROUND(N(load)-N(load_supplier),6)<=0', "load above the oil supplier's highest",
+    Check('ROUND(N(load)-N(load_supplier),6)<=0', "load above the oil supplier's highest",
           "lower the load: the supplier's highest is on Materials, as the data sheet states it", "load"),
-    Check("load_certified", 'ROUND(N(load)-N(load_certified),6)<=0', "load above the certified limit",
+    Check('ROUND(N(load)-N(load_certified),6)<=0', "load above the certified limit",
           "lower the load: the oil's certificate sets this ceiling", "load"),
-    Check("shares", '(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
-    Check("oil", '(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
+    Check('(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
+    Check('(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
           "choose the oil, or make the load 0", "oil_first"),
-    Check("set", '(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
-    Check("priced", "priced>0", "product without a price", "give it a line on Prices", "product"),
+    Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
+    Check("priced>0", "product without a price", "give it a line on Prices", "product"),
 )  # fmt: skip
 
 TAB = TableTab(
