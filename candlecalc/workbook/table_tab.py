@@ -7,7 +7,20 @@ from openpyxl.utils import get_column_letter
 
 import candlecalc.native as native
 from candlecalc.season.fields import Field, Table
-from candlecalc.workbook.columns import FIRST_ROW, Column, Look, Place, Plan, bad, carry, look, own, same
+from candlecalc.workbook.columns import (
+    FIRST_ROW,
+    Column,
+    Look,
+    Place,
+    Plan,
+    Reference,
+    bad,
+    carry,
+    constant,
+    look,
+    own,
+    same,
+)
 
 
 @dataclass(frozen=True)
@@ -115,24 +128,33 @@ def entry_tab(
     return TableTab(table.title, "input", table.purpose, table.key, table.room, columns, checks)
 
 
+READY = constant(1)
+
+
 @dataclass(frozen=True, kw_only=True)
 class ReadyThere(Column):
     """Whether the same row of a tab where people type is ready: 1, blank, or its error."""
 
     table: str
+    when_so: Reference = READY
     format: str = "row"
     width: float = 7
 
     def expression(self, plan: Plan, place: Place) -> str:
         # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice
         # leaves a row a pass behind where two tabs read each other through whole columns.
-        return f'IF({same(self.table, "ready")(plan, place)}=1,1,"")'
+        return f'IF({same(self.table, "ready")(plan, place)}=1,{self.when_so(plan, place)},"")'
 
 
-def follows(table: str, key: str, head: str, width: float = 35) -> dict[str, Field | Column]:
-    """The first columns of a tab whose rows go with the rows of a table that people type."""
+def follows(
+    table: str, key: str, head: str, width: float = 35, when_so: Reference = READY
+) -> dict[str, Field | Column]:
+    """The first columns of a tab whose rows go with the rows of a table that people type.
+
+    `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
+    """
     product: Look = look(head, carry(table, key), width=width)
-    return {key: product, "ready": ReadyThere(head="Ready", table=table, when=())}
+    return {key: product, "ready": ReadyThere(head="Ready", table=table, when_so=when_so, when=())}
 
 
 def short(head: str) -> str:

@@ -208,6 +208,23 @@ def test_a_bad_rise_takes_its_answers_alone(demo, values, office, rise):
     assert values["Costing", RISE_LINE.mend] == ""
 
 
+@pytest.mark.parametrize("name", ["Two tins in a bax", "Fig melt bar", NA])
+def test_a_line_of_no_set_takes_the_number_from_every_set_since_it_may_be_any_ones(demo, values, office, name):
+    line = demo.cell("sets", "set", demo.row("sets", "Two tins in a box"))
+    batch = {demo.named("batch_product"): "Long nights crate"}
+    whole, after = demo.edited_each(office, [batch, {line: name} | batch])
+    for _, row in demo.rows("recipes"):
+        for tab in ("costing", "selling"):
+            cell = demo.cell(tab, "full", row["product"])
+            if row["kind"] == "set":
+                assert isinstance(after[cell], Error), row["product"]
+            elif row["product"] != name:  # a candle that has a line on Sets is none
+                assert after[cell] == values[cell], row["product"]
+    assert isinstance(whole[demo.named("batch_makes")], float)
+    assert isinstance(after[demo.named("batch_makes")], Error)
+    assert after[demo.named("master_check")] != "Numbers agree"
+
+
 def test_a_bad_line_of_a_set_takes_the_number_from_the_set(demo, office):
     line, total = demo.row("sets", "Two tins in a box"), demo.cell("costing", "full", "Two tins in a box")
     wrong = {"product": ("Nobody's candle", "=NA()"), "count": ("two", 0.0, 1.5, "=NA()")}

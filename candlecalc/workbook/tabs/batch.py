@@ -109,7 +109,7 @@ def _pick(draft: Draft, sheet: Worksheet) -> None:
     draft.put(
         sheet.cell(ENOUGH, 3),
         Formula(
-            f'=IF(F{ENOUGH}="","",CHOOSE(1+{count_ok},NA(),batch_count*{_of(draft, "recipes", "ready")}))'.replace(
+            f'=IF(F{ENOUGH}="","",CHOOSE(1+{count_ok},NA(),batch_count*{_of(draft, "costing", "ready")}))'.replace(
                 "batch_row", f"$F${ENOUGH}"
             )
         ),

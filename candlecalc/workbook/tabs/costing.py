@@ -29,7 +29,7 @@ TAB = TableTab(
     "costing",
     RECIPES.room,
     {
-        **follows("recipes", "product", "Product"),
+        **follows("recipes", "product", "Product", when_so=same("workings", "whole")),
         "wax": _with_set("Wax", "wax"),
         "oils": _with_set("Oils", "oils"),
         "other": _with_set("Vessel and other parts", "other"),

@@ -1,9 +1,11 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
-from candlecalc.season.tables import RECIPES
+from candlecalc.season.tables import RECIPES, SETS
 from candlecalc.workbook.columns import (
     CountWhere,
     Look,
+    Place,
+    Plan,
     as_text,
     at,
     carry,
@@ -38,6 +40,14 @@ CHECKS = (
     Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
     Check("priced>0", "product without a price", "give it a line on Prices", "product"),
 )  # fmt: skip
+
+
+def _whole(plan: Plan, place: Place) -> str:
+    """1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's."""
+    kind, sets = own("kind")(plan, place), plan.places["sets"]
+    stray = f'COUNTIFS({sets.range("mend")},"*{SETS["set"].head}; *",{sets.range("set")},"<>")'
+    return f'CHOOSE(1+(({kind}<>"set")+({stray}=0)>0),NA(),1)'
+
 
 TAB = TableTab(
     "Workings",
@@ -93,6 +103,7 @@ TAB = TableTab(
         "flash_second": look("Oil 2 flash point, {temperature}", at("materials", "flash", "oil_second_row"), "temperature", when=("ready", "oil_second_row")),
         "flash_third": look("Oil 3 flash point, {temperature}", at("materials", "flash", "oil_third_row"), "temperature", when=("ready", "oil_third_row")),
         "flash": total("Lowest flash point, {temperature}", "flash_first", "flash_second", "flash_third", format="temperature", of="MIN"),
+        "whole": look("Set whole", _whole, "row", width=7),
         "in_set": CountWhere(head="Lines on Sets", table="sets", by="set", name="product", format="row", width=7),
         "priced": CountWhere(head="Lines on Prices", table="prices", by="product", name="product", format="row", width=7),
         "warnings": Warnings(head="Look at", checks=CHECKS),
