@@ -14,6 +14,7 @@ from candlecalc.workbook.columns import (
     Place,
     Plan,
     Reference,
+    as_text,
     bad,
     carry,
     constant,
@@ -153,7 +154,8 @@ def follows(
 
     `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
     """
-    product: Look = look(head, carry(table, key), width=width)
+    # The name shows in a row that is not ready too: it says whose numbers are missing.
+    product: Look = look(head, as_text(carry(table, key)), when=(), width=width)
     return {key: product, "ready": ReadyThere(head="Ready", table=table, when_so=when_so, when=())}
 
 

@@ -218,6 +218,7 @@ def test_a_line_of_no_set_takes_the_number_from_every_set_since_it_may_be_any_on
             cell = demo.cell(tab, "full", row["product"])
             if row["kind"] == "set":
                 assert isinstance(after[cell], Error), row["product"]
+                assert after[demo.cell(tab, "product", row["product"])] == row["product"]
             elif row["product"] != name:  # a candle that has a line on Sets is none
                 assert after[cell] == values[cell], row["product"]
     assert isinstance(whole[demo.named("batch_makes")], float)
