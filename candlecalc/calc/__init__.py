@@ -5,6 +5,8 @@ from candlecalc.calc.cooling import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403
 from candlecalc.calc.fragrance import *  # noqa: F403
 from candlecalc.calc.heat import *  # noqa: F403
+from candlecalc.calc.label import *  # noqa: F403
+from candlecalc.calc.measure import *  # noqa: F403
 from candlecalc.calc.money import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403

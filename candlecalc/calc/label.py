@@ -1,0 +1,212 @@
+"""Label: the net weight as it may be declared, the height of its figures, fire-safety statements.
+
+What holds where, and in which edition, is for the market's own weights and measures office to say.
+"""
+
+import math
+from typing import List, NamedTuple
+
+from candlecalc.calc.terms.label import (
+    Content,
+    Decimals,
+    Declaration,
+    Due,
+    Grams,
+    Height,
+    NetWeight,
+    Note,
+    Ounces,
+    PanelArea,
+    PanelAround,
+    PanelHeight,
+    PanelShape,
+    Region,
+    ShortBy,
+    Statement,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+from candlecalc.tables import rows
+
+OUNCE = 28.3495  # g, the factor that 16 CFR 500.19(a) allows and no other
+SQUARE_INCH = 6.4516  # cm2, exact
+SIXTEENTH = 25.4 / 16  # mm
+
+NET_WEIGHT = "15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory"
+BINDING = "NIST Handbook 133 (2026), 2.3.3; factor of 16 CFR 500.19(a)"
+METRIC = "rounded down, three digits: 16 CFR 500.19(b); Directive 76/211/EEC, Annex I, 1.1"
+AVERAGE_SYSTEM = "Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods"
+PANEL = "16 CFR 500.21(a)"
+HEIGHT_US = "16 CFR 500.21(b), by a page on the parallel FDA rule"
+HEIGHT_METRIC = "Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service"
+FIRE = "ASTM F2058 (US); EN 15494:2019 (EU, GB), both by reports of others"
+UNCONFIRMED = "unconfirmed: check against {}"
+
+
+class NetStatement(NamedTuple):
+    """A net weight as it may be printed, and what to check."""
+
+    statement: Declaration
+    note: Note
+
+
+@formula(source=NET_WEIGHT)
+def net_weight_us(net: NetWeight, decimals: Decimals = 1) -> NetStatement:
+    """Net weight statement for a US label: pounds and ounces with grams beside them, both rounded down.
+
+    `net` is the least that every candle is filled with. Neither figure says
+    more than there is; the larger of the two is the one that binds.
+
+    >>> net_weight_us(net=227)
+    NetStatement(statement='Net Wt 8 oz (227 g)', note='unconfirmed: check against 16 CFR 500.9 and 500.17')
+    """
+    ounces = _down(net / OUNCE, int(decimals))
+    pounds, rest = divmod(ounces, 16)
+    pound = [f"{pounds:.0f} lb"] if pounds else []
+    rest_words = [f"{round_half_away(rest, int(decimals)):g} oz"] if rest or not pounds else []
+    statement = f"Net Wt {' '.join(pound + rest_words)} ({_metric(net)})"
+    return NetStatement(statement, UNCONFIRMED.format("16 CFR 500.9 and 500.17"))
+
+
+@formula(source=METRIC, no_native="its answer is words")
+def net_weight_metric(net: NetWeight) -> Declaration:
+    """Net weight in metric units as a label may state it, rounded down to three digits, never up.
+
+    >>> net_weight_metric(net=226.8)
+    '226 g'
+    """
+    return _metric(net)
+
+
+def _metric(net: float) -> str:
+    if net >= 1000:
+        return f"{_down(net / 1000, 2 if net < 10_000 else 1):g} kg"
+    return f"{_down(net, 0):g} g"
+
+
+def _down(amount: float, digits: int) -> float:
+    # Rounded first: what is a hair under a whole number by its binary fraction is that number.
+    return math.floor(round_half_away(amount * 10.0**digits, 3)) / 10.0**digits
+
+
+@formula(native=f"MAX(ounces*{OUNCE},grams)", source=BINDING)
+def binding_weight(ounces: Ounces, grams: Grams) -> Grams:
+    """Grams that a label with both declarations is held to: the larger of the two.
+
+    >>> binding_weight(ounces=16, grams=454)
+    454
+    """
+    return max(ounces * OUNCE, grams)
+
+
+def _steps(name: str) -> str:
+    """A nested IF over the rows of a table of shares and fixed amounts, a share rounded up to 0.1 g."""
+    text = ""
+    for row in reversed(rows(name)):
+        value = row["fixed"] or f"ROUNDUP(ROUND(net*{row['share']},6),1)"
+        text = f"IF(net<={row['up_to']},{value},{text})" if text else value
+    return text
+
+
+TOLERABLE = _steps("tolerable_errors")
+
+
+@formula(native=TOLERABLE, source=AVERAGE_SYSTEM)
+def tolerable_negative_error(net: NetWeight) -> ShortBy:
+    """How far under its declared weight a single candle may be in the EU and GB, by the average system.
+
+    The average of a batch may not be under the declared weight at all.
+
+    >>> tolerable_negative_error(net=180)
+    8.1
+    """
+    row = next(row for row in rows("tolerable_errors") if net <= float(row["up_to"]))
+    if row["fixed"]:
+        return float(row["fixed"])
+    return math.ceil(round_half_away(net * float(row["share"]) * 10, 5)) / 10
+
+
+@formula(native=f"net-{TOLERABLE}", source=AVERAGE_SYSTEM)
+def short_under(net: NetWeight) -> Content:
+    """Content under which a candle counts as short in the reference test of the EU and GB.
+
+    >>> short_under(net=180)
+    171.9
+    """
+    return net - tolerable_negative_error(net)
+
+
+@formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM)
+def never_under(net: NetWeight) -> Content:
+    """Content that no candle with the e mark may be under.
+
+    >>> never_under(net=180)
+    163.8
+    """
+    return net - 2 * tolerable_negative_error(net)
+
+
+@formula(native='height*around*(0.4+0.6*(shape="flat"))/100', source=PANEL)
+def panel_area(height: PanelHeight, around: PanelAround, shape: PanelShape = "round") -> PanelArea:
+    """Area of the principal display panel: the whole of a flat side, two fifths of the side of a round package.
+
+    >>> panel_area(height=90, around=250)
+    90.0
+    """
+    return height * around * (0.4 + 0.6 * (shape == "flat")) / 100
+
+
+class FigureHeight(NamedTuple):
+    """A least height, and what it rests on."""
+
+    height: Height
+    note: Note
+
+
+@formula(source=HEIGHT_US)
+def figure_height_us(area: PanelArea) -> FigureHeight:
+    """Least height of the figures of a net weight on a US label, by the area of the panel it stands on.
+
+    >>> figure_height_us(area=90)
+    FigureHeight(height=3.175, note='unconfirmed: check against 16 CFR 500.21(b)')
+    """
+    inches = round_half_away(area / SQUARE_INCH, 6)
+    row = next(
+        (row for row in rows("figure_heights_us") if inches <= float(row["up_to"])), rows("figure_heights_us")[-1]
+    )
+    return FigureHeight(float(row["height"]) * SIXTEENTH, UNCONFIRMED.format("16 CFR 500.21(b)"))
+
+
+@formula(source=HEIGHT_METRIC)
+def figure_height_metric(net: NetWeight) -> FigureHeight:
+    """Least height of the figures of a declared weight in the EU and GB, by the weight.
+
+    >>> figure_height_metric(net=180).height
+    3.0
+    """
+    row = next(row for row in rows("figure_heights_metric") if net <= float(row["up_to"]))
+    return FigureHeight(float(row["height"]), UNCONFIRMED.format("Directive 76/211/EEC, Annex I, 3.1"))
+
+
+class FireStatement(NamedTuple):
+    """A fire-safety statement, whether it is due, and what to check."""
+
+    due: Due
+    statement: Statement
+    note: Note
+
+
+@formula(source=FIRE)
+def fire_statements(region: Region) -> List[FireStatement]:
+    """Fire-safety statements for the label of a container candle: those due first, then those offered.
+
+    The wording, signs and sizes are the standard's: have it beside you when
+    the label is made. They stand besides the hazard label of the oil.
+
+    >>> fire_statements(region="US")[0].statement
+    'Burn within sight'
+    """
+    standard = "ASTM F2058" if region == "US" else "EN 15494"
+    kept = [row for row in rows("fire_statements") if row["region"] == ("US" if region == "US" else "EU")]
+    note = UNCONFIRMED.format(standard)
+    return [FireStatement(row["due"], row["statement"], note) for row in kept]

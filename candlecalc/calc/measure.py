@@ -1,0 +1,203 @@
+"""Measure: tare, whether a scale is fine enough, and what the weighings of a batch say.
+
+A maker's own check before the candles leave. An inspector's test, its equipment and its edition are the
+weights and measures office's.
+"""
+
+import math
+import statistics
+from typing import NamedTuple
+
+from candlecalc.calc.label import TOLERABLE, UNCONFIRMED, tolerable_negative_error
+from candlecalc.calc.terms.label import (
+    BatchSize,
+    Factor,
+    Gross,
+    Mean,
+    MeanError,
+    MeasuringError,
+    NetWeight,
+    Note,
+    SampleSize,
+    ScaleStep,
+    ShortBy,
+    ShortCount,
+    Spread,
+    Tare,
+    Tares,
+    Verdict,
+    Weighed,
+    Weighings,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+from candlecalc.statistics import t_quantile
+from candlecalc.tables import rows
+
+GROSS = "NIST Handbook 133 (2026), 2.3.5 and 2.3.6"
+WEIGHING_ERROR = "SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9"
+REFERENCE_TEST = "UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II"
+HANDBOOK = "NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory"
+HANDBOOK_TABLES = UNCONFIRMED.format("NIST Handbook 133, Appendix A")
+WHOLE_BATCH = 100  # a smaller one is weighed whole
+
+
+@formula(native="AVERAGE(tares)", source=GROSS)
+def average_tare(tares: Tares) -> Tare:
+    """Average weight of what is not sold by weight: vessel, lid, wick and label together.
+
+    Weigh two; where they differ, three more.
+
+    >>> average_tare(tares=[212, 214, 213])
+    213.0
+    """
+    return math.fsum(tares) / len(tares)
+
+
+@formula(native="net+tare", source=GROSS)
+def gross_weight(net: NetWeight, tare: Tare) -> Gross:
+    """What a whole package must weigh to hold its declared net weight.
+
+    >>> gross_weight(net=907, tare=14)
+    921
+    """
+    return net + tare
+
+
+@formula(native=f"{TOLERABLE}/5", source=WEIGHING_ERROR)
+def weighing_error_allowed(net: NetWeight) -> MeasuringError:
+    """Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one.
+
+    >>> round(weighing_error_allowed(net=180), 6)
+    1.62
+    """
+    return tolerable_negative_error(net) / 5
+
+
+class Variation(NamedTuple):
+    """A US variation with the coarsest step of a scale for it, and what it rests on."""
+
+    variation: ShortBy
+    coarsest_step: ScaleStep
+    note: Note
+
+
+@formula(source=HANDBOOK)
+def variation_us(net: NetWeight) -> Variation:
+    """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
+
+    Most rows of the handbook's table stand here from memory, and say so.
+
+    >>> variation_us(net=113).coarsest_step
+    1.2
+    """
+    row = next((row for row in rows("allowable_variations") if net <= float(row["up_to"])), None)
+    if row is None:
+        raise ValueError(f"variation_us: net is {net:g}; the table here ends at 5300 g.")
+    variation = float(row["variation"] or 0) or net * float(row["share"])
+    read = row["status"] == "read in the text"
+    note = "read at 113 g and 907 g only: check against NIST Handbook 133, Appendix A" if read else HANDBOOK_TABLES
+    return Variation(variation, round_half_away(variation / 6, 6), note)
+
+
+@formula(
+    native="TINV(0.01,count-1)/SQRT(count)", requires={"count > 1": "one weighing has no spread"}, source=REFERENCE_TEST
+)
+def mean_factor(count: Weighed) -> Factor:
+    """How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test).
+
+    >>> round(mean_factor(count=30), 3)
+    0.503
+    """
+    return t_quantile(0.995, count - 1) / math.sqrt(count)
+
+
+@formula(native="IF(batch<100,batch,IF(batch<=500,50,IF(batch<=3200,80,125)))", source=REFERENCE_TEST)
+def packages_to_weigh(batch: BatchSize) -> SampleSize:
+    """How many packages of a batch the EU and GB test weighs without opening them; all of a small batch.
+
+    >>> packages_to_weigh(batch=400)
+    50
+    """
+    return batch if batch < WHOLE_BATCH else _plan(batch)[0]
+
+
+def _plan(batch: float) -> "tuple[int, int]":
+    row = next(row for row in rows("reference_test") if batch <= float(row["batch_up_to"]))
+    return int(row["sample"]), int(row["short_allowed"])
+
+
+class BatchTest(NamedTuple):
+    """What the weighings of a batch say, with the figures they say it by."""
+
+    verdict: Verdict
+    mean: Mean
+    mean_needed: Mean
+    short: ShortCount
+    short_allowed: ShortCount
+    far_short: ShortCount
+
+
+@formula(source=REFERENCE_TEST)
+def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchTest:
+    """The two tests of a batch in the EU and GB, on net weights: its average, and its short packages.
+
+    Weigh as many as `packages_to_weigh` says, taken at random. A batch that
+    fails is not to be sold under this declared weight.
+
+    >>> batch_test(net=180, weighings=[181, 179.5, 180.5, 182], batch=4).verdict
+    'both tests are met'
+    """
+    wanted = int(packages_to_weigh(batch))
+    if len(weighings) < wanted:
+        raise ValueError(f"batch_test: {len(weighings)} weighed; a batch of {batch:g} asks for {wanted}.")
+    if len(weighings) > batch:
+        raise ValueError(f"batch_test: {len(weighings)} weighed of a batch of {batch:g}.")
+    whole = batch < WHOLE_BATCH
+    allowed = math.floor(round_half_away(batch * 0.05, 6)) if whole else _plan(batch)[1]
+    mean, error = math.fsum(weighings) / len(weighings), tolerable_negative_error(net)
+    needed = net if whole else net - mean_factor(len(weighings)) * statistics.stdev(weighings)
+    under = [round_half_away(net - weighing, 6) for weighing in weighings]
+    short, far = sum(by > error for by in under), sum(by > 2 * error for by in under)
+    reasons = []
+    if round_half_away(mean - needed, 6) < 0:
+        reasons.append(f"the average is {mean:.2f} g, under the {needed:.2f} g needed")
+    if short > allowed:
+        reasons.append(f"{short} are under {net - error:g} g, more than the {allowed} allowed")
+    if far:
+        reasons.append(f"{far} under {net - 2 * error:g} g may not carry the e mark")
+    verdict = "; ".join(reasons) or "both tests are met"
+    return BatchTest(verdict, mean, needed, short, allowed, far)
+
+
+class LotTest(NamedTuple):
+    """What the weighings of a US lot say, with the figures they say it by."""
+
+    verdict: Verdict
+    average_error: MeanError
+    spread: Spread
+    error_limit: ShortBy
+    note: Note
+
+
+@formula(source=HANDBOOK)
+def lot_test_us(net: NetWeight, weighings: Weighings) -> LotTest:
+    """The average requirement of a US lot on the net weights of its sample.
+
+    Zero or more on average meets it with no table. A minus is held against a
+    limit whose factor is from memory here, so that no verdict is given on it.
+
+    >>> lot_test_us(net=227, weighings=[227.5, 226.8, 227.4]).verdict
+    'the average is not under the declared weight'
+    """
+    if len(weighings) < 2:
+        raise ValueError("lot_test_us: one weighing has no spread; weigh two or more.")
+    errors = [weighing - net for weighing in weighings]
+    average, spread = math.fsum(errors) / len(errors), statistics.stdev(errors)
+    limit = spread * t_quantile(0.975, len(errors) - 1) / math.sqrt(len(errors))
+    if round_half_away(average, 6) >= 0:
+        verdict = "the average is not under the declared weight"
+    else:
+        side = "within" if -average < limit else "not within"
+        verdict = f"no verdict: {-average:.3f} g under on average, {side} a limit of {limit:.3f} g that is from memory"
+    return LotTest(verdict, average, spread, limit, HANDBOOK_TABLES)
