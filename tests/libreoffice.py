@@ -6,6 +6,7 @@
     office.edited_each(path, [changes, other_changes])     one file opened once; each set from the file as it is
     office.saved_as(path, "ods")                           the path of a copy that LibreOffice saved
     office.pdf(path)                                       the path of its pages as PDF
+    office.shown({"Module1": text}, ["=F(1)"])             what formulas over VBA functions show in a new book
     stored(path)                                           what the file holds, in the same form, not calculated
 
 Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
@@ -74,6 +75,9 @@ class Office:
     def pdf(self, path: Path) -> Path:
         return self.saved_as(path, "pdf")
 
+    def shown(self, modules: Mapping[str, str], formulas: Iterable[str]) -> list[object]:
+        return self._ask(modules=dict(modules), formulas=list(formulas))
+
     def close(self) -> None:
         if self._worker:
             with contextlib.suppress(subprocess.TimeoutExpired):
@@ -97,7 +101,7 @@ class Office:
         self._worker.stdin.flush()
         reply = self._reply()
         if "problem" in reply:
-            raise OfficeError(f"{Path(str(request['path'])).name}: {reply['problem']}")
+            raise OfficeError(f"{Path(str(request.get('path', ''))).name}: {reply['problem']}")
         return reply["answer"]
 
     def _start(self) -> None:

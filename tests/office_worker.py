@@ -64,8 +64,13 @@ def _answer(desktop, request):
         return {"problem": f"{type(problem).__name__}: {getattr(problem, 'Message', problem)}"}
 
 
-def _do(desktop, path, edits=((),), save=None, kind=None):
-    """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`."""
+def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formulas=()):
+    """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`.
+
+    With Basic modules, what formulas over their functions show.
+    """
+    if modules:
+        return _shown(desktop, modules, formulas)
     book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
     if book is None or not hasattr(book, "Sheets"):
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
@@ -78,6 +83,24 @@ def _do(desktop, path, edits=((),), save=None, kind=None):
         book.calculateAll()
         book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
         return save
+    finally:
+        book.close(True)
+
+
+def _shown(desktop, modules, formulas):
+    always = 4  # com.sun.star.document.MacroExecMode.ALWAYS_EXECUTE_NO_WARN
+    options = _property("Hidden", True), _property("MacroExecutionMode", always)
+    book = desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, options)
+    try:
+        book.BasicLibraries.VBACompatibilityMode = True
+        library = book.BasicLibraries.getByName("Standard")
+        for name, text in modules.items():
+            library.insertByName(name, text)
+        cells = [book.Sheets.getByIndex(0).getCellByPosition(0, row) for row in range(len(formulas))]
+        for cell, formula in zip(cells, formulas):
+            cell.setFormula(formula)
+        book.calculateAll()
+        return [cell.getString() for cell in cells]
     finally:
         book.close(True)
 
