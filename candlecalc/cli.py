@@ -191,6 +191,26 @@ def functions(name: str | None, words: str | None, as_json: bool, markdown: bool
             _print(reference.page(chosen[0]) if name else reference.found(words) if words else reference.listing())
 
 
+@main.group()
+def addin() -> None:
+    """Make an add-in for the program you have: the functions in your own sheets."""
+
+
+@addin.command()
+@click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over files that are there.")
+def excel(folder: Path, force: bool) -> None:
+    """Make what Excel takes: a folder, with a text on how to install it.
+
+    For Excel on Windows with Python, and for Excel on macOS and the web.
+    """
+    from candlecalc.faces import excel as face
+
+    with _told():
+        face.write(folder, force)
+    _print([f"{folder}: read INSTALL.txt"])
+
+
 def _menu(context: click.Context) -> None:
     offered = [name for name in MENU if name in main.commands]
     click.echo("What do you want to do?")

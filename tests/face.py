@@ -135,6 +135,7 @@ FACES = {
     "formula, embedded engine": (by_formualizer, False),
     "formula, LibreOffice": (by_libreoffice, False),
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
+    "Excel, xlwings": (_module("faces.excel_book"), True),
 }
 
 

@@ -1,0 +1,36 @@
+"""Excel through xlwings: the folder of what it takes, with a text on how to install it."""
+
+from pathlib import Path
+
+from candlecalc import __version__
+from candlecalc.faces import vba
+from candlecalc.faces.carried import OURS, carried
+
+HERE = Path(__file__).parent
+MODULE = HERE / "excel_module.py"
+# The part for xlwings' Python inside Excel, which calls a folder of this name its user's own.
+PERSONAL = "personal"
+
+
+def parts() -> dict[str, str]:
+    """The files of the folder by their places; the same each time."""
+    inside = carried("faces/excel_functions.py")
+    return {
+        "INSTALL.txt": (HERE / "excel_install.txt").read_text(encoding="ascii").replace("VERSION", __version__),
+        "candles.bas": vba.module(),
+        f"{PERSONAL}/candles.py": MODULE.read_text(encoding="utf-8"),
+        **{f"{PERSONAL}/{OURS}/{name}": text for name, text in sorted(inside.items())},
+    }
+
+
+def write(folder: Path, force: bool = False) -> None:
+    """Write the folder; a ValueError names a file that is there already."""
+    files = {folder / name: text for name, text in parts().items()}
+    there = [path for path in files if path.exists()]
+    if there and not force:
+        raise ValueError(f"{there[0]} is there already; --force writes over it")
+    for path, text in files.items():
+        path.parent.mkdir(parents=True, exist_ok=True)
+        # Excel reads VBA text, and an older Notepad any text, with the line ends of Windows only.
+        ends = "\n" if path.suffix == ".py" else "\r\n"
+        path.write_bytes(text.replace("\n", ends).encode())

@@ -1,0 +1,35 @@
+"""What a spreadsheet's function wizard shows of a function: its name, what it is for, help for each argument."""
+
+from candlecalc.faces import reference
+from candlecalc.formula import HELP_LENGTH, REGISTRY, Argument, Formula
+
+PREFIX = "CANDLE_"
+CATEGORY = "Candles"
+WHY = "CANDLE_WHY"
+WHY_ABOUT = "Why a candle function has no answer, in words: its name, then the arguments that it was given."
+
+
+def name(formula: Formula) -> str:
+    """The function's name in a cell."""
+    return PREFIX + formula.name.upper()
+
+
+def about(formula: Formula) -> str:
+    """What the function is for and what it gives."""
+    return _fitted(f"{formula.summary} Gives {formula.gives}.")
+
+
+def help_of(argument: Argument) -> str:
+    """What an argument is, in which unit and range, and what stands for it where it is left out."""
+    return _fitted(f"{argument.term.help}: {reference.span(argument.term)}{reference.default_words(argument)}")
+
+
+def why_arguments() -> dict[str, str]:
+    """The arguments of CANDLE_WHY with their help: a name, then as many as the longest function takes."""
+    most = max(len(formula.arguments) for formula in REGISTRY.values())
+    values = {f"value{place}": f"argument {place} as the function was given it" for place in range(1, most + 1)}
+    return {"name": 'the function, such as "oil_for_wax"', **values}
+
+
+def _fitted(text: str) -> str:
+    return text if len(text) <= HELP_LENGTH else text[: HELP_LENGTH - 3].rpartition(" ")[0] + "..."
