@@ -8,7 +8,7 @@ pint stands behind the table with the dimensions and the exact factors (`candlec
 import re
 from typing import Dict, List, NamedTuple, Tuple
 
-from candlecalc import factors
+import candlecalc.factors as factors
 
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {

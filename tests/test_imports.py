@@ -1,0 +1,28 @@
+"""Each module can be the first that a program imports: what one needs, it brings itself."""
+
+# ruff: noqa: S603  the programs started here are our own choice
+
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+# One process for all: before each, the package is forgotten as if it had never been imported.
+SCRIPT = """
+import importlib, sys
+for name in sys.argv[1:]:
+    for known in [known for known in sys.modules if known.split(".")[0] == "candlecalc"]:
+        del sys.modules[known]
+    try:
+        importlib.import_module(name)
+    except ImportError as problem:
+        print(name, problem)
+"""
+
+
+def test_every_module_can_be_imported_first():
+    files = [path.relative_to(ROOT).with_suffix("") for path in (ROOT / "candlecalc").rglob("*.py")]
+    names = sorted(".".join(file.parts).removesuffix(".__init__") for file in files if "oxt" not in file.parts)
+    assert len(names) > 50
+    run = subprocess.run([sys.executable, "-c", SCRIPT, *names], cwd=ROOT, capture_output=True, text=True, timeout=120)
+    assert (run.returncode, run.stdout, run.stderr) == (0, "", "")
