@@ -94,9 +94,11 @@ def _described(
 
 
 def _read_value2(context: Any) -> None:
-    # Value would round a cell formatted as money to four decimals, and make a date of a day's number.
     if context.range is not None:
-        context.value = context.range.api.Value2
+        cells = context.range.api
+        # Value would round a cell formatted as money to four decimals, and make a date of a day's number.
+        # Of a range in several pieces both give the first piece alone.
+        context.value = cells.Value2 if cells.Areas.Count == 1 else "#VALUE!"
 
 
 def _cell(value: Any) -> Any:
@@ -111,7 +113,7 @@ def _with_faults(formula: Formula, given: tuple[Any, ...], rows: list[list[Any]]
     """The answer, with an error that came in where one value is wanted in place of our own."""
     for argument, value in zip(formula.arguments.values(), given, strict=False):
         if isinstance(value, Fault):
-            return [[value.text]]
+            return [[value.text for _ in row] for row in rows]
         if isinstance(value, list) and not argument.term.many and _shape(rows) == _shape(value):
             rows = [
                 [cell.text if isinstance(cell, Fault) else shown for shown, cell in zip(*pair, strict=True)]

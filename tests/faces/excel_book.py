@@ -81,7 +81,7 @@ class Range:
         values = tuple(tuple(map(over_com, row)) for row in cells or [[None]])
         self.Rows, self.Columns = SimpleNamespace(Count=len(values)), SimpleNamespace(Count=len(values[0]))
         self.Value2 = values[0][0] if self.Rows.Count == self.Columns.Count == 1 else values
-        self.Worksheet, self.Row, self.Column = SHEET, 1, 1
+        self.Worksheet, self.Row, self.Column, self.Areas = SHEET, 1, 1, SimpleNamespace(Count=1)
         kind = SimpleNamespace(GetTypeAttr=lambda: SimpleNamespace(iid=RANGE))
         self._oleobj_ = SimpleNamespace(GetTypeInfo=lambda: kind)
 

@@ -133,7 +133,7 @@ CASES = [  # function, cells, what stands in the cells
     ("oil_for_wax", [[500, -1, Error("#REF!"), "ten"], 0.08], [[40], [NA], [Error("#REF!")], [NA]], "errors in place"),
     ("oil_for_wax", [[500, 600], [0.08, 0.1]], [[40], [60]], "two columns, row by row"),
     ("oil_for_wax", [[[500]], [[0.08]]], [[40]], "a range of one cell is that cell"),
-    ("oil_for_wax", [[500, 600], Error("#NAME?")], [[Error("#NAME?")]], "an error beside a range"),
+    ("oil_for_wax", [[500, 600], Error("#NAME?")], [[Error("#NAME?")]] * 2, "an error beside a range"),
     ("highest_on_wax", [0.2], [[0.2]], "an argument left out"),
     ("highest_on_wax", [0.2, "of total"], [[0.25]], "a choice"),
     ("highest_on_wax", [0.2, "of air"], [[NA]], "no such choice"),
@@ -176,6 +176,12 @@ def test_an_error_that_only_later_excels_know_is_no_number():
     cell.Value2 = spill
     assert excel_book.call("round_money", [cell, excel_book.LEFT_OUT]) == "#N/A"
     assert excel_book.call("round_money", [spill, excel_book.LEFT_OUT]) == "#N/A"
+
+
+def test_a_range_in_pieces_is_refused_and_not_read_in_part():
+    pieces = excel_book.Range([500, 600])
+    pieces.Areas.Count = 2
+    assert excel_book.call("oil_for_wax", [pieces, 0.08]) == "#VALUE!"
 
 
 def test_values_typed_into_the_formula_come_as_they_are():
