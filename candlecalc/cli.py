@@ -71,12 +71,7 @@ def new(
         raise click.UsageError("--demo and --from do not go together")
     if region and (demo or source):
         raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
-    if out.suffix.lower() != ".xlsx":
-        raise click.UsageError(f"{out}: name it with .xlsx at the end")
-    if out.exists() and not force:
-        raise click.UsageError(f"{out} is there already; --force writes over it")
-    if not out.parent.is_dir():
-        raise click.UsageError(f"{out.parent} is no folder")
+    _new_file(out, ".xlsx", force)
     from candlecalc import make
     from candlecalc.season.folder import DEMO
 
@@ -209,6 +204,28 @@ def excel(folder: Path, force: bool) -> None:
     with _told():
         face.write(folder, force)
     _print([f"{folder}: read INSTALL.txt"])
+
+
+@addin.command()
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def calc(out: Path, force: bool) -> None:
+    """Make the add-in for LibreOffice Calc: one .oxt file, to install by a double click."""
+    _new_file(out, ".oxt", force)
+    from candlecalc.faces import calc_addin
+    from candlecalc.files import write_whole
+
+    write_whole(out, calc_addin.addin())
+    _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
+
+
+def _new_file(out: Path, suffix: str, force: bool) -> None:
+    if out.suffix.lower() != suffix:
+        raise click.UsageError(f"{out}: name it with {suffix} at the end")
+    if out.exists() and not force:
+        raise click.UsageError(f"{out} is there already; --force writes over it")
+    if not out.parent.is_dir():
+        raise click.UsageError(f"{out.parent} is no folder")
 
 
 def _menu(context: click.Context) -> None:

@@ -29,19 +29,22 @@ def exact(unit: str, to: str) -> Tuple[int, int]:
 
 def written(names: Iterable[str]) -> str:
     """This module for the units named, as a table that needs no package."""
-    sizes: Dict[str, Tuple[str, int, int]] = {}
+    rows: Dict[str, Tuple[str, int, int]] = {}
+    first: Dict[str, str] = {}  # of each kind, the unit that the others are counted in
     for name in sorted(set(names)):
-        first = next((other for other in sizes if alike(name, other)), name)
-        sizes[name] = (first, *((1, 1) if name == first or "deg" in name else exact(name, first)))
-    rows = "\n".join(f"    {name!r}: {size!r}," for name, size in sizes.items())
-    return TABLE.replace("ROWS", rows)
+        powers = sorted(_registry().Unit(name).dimensionality.items())
+        kind = "percent" if name == "percent" else " ".join(f"{base}{power}" for base, power in powers)
+        # A scale with a zero of its own has no factor.
+        scale = name.startswith("deg")
+        rows[name] = (kind, *((1, 1) if scale else exact(name, first.setdefault(kind, name))))
+    return TABLE.replace("ROWS", "\n".join(f"    {name!r}: {row!r}," for name, row in rows.items()))
 
 
 TABLE = '''"""What units measure, and the exact factors between them, worked out when this was built."""
 
 from fractions import Fraction
 
-# Unit -> another of its kind, and how many of that make one: numerator, denominator.
+# Unit -> what it measures, and how many of the first of its kind make one: numerator, denominator.
 SIZES = {
 ROWS
 }

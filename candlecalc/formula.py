@@ -231,6 +231,13 @@ class Formula:
                     )
         return result
 
+    def checked_or(self, otherwise: Callable[..., Any]) -> Callable[..., Any]:
+        """The bare function behind the quickest check; what does not pass it goes to `otherwise`.
+
+        With `call`, which decides and refuses with every reason, that is the checked function.
+        """
+        return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
+
     @property
     def gives(self) -> str:
         """What comes out, in words: its range, or the fields of its row."""
@@ -323,7 +330,7 @@ def _build(
         requires=requires,
         summary=(inspect.getdoc(bare) or "").partition("\n")[0],
     )
-    checked = _guarded(formula, conditions)
+    checked = formula.checked_or(formula.call)
     checked.__name__ = checked.__qualname__ = bare.__name__
     checked.__module__ = bare.__module__
     checked.__doc__ = _documented(formula)
@@ -371,11 +378,11 @@ def _check_declaration(bare: Callable[..., Any], arguments: Dict[str, Argument],
             raise TypeError(f"{bare.__name__}: the native form names {', '.join(sorted(strange))}")
 
 
-def _guarded(formula: Formula, conditions: List[language.Node]) -> Callable[..., Any]:
+def _guarded(formula: Formula, conditions: List[language.Node], otherwise: Callable[..., Any]) -> Callable[..., Any]:
     """The function with its ranges in its own body: the quickest check, under its true signature.
 
     A number of another class (numpy's, a Decimal), a text, or anything out of range goes to
-    `Formula.call`, which decides, and refuses with every reason.
+    `otherwise`.
     """
     names = list(formula.arguments)
     plain = formula.result.counts or formula.result.choices
@@ -401,7 +408,7 @@ def {formula.name}({given}):
     return _call({", ".join(names)})
 """
     scope: Dict[str, Any] = dict(language.FUNCTIONS)
-    scope.update(_bare=formula.bare, _call=formula.call, _numbers=frozenset((float, int)))
+    scope.update(_bare=formula.bare, _call=otherwise, _numbers=frozenset((float, int)))
     for name, argument in formula.arguments.items():
         scope[f"_default_{name}"] = argument.default
         scope[f"_{name}"] = frozenset(argument.term.choices)

@@ -98,6 +98,8 @@ NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "poun
          "joule/kilogram/kelvin": "J/(kg C)", "gram/hour": "g/h", "ounce/hour": "oz/h",
          "millimeter/hour": "mm/h", "inch/hour": "in/h"}  # fmt: skip
 TEMPERATURES = frozenset(["degC", "degF"])
+# Every unit that is asked about: as written, as terms hold them, and temperatures as differences.
+ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values()), "delta_degC", "delta_degF"])
 
 _PIECE = re.compile(r"\s*(?P<number>[0-9][0-9.,]*|[.,][0-9]+)\s*(?P<unit>[^0-9.,+\-\s][^0-9]*(?:3(?![0-9.,]))?)?")
 
@@ -154,6 +156,23 @@ def convert(value: float, unit: str, to: str) -> float:
         return (value - 32) * 5 / 9 if unit == "degF" else value * 9 / 5 + 32
     numerator, denominator = factors.exact(unit, to)
     return value * numerator / denominator
+
+
+def between(value: float, unit: str, to: str) -> float:
+    """A value from one unit to another of its kind, both as makers write them.
+
+    >>> between(1, "lb", "oz")
+    16.0
+    """
+    names = []
+    for written in (unit, to):
+        name = " ".join(written.lower().replace(".", "").split())
+        if name not in SPELLINGS:
+            raise ValueError(f'"{written}" is no unit known here; it takes a unit such as g, oz, ml or C')
+        names.append(SPELLINGS[name])
+    if not factors.alike(*names):
+        raise ValueError(f'"{unit}" is for {_kind_of_pint(names[0])} and "{to}" for {_kind_of_pint(names[1])}')
+    return convert(value, *names)
 
 
 def factor(unit: str, to: str) -> float:

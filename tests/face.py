@@ -136,6 +136,7 @@ FACES = {
     "formula, LibreOffice": (by_libreoffice, False),
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
     "Excel, xlwings": (_module("faces.excel_book"), True),
+    "Calc add-in, LibreOffice": (_module("faces.calc_addin_book"), True),
 }
 
 

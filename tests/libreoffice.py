@@ -4,15 +4,19 @@
     office.recalculated_all([path, other])                 the same for several files
     office.edited(path, {("Melts", "B4"): "=2*20"})        the same after typing into cells (None clears one)
     office.edited_each(path, [changes, other_changes])     one file opened once; each set from the file as it is
+    office.opened(path)                                    what it shows on opening a file, not calculated
     office.saved_as(path, "ods")                           the path of a copy that LibreOffice saved
     office.pdf(path)                                       the path of its pages as PDF
     office.shown({"Module1": text}, ["=F(1)"])             what formulas over VBA functions show in a new book
+    office.functions("CANDLE_")                            what the function wizard says of functions so named
+    office.seconds_to_calculate(path, rounds)              how long each calculation of the whole file takes
     stored(path)                                           what the file holds, in the same form, not calculated
 
 Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
 "#N/A" and the like. Empty cells are left out; a formula that gives an empty text is there as "".
 
 One office serves a test process: it is started at the first question, under a profile of its own.
+`Office(addin=path)` is one that has that .oxt installed.
 """
 
 import atexit
@@ -29,11 +33,13 @@ import time
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 from openpyxl import load_workbook
 from openpyxl.utils.datetime import to_excel
 
 SECONDS = 120  # for one question; a start takes a few
+ORDINARY = 12345  # a user of no name and no rights, for what root may not do
 Cell = tuple[str, str]
 Values = dict[Cell, object]
 Changes = Mapping[Cell, object]
@@ -48,8 +54,9 @@ class Error(str):
 
 
 class Office:
-    def __init__(self, seconds: float = SECONDS) -> None:
+    def __init__(self, seconds: float = SECONDS, addin: Path | None = None) -> None:
         self.seconds = seconds
+        self._addin = addin
         self._folder: Path | None = None
         self._worker: subprocess.Popen[bytes] | None = None
 
@@ -59,12 +66,15 @@ class Office:
     def recalculated_all(self, paths: Iterable[Path]) -> list[Values]:
         return [self.recalculated(path) for path in paths]
 
+    def opened(self, path: Path) -> Values:
+        return _values(self._ask(path=_existing(path), anew=False)[0])
+
     def edited(self, path: Path, changes: Changes) -> Values:
         return self.edited_each(path, [changes])[0]
 
     def edited_each(self, path: Path, edits: Iterable[Changes]) -> list[Values]:
         answer = self._ask(path=_existing(path), edits=[_rows(changes) for changes in edits])
-        return [{(sheet, cell): _value(value) for sheet, cell, value in values} for values in answer]
+        return [_values(values) for values in answer]
 
     def saved_as(self, path: Path, kind: str, changes: Changes | None = None) -> Path:
         folder = tempfile.mkdtemp(dir=self._home())
@@ -77,6 +87,13 @@ class Office:
 
     def shown(self, modules: Mapping[str, str], formulas: Iterable[str]) -> list[object]:
         return self._ask(modules=dict(modules), formulas=list(formulas))
+
+    def functions(self, prefix: str) -> dict[str, dict]:
+        """By name: description, and arguments as (name, help)."""
+        return self._ask(functions=prefix)
+
+    def seconds_to_calculate(self, path: Path, rounds: int) -> list[float]:
+        return self._ask(path=_existing(path), rounds=rounds)
 
     def close(self) -> None:
         if self._worker:
@@ -93,7 +110,7 @@ class Office:
             self._folder = Path(tempfile.mkdtemp(prefix="office"))
         return self._folder
 
-    def _ask(self, **request: object) -> list[list[list[object]]]:
+    def _ask(self, **request: object) -> Any:
         if not self._worker:
             self._start()
         assert self._worker and self._worker.stdin
@@ -107,6 +124,8 @@ class Office:
     def _start(self) -> None:
         profile = self._home() / f"{self._home().name}profile"
         profile.mkdir(exist_ok=True)
+        if self._addin:
+            _install(self._addin, profile)
         self._worker = subprocess.Popen(  # noqa: S603
             [_python(), str(Path(__file__).with_name("office_worker.py")), _soffice(), str(profile)],
             stdin=subprocess.PIPE,
@@ -169,6 +188,26 @@ def stored(path: Path) -> Values:
     return values
 
 
+def _install(addin: Path, profile: Path) -> None:
+    """Install an add-in for one user; that cannot be root, to whom the profile is handed back."""
+    home = profile.parent
+    copy = Path(shutil.copy(addin, home))
+    owner = {"user": ORDINARY, "group": ORDINARY, "extra_groups": []} if os.geteuid() == 0 else {}
+    if owner:
+        _hand_over(home, ORDINARY)
+    command = [_beside_soffice("unopkg"), "add", "--force", str(copy), f"-env:UserInstallation={profile.as_uri()}"]
+    done = subprocess.run(command, capture_output=True, text=True, env={**os.environ, "HOME": str(home)}, **owner)  # noqa: S603
+    if owner:
+        _hand_over(home, 0)
+    if done.returncode:
+        raise OfficeError(f"{addin.name} was not installed: {done.stdout}{done.stderr}")
+
+
+def _hand_over(folder: Path, owner: int) -> None:
+    for path in (folder, *folder.rglob("*")):
+        os.chown(path, owner, owner, follow_symlinks=False)
+
+
 def _existing(path: Path) -> str:
     if not Path(path).is_file():
         raise FileNotFoundError(path)
@@ -185,8 +224,16 @@ def _plain(value: object) -> object:
     return float(value) if isinstance(value, int | float) else value
 
 
+def _values(cells: Iterable[tuple[str, str, object]]) -> Values:
+    return {(sheet, cell): _value(value) for sheet, cell, value in cells}
+
+
 def _value(value: object) -> object:
     return Error(value["error"]) if isinstance(value, dict) else value
+
+
+def _beside_soffice(name: str) -> str:
+    return str(Path(_soffice()).resolve().with_name(name))
 
 
 def _soffice() -> str:

@@ -27,10 +27,11 @@ def main(soffice, profile):
         stderr=subprocess.DEVNULL,
     )
     try:
-        desktop = _desktop(office, pipe)
+        context = _context(office, pipe)
+        desktop = context.ServiceManager.createInstanceWithContext("com.sun.star.frame.Desktop", context)
         _say({"ready": True})
         for line in sys.stdin:
-            _say(_answer(desktop, json.loads(line)))
+            _say(_answer(context, desktop, json.loads(line)))
         with contextlib.suppress(Exception):  # the office hangs up before it answers
             desktop.terminate()
         office.wait(STOP_SECONDS)
@@ -38,7 +39,7 @@ def main(soffice, profile):
         office.terminate()
 
 
-def _desktop(office, pipe):
+def _context(office, pipe):
     import uno
 
     context = uno.getComponentContext()
@@ -46,8 +47,7 @@ def _desktop(office, pipe):
     end = time.monotonic() + START_SECONDS
     while time.monotonic() < end and office.poll() is None:
         try:
-            remote = resolver.resolve(f"uno:{pipe}StarOffice.ComponentContext")
-            return remote.ServiceManager.createInstanceWithContext("com.sun.star.frame.Desktop", remote)
+            return resolver.resolve(f"uno:{pipe}StarOffice.ComponentContext")
         except Exception:  # not up yet
             time.sleep(0.1)
     raise SystemExit("the office did not start")
@@ -57,17 +57,30 @@ def _say(message):
     print(json.dumps(message), flush=True)
 
 
-def _answer(desktop, request):
+def _answer(context, desktop, request):
     try:
+        if "functions" in request:
+            return {"answer": dict(_functions(context, request["functions"]))}
         return {"answer": _do(desktop, **request)}
     except Exception as problem:
         return {"problem": f"{type(problem).__name__}: {getattr(problem, 'Message', problem)}"}
 
 
-def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formulas=()):
+def _functions(context, prefix):
+    """What the function wizard says of every function whose name begins so."""
+    known = context.ServiceManager.createInstanceWithContext("com.sun.star.sheet.FunctionDescriptions", context)
+    for place in range(known.Count):
+        told = {part.Name: part.Value for part in known.getByIndex(place)}
+        if told["Name"].startswith(prefix):
+            arguments = [[argument.Name, argument.Description] for argument in told["Arguments"]]
+            yield told["Name"], {"description": told["Description"], "arguments": arguments}
+
+
+def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formulas=(), rounds=0, anew=True):
     """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`.
 
-    With Basic modules, what formulas over their functions show.
+    With Basic modules, what formulas over their functions show; with `rounds`, the seconds of so many
+    calculations; not `anew`, the values as they are shown on opening.
     """
     if modules:
         return _shown(desktop, modules, formulas)
@@ -77,6 +90,10 @@ def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formu
     try:
         # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
         book.enableAutomaticCalculation(False)
+        if not anew:
+            return [_all_values(book)]
+        if rounds:
+            return [_seconds(book.calculateAll) for _ in range(rounds)]
         if save is None:
             return [_after(book, changes) for changes in edits]
         _type(book, edits[0])
@@ -105,6 +122,12 @@ def _shown(desktop, modules, formulas):
         book.close(True)
 
 
+def _seconds(work):
+    start = time.perf_counter()
+    work()
+    return time.perf_counter() - start
+
+
 def _property(name, value):
     from com.sun.star.beans import PropertyValue
 
@@ -115,10 +138,14 @@ def _after(book, changes):
     before = _type(book, changes)
     # Calc trusts the values stored in a file; this calculates every formula anew.
     book.calculateAll()
-    values = [[name, *cell] for name in book.Sheets.ElementNames for cell in _values(book.Sheets.getByName(name))]
+    values = _all_values(book)
     for cell, stood, kind in reversed(before):
         _put(cell, stood, kind)
     return values
+
+
+def _all_values(book):
+    return [[name, *cell] for name in book.Sheets.ElementNames for cell in _values(book.Sheets.getByName(name))]
 
 
 def _type(book, changes):

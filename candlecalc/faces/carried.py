@@ -24,7 +24,7 @@ def carried(start: str, package: str = OURS) -> dict[str, str]:
         text = (ROOT / name).read_text(encoding="utf-8")
         waiting |= set(_imported(text)) - set(texts) - {name}
         texts[name] = IMPORT.sub(rf"\g<1>{package}", text)
-    texts["factors.py"] = factors.written(units.SPELLINGS.values())
+    texts["factors.py"] = factors.written(units.ASKED)
     return {**texts, **_tables()}
 
 

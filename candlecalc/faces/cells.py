@@ -3,12 +3,14 @@
 Shared by the faces that run Python inside a spreadsheet; standard library only, Python 3.9.
 """
 
+import re
 from datetime import date
-from typing import Any, List, NamedTuple, Sequence, Tuple, Union
+from itertools import repeat
+from typing import Any, Iterable, List, NamedTuple, Optional, Sequence, Tuple, Union
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc.days import serial
-from candlecalc.formula import REGISTRY, Formula
+from candlecalc.formula import REGISTRY, Argument, Formula
 
 
 class Refused(NamedTuple):
@@ -25,83 +27,118 @@ def answer(formula: Formula, given: Sequence[Any]) -> Block:
     """What a function gives for arguments as a sheet hands them over: rows of cells.
 
     A range is a sequence of rows. Where a single value is wanted, a range is gone through cell by cell
-    and the answer has its shape; a cell in it whose ranges are all blank stays blank. `None` stands for
-    an argument left out.
+    and the answer has its shape; where all the ranges are blank and a value is wanted, it stays blank.
+    `None` stands for an argument left out.
     """
+    shape = None
     try:
-        shape = _shape(formula, given)
+        values = _in_order(formula, given)
+        shape = _shape(formula, values)
         if shape is None:
-            return _cells(formula, given)
-        if formula.result.many or formula.fields:
-            raise ValueError(f"{formula.name}: its answer takes several cells; give it single values, not ranges")
+            rows = formula.rows(formula.checked(*values))
+            return [[_cell(value) for value in row] for row in rows]
+        cells, width = _each(formula, values), shape[1]
     except (TypeError, ValueError) as problem:
-        return [[Refused(_told(formula, problem))]]
-    return [[_one(formula, given, row, column) for column in range(shape[1])] for row in range(shape[0])]
+        height, width = shape or (1, 1)
+        return [[Refused(_told(formula, problem))] * width for _ in range(height)]
+    return [cells[start : start + width] for start in range(0, len(cells), width)]
 
 
 def why(name: str, *given: Any) -> str:
-    """Why a function has no answer for these arguments, in words."""
-    formula = REGISTRY.get(name.strip().lower().replace("candle_", ""))
+    """Why a function has no answer for these arguments, in words; of a range, for its first such cell."""
+    formula = named(name)
     if formula is None:
         return f"there is no function {name}"
-    for row in answer(formula, given):
-        for cell in row:
+    block = answer(formula, given)
+    for row, cells in enumerate(block, start=1):
+        for column, cell in enumerate(cells, start=1):
             if isinstance(cell, Refused):
-                return cell.reason
+                return _place(block, row, column) + cell.reason
     return "no error"
 
 
-def _cells(formula: Formula, given: Sequence[Any]) -> Block:
-    return [[_cell(value) for value in row] for row in formula.rows(formula.checked(*_named(formula, given)))]
+def named(name: str) -> Optional[Formula]:
+    """The function of a name as a sheet spells it: CANDLE_OIL_FOR_WAX, CANDLE.OILFORWAX, oil_for_wax."""
+    plain = {found.replace("_", ""): formula for found, formula in REGISTRY.items()}
+    letters = re.sub("[^a-z0-9]", "", name.lower())
+    return plain.get(letters) or plain.get(re.sub("^candle", "", letters))
 
 
-def _one(formula: Formula, given: Sequence[Any], row: int, column: int) -> Cell:
-    here = [value[row][column] if _mapped(formula, at, value) else value for at, value in enumerate(given)]
-    ranges = [cell for at, cell in enumerate(here) if _mapped(formula, at, given[at])]
-    if all(cell is None or cell == "" for cell in ranges):
-        return ""
-    try:
-        return _cells(formula, here)[0][0]
-    except (TypeError, ValueError) as problem:
-        return Refused(_told(formula, problem))
+def _place(block: Block, row: int, column: int) -> str:
+    if len(block) > 1:
+        return f"row {row}, column {column}: " if len(block[0]) > 1 else f"row {row}: "
+    return f"column {column}: " if len(block[0]) > 1 else ""
 
 
-def _named(formula: Formula, given: Sequence[Any]) -> List[Any]:
-    """The arguments in order, those left out by their defaults."""
+def _in_order(formula: Formula, given: Sequence[Any]) -> List[Any]:
+    """The arguments in order: those left out by their defaults, a range of one cell as that cell."""
     wanted = list(formula.arguments.values())
     if len(given) > len(wanted):
         raise ValueError(f"{formula.name}: takes {len(wanted)} arguments, not {len(given)}")
-    filled = list(given) + [None] * (len(wanted) - len(given))
+    filled = [*given, *repeat(None, len(wanted) - len(given))]
     return [
-        argument.default if value is None and argument.optional else _single(value) if not argument.term.many else value
+        argument.default if value is None and argument.optional else value if argument.term.many else _single(value)
         for argument, value in zip(wanted, filled)
     ]
 
 
-def _shape(formula: Formula, given: Sequence[Any]) -> "Tuple[int, int] | None":
-    """The rows and columns of the ranges given where single values are wanted; None where there are none."""
-    shapes = {(len(value), len(value[0])) for at, value in enumerate(given) if _mapped(formula, at, value)}
-    if len(shapes) > 1:
-        raise ValueError(f"{formula.name}: ranges of one shape are wanted")
-    return shapes.pop() if shapes else None
-
-
-def _mapped(formula: Formula, at: int, value: Any) -> bool:
-    wanted = list(formula.arguments.values())
-    return at < len(wanted) and not wanted[at].term.many and _is_range(value) and _size(value) > 1
+def _single(value: Any) -> Any:
+    return value[0][0] if _is_range(value) and len(value) == len(value[0]) == 1 else value
 
 
 def _is_range(value: Any) -> bool:
     return isinstance(value, (list, tuple))
 
 
-def _size(rows: Sequence[Sequence[Any]]) -> int:
-    return sum(len(row) for row in rows)
+def _ranges(formula: Formula, values: Sequence[Any]) -> List[bool]:
+    """Which values are ranges where a single one is wanted."""
+    return [_is_range(value) and not argument.term.many for argument, value in zip(formula.arguments.values(), values)]
 
 
-def _single(value: Any) -> Any:
-    """A range of one cell is that cell."""
-    return value[0][0] if _is_range(value) and _size(value) == 1 else value
+def _shape(formula: Formula, values: Sequence[Any]) -> Optional[Tuple[int, int]]:
+    """The rows and columns of the ranges given where single values are wanted; None where there are none."""
+    shapes = {(len(value), len(value[0])) for value, gone in zip(values, _ranges(formula, values)) if gone}
+    if len(shapes) > 1:
+        raise ValueError(f"{formula.name}: ranges of one shape are wanted")
+    if shapes and (formula.result.many or formula.fields):
+        raise ValueError(f"{formula.name}: its answer takes several cells; give it single values, not ranges")
+    return shapes.pop() if shapes else None
+
+
+def _each(formula: Formula, values: Sequence[Any]) -> List[Cell]:
+    """The answer for each cell of the ranges, row by row."""
+    arguments, gone = list(formula.arguments.values()), _ranges(formula, values)
+    columns: List[Iterable[Any]] = [
+        [cell for row in value for cell in row] if ranges else repeat(_once(formula, argument, value))
+        for argument, value, ranges in zip(arguments, values, gone)
+    ]
+    blank: Iterable[bool] = repeat(False)
+    if not all(argument.term.blank for argument, ranges in zip(arguments, gone) if ranges):
+        blank = _blanks([column for column in columns if isinstance(column, list)])
+
+    def slowly(*row: Any) -> Any:
+        try:
+            return formula.call(*row)
+        except (TypeError, ValueError) as problem:
+            return Refused(_told(formula, problem))
+
+    quickly = formula.checked_or(slowly)
+    results = ["" if empty else quickly(*row) for row, empty in zip(zip(*columns), blank)]
+    return [value if value.__class__ is float else _cell(value) for value in results]
+
+
+def _once(formula: Formula, argument: Argument, value: Any) -> Any:
+    """A single value beside ranges, such as "8%", read once for all of them."""
+    try:
+        return argument.read(value)
+    except ValueError as problem:
+        raise ValueError(f"{formula.name}: {problem}") from None
+
+
+def _blanks(columns: List[List[Any]]) -> Iterable[bool]:
+    if not any("" in column or None in column for column in columns):
+        return repeat(False)
+    return [all(cell is None or cell == "" for cell in row) for row in zip(*columns)]
 
 
 def _cell(value: Any) -> Cell:
@@ -109,7 +146,7 @@ def _cell(value: Any) -> Cell:
         return ""
     if isinstance(value, date):
         return serial(value)
-    return value if isinstance(value, str) else float(value)
+    return value if isinstance(value, (str, Refused)) else float(value)
 
 
 def _told(formula: Formula, problem: Exception) -> str:

@@ -1,0 +1,28 @@
+"""Measure: a value in another unit."""
+
+from typing import Annotated
+
+import candlecalc.units as units
+from candlecalc.formula import LARGEST, Term, formula
+
+EXACT = "units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)"
+
+Measured = Annotated[float, Term("", "a value in the first unit", low=-LARGEST)]
+Converted = Annotated[float, Term("", "the same in the second unit", low=-LARGEST)]
+Unit = Annotated[str, Term("", "a unit as you write it: g, kg, oz, lb, ml, fl oz, mm, in, C, F, min, h", text=True)]
+
+
+@formula(no_native="it looks the units up in a table", source=EXACT)
+def convert(value: Measured, unit: Unit, to: Unit) -> Converted:
+    """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
+
+    A spreadsheet's own CONVERT may be off in the seventh digit. Degrees are
+    degrees on the scale: a difference of 10 C is a difference of 18 F.
+
+    >>> convert(value=12, unit="oz", to="g")
+    340.1942775
+    """
+    try:
+        return units.between(value, unit, to)
+    except ValueError as problem:
+        raise ValueError(f"convert: {problem}") from None
