@@ -42,13 +42,18 @@ class Book:
         """
         return office.edited_each(self.path, [changes for changes in edits for _ in range(2)])[1::2]
 
-    @functools.cache  # noqa: B019  a few books a run
     def named(self, name):
         """The cell that a name of the workbook stands for."""
+        return self.names[name]
+
+    @functools.cached_property
+    def names(self):
+        """{name: its cell} of the names that formulas use."""
         with zipfile.ZipFile(self.path) as package:
             text = package.read("xl/workbook.xml").decode()
-        sheet, cell = re.search(rf'<definedName name="{name}"[^>]*>([^<]*)<', text)[1].replace("$", "").split("!")
-        return sheet.strip("'"), cell
+        found = re.findall(r'<definedName name="([a-z_]+)"[^>]*>([^<]*)<', text)
+        cells = {name: cell.replace("$", "").rpartition("!") for name, cell in found}
+        return {name: (sheet.strip("'"), cell) for name, (sheet, _, cell) in cells.items()}
 
     def rows(self, table):
         """(row, its entries) of a table."""

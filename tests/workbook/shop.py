@@ -1,0 +1,349 @@
+"""A candle maker's shop: what uses what in a season, and what follows when something moves. No formula is read.
+
+What follows is told in cells: a tab, a column of it, a row, and whether it must move. A column named with "?"
+may and need not.
+"""
+
+from dataclasses import dataclass
+from functools import cache
+
+# Column of Recipes -> the part of the candle that it names.
+WAXES = {"wax": "wax_first", "wax_second": "wax_second"}
+OILS = ("oil_first", "oil_second", "oil_third")
+PIECES = ("vessel", "lid", "wick", "label", "packing")
+NAMED = {**WAXES, **{part: part for part in (*OILS, "dye", "lid", "wick", "label", "packing")}}
+WEIGHED = (*WAXES.values(), *OILS, "dye")
+# The kind of cost that a part goes into.
+COST = {
+    **dict.fromkeys(WAXES.values(), "wax"),
+    **dict.fromkeys(OILS, "oils"),
+    **dict.fromkeys(("dye", *PIECES), "other"),
+}
+MATERIALS, WORK, NOT_IN_MAKING = ("wax", "oils", "other"), ("paid", "overhead", "own", "running"), ("own", "running")
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A cell that is typed: its table, its row there and the field."""
+
+    table: str
+    row: int
+    key: str
+
+
+def cells(tab, row, columns):
+    """(tab, column, row, whether it must move) for the columns that a line names."""
+    return [(tab, column.rstrip("?"), row, not column.endswith("?")) for column in columns.split()]
+
+
+def maybe(told):
+    """The same cells, none of which must."""
+    return [(*cell[:3], False) for cell in told]
+
+
+class Shop:
+    """A season as its maker knows it, with a product on the bench card."""
+
+    def __init__(self, season, shown):
+        self.tables = {key: [row for _, row in season.rows(key)] for key in season.tables}
+        self.settings, self.shown = season.settings, shown
+        self.recipes = {row["product"]: row for row in self.tables["recipes"]}
+        self.materials = {row["material"]: row for row in self.tables["materials"]}
+        self.places = {row["place"]: row for row in self.tables["places"]}
+        self.row = {product: number for number, product in enumerate(self.recipes)}
+        self.parts = {product: self._parts(recipe) for product, recipe in self.recipes.items()}
+
+    def _parts(self, recipe):
+        """{part: material} of a product."""
+        vessels = {row["vessel"]: row["bought_as"] for row in self.tables["vessels"]}
+        named = {part: recipe[column] for column, part in NAMED.items()} | {"vessel": vessels.get(recipe["vessel"])}
+        return {part: material for part, material in named.items() if material}
+
+    def name(self, entry):
+        """The name in the first column of an entry's row."""
+        return next(iter(self.tables[entry.table][entry.row].values()))
+
+    @cache  # noqa: B019  a few shops a run
+    def lines(self, table, key, value):
+        return [number for number, row in enumerate(self.tables[table]) if row[key] == value]
+
+    def users(self, material):
+        """(product, part) wherever a recipe takes a material."""
+        return [
+            (each, part) for each, parts in self.parts.items() for part, named in parts.items() if named == material
+        ]
+
+    def sets_with(self, product):
+        return [self.tables["sets"][line]["set"] for line in self.lines("sets", "product", product)]
+
+    def weighed(self, product):
+        """The weighed parts of a product that weigh anything."""
+        recipe, load = self.recipes[product], self.recipes[product]["load"]
+        share = {
+            "wax_first": recipe["share_wax"] != 1, "wax_second": recipe["share_wax"],
+            "oil_first": load and recipe["share_first"] != 0, "oil_second": load and recipe["share_second"],
+            "oil_third": load and recipe["share_third"], "dye": recipe["dye_share"],
+        }  # fmt: skip
+        return [part for part in WEIGHED if part in self.parts[product] and share[part]]
+
+    def work(self, product):
+        """The kinds of cost that working time brings."""
+        paid = self.recipes[product]["paid_share"] or 0
+        return ["overhead", "running"] + ["paid"] * (paid > 0) + ["own"] * (paid < 1)
+
+    def spends(self, product):
+        """The kinds of cost that one piece has of its own."""
+        there = [*self.weighed(product), *(part for part in self.parts[product] if part in PIECES)]
+        return [*{COST[part] for part in there}, *self.work(product)]
+
+    # --- the bench card: it is told of the product that it shows -----------------------------------
+
+    def card(self, product, columns):
+        return cells("batch", 0, columns) if product == self.shown else []
+
+    def card_of(self, product, parts, letters):
+        return self.card(product, " ".join(f"{part}.{letter}" for part in parts for letter in letters.split()))
+
+    def pots(self, product, mixed, jugs):
+        """Parts whose share of a pot moves, and parts at which a jug then reads another weight."""
+        return self.card_of(product, mixed, "D F") + self.card_of(product, jugs, "E G")
+
+    # --- money -------------------------------------------------------------------------------------
+
+    def price(self, product, part):
+        """A unit of a part costs more."""
+        return cells("parts", self.row[product], part) + self.cost(product, [COST[part]])
+
+    def cost(self, product, kinds, card=True):
+        """Kinds of a piece's own cost move: on its lines of Sets, in its full cost and in that of its sets."""
+        told = cells("parts", self.row[product], " ".join(kinds))
+        for line in self.lines("sets", "product", product):
+            told += cells("sets", line, " ".join(kinds))
+        for name in (product, *self.sets_with(product)):
+            told += self.full_cost(name, kinds, card or name != product)
+        return told
+
+    def full_cost(self, product, kinds, card=True):
+        materials = ["materials"] * any(kind in MATERIALS for kind in kinds)
+        making = ["making"] * any(kind not in NOT_IN_MAKING for kind in kinds)
+        work = ["work"] * any(kind in ("paid", "overhead") for kind in kinds)
+        told = cells("costing", self.row[product], " ".join([*kinds, *materials, *making, *work, "full risen"]))
+        if card:
+            told += self.card_of(
+                product, [*materials, *(kind for kind in kinds if kind in WORK), *making, "full"], "B C"
+            )
+        for line in self.lines("prices", "product", product):
+            told += self.dearer(line, bool(materials))
+        return told
+
+    # --- what goes into a candle -------------------------------------------------------------------
+
+    def denser(self, product, part):
+        """A wax weighs more; a second wax that there is not goes by the first."""
+        alone = part == "wax_first" and "wax_second" not in self.parts[product]
+        if part not in WAXES.values():
+            return []
+        own = "density" if part == "wax_first" else "density_second"
+        return cells("workings", self.row[product], f"{own} blend" + " density_second" * alone) + self.filled(product)
+
+    def holds(self, product):
+        """Its vessel holds more."""
+        return cells("workings", self.row[product], "volume") + self.filled(product)
+
+    def filled(self, product):
+        """What one vessel takes moves."""
+        return cells("workings", self.row[product], "fill") + self.weighed_out(product)
+
+    def weighed_out(self, product):
+        """What is weighed out for one vessel moves, in the same shares."""
+        parts = self.weighed(product)
+        if not parts:
+            return []
+        oil = " oil" * bool(self.recipes[product]["load"])
+        told = cells("workings", self.row[product], f"weigh wax{oil}") + self.weights(product, parts)
+        return told + self.melt(product)
+
+    def weights(self, product, parts):
+        """The weights of parts move."""
+        told = cells("amounts", self.row[product], " ".join(parts)) + self.cost(
+            product, [*{COST[part]: 0 for part in parts}]
+        )
+        told += self.card_of(product, parts, "B C H")
+        return told + self.card(product, "enough" * any(part in WAXES.values() for part in parts))
+
+    def melt(self, product):
+        """There is more of it in all, and in the last pot."""
+        told = cells("amounts", self.row[product], "melt") + self.card(product, "melt pots last")
+        return told + self.card_of(product, self.weighed(product), "F G")
+
+    def wax_share(self, product):
+        """More of the second wax and less of the first: another density too."""
+        told = cells("workings", self.row[product], "share_wax blend") + self.filled(product)
+        return told + self.pots(product, WAXES.values(), ["wax_first"])
+
+    def load(self, product):
+        """More of what fills the vessel is oil and less is wax; where no oil is named, there is less in all."""
+        parts = self.weighed(product)
+        told = cells("workings", self.row[product], "load wax oil") + self.weights(product, parts)
+        told += self.card(product, "recipe")
+        if not set(OILS) & set(parts):
+            return told + self.melt(product)
+        return told + self.card(product, "load") + self.pots(product, parts, self.short_of_full(product))
+
+    def oil_share(self, product, part):
+        """More of one oil, and so more in all; the certificates of the blend count where there are any."""
+        told = self.weights(product, [part]) + self.melt(product) + self.card(product, "load")
+        oils = [self.materials[named] for part, named in self.parts[product].items() if part in OILS]
+        certified = any(oil["certified_limit"] for oil in oils)
+        told += cells("workings", self.row[product], "blend_certified" if certified else "")
+        return told + self.pots(product, self.weighed(product), self.short_of_full(product))
+
+    def short_of_full(self, product):
+        """The parts at which a jug is not yet, or no longer, filled with just the wax and the oil."""
+        parts = self.weighed(product)
+        last = [part for part in parts if part != "dye"][-1]
+        return [part for part in parts if part != last]
+
+    def dye_share(self, product):
+        return self.weights(product, ["dye"]) + self.pots(product, ["dye"], ["dye"])
+
+    def more_wicks(self, product):
+        told = cells("amounts", self.row[product], "wick") + self.cost(product, ["other"])
+        return told + self.card_of(product, ["wick"], "B D")
+
+    # --- time --------------------------------------------------------------------------------------
+
+    def timed(self, product, card=True):
+        """The working time of one piece moves."""
+        minutes = [f"{each}_minutes" for each in ("paid", "own") if each in self.work(product)]
+        told = cells("parts", self.row[product], " ".join(["minutes", *minutes]))
+        return told + self.cost(product, self.work(product), card)
+
+    def set_up(self, product):
+        """The time to set up moves."""
+        work = self.work(product)
+        minutes = [f"setup_{each}_minutes" for each in ("paid", "own") if each in work]
+        told = cells("parts", self.row[product], " ".join([*minutes, *(f"setup_{each}" for each in work)]))
+        return told + self.timed(product)
+
+    def paid_share(self, product):
+        """Another part of the time is paid."""
+        words = "paid own paid_minutes own_minutes"
+        told = cells("parts", self.row[product], " ".join(f"{word} setup_{word}" for word in words.split()))
+        return told + self.cost(product, ["paid", "own"])
+
+    def rate(self, product, kind):
+        """What an hour of a kind of work costs moves."""
+        if kind not in self.work(product):
+            return []
+        return cells("parts", self.row[product], f"setup_{kind}") + self.cost(product, [kind])
+
+    # --- what a data sheet says --------------------------------------------------------------------
+
+    def limit(self, product, part, kind="supplier"):
+        """The highest load of a wax or an oil moves."""
+        told = ""
+        if part in OILS:
+            told = f"{kind}_{part.removeprefix('oil_')} blend_{kind} load_{kind} highest"
+        elif part == "wax_first":
+            told = "load_wax highest" + " load_wax_second" * ("wax_second" not in self.parts[product])
+        elif part == "wax_second":
+            told = "load_wax_second highest"
+        return cells("workings", self.row[product], told)
+
+    def certificate(self, product, part):
+        return self.limit(product, part, "certified") if part in OILS else []
+
+    def flash(self, product, part):
+        """The lowest flash point of its oils stands on the card."""
+        if part not in OILS:
+            return []
+        told = cells("workings", self.row[product], f"flash_{part.removeprefix('oil_')} flash")
+        return told + self.card(product, "flash")
+
+    def step(self, product, part, *keys):
+        """The card says it of the wax; of the first where there are two."""
+        return self.card(product, " ".join(keys)) if part == "wax_first" else []
+
+    # --- stock -------------------------------------------------------------------------------------
+
+    def on_hand(self, product, part):
+        """What is there, and how much is missing."""
+        told = self.card_of(product, [part], "H" if part in WEIGHED else "C D")
+        told += self.card(product, "enough" if part in WAXES.values() else "")
+        return told + (self.instead(product, part) if part in PIECES else [])
+
+    def instead(self, product, part):
+        """What may be taken instead of what is missing, where something may."""
+        other = self.lines("materials", "stands_in_for", self.parts[product][part])
+        return self.card_of(product, [part], "E?" if other else "")
+
+    # --- a line of Prices --------------------------------------------------------------------------
+
+    def place(self, line):
+        return self.places[self.tables["prices"][line]["place"]]
+
+    def taxed(self, line):
+        return self.place(line)["collector"] != "nobody"
+
+    def with_tax(self, line):
+        return (self.place(line)["stated"] or self.settings["shelf_prices"]) == "with tax"
+
+    def earned(self, line, columns):
+        """What is left of a sale moves, with the number that must be sold where the place has a cost of its own."""
+        place = self.place(line)
+        there = place["fixed_cost"] and place["fixed_times"]
+        return cells("prices", line, f"{columns} profit margin must_sell" + "?" * (not there))
+
+    def dearer(self, line, materials):
+        """The candle's full cost moves, or that of its materials too."""
+        told = cells("selling", line, "full target_net to_state cost_and_fees") + self.earned(line, "full target_price")
+        if materials:
+            told += cells("selling", line, "materials lowest_net lowest_stated") + cells("prices", line, "lowest")
+        return told
+
+    def fixed(self, line):
+        """The fixed sums of a sale move."""
+        told = cells("selling", line, "fixed target_net to_state lowest_net lowest_stated cost_and_fees")
+        return told + self.earned(line, "target_price lowest fees")
+
+    def asked(self, line):
+        """What must be asked moves, as it is before tax and as it is stated."""
+        told = cells("selling", line, "target_net to_state lowest_net lowest_stated")
+        return told + cells("prices", line, "target_price lowest")
+
+    def kept(self, line):
+        """The share that the place keeps moves."""
+        return self.asked(line) + self.taken(line)
+
+    def taken(self, line):
+        """What the place takes of the own price moves."""
+        return cells("selling", line, "fee_taken cost_and_fees") + self.earned(line, "fees")
+
+    def received(self, line):
+        """What the own price leaves before tax moves."""
+        told = cells("selling", line, "received") + self.earned(line, "received")
+        return told + cells("prices", line, "tax" if self.taxed(line) else "")
+
+    def sold_for(self, line):
+        """... and the fee with it that is a share of it."""
+        return self.received(line) + (self.taken(line) if self.place(line)["fee"] else [])
+
+    def stated(self, line):
+        """What a stated price leaves moves."""
+        told = cells("selling", line, "to_state lowest_stated") + cells("prices", line, "target_price lowest")
+        return told + self.sold_for(line)
+
+    def tax(self, line):
+        """The tax that a buyer is charged moves.
+
+        A share of what the buyer hands over stays as it is where the tax is in the stated price.
+        """
+        place = self.place(line)
+        gross = bool(place["fee"]) and place["fee_basis"] == "gross"
+        told = cells("selling", line, "tax") + cells("prices", line, "tax")
+        if self.with_tax(line):
+            told += cells("selling", line, "to_state lowest_stated") + cells("prices", line, "target_price lowest")
+            told += self.received(line)
+        told += self.asked(line) if gross else []
+        return told + (self.taken(line) if place["fee"] and gross != self.with_tax(line) else [])

@@ -1,0 +1,217 @@
+"""Each typed entry of the demo, moved in turn, moves exactly what uses it.
+
+Every cell of every field that the tables declare is changed to another value that it takes, the workbook is
+calculated anew, and the cells that moved are compared with `who_moves.py`, which says in a maker's words who must.
+"""
+
+from dataclasses import dataclass, replace
+
+import books
+import engine
+import naming
+import pytest
+from other_values import fits, others
+from shop import Entry, Shop
+from who_moves import TABLE, expected
+
+from candlecalc.season.fields import Field
+from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
+from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.columns import at, named, same
+from candlecalc.workbook.table_tab import Mend, Ready, ReadyThere, Warnings
+from candlecalc.workbook.tabs import batch, costing
+
+FIELDS = {
+    **{(table.key, field.key): field for table in (SETTINGS, WHAT_IF, *TABLES.values()) for field in table.fields},
+    **{("batch", field.key): field for field in (batch.PRODUCT, batch.COUNT, batch.DATE)},
+}
+# A name is the row itself: whoever changes it takes the row from its users (test_bad_entries.py).
+MOVED = [each for each, field in FIELDS.items() if not field.name]
+# Steps so fine and numbers so large that no rounding hides a move, while all that is on hand runs short.
+FINE = {"scale_step": 1e-6, "price_step": 1e-4, "price_ending": 2e-5}
+COUNT, WAX_ON_HAND, COST_OF_PLACE = 99991.0, 100.0, 1e6  # times the demo's wax, and its costs of a place
+COARSE = {"scale_step": [7.0, 13.0], "price_step": [1.0, 0.3]}  # what the steps are changed to
+# What a vessel says besides where it is measured otherwise.
+SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1}
+BESIDE = {"water": {"water": 9.0, "water_temperature": 70.0}, "round": SIZES, "box": SIZES}
+
+
+def magnified():
+    """The demo with a few of its numbers such that nothing is hidden."""
+    season = books.demo()
+    season.settings |= FINE
+    materials, places = season.tables["materials"], season.tables["places"]
+    materials.loc[materials["kind"] == "wax", "on_hand"] *= WAX_ON_HAND
+    places["fixed_cost"] = [cost and cost * COST_OF_PLACE for cost in places["fixed_cost"]]
+    return season
+
+
+class Workbook:
+    """A made workbook in the engine, and its season as the maker knows it with each product on the card."""
+
+    def __init__(self, path):
+        self.book = books.Book(magnified(), path, stored=False)
+        self.held, self.names = engine.Held(path), naming.cell_names(self.book)
+        self.shops = {name: Shop(self.book.season, name) for name in self.book.season.names("recipes")}
+        self.shop = next(iter(self.shops.values()))
+        self.before = {}
+
+    def entries(self, table, key):
+        """{entry: what it holds} of the cells of a field that hold something."""
+        if table in TABLES:
+            found = {Entry(table, number, key): row[key] for number, row in enumerate(self.shop.tables[table])}
+            return {entry: value for entry, value in found.items() if value is not None}
+        entry = Entry(table, 0, key)
+        return {entry: self.held.value(self.cell(entry)) if table == "batch" else self.book.season.settings[key]}
+
+    def cell(self, entry):
+        if entry.table in TABLES:
+            return self.book.cell(entry.table, entry.key, entry.row)
+        if entry.table == WHAT_IF.key:
+            return costing.TAB.title, costing.RISE_LINE.entry
+        return self.book.named(f"batch_{entry.key}") if entry.table == "batch" else books.setting(entry.key)
+
+    def changes(self, entry, value):
+        """What is typed to change an entry, in a few ways."""
+        other = COARSE.get(entry.key) or others(FIELDS[entry.table, entry.key], value, self.book.season)
+        for each in [each for each in other if fits(self.shop, entry, each)][:4]:
+            beside = BESIDE[each] if entry.key == "measured" else {}
+            yield {self.cell(replace(entry, key=key)): more for key, more in beside.items()} | {self.cell(entry): each}
+
+    def moved(self, changes, shown):
+        """Names of the cells that move, with a product on the card. Checks add up the whole workbook."""
+        card = self.card(shown)
+        if shown not in self.before:
+            self.before[shown] = self.held.changed(card)
+        cells = engine.moved(self.before[shown], self.held.changed(card | changes)) - changes.keys()
+        return {self.names.get(cell, cell) for cell in cells if cell[0] != "Checks"} - {naming.MASTER}
+
+    def name(self, entry):
+        return str(self.shop.name(entry)) if entry.table in TABLES else entry.key
+
+    def told(self, entry):
+        return expected(self.shop, entry)[0]
+
+    def card(self, shown):
+        return {self.book.named("batch_product"): shown, self.book.named("batch_count"): COUNT}
+
+    def cards(self, entry):
+        """{product on the card: (cells that must move, cells that may)}, one for each way that the card moves."""
+        found = {product: expected(shop, entry) for product, shop in self.shops.items()}
+        ways = {
+            frozenset(cell for cell in must | may if cell[0] == "batch"): name for name, (must, may) in found.items()
+        }
+        return {product: found[product] for product in ways.values()}
+
+
+@dataclass(frozen=True)
+class Fault:
+    """An entry that moved other cells than it should: these it should not, and these it should have."""
+
+    entry: Entry
+    name: str
+    shown: str
+    moved: list
+    stayed: list
+
+
+def faults(workbook, table, key):
+    """The faults of a field's entries, and how many of them were changed."""
+    found, changed = [], 0
+    for entry, value in workbook.entries(table, key).items():
+        ways = list(workbook.changes(entry, value))
+        changed += bool(ways)
+        for shown, (must, may) in workbook.cards(entry).items() if ways else ():
+            moved = set()
+            for way in ways:
+                moved |= workbook.moved(way, shown)
+                if must <= moved and not FIELDS[table, key].choices:
+                    break
+            strange = {cell for cell in moved - must - may if not remark(cell, entry, must | may)}
+            if strange or must - moved:
+                found.append(Fault(entry, workbook.name(entry), shown, sorted(strange), sorted(must - moved)))
+    return found, changed
+
+
+def remark(cell, entry, told):
+    """Whether a cell says in words what is to be looked at in a row that moves."""
+    return cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
+
+
+@pytest.fixture(scope="module")
+def workbook(tmp_path_factory):
+    return Workbook(tmp_path_factory.mktemp("magnified") / "demo.xlsx")
+
+
+@pytest.mark.parametrize("table, key", MOVED)
+def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
+    found, changed = faults(workbook, table, key)
+    assert found == []
+    assert changed
+
+
+# Columns that no entry moves while its row is right: names carried to a tab, pieces of which one goes with each,
+# and whether every line of Sets names its set.
+STILL = {*((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
+         *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole")}  # fmt: skip
+
+
+def test_every_field_has_its_line_and_every_column_an_entry_that_must_move_it(workbook):
+    assert {(table, key) for table, lines in TABLE.items() for key in lines} == set(MOVED)
+    must = {cell[:2] for each in MOVED for entry in workbook.entries(*each) for cell in workbook.told(entry)}
+    columns = {
+        (tab, key)
+        for tab, each in TABLE_TABS.items()
+        for key, column in each.columns.items()
+        if not isinstance(column, (Field, Mend, Ready, ReadyThere, Warnings))
+    }
+    assert columns - must == STILL
+
+
+# A wrong wire: a column, what is changed in its declaration, a field that shows it, and what is said of rows there:
+# the cell of the column (or of one that hangs on it) that moved and should not, or stayed and should not.
+PLANTED = {
+    "oil 2 at the price of oil 1": (
+        ("parts", "oil_second"), {"reference": at("materials", "unit_cost", same("workings", "oil_first_row"))},
+        ("materials", "pack_price"), [
+            ("Clove and bay oil", "stayed", "parts", "oil_second", "Orange and clove tumbler"),
+            ("Clove and bay oil", "stayed", "prices", "profit", "Orange and clove tumbler @ Own web shop"),
+            ("Bitter orange oil", "moved", "parts", "oil_second", "Orange and clove tumbler"),
+        ],
+    ),
+    "own time at the rate of paid help": (
+        ("parts", "own"), {"arguments": {"minutes": "own_minutes", "rate": named("paid_rate")}},
+        ("settings", "own_rate"), [("own_rate", "stayed", "costing", "full", "Fig and cedar jar")],
+    ),
+    "a set's overhead with the own time of its candles": (
+        ("costing", "overhead"), {"column": "own"},
+        ("settings", "own_rate"), [("own_rate", "moved", "costing", "overhead", "Long nights crate")],
+    ),
+    "tax as on Settings, whoever collects it": (
+        ("prices", "tax"), {"arguments": {"price": "received", "tax": named("tax_rate")}},
+        ("settings", "tax_rate"), [
+            ("tax_rate", "moved", "prices", "tax", "Slate rain jar @ Ferry Street general store"),
+        ],
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("column, wrong, field, said", PLANTED.values(), ids=PLANTED)
+def test_a_wrong_wire_is_found_and_named(monkeypatch, tmp_path, column, wrong, field, said):
+    tab, key = column
+    with monkeypatch.context() as patch:
+        patch.setitem(TABLE_TABS[tab].columns, key, replace(TABLE_TABS[tab].columns[key], **wrong))
+        workbook = Workbook(tmp_path / "wrong.xlsx")
+    found, _ = faults(workbook, *field)
+    told = {(fault.name, way, *cell) for fault in found for way in ("moved", "stayed") for cell in getattr(fault, way)}
+    assert {(*each[:4], workbook.book.row(each[2], each[4])) for each in said} <= told
+
+
+def test_the_office_comes_to_the_same_after_a_change(workbook, office):
+    entries = [(entry, value) for each in MOVED for entry, value in workbook.entries(*each).items()]
+    sample = [way for entry, value in entries[::150] for way in list(workbook.changes(entry, value))[:1]]
+    card = workbook.card("Orange and clove tumbler")
+    answers = workbook.book.edited_each(office, [card | way for way in sample])
+    for way, values in zip(sample, answers, strict=True):
+        held = workbook.held.cells(workbook.held.changed(card | way), workbook.book.formulas)
+        assert [cell for cell, value in held.items() if not engine.alike(value, values.get(cell, ""), 9)] == [], way

@@ -1,0 +1,406 @@
+"""Who moves when one entry is changed: for every field that is typed, in a maker's words.
+
+A line names the columns of the entry's own row and what follows for those that use it; `shop.py` says what
+that is. A field that feeds no number has an empty line.
+"""
+
+from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
+
+STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
+CARD = " ".join(
+    [*STEPS, "row load recipe enough melt pots last flash"]
+    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEFGH"]
+    + [f"{part}.{letter}" for part in PIECES for letter in "ABCDE"]
+    + [f"candle_{nth}.{letter}" for nth in (1, 2, 3, 4) for letter in "AB"]
+    + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
+)
+LISTS = " ".join(
+    f"materials_{kind}?" for kind in ("wax", "fragrance_oil", "dye", "wick", "vessel", "lid", "label", "packaging")
+)
+
+# --- each sentence of a line takes the shop and the entry, and tells cells ---------------------------
+
+
+def own(columns):
+    """The entry's own row."""
+    return lambda shop, entry: cells(entry.table, entry.row, columns)
+
+
+def below(columns):
+    """The rows after it in its table."""
+    return lambda shop, entry: [
+        cell for row in range(entry.row + 1, len(shop.tables[entry.table])) for cell in cells(entry.table, row, columns)
+    ]
+
+
+def on(tab, columns):
+    """The same row of a tab that goes with the table."""
+    return lambda shop, entry: cells(tab, entry.row, columns)
+
+
+def alone(tab, columns):
+    """Cells that stand alone: on Settings, on the card, a list of names."""
+    return lambda shop, entry: cells(tab, 0, columns)
+
+
+def users(effect, *given):
+    """Every candle that takes the material, by the part it is there."""
+    return lambda shop, entry: [
+        cell for product, part in shop.users(shop.name(entry)) for cell in effect(shop, product, part, *given)
+    ]
+
+
+def poured(effect, *given):
+    """Every candle poured into the vessel."""
+    return lambda shop, entry: [
+        cell
+        for line in shop.lines("recipes", "vessel", shop.name(entry))
+        for cell in effect(shop, shop.tables["recipes"][line]["product"], *given)
+    ]
+
+
+def product(effect, *given):
+    """The product of the entry's row."""
+    return lambda shop, entry: effect(shop, shop.name(entry), *given)
+
+
+def every_product(effect, *given):
+    return lambda shop, entry: [cell for name in shop.recipes for cell in effect(shop, name, *given)]
+
+
+def every_price(columns):
+    return lambda shop, entry: [
+        cell for line in range(len(shop.tables["prices"])) for cell in cells("prices", line, columns)
+    ]
+
+
+def sold_there(effect):
+    """Every line of Prices at the place."""
+    return lambda shop, entry: [
+        cell for line in shop.lines("prices", "place", shop.name(entry)) for cell in effect(shop, line)
+    ]
+
+
+def terms(columns, prices=""):
+    """What the place's lines show of it on Selling, and on Prices."""
+    return sold_there(lambda shop, line: cells("selling", line, columns) + cells("prices", line, prices))
+
+
+def perhaps(*sentences):
+    """All of it may move and need not."""
+    return lambda shop, entry: maybe(cell for each in sentences for cell in each(shop, entry))
+
+
+def least(sentence):
+    """Of several limits or flash points the least counts: it may stay."""
+    return lambda shop, entry: [
+        (*cell[:3], cell[3] and cell[1] not in ("highest", "flash")) for cell in sentence(shop, entry)
+    ]
+
+
+# --- what is not said by a row alone -----------------------------------------------------------------
+
+
+def named(part, row):
+    """The recipe names another material for a part."""
+    told = [product(effect, part) for effect in (Shop.price, Shop.on_hand, Shop.denser)]
+    told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
+    told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
+    return [on("workings", row), product(Shop.card_of, [part], "A"), product(Shop.step, part, *STEPS), *told]
+
+
+def other_vessel(shop, entry):
+    """The vessel is bought as another material."""
+    for line in shop.lines("recipes", "vessel", shop.name(entry)):
+        name = shop.tables["recipes"][line]["product"]
+        yield from cells("workings", line, "bought bought_row")
+        yield from shop.price(name, "vessel") + shop.on_hand(name, "vessel") + shop.card_of(name, ["vessel"], "A")
+
+
+def poured_elsewhere(shop, entry):
+    """The recipe names another vessel, which may be bought as nothing."""
+    name = shop.name(entry)
+    yield from cells("workings", entry.row, "vessel_row volume headspace bought bought_row") + shop.filled(name)
+    yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
+    yield from cells("amounts", entry.row, "vessel?")
+
+
+def stands_in(shop, entry):
+    """The card says of pieces that run short what may be taken instead."""
+    for name, part in shop.users(shop.tables["materials"][entry.row]["stands_in_for"]):
+        yield from shop.card_of(name, [part], "E" if part in PIECES else "")
+
+
+def registered(shop, entry):
+    """Said beside a place: a maker who collects tax must be registered."""
+    for row, place in enumerate(shop.tables["places"]):
+        yield from cells("places", row, "warnings" if place["collector"] == "maker" else "")
+
+
+def rate_of_tax(shop, entry):
+    """The rate counts where somebody collects it."""
+    for row, place in enumerate(shop.tables["places"]):
+        if place["collector"] != "nobody":
+            yield from cells("places", row, "tax")
+            for line in shop.lines("prices", "place", place["place"]):
+                yield from shop.tax(line)
+
+
+def scale_step(shop, entry):
+    """All that the card weighs is shown to the scale's step."""
+    there = [part for part in WEIGHED if part in shop.parts[shop.shown]]
+    return shop.card_of(shop.shown, there, "B C D E? F G H") + shop.card(shop.shown, "load?" if there else "")
+
+
+def largest_pot(shop, entry):
+    """How what is melted is shared among pots."""
+    there = shop.weighed(shop.shown)
+    told = shop.card(shop.shown, "pots last" if there else "")
+    return told + shop.card_of(shop.shown, there, "D E F G")
+
+
+def stated_otherwise(shop, line):
+    """Whether the tax is in the stated price matters where there is one."""
+    if not shop.taxed(line):
+        return []
+    told = cells("selling", line, "to_state lowest_stated") + cells("prices", line, "target_price lowest")
+    return told + shop.received(line) + (hidden(shop, line, shop.taken(line)) if shop.place(line)["fee"] else [])
+
+
+def kept_by_basis(shop, line):
+    """A share of the price with tax is more, where there are a share and a tax."""
+    return hidden(shop, line, shop.kept(line)) if shop.taxed(line) and shop.place(line)["fee"] else []
+
+
+def hidden(shop, line, told):
+    """The least fee of a place may hide what its share comes to."""
+    return maybe(told) if shop.place(line)["least_fee"] else told
+
+
+def per_order(shop, entry):
+    """What an order costs, and its least fee, come to less a candle."""
+    place = shop.tables["places"][entry.row]
+    order = any(place[key] for key in ("fee_order", "postage_paid", "postage_charged", "packing_order"))
+    yield from cells("places", entry.row, " ".join(["fixed"] * order + ["least"] * bool(place["least_fee"])))
+    for line in shop.lines("prices", "place", place["place"]):
+        yield from shop.fixed(line) if order else []
+        yield from cells("selling", line, "least") + maybe(shop.kept(line)) if place["least_fee"] else []
+
+
+def cost_of_place(shop, entry):
+    """The place's own cost is a sum and how often it is paid."""
+    place = shop.tables["places"][entry.row]
+    if place["fixed_cost"] and place["fixed_times"]:
+        yield from cells("places", entry.row, "season_fixed")
+        for line in shop.lines("prices", "place", place["place"]):
+            yield from cells("selling", line, "season_fixed") + cells("prices", line, "must_sell")
+
+
+def in_its_set(shop, entry):
+    """A line brings into the cost of its set what its candle costs."""
+    row = shop.tables["sets"][entry.row]
+    spends = shop.spends(row["product"])
+    return cells("sets", entry.row, " ".join(spends)) + shop.full_cost(row["set"], spends)
+
+
+def other_candle(shop, entry):
+    row = shop.tables["sets"][entry.row]
+    kinds = [*MATERIALS, *WORK]
+    yield from maybe(cells("sets", entry.row, " ".join(kinds)) + shop.full_cost(row["set"], kinds))
+    yield from in_its_set(shop, entry)
+
+
+def line_on_card(letter):
+    """The card counts the candles of a set that it shows."""
+
+    def told(shop, entry):
+        name = shop.tables["sets"][entry.row]["set"]
+        return shop.card(name, f"candle_{1 + shop.lines('sets', 'set', name).index(entry.row)}.{letter}")
+
+    return told
+
+
+def other_set(shop, entry):
+    """A candle leaves one set and comes into another: the lines of both are counted anew."""
+    spends = shop.spends(shop.tables["sets"][entry.row]["product"])
+    for name, recipe in shop.recipes.items():
+        if recipe["kind"] == "set":
+            yield from cells("workings", shop.row[name], "in_set") + shop.full_cost(name, spends)
+            yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in (1, 2, 3, 4)], "A B"))
+
+
+def other_product(shop, entry):
+    """The line sells another candle."""
+    yield from shop.dearer(entry.row, materials=True)
+    row = shop.row[shop.tables["prices"][entry.row]["product"]]
+    yield from cells("workings", row, "priced")
+    yield from maybe(cell for each in shop.row.values() for cell in cells("workings", each, "priced"))
+
+
+def other_place(shop, entry):
+    """The line sells in another place: all its terms may differ."""
+    yield from cells("selling", entry.row, "fee? fee_basis? fixed? least? tax? discount? stated? margin? season_fixed?")
+    yield from maybe(shop.fixed(entry.row) + shop.kept(entry.row) + shop.stated(entry.row))
+    yield from cells("prices", entry.row, "tax? target?")
+
+
+def more_pieces(shop, entry):
+    """More of everything; what setting up costs is spread over more, the rest of a piece stays as it is."""
+    name, recipe = shop.shown, shop.recipes[shop.shown]
+    parts = shop.weighed(name)
+    yield from shop.card(name, "makes" + " melt pots last" * bool(parts))
+    yield from shop.card_of(name, parts, "B C F G H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
+    lines = shop.lines("sets", "set", name)
+    yield from shop.card_of(name, [f"candle_{nth}" for nth in range(1, 1 + len(lines))], "B")
+    candles = [shop.tables["sets"][line]["product"] for line in lines]
+    work = {kind for each in (name, *candles) for kind in shop.work(each)}
+    yield from shop.card_of(name, ["materials", "making", "full", *work], "C")
+    yield from shop.card_of(name, [*shop.work(name), "making", "full"] if recipe["setup"] else [], "B")
+
+
+def measured(shop, entry):
+    """Measures count in the way that the vessel is measured; the other ways stay blank."""
+    row = shop.tables["vessels"][entry.row]
+    yield from cells("vessels", entry.row, f"by_{row['measured']} volume")
+    for line in shop.lines("recipes", "vessel", row["vessel"]):
+        yield from shop.holds(shop.tables["recipes"][line]["product"])
+
+
+def poured_on(shop, entry):
+    """A candle cures from the day it is poured."""
+    return shop.step(shop.shown, "wax_first" if "wax_first" in shop.parts[shop.shown] else "", "cure_days")
+
+
+def of_order(columns=""):
+    """A sum that a sale costs at the place."""
+    return [own(f"{columns} fixed"), sold_there(Shop.fixed)]
+
+
+def of_oil(nth):
+    shares = f"share_{nth} shares blend_supplier load_supplier load_certified? highest?"
+    return [on("workings", shares), product(Shop.oil_share, f"oil_{nth}")]
+
+
+def of_time(kind):
+    return [alone("settings", f"{kind}_an_hour"), every_product(Shop.rate, kind)]
+
+
+ORDINALS = ("first", "second", "third")
+TABLE = {
+    "settings": {
+        "maker": [], "place": [], "season": [], "first_day": [], "last_day": [],
+        "registered": [alone("settings", "registered_yes"), registered],
+        "tax_rate": [rate_of_tax],
+        "paid_rate": [every_product(Shop.rate, "paid")],
+        "own_rate": [every_product(Shop.rate, "own")],
+        "production_overhead": of_time("overhead"),
+        "running_costs": of_time("running"),
+        "season_hours": of_time("overhead") + of_time("running"),
+        "waste": [every_product(Shop.weighed_out)],
+        "price_step": [every_price("target_price")],
+        "price_ending": [every_price("target_price")],
+        "scale_step": [scale_step],
+        "largest_pot": [largest_pot],
+    },
+    "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
+    "materials": {
+        "kind": [own("of_kind"), below("of_kind?"), alone("lists", LISTS)],
+        "supplier": [],
+        "pack_size": [own("size unit_cost"), users(Shop.price)],
+        "pack_unit": [own("factor size unit_cost stock"), users(Shop.price), users(Shop.on_hand)],
+        "pack_price": [own("unit_cost"), users(Shop.price)],
+        "shipping": [own("unit_cost"), users(Shop.price)],
+        "tax": [own("unit_cost"), users(Shop.price)],
+        "on_hand": [own("stock"), users(Shop.on_hand)],
+        "stands_in_for": [stands_in],
+        "density": [users(Shop.denser)],
+        "melt_low": [],
+        **{key: [users(Shop.step, key)] for key in STEPS},
+        "usual_load": [],
+        "highest_load": [own("load_limit share_limit"), users(Shop.limit)],
+        "basis": [own("load_limit share_limit"), least(users(Shop.limit))],
+        "certified_limit": [own("candle_limit"), users(Shop.certificate)],
+        "flash_point": [own("flash"), users(Shop.flash)],
+        "priced_on": [],
+    },
+    "vessels": {
+        "use": [],
+        "bought_as": [other_vessel],
+        "measured": [own("by_water? by_round? by_box?"), measured],
+        "water": [measured],
+        "water_temperature": [measured],
+        "top": [measured],
+        "bottom": [measured],
+        "height": [measured],
+        "base": [measured],
+        "headspace": [poured(lambda shop, name: cells("workings", shop.row[name], "headspace")), poured(Shop.filled)],
+        "diameter": [], "panel_width": [], "panel_height": [],
+    },
+    "recipes": {
+        "tag": [],
+        "kind": [own("of_kind"), below("of_kind?"), on("workings", "kind"), alone("lists", "recipes_made recipes_set")],
+        "vessel": [poured_elsewhere],
+        "wax": named("wax_first", "wax_row"),
+        "wax_second": named("wax_second", "wax_second_row"),
+        "share_wax": [product(Shop.wax_share)],
+        "load": [product(Shop.load)],
+        **{f"oil_{nth}": named(f"oil_{nth}", f"oil_{nth}_row") for nth in ORDINALS},
+        **{f"share_{nth}": of_oil(nth) for nth in ORDINALS},
+        "wick": named("wick", "wick_row"),
+        "wicks": [product(Shop.more_wicks)],
+        "dye": named("dye", "dye_row"),
+        "dye_share": [product(Shop.dye_share)],
+        "lid": named("lid", "lid_row"),
+        "label": named("label", "label_row"),
+        "packing": named("packing", "packing_row"),
+        "minutes": [product(Shop.timed)],
+        "setup": [product(Shop.set_up)],
+        "usual_batch": [product(Shop.timed, False)],  # the card works with the batch it is told of
+        "paid_share": [product(Shop.paid_share)],
+    },
+    "sets": {
+        "set": [own("key"), below("key?"), other_set],
+        "product": [own("row"), other_candle, line_on_card("A")],
+        "count": [in_its_set, line_on_card("B")],
+    },
+    "places": {
+        "kind": [],
+        "fee": [terms("fee"), sold_there(Shop.kept)],
+        "fee_basis": [terms("fee_basis"), sold_there(kept_by_basis)],
+        "fee_item": of_order(),
+        "fee_order": of_order("order_cost"),
+        "least_fee": [own("least"), terms("least"), sold_there(Shop.kept)],
+        "per_order": [per_order],
+        "postage_paid": of_order("order_cost"),
+        "postage_charged": of_order("order_cost"),
+        "packing_order": of_order("order_cost"),
+        "fixed_cost": [cost_of_place],
+        "fixed_times": [cost_of_place],
+        "discount": [terms("discount"), sold_there(Shop.stated)],
+        "stated": [own("stated_used"), terms("stated"), sold_there(stated_otherwise)],
+        "collector": [own("tax"), sold_there(Shop.tax)],
+        "margin": [terms("margin target_net to_state", "target target_price")],
+        "rules": [],
+    },
+    "prices": {
+        "product": [on("selling", "product product_row"), other_product],
+        "place": [on("selling", "place place_row"), other_place],
+        "price": [lambda shop, entry: shop.sold_for(entry.row)],
+    },
+    "batch": {
+        "product": [alone("batch", "row"), perhaps(alone("batch", CARD))],
+        "count": [more_pieces],
+        "date": [poured_on],
+    },
+}  # fmt: skip
+
+
+def expected(shop, entry):
+    """The cells that must move when an entry is changed, and those that may."""
+    line = TABLE[entry.table].get(entry.key)
+    assert line is not None, f"{entry.table}, {entry.key}: say here who moves when it is changed"
+    told = [cell for sentence in line for cell in sentence(shop, entry)]
+    # What is typed once has the value in use beside it.
+    told += cells(entry.table, 0, entry.key) if entry.table in ("settings", "what_if") else []
+    must = {cell[:3] for cell in told if cell[3]}
+    return must, {cell[:3] for cell in told} - must
