@@ -124,6 +124,17 @@ def test_a_problem_is_told_with_its_cell_and_what_to_do(demo, tmp_path, tab, cel
     assert words in done.output
 
 
+def test_a_number_where_any_text_will_do_is_taken_as_text(demo, tmp_path):
+    path = typed(demo, tmp_path, "Recipes", "B4", 2027)
+    assert run("check", path).exit_code == 0
+    assert read.season_of(path).tables["recipes"].loc[0, "tag"] == "2027"
+
+
+def test_a_season_without_its_name_is_told(demo, tmp_path):
+    done = run("check", typed(demo, tmp_path, "Settings", "B7", None))
+    assert "tab Settings, B7: Season: it is missing" in done.output
+
+
 @pytest.mark.parametrize("row, unit", [(4, "each"), (36, "kg")], ids=["a wax by the piece", "gloves by the kilogram"])
 def test_a_pack_unit_at_odds_with_its_kind_is_told_once(demo, tmp_path, row, unit):
     told = run("check", typed(demo, tmp_path, "Materials", f"E{row}", unit)).output.splitlines()

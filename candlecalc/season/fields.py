@@ -38,6 +38,11 @@ class Field:
     def numeric(self) -> bool:
         return self.term is not None
 
+    @property
+    def free(self) -> bool:
+        """Whether any text will do."""
+        return not (self.term or self.choices or self.of or self.name or self.date)
+
     def allowed(self) -> str:
         """What the field takes, in words."""
         if self.term:

@@ -365,6 +365,7 @@ def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
     """A test, in a cell's language, that is true where an entry is not what its field takes.
 
     It must itself never be an error: what was typed may be one.
+    Whether an entry is valid is a number: Excel finds that FALSE=0 is not so.
     """
     cell = cells[given.key]
     valid = _valid(given, cell, plan)
@@ -383,16 +384,16 @@ def _valid(given: Field, cell: str, plan: Plan) -> str:
     if given.date:
         return f'COUNTIFS({cell},">=36526",{cell},"<=73050")'  # the years 2000 to 2099
     if given.choices:
-        return f"IFERROR(OR({','.join(f'{cell}={quoted(choice)}' for choice in given.choices)}),FALSE)"
+        return f"IFERROR(OR({','.join(f'{cell}={quoted(choice)}' for choice in given.choices)})*1,0)"
     if given.of:
         there = plan.places[given.of]
         names = there.range(next(iter(there.letters)))
         found = f"MATCH({cell},{names},0)"
-        known = f"INDEX({there.range('kind')},{found})={quoted(given.kind)}" if given.kind else f"{found}>0"
-        return f"IFERROR({known},FALSE)*{_plain_name(cell)}"
+        known = f"(INDEX({there.range('kind')},{found})={quoted(given.kind)})*1" if given.kind else found
+        return f"IFERROR({known},0)*{_plain_name(cell)}"
     if given.name:
         return f"ISTEXT({cell})*(IFERROR(LEN({cell}),99)<={NAME_LENGTH})*{_plain_name(cell)}"
-    return f"NOT(ISERROR({cell}))"
+    return f"1-ISERROR({cell})-ISBLANK({cell})"
 
 
 def _valid_number(term: Term, cell: str, plan: Plan) -> str:

@@ -14,7 +14,7 @@ import openpyxl
 import pandas as pd
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.fields import Table, Value
+from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.folder import UnreadableError
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
@@ -74,7 +74,7 @@ def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
     for field in (*SETTINGS.fields, *MADE_FOR.fields):
         if short(field.head) not in lines:
             raise UnreadableError(f"{path}: Settings has no line {short(field.head)}")
-        settings[field.key] = lines[short(field.head)]
+        settings[field.key] = _typed(field, lines[short(field.head)])
     wrong = [field.head for field in MADE_FOR.fields if field.choices and settings[field.key] not in field.choices]
     if wrong:
         raise UnreadableError(f"{path}: Settings does not say what the workbook is made for: {', '.join(wrong)}")
@@ -93,10 +93,15 @@ def _table(path: Path, sheet: Worksheet, table: Table, shown: Callable[[str], st
     columns = {field: _column(path, sheet, shown(field.head)) for field in table.fields}
     rows: list[Row] = []
     for row in range(FIRST_ROW, sheet.max_row + 1):
-        rows.append({field.key: plain(sheet.cell(row, column).value) for field, column in columns.items()})
+        rows.append({each.key: _typed(each, plain(sheet.cell(row, at).value)) for each, at in columns.items()})
     while rows and not any(value is not None for value in rows[-1].values()):
         rows.pop()
     return frame(rows, table)
+
+
+def _typed(field: Field, value: Value) -> Value:
+    """What a cell holds; a number where any text will do is its text: a season tag 2027."""
+    return f"{value:.15g}" if field.free and isinstance(value, float) else value
 
 
 def _refuse_large(path: Path, sheet: Worksheet) -> None:

@@ -11,6 +11,7 @@ import zipfile
 
 import openpyxl
 import pytest
+from formulas import COMPARISONS, anywhere, kinds, nodes, tree
 from openpyxl.formula.translate import Translator
 
 from candlecalc.season import folder, presets, season
@@ -43,6 +44,11 @@ def sheets(made):
 
 def formulas(sheets):
     return [cell for sheet in sheets for row in sheet.iter_rows() for cell in row if cell.data_type == "f"]
+
+
+def unique(sheets):
+    """One cell for each formula as its column has it, whatever the row."""
+    return {(cell.parent.title, anywhere(cell.value, cell.coordinate)): cell for cell in formulas(sheets)}
 
 
 def test_nothing_is_hidden_or_merged(sheets):  # FMC "don't hide things"; AF: no merged cells
@@ -95,6 +101,30 @@ def test_a_column_holds_one_formula(sheets):  # 20P 12; FAST
 def test_formulas_keep_to_plain_functions(sheets):  # FAST 4.01-03: no OFFSET, no INDIRECT; none volatile
     used = {name for cell in formulas(sheets) for name in re.findall(r"([A-Z][A-Z0-9.]*)\(", cell.value)}
     assert used <= ALLOWED
+
+
+def _compares_unlike(node):
+    """A comparison of a yes or no with a number: FALSE=0 does not hold in Excel, and does elsewhere."""
+    if node.kind != "operation" or node.text not in COMPARISONS:
+        return False
+    left, right = (kinds(part) for part in node.parts)
+    return ("LOGICAL" in left and "NUMBER" in right) or ("NUMBER" in left and "LOGICAL" in right)
+
+
+UNLIKE = {"=ISTEXT(A1)=0": True, "=IFERROR(OR(A1=1,B1=2),FALSE)=0": True, "=1<(A1=2)": True,
+          "=ISTEXT(A1)*1=0": False, "=1+(A1=2)>0": False, "=(A1>0)=(B1=2)": False}  # fmt: skip
+
+
+@pytest.mark.parametrize("formula, unlike", UNLIKE.items())
+def test_a_comparison_of_unlike_things_is_seen(formula, unlike):
+    assert any(map(_compares_unlike, nodes(tree(formula)))) == unlike
+
+
+def test_no_formula_compares_a_yes_or_no_with_a_number(sheets):
+    every = {cell.value for cell in unique(sheets).values()}
+    every |= {"=" + test for sheet in sheets for area in sheet.conditional_formatting for rule in area.rules
+              for test in rule.formula}  # fmt: skip
+    assert not [formula for formula in every if any(map(_compares_unlike, nodes(tree(formula))))]
 
 
 def test_no_formula_takes_a_whole_column(sheets):
