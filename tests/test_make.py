@@ -4,6 +4,7 @@ import csv
 import datetime
 import io
 import json
+import re
 import shutil
 import zipfile
 
@@ -55,8 +56,13 @@ def test_a_folder_of_csv_files_makes_the_same_workbook(demo, tmp_path):
     assert (tmp_path / "again.xlsx").read_bytes() == demo.read_bytes()
 
 
-def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, office):
-    saved = office.saved_as(demo, "xlsx")
+@pytest.fixture(scope="module")
+def saved(demo, office):
+    """The demo as LibreOffice saves it: its formulas are spelled another way."""
+    return office.saved_as(demo, "xlsx")
+
+
+def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, saved):
     ours, theirs = read.season_of(demo), read.season_of(saved)
     assert theirs.settings == ours.settings
     for key, table in ours.tables.items():
@@ -153,6 +159,29 @@ def test_a_formula_typed_over_is_found(demo, tmp_path):
     done = run("check", typed(demo, tmp_path, "Costing", "F4", 1))
     assert done.exit_code == 1
     assert "tab Costing, F4: the formula was typed over" in done.output
+
+
+def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_path):
+    assert run("check", saved).output == f"{saved}: Numbers agree\n"
+
+
+CHANGED = [  # tab, cell, what stands there, what is put in its place
+    ("Costing", "F5", '=IF($B5="","",SUM(', '=IF($B5="","",2*SUM('),
+    ("Materials", "X9", "<=32", "<=33"),
+    ("Prices", "L7", "$I7-", "$I8-"),
+]
+
+
+def test_a_formula_changed_in_a_copy_saved_by_libreoffice_is_found(saved, tmp_path):
+    copy = openpyxl.load_workbook(saved)
+    for tab, cell, there, instead in CHANGED:
+        assert copy[tab][cell].value.count(there) == 1, copy[tab][cell].value
+        copy[tab][cell].value = copy[tab][cell].value.replace(there, instead)
+    copy.save(tmp_path / "changed.xlsx")
+    told = run("check", tmp_path / "changed.xlsx")
+    assert told.exit_code == 1
+    found = re.findall(r"tab ([\w ]+), (\w+): the formula was typed over", told.output)
+    assert sorted(found) == sorted((tab, cell) for tab, cell, _, _ in CHANGED)
 
 
 @pytest.mark.parametrize(
