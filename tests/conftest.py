@@ -3,6 +3,11 @@
 import face as faces
 import libreoffice
 import pytest
+from hypothesis import settings
+
+# What is right does not depend on how fast a machine is.
+settings.register_profile("any machine", deadline=None)
+settings.load_profile("any machine")
 
 
 @pytest.fixture(scope="session")

@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc import factors
@@ -200,7 +200,6 @@ def test_text_is_never_evaluated():
         read("9**9**9 g", "g")
 
 
-@settings(deadline=None)  # the first use of a unit takes a third of a second
 @given(st.text(max_size=12))
 def test_any_text_is_read_or_refused(text):
     try:
@@ -276,14 +275,12 @@ FAMILIES = [
 pairs = st.sampled_from(FAMILIES).flatmap(lambda family: st.tuples(*2 * [st.sampled_from(family)]))
 
 
-@settings(deadline=None)  # the first use of a unit takes a third of a second
 @given(st.floats(-1e6, 1e6), pairs)
 def test_there_and_back_gives_the_same(value, pair):
     unit, to = pair
     assert convert(convert(value, unit, to), to, unit) == pytest.approx(value, rel=1e-14, abs=1e-12)
 
 
-@settings(deadline=None)  # the first use of a unit takes a third of a second
 @given(st.integers(0, 10**6), st.sampled_from(["g", "oz", "lb", "kg"]))
 def test_a_comma_and_a_point_say_the_same(tenths, unit):
     point = f"{tenths / 10:.1f} {unit}"

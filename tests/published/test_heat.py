@@ -183,6 +183,21 @@ def test_a_mixed_density_follows_the_textbook(face):
         face.mixed_density([0.7, 0.2], [0.9, 0.96])
 
 
+def test_blended_two_by_two_it_comes_to_the_same_density(face):
+    # The same gold: the silver and the copper first, a sixth of it copper; then a quarter of that in the gold.
+    lesser = face.blend_density(10.49 / 15, 8.8 / 15, 1 / 6)
+    assert 15 * face.blend_density(19.32 / 15, lesser, 6 / 24) == pytest.approx(15.8, abs=0.05)
+    assert face.blend_density(0.9, 0.96, 0) == pytest.approx(0.9, rel=1e-12)
+    assert face.blend_density(0.9, 0.96, 1) == pytest.approx(0.96, rel=1e-12)
+
+
+def test_two_waxes_and_their_dye_by_weight(face):
+    # Common practice, no source: a share of the wax's weight; the second wax's share leaves the first.
+    assert (face.first_wax(2000, 0.25), face.second_wax(2000, 0.25)) == (1500, 500)
+    assert face.first_wax(2000) == 2000
+    assert face.dye_for_wax(2000, 0.0005) == pytest.approx(1, rel=1e-12)
+
+
 def test_swelling_follows_the_textbook(face):
     # OpenStax, College Physics 2e, m42215: 60.0 litres of petrol (0.00095 for each C) in a steel tank (0.000035) spill
     # 1.1 litres from 15 to 35 C (printed).

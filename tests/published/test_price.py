@@ -94,8 +94,9 @@ def test_the_tax_in_a_price_is_the_vat_fraction(face, tax, fraction):
 
 
 # OpenStax, Contemporary Mathematics 6.2: 8.25 % of a price, printed unrounded and rounded.
-@pytest.mark.parametrize("exact, cents", [(35.391675, 35.39), (2.8776, 2.88)])
-def test_sales_tax_is_rounded_as_printed(face, exact, cents):
+@pytest.mark.parametrize("price, exact, cents", [(428.99, 35.391675, 35.39), (34.88, 2.8776, 2.88)])
+def test_sales_tax_is_rounded_as_printed(face, price, exact, cents):
+    assert face.tax_on(price, 0.0825) == pytest.approx(exact, abs=1e-9)
     assert face.round_money(exact) == cents
 
 
