@@ -186,6 +186,25 @@ def functions(name: str | None, words: str | None, as_json: bool, markdown: bool
             _print(reference.page(chosen[0]) if name else reference.found(words) if words else reference.listing())
 
 
+@main.command("add-functions")
+@click.argument("mine", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def add_functions(mine: Path, out: Path, force: bool) -> None:
+    """Put the functions into a copy of your own workbook.
+
+    OUT is MINE with names such as CANDLE_OIL_FOR_WAX in it, for Microsoft 365
+    and Excel 2024; all else in it stays as it is. MINE is never changed.
+    """
+    if out.exists() and out.samefile(mine):
+        raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    _new_file(out, mine.suffix.lower(), force)
+    from candlecalc.faces import add_functions as adding
+
+    with _told():
+        _print(adding.add(mine, out))
+
+
 @main.group()
 def addin() -> None:
     """Make an add-in for the program you have: the functions in your own sheets."""
