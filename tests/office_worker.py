@@ -88,16 +88,17 @@ def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formu
     if book is None or not hasattr(book, "Sheets"):
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
     try:
-        # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
-        book.enableAutomaticCalculation(False)
         if not anew:
             return [_all_values(book)]
+        # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
+        book.enableAutomaticCalculation(False)
         if rounds:
             return [_seconds(book.calculateAll) for _ in range(rounds)]
         if save is None:
             return [_after(book, changes) for changes in edits]
         _type(book, edits[0])
         book.calculateAll()
+        book.enableAutomaticCalculation(True)  # the file would keep that it is off
         book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
         return save
     finally:
