@@ -115,6 +115,7 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Recipes", "A5", "Fig and cedar jar", 'tab Recipes, A5: Product: "Fig and cedar jar" stands here twice'),
     ("Recipes", "H4", 0.2, "load above the wax's highest"),
     ("Recipes", "J4", 0.6, "oil shares that do not add up to 1"),
+    ("Recipes", "R4", 0.001, "part without its share, or share without its part"),
     ("Prices", "C4", 5, "price below full cost"),
     ("Prices", "C4", 12, "margin under the target"),
     ("Prices", "C4", None, "tab Prices, C4: Your price: it is missing"),

@@ -62,6 +62,10 @@ def faults(demo, values):
         "Recipes: no load above the oil supplier's highest": ({demo.cell("materials", "highest_load", OIL): 0.05}, ()),
         "Recipes: no load above the certified limit": ({demo.cell("materials", "certified_limit", OIL): 0.05}, ()),
         "Recipes: no oil shares do not add up to 1": ({demo.cell("recipes", "share_first", JAR): 0.9}, (SUMS,)),
+        "Recipes: no part without its share, or share without its part": (
+            {demo.cell("recipes", "dye", "Smoked plum jar"): None},
+            (),
+        ),
         "Recipes: no a load without an oil, or an oil without a load": (
             {demo.cell("recipes", "oil_first", PLAIN): OIL},
             (),
@@ -114,3 +118,18 @@ def test_a_fault_of_its_kind_turns_each_line_alone(turned):
 
 def test_the_master_check_counts_the_lines_that_turned(turned):
     assert [master for _, _, _, master in turned] == [f"{len(lines)} to fix" for _, lines, _, _ in turned]
+
+
+# Half of a pair on Recipes: a candle would weigh less of it, and cost less, without a word.
+HALVES = [
+    (JAR, {"share_wax": 0.2}), (JAR, {"wax_second": WAX}), (JAR, {"share_first": 0.8, "share_second": 0.2}),
+    (JAR, {"oil_second": OIL}), (JAR, {"oil_third": OIL}), (JAR, {"share_first": 0.8, "share_third": 0.2}),
+    (JAR, {"dye": "Plum dye flakes"}), (JAR, {"dye_share": 0.001}), ("Smoked plum jar", {"dye_share": None}),
+]  # fmt: skip
+
+
+def test_half_of_a_part_and_its_share_is_said_in_its_row(demo, office):
+    typed = [{demo.cell("recipes", key, product): value for key, value in half.items()} for product, half in HALVES]
+    for (product, half), after in zip(HALVES, demo.edited_each(office, typed), strict=True):
+        assert "part without its share" in after[demo.cell("workings", "warnings", product)], half
+        assert after[demo.named("master_check")] != "Numbers agree", half

@@ -349,7 +349,7 @@ TABLE = {
         "wick": named("wick", "wick_row"),
         "wicks": [product(Shop.more_wicks)],
         "dye": named("dye", "dye_row"),
-        "dye_share": [product(Shop.dye_share)],
+        "dye_share": [on("workings", "share_dye"), product(Shop.dye_share)],
         "lid": named("lid", "lid_row"),
         "label": named("label", "label_row"),
         "packing": named("packing", "packing_row"),

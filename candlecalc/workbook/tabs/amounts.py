@@ -42,7 +42,7 @@ TAB = TableTab(
         "wax_first": result("Wax, {weight}", "first_wax", wax=same("workings", "wax"), share=same("workings", "share_wax"), when=has("wax_first")),
         "wax_second": result("Second wax, {weight}", "second_wax", wax=same("workings", "wax"), share=same("workings", "share_wax"), when=has("wax_second")),
         **{part: _oil(part) for part in ("oil_first", "oil_second", "oil_third")},
-        "dye": result("Dye, {weight}", "dye_for_wax", wax=same("workings", "wax"), share=carry("recipes", "dye_share"), when=has("dye"), format="fine_weight"),
+        "dye": result("Dye, {weight}", "dye_for_wax", wax=same("workings", "wax"), share=same("workings", "share_dye"), when=has("dye"), format="fine_weight"),
         "vessel": look("Vessels, each", constant(1), "count", when=has("vessel")),
         "lid": look("Lids, each", constant(1), "count", when=has("lid")),
         "wick": look("Wicks, each", carry("recipes", "wicks"), "count", when=has("wick"), instead=(carry("recipes", "wicks"), constant(1))),
