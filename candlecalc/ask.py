@@ -78,7 +78,8 @@ def answer(formula: Formula, given: Mapping[str, Any]) -> list[str]:
     if not formula.fields:
         return [word for row in words for word in row]
     if formula.result.many:
-        return _columns([list(formula.fields), *words])
+        lines = _columns([list(formula.fields), *words])
+        return lines if max(map(len, lines)) <= reference.WIDTH else _blocks(list(formula.fields), words)
     return [line for name, word in zip(formula.fields, words[0], strict=True) for line in _answered(name, word)]
 
 
@@ -89,6 +90,15 @@ def _answered(name: str, words: str) -> list[str]:
 def _columns(rows: list[list[str]]) -> list[str]:
     widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
     return ["  ".join(f"{word:{width}}" for word, width in zip(row, widths, strict=True)).rstrip() for row in rows]
+
+
+def _blocks(names: list[str], rows: list[list[str]]) -> list[str]:
+    """Rows of words too long to stand side by side: a paragraph each, without its blanks."""
+    lines: list[str] = []
+    for row in rows:
+        said = [(name, word) for name, word in zip(names, row, strict=True) if word != "-"]
+        lines += [line for name, word in said for line in _answered(name, word)] + [""]
+    return lines[:-1]
 
 
 def shown(value: Any, term: Term, unit: str = "", digits: int = 2, per: str = "unit") -> str:

@@ -124,9 +124,13 @@ def noting(read: set[str]):
 
 
 def standing(name: str) -> str:
-    """How far the rows of a table were read in their text, by its status column."""
-    found = [row.get("status", "not stated") for row in tables.rows(name)]
-    return ", ".join(f"{found.count(status)} rows {status}" for status in dict.fromkeys(found))
+    """How far the rows of a table were read in their text, by its status columns."""
+    said = []
+    for head in [head for head in tables.rows(name)[0] if head.startswith("status")] or [""]:
+        found = [row.get(head, "not stated") for row in tables.rows(name)]
+        of = head.removeprefix("status").replace("_", " ")
+        said += [f"{found.count(status)} rows{of} {status}" for status in dict.fromkeys(found)]
+    return ", ".join(said)
 
 
 def is_published(words: str) -> bool:

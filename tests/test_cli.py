@@ -94,7 +94,7 @@ def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     words = [word for key, value in given.items() for word in typed(formula.arguments[key].term, key, value)]
     told = answer(name, *words)
     if formula.fields:
-        assert all(" ".join(part.split()) in " ".join(told.split()) for part in expected)
+        assert all(" ".join(part.split()) in " ".join(told.split()) for part in expected if part != "-")
     else:
         assert told.splitlines() == expected
 

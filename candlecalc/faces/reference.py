@@ -12,6 +12,7 @@ from candlecalc import native
 from candlecalc.formula import REGISTRY, Argument, Formula, Term
 
 WIDTH = 79  # a full line of 80 wraps in some terminals
+NAME_WIDTH = 12  # a longer name stands on a line of its own
 # The order in which a maker meets the subjects; any other comes after.
 SUBJECTS = [
     "vessel",
@@ -28,6 +29,7 @@ SUBJECTS = [
     "stock",
     "label",
     "hazard",
+    "hazard_label",
     "money",
 ]
 # What makers say -> what the declarations say.
@@ -144,8 +146,8 @@ def _entry(name: str, span: str, help_text: str) -> list[str]:
 
 
 def _heading(name: str, lines: Iterable[str]) -> list[str]:
-    rows = list(lines) or [""]
-    return [f"  {name if not row else '':12} {text}".rstrip() for row, text in enumerate(rows)]
+    rows = [""] * (len(name) > NAME_WIDTH) + list(lines) or [""]
+    return [f"  {name if not row else '':{NAME_WIDTH}} {text}".rstrip() for row, text in enumerate(rows)]
 
 
 def _wrapped(text: str) -> list[str]:

@@ -58,7 +58,7 @@ def out_of_range(declared):
         for bad in _bad(argument.term):
             yield {**good, name: bad}
         if argument.term.many:
-            yield from ({**good, name: [*good[name], wrong]} for wrong in _bad(argument.term))
+            yield from ({**good, name: [*good.get(name, []), wrong]} for wrong in _bad(argument.term))
             if not argument.term.blank:
                 yield {**good, name: []}
                 yield {**good, name: [good[name][0], None, *good[name]]}
