@@ -5,6 +5,8 @@ from candlecalc.calc.conversion import *  # noqa: F403
 from candlecalc.calc.cooling import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403
 from candlecalc.calc.fragrance import *  # noqa: F403
+from candlecalc.calc.hazard import *  # noqa: F403
+from candlecalc.calc.hazard_label import *  # noqa: F403
 from candlecalc.calc.heat import *  # noqa: F403
 from candlecalc.calc.label import *  # noqa: F403
 from candlecalc.calc.measure import *  # noqa: F403

@@ -36,3 +36,7 @@ EXPANSION = (
 )
 SETTING = "derived from the two densities; wax draws together by 5 to 15 %, second-hand, texts disagree"
 FLASH = "flash point as the NIST glossary of fire terms defines it; how near is common practice, no source"
+CLP = (
+    "Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that "
+    "quotes its tables; wording of 2025-09-01"
+)

@@ -26,7 +26,7 @@ from candlecalc.formula import REGISTRY
 
 SHEET = "Cases"
 BLANK = object()
-MOST_ROWS = 24  # of an answer whose length its arguments do not tell
+MOST_ROWS = 60  # of an answer whose length its arguments do not tell
 Case = tuple[str, Sequence[Any]]
 Rows = list[list[Any]]
 

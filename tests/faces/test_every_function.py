@@ -78,7 +78,9 @@ def _bad(term):
     low, high = limits(term)
     bad = ["a word"]
     if term.low > -LARGEST:
-        bad = [term.low if term.above else term.low - 1, *bad]
+        below = term.low if term.above else term.low - 1
+        # An empty cell comes to an add-in as 0, so where a blank is taken 0 is one.
+        bad = [-1.0 if term.blank and below == 0 else below, *bad]
     if term.high < LARGEST:
         bad = [term.high + 1, *bad]
     return [*bad, low + 0.5] if term.whole else bad
