@@ -247,6 +247,46 @@ def serving(addin_office, tmp_path_factory):
     return {formula: values["Sheet", f"D{row}"] for row, formula in enumerate(SINGLE, start=1)}
 
 
+ONE, MANY = "CANDLE.OILFORWAX(500,0.08)", "CANDLE.OILFORWAX(A1:A3,0.1)"
+ARRAYS = {  # an array formula of three rows; A1 to A3 hold 10, 40, 70
+    f"A1:A3+{ONE}": [50.0, 80.0, 110.0],
+    f"A1:A3={ONE}": [0.0, 1.0, 0.0],
+    f"IF({ONE}>30,A1:A3,0)": [10.0, 40.0, 70.0],
+    f"IF(A1:A3>20,{ONE},0)": [0.0, 40.0, 40.0],
+    f"{MANY}+{MANY}": [2.0, 8.0, 14.0],
+    f'IF(A1:A3=40,"",{MANY})': [1.0, "", 7.0],
+    f"SUMPRODUCT(({MANY}>3)*A1:A3)": [110.0, 110.0, 110.0],
+    f"SUM({MANY})": [12.0, 12.0, 12.0],
+    f"INDEX({MANY},3)": [7.0, 7.0, 7.0],
+    "CANDLE.OILFORWAX(IFERROR(A1:A3/{1;0;1},0),0.1)": [1.0, 0.0, 7.0],
+}
+
+
+@pytest.mark.parametrize("formula", ARRAYS)
+def test_answers_serve_in_array_formulas(arrays, formula):
+    assert arrays[formula] == ARRAYS[formula]
+
+
+@pytest.fixture(scope="module")
+def arrays(addin_office, tmp_path_factory):
+    path = tmp_path_factory.mktemp("arrays") / "arrays.xlsx"
+    book = Workbook()
+    for row in ([10], [40], [70]):
+        book.active.append(row)
+    for at, formula in enumerate(ARRAYS):
+        book.active[f"D{3 * at + 1}"] = ArrayFormula(f"D{3 * at + 1}:D{3 * at + 3}", f"={formula}")
+    book.save(path)
+    values = addin_office.recalculated(path)
+    return {formula: [values["Sheet", f"D{3 * at + row}"] for row in (1, 2, 3)] for at, formula in enumerate(ARRAYS)}
+
+
+def test_the_shown_names_are_known_when_typed(addin_office, tmp_path):
+    Workbook().save(tmp_path / "blank.xlsx")
+    typed = {("Sheet", "A1"): "=CANDLE_OIL_FOR_WAX(500;8%)", ("Sheet", "A2"): '=candle_convert(1;"lb";"g")'}
+    values = addin_office.edited(tmp_path / "blank.xlsx", typed)
+    assert [values[cell] for cell in typed] == [40.0, 453.59237]
+
+
 CASES = {
     "text with a unit": ("oil_for_wax", ("5 lb 4 oz", "8%"), [[pytest.approx(84 * 28.349523125 * 0.08, rel=1e-12)]]),
     "optional left out at the end": ("highest_on_wax", (0.2,), [[0.2]]),
