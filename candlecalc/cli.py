@@ -160,7 +160,16 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
 @click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
 @click.option("--markdown", is_flag=True, help="Write the page of all functions.")
-def functions(name: str | None, words: str | None, as_json: bool, markdown: bool) -> None:
+@click.option(
+    "--workbook",
+    type=click.Path(dir_okay=False, path_type=Path),
+    metavar="OUT.xlsx",
+    help="Make the workbook of functions, for Microsoft 365 and Excel 2024.",
+)
+@click.option("--force", is_flag=True, help="With --workbook: write over a file that is there.")
+def functions(
+    name: str | None, words: str | None, as_json: bool, markdown: bool, workbook: Path | None, force: bool
+) -> None:
     """List the functions, or tell all about one.
 
     NAME tells what one is for, what it takes, its cell formula, its source
@@ -169,8 +178,11 @@ def functions(name: str | None, words: str | None, as_json: bool, markdown: bool
     from candlecalc import ask as asking
     from candlecalc.faces import reference
 
-    if bool(name) + bool(words) + markdown > 1:
-        raise click.UsageError("give a NAME, --find or --markdown, one of them")
+    if bool(name) + bool(words) + markdown + bool(workbook) > 1:
+        raise click.UsageError("give a NAME, --find, --markdown or --workbook, one of them")
+    if workbook:
+        _functions_workbook(workbook, force)
+        return
     if markdown:
         from candlecalc.faces.page import page
 
@@ -236,6 +248,15 @@ def calc(out: Path, force: bool) -> None:
 
     write_whole(out, calc_addin.addin())
     _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
+
+
+def _functions_workbook(out: Path, force: bool) -> None:
+    _new_file(out, ".xlsx", force)
+    from candlecalc.faces import functions_book
+    from candlecalc.files import write_whole
+
+    write_whole(out, functions_book.made())
+    _print([f"{out}: the functions, an example beside each; read Start"])
 
 
 def _new_file(out: Path, suffix: str, force: bool) -> None:

@@ -18,6 +18,7 @@ import zipfile
 from collections.abc import Mapping
 from pathlib import Path
 
+from candlecalc.faces import functions_book
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty
 from candlecalc.workbook import book
@@ -47,7 +48,7 @@ def main(arguments: list[str]) -> int:
 
 def templates() -> dict[str, bytes]:
     """Every file but the pictures, by its path in the folder."""
-    made = {"demo.xlsx": book.made(folder.read(folder.DEMO), DEMO_DATE)}
+    made = {"demo.xlsx": book.made(folder.read(folder.DEMO), DEMO_DATE), "functions.xlsx": functions_book.made()}
     for region in presets.REGIONS:
         made[f"blank-{region}.xlsx"] = book.made(empty(presets.blank_settings(region, BLANK_DATE)), BLANK_DATE)
     return made | {f"demo/{path.name}": path.read_bytes() for path in sorted(folder.DEMO.glob("*.csv"))}

@@ -125,7 +125,7 @@ WRONG = [  # words, exit code, what it says
     (["ask", "highest_on_wax", "10%", "basis=of air"], 1, 'basis is "of air"; it takes "of wax" or "of total"'),
     (["functions", "oil_for_wx"], 2, "Nearest: oil_for_wax"),
     (["functions", "--find", "zzzz"], 1, 'no function answers to "zzzz"'),
-    (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find or --markdown, one of them"),
+    (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find, --markdown or --workbook"),
     (["functions", "--fnd", "oil"], 2, "--find"),
     (["melt"], 2, "melt"),
 ]

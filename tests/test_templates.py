@@ -14,7 +14,7 @@ def fresh():
     return make_templates.templates()
 
 
-@pytest.mark.parametrize("name", ["demo.xlsx", "blank-us.xlsx", "blank-gb.xlsx", "blank-eu.xlsx"])
+@pytest.mark.parametrize("name", ["demo.xlsx", "blank-us.xlsx", "blank-gb.xlsx", "blank-eu.xlsx", "functions.xlsx"])
 def test_a_workbook_is_the_one_made_today(fresh, name):
     path = HOME / name
     assert path.is_file(), f"workbooks/{name} is missing; {REMAKE}"

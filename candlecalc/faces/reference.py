@@ -1,11 +1,13 @@
 """The functions described: found by a maker's words, listed by subject, told in full."""
 
+import ast
 import json
 import re
 import sys
 import textwrap
 from collections.abc import Iterable, Iterator
 from itertools import groupby
+from typing import Any
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import native
@@ -105,6 +107,14 @@ def told(formula: Formula) -> tuple[str, list[str]]:
     lines = textwrap.dedent("    >>> " + example).strip().splitlines() if example else []
     summary, _, rest = purpose.partition("\n")
     return f"{summary.strip()}\n{textwrap.dedent(rest)}".strip(), lines
+
+
+def example(formula: Formula) -> dict[str, Any]:
+    """The arguments of the example, by name."""
+    line = told(formula)[1][0].removeprefix(">>> ")
+    calls = [node for node in ast.walk(ast.parse(line)) if isinstance(node, ast.Call)]
+    call = next(node for node in calls if ast.unparse(node.func) == formula.name)
+    return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
 
 
 def title(formula: Formula) -> str:
