@@ -1,6 +1,7 @@
 """The trade's arithmetic as plain functions: numbers in fixed units, no file or workbook in sight."""
 
 from candlecalc.calc.batch import *  # noqa: F403
+from candlecalc.calc.books import *  # noqa: F403
 from candlecalc.calc.conversion import *  # noqa: F403
 from candlecalc.calc.cooling import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403

@@ -16,24 +16,11 @@ from candlecalc.formula import REGISTRY, Argument, Formula, Term
 WIDTH = 79  # a full line of 80 wraps in some terminals
 NAME_WIDTH = 12  # a longer name stands on a line of its own
 # The order in which a maker meets the subjects; any other comes after.
-SUBJECTS = [
-    "vessel",
-    "fragrance",
-    "wax",
-    "heat",
-    "cooling",
-    "burn",
-    "pool",
-    "wick",
-    "cost",
-    "price",
-    "plan",
-    "stock",
-    "label",
-    "hazard",
-    "hazard_label",
-    "money",
-]
+SUBJECTS = (
+    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "pool", "wick", "batch", "cost", "price"]
+    + ["plan", "one_season", "schedule", "requirements", "stock", "stocktake"]
+    + ["label", "measure", "hazard", "hazard_label", "money", "books", "conversion"]
+)
 # What makers say -> what the declarations say.
 SAYINGS = {
     **dict.fromkeys(["jar", "glass", "tin", "tumbler", "container"], "vessel"),
