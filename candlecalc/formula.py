@@ -32,6 +32,7 @@ import candlecalc.units as units
 
 # A finite end for every range: NaN and infinity then fail the same comparison as any other number.
 LARGEST = 1e12
+NUMBERS = frozenset((float, int))
 HELP_LENGTH = 255  # Excel's function wizard cuts longer help
 # Names that a spreadsheet takes for a cell: oil1, r, c.
 CELL_LIKE = re.compile(r"[a-z]{1,3}[0-9]+|r|c|r[0-9]+c[0-9]+")
@@ -170,7 +171,11 @@ class Argument:
         if not cells and not self.term.blank:
             raise ValueError(f"is empty; it takes a list, each {self.term.range}")
         read: List[Any] = []
+        counts = self.term.counts
         for position, cell in enumerate(cells, start=1):
+            if counts and type(cell) in NUMBERS and self.term.takes(cell):
+                read.append(float(cell))  # nearly all of a long log: no more is asked of a plain number
+                continue
             if _blank(cell) and not self.term.blank:
                 raise ValueError(
                     f"is blank at place {position} of {len(cells)}; only blanks at the end are passed over"
@@ -408,7 +413,7 @@ def {formula.name}({given}):
     return _call({", ".join(names)})
 """
     scope: Dict[str, Any] = dict(language.FUNCTIONS)
-    scope.update(_bare=formula.bare, _call=otherwise, _numbers=frozenset((float, int)))
+    scope.update(_bare=formula.bare, _call=otherwise, _numbers=NUMBERS)
     for name, argument in formula.arguments.items():
         scope[f"_default_{name}"] = argument.default
         scope[f"_{name}"] = frozenset(argument.term.choices)
@@ -465,7 +470,10 @@ def _float(value: Any) -> float:
 
 def _line(value: object) -> List[Any]:
     """A list, a column or a row of cells, as a flat list."""
-    rows = [_cells(row) for row in _cells(value)]
+    cells = _cells(value)
+    if all(type(cell) in NUMBERS for cell in cells):
+        return cells
+    rows = [_cells(row) for row in cells]
     if len(rows) > 1 and any(len(row) > 1 for row in rows):
         raise ValueError(f"is a block of {len(rows)} rows; it takes one column or one row")
     return [cell for row in rows for cell in row]
