@@ -22,6 +22,7 @@ from candlecalc.native import (
     python,
     replace,
     spell,
+    walk,
 )
 
 A, B, C = Name("a"), Name("b"), Name("c")
@@ -250,7 +251,9 @@ def test_names_put_in_are_the_names_found(tree):
 SCALAR = [
     declared
     for declared in REGISTRY.values()
-    if declared.native and not any(argument.term.many for argument in declared.arguments.values())
+    if declared.native
+    and not any(argument.term.many for argument in declared.arguments.values())
+    and not any(isinstance(part, Call) and part.function not in FUNCTIONS for part in walk(declared.native))
 ]
 
 
