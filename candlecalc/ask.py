@@ -108,7 +108,7 @@ def shown(value: Any, term: Term, unit: str = "", digits: int = 2, per: str = "u
     if not term.counts:
         return str(value)
     if term.unit in units.DIMENSIONS:
-        return _measure(value, term.unit, unit)
+        return f"{value:.0f} {term.unit}" if term.whole and not unit else _measure(value, term.unit, unit)
     if term.unit.startswith("of "):
         return f"{_rounded(value * 100, 1)}% {term.unit}"
     if term.unit == "money per unit":

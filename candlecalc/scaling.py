@@ -13,7 +13,7 @@ import candlecalc.native as native
 from candlecalc.formula import REGISTRY, Formula, Term
 
 # How a number changes when the unit of weight (of length) is made k times smaller.
-EXPONENTS: Dict[str, Dict[str, int]] = {"g": {"g": 1, "money per g": -1}, "mm": {"mm": 1}}
+EXPONENTS: Dict[str, Dict[str, int]] = {"g": {"g": 1, "g/h": 1, "money per g": -1}, "mm": {"mm": 1, "mm/h": 1}}
 SCALE = 28.349523125
 
 

@@ -1,7 +1,8 @@
-"""Quantiles of the normal and of Student's t distribution, on the standard library alone."""
+"""Quantiles of the normal and of Student's t, and a straight line through readings, on the standard library alone."""
 
 import math
 from statistics import NormalDist
+from typing import NamedTuple, Optional, Sequence, Tuple
 
 # Steps enough for any tail and any degrees of freedom here; a fraction or a search ends well before.
 STEPS = 10_000
@@ -37,6 +38,60 @@ def t_quantile(below: float, freedom: float) -> float:
             break
         t += step
     return t
+
+
+class Line(NamedTuple):
+    """A straight line through readings by least squares."""
+
+    readings: int
+    across: float  # the mean of what was set: hours
+    up: float  # the mean of what was read: weights
+    spread: float  # the sum of squares about the first mean
+    slope: float
+    scatter: float  # of a reading about the line; 0 where two readings leave none
+
+    def at(self, x: float) -> float:
+        """The height of the line."""
+        return self.up + self.slope * (x - self.across)
+
+    def slope_swing(self, confidence: float) -> float:
+        """How far the slope may lie either side, at this confidence; from three readings on."""
+        return self._t(confidence) * self.scatter / math.sqrt(self.spread)
+
+    def where(self, y: float) -> float:
+        """Where the line comes to a height; it must not be level."""
+        return self.across + (y - self.up) / self.slope
+
+    def where_between(self, y: float, confidence: float) -> Optional[Tuple[float, float]]:
+        """Between which two places a reading would be `y`; None where the slope might as well be level.
+
+        These are where the band that holds a reading to come, around the line, lets `y` in and out: the
+        exact (Fieller) interval, which opens as the line is drawn on beyond its readings.
+        """
+        level = (self.slope_swing(confidence) / self.slope) ** 2
+        if level >= 1:
+            return None
+        away = (y - self.up) / self.slope
+        swing = self._t(confidence) * self.scatter / abs(self.slope)
+        half = swing * math.sqrt((1 + 1 / self.readings) * (1 - level) + away**2 / self.spread)
+        return self.across + (away - half) / (1 - level), self.across + (away + half) / (1 - level)
+
+    def _t(self, confidence: float) -> float:
+        return t_quantile((1 + confidence) / 2, self.readings - 2)
+
+
+def line(xs: Sequence[float], ys: Sequence[float]) -> Line:
+    """The line through two readings or more, not all at one place.
+
+    >>> line([0, 1, 2], [5, 7, 9]).slope
+    2.0
+    """
+    across, up = math.fsum(xs) / len(xs), math.fsum(ys) / len(ys)
+    spread = math.fsum((x - across) ** 2 for x in xs)
+    slope = math.fsum((x - across) * (y - up) for x, y in zip(xs, ys)) / spread
+    left = math.fsum((y - up - slope * (x - across)) ** 2 for x, y in zip(xs, ys))
+    scatter = math.sqrt(left / (len(xs) - 2)) if len(xs) > 2 else 0.0
+    return Line(len(xs), across, up, spread, slope, scatter)
 
 
 def _tails(t: float, freedom: float) -> float:

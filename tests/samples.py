@@ -2,8 +2,10 @@
 
 within(declared)       a hypothesis strategy
 samples(declared, n)   the same n lists of arguments each time: the ends of each range first, then spread
+example(declared)      the arguments of the docstring's example
 """
 
+import ast
 import math
 import random
 from datetime import date, timedelta
@@ -11,6 +13,7 @@ from itertools import islice
 
 from hypothesis import strategies as st
 
+from candlecalc.faces import reference
 from candlecalc.formula import LARGEST
 
 MOST = 1e6  # where a range has no end of its own: enough for any maker
@@ -27,6 +30,14 @@ def samples(declared, count):
     """At least `count` dictionaries of arguments that the checked function takes."""
     found = list(_ends(declared))
     return found + list(islice(_spread(declared), max(count - len(found), count // 2)))
+
+
+def example(declared):
+    """The arguments of the docstring's example, which may go over several lines."""
+    lines = [line for line in reference.told(declared)[1] if line.startswith((">>> ", "... "))]
+    tree = ast.parse("\n".join(line[4:] for line in lines))
+    calls = [node for node in ast.walk(tree) if isinstance(node, ast.Call) and ast.unparse(node.func) == declared.name]
+    return {keyword.arg: ast.literal_eval(keyword.value) for keyword in calls[0].keywords}
 
 
 def _values(term):

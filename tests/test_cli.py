@@ -2,7 +2,6 @@
 
 # ruff: noqa: S603, S607  the programs started here are our own choice
 
-import ast
 import json
 import os
 import select
@@ -14,6 +13,7 @@ import time
 import click
 import pytest
 from click.testing import CliRunner
+from samples import example
 
 from candlecalc import __version__, ask, cli
 from candlecalc.cli import main
@@ -81,9 +81,7 @@ def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
 @pytest.mark.parametrize("name", sorted(REGISTRY))
 def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     formula = REGISTRY[name]
-    example = ast.parse(reference.told(formula)[1][0].removeprefix(">>> "))
-    call = next(node for node in ast.walk(example) if isinstance(node, ast.Call) and ast.unparse(node.func) == name)
-    given = {keyword.arg: ast.literal_eval(keyword.value) for keyword in call.keywords}
+    given = example(formula)
     result = formula.checked(**given)
     terms = [*formula.fields.values()] or [formula.result]
     expected = [

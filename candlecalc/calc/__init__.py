@@ -2,6 +2,7 @@
 
 from candlecalc.calc.batch import *  # noqa: F403
 from candlecalc.calc.books import *  # noqa: F403
+from candlecalc.calc.burn import *  # noqa: F403
 from candlecalc.calc.conversion import *  # noqa: F403
 from candlecalc.calc.cooling import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403
@@ -12,9 +13,11 @@ from candlecalc.calc.heat import *  # noqa: F403
 from candlecalc.calc.label import *  # noqa: F403
 from candlecalc.calc.measure import *  # noqa: F403
 from candlecalc.calc.money import *  # noqa: F403
+from candlecalc.calc.pool import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403
 from candlecalc.calc.wax import *  # noqa: F403
+from candlecalc.calc.wick import *  # noqa: F403
 from candlecalc.formula import REGISTRY
 
 __all__ = sorted(REGISTRY)

@@ -249,10 +249,10 @@ def _near_flash(what: str, temperature: float, flash: Optional[float], near: flo
     if temperature >= flash:
         return [f"at or above the {what}'s flash point of {_degrees(flash)}: heat off, no flame or spark near"]
     if temperature >= flash - near:
-        within = f"within {near:g} C ({near * 1.8:g} F) of the {what}'s flash point of {_degrees(flash)}"
+        within = f"within {near:.4g} C ({near * 1.8:.4g} F) of the {what}'s flash point of {_degrees(flash)}"
         return [f"{within}: heat down, no flame or spark near"]
     return []
 
 
 def _degrees(temperature: float) -> str:
-    return f"{temperature:g} C ({temperature * 1.8 + 32:g} F)"
+    return f"{temperature:.4g} C ({temperature * 1.8 + 32:.4g} F)"

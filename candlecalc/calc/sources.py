@@ -40,3 +40,20 @@ CLP = (
     "Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that "
     "quotes its tables; wording of 2025-09-01"
 )
+REGRESSION = "straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples"
+INVERSE = "exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand"
+MEAN = "interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory"
+BURNING = (
+    "lower heating values worked from heats of formation in a reference library: paraffin 43.5, stearic acid 36.9; "
+    "put in your data sheet's"
+)
+ORIGIN = (
+    "line through the origin: NIST StRD (NoInt1); a candle's flame grows with its fuel: Sunderland et al., Proceedings "
+    "of the Combustion Institute 33 (2011) 2489, second-hand"
+)
+POOL = f"{REGRESSION}; an hour for each inch: {PRACTICE}"
+STOPS = (
+    "EN 15493 by trade and test-house summaries, unconfirmed: check against the standard; a maker's log is no "
+    "conformity test"
+)
+WICKS = f"{PRACTICE}: one thing is changed at a time, and a single piece proves nothing"

@@ -1,13 +1,11 @@
 """Every function gives on every face what it gives in Python, and every declared error is an error there."""
 
-import ast
 import random
 
 import pytest
-from samples import limits, samples
+from samples import example, limits, samples
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces import reference
 from candlecalc.formula import LARGEST
 
 EACH = 4
@@ -39,16 +37,6 @@ def in_range(declared):
     """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
     drawn = all(argument.term.counts or argument.term.choices for argument in declared.arguments.values())
     return list(samples(declared, EACH))[:EACH] if drawn else [example(declared)]
-
-
-def example(declared):
-    """The arguments of the docstring's example."""
-    call = next(
-        node
-        for node in ast.walk(ast.parse(reference.told(declared)[1][0].removeprefix(">>> ")))
-        if isinstance(node, ast.Call) and ast.unparse(node.func) == declared.name
-    )
-    return {keyword.arg: ast.literal_eval(keyword.value) for keyword in call.keywords}
 
 
 def out_of_range(declared):
