@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from candlecalc import tables
-from candlecalc.calc import hazard_lines, hazard_of_candle, hazard_of_mixture, label_of_candle
+from candlecalc.calc import hazard_lines, hazard_of_candle, hazard_of_mixture, label_of_candle, label_of_classes
 from candlecalc.calc.datasheet.classes import allergens, key_of
 from candlecalc.calc.datasheet.concentration import concentration
 from candlecalc.calc.datasheet.lines import lines_of
@@ -190,6 +190,28 @@ def test_lines_that_cannot_be_are_all_told_at_once():
         hazard_of_mixture(["a", "b"], ["60 %", "50 %"], ["H317", "H317"])
     with pytest.raises(ValueError, match="substances at place 1 is blank beside a line that is typed"):
         hazard_of_mixture(["", "b"], ["60 %", "5 %"], ["H317", "H317"])
+
+
+def test_a_text_longer_than_any_line_is_refused():
+    with pytest.raises(ValueError, match="classes at place 1 is 5000 characters long; a line is of one substance"):
+        hazard_lines(["a"], ["5 %"], ["oral-" * 1000])
+    with pytest.raises(ValueError, match="a class is 5000 characters long"):
+        label_of_classes(["oral-" * 1000])
+
+
+# Each a class beside the statement of a stricter one: the stricter counts.
+CONTRADICTIONS = [
+    ("Aquatic Chronic 3 H410", "Aquatic Chronic 1"),
+    ("Acute Tox. 4 (oral) H301", "Acute Tox. 3 (oral)"),
+    ("Repr. 2 H360", "Repr. 1"),
+    ("Eye Irrit. 2 H318", "Eye Dam. 1"),
+]
+
+
+@pytest.mark.parametrize(("printed", "counted"), CONTRADICTIONS)
+def test_where_class_and_statement_disagree_both_count(printed, counted):
+    words = read(printed)
+    assert counted in {hazard.name for hazard in words.hazards} and len(words.hazards) == 2 and words.notes
 
 
 def test_a_blank_row_inside_a_sheet_is_passed_over():

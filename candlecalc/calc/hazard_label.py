@@ -25,7 +25,7 @@ from candlecalc.calc.datasheet.label import (
     small_package,
     statements,
 )
-from candlecalc.calc.datasheet.lines import lines_of
+from candlecalc.calc.datasheet.lines import LONGEST, lines_of
 from candlecalc.calc.datasheet.mixture import candle, named
 from candlecalc.calc.datasheet.read import read
 from candlecalc.calc.datasheet.result import Result
@@ -111,6 +111,9 @@ def label_of_classes(
     if region == "US":
         return [LabelLine(US, status=ASK_US)]
     typed = [words for words in classes if words]
+    for words in typed:
+        if len(words) > LONGEST:
+            raise ValueError(f"label_of_classes: a class is {len(words)} characters long; type one to a cell.")
     named_besides = [name for name in allergens or [] if name]
     if not typed and not named_besides:
         return [LabelLine(NOTHING_TYPED)]

@@ -97,14 +97,16 @@ def wording(code: str, names: Iterable[str] = ()) -> str:
 def _allergen(each: Allergen, mixture: Mixture) -> HazardFound:
     """EUH208, or the name alone where the mixture has its class as a sensitiser already."""
     amounts = float(each.share), float(each.limit)
+    near = each.share <= each.limit * (1 + mixture.margin)
+    status = _status(mixture, NAMED, f"within {mixture.percent} of the limit" * near)
     if mixture.sensitising:
-        return HazardFound("name on the label", None, each.name, *amounts, each.why, _status(mixture, NAMED))
-    return HazardFound("EUH208", "EUH208", wording("EUH208", [each.name]), *amounts, each.why, _status(mixture, NAMED))
+        return HazardFound("name on the label", None, each.name, *amounts, each.why, status)
+    return HazardFound("EUH208", "EUH208", wording("EUH208", [each.name]), *amounts, each.why, status)
 
 
 def _close(mixture: Mixture) -> List[HazardFound]:
     """Classes and names that a little more of everything would bring."""
-    more = f"comes with {shown(100 * mixture.margin / (1 - mixture.margin))} % more of everything"
+    more = f"comes with {float(100 * mixture.margin / (1 - mixture.margin)):.3g} % more of everything"
     status = _status(mixture, f"within {mixture.percent} below a limit")
     found = []
     for each in mixture.close:
@@ -151,7 +153,9 @@ def _notes(mixture: Mixture) -> List[HazardFound]:
     """How lines were read, and what no sum decides."""
     notes = [f"{line.substance}: {note}" for line in mixture.lines for note in notes_of(line)]
     eu_only = [result.name for result in mixture.classes if result.kind in EU_ONLY]
-    if eu_only:
+    if eu_only and mixture.region == "GB":
+        notes.append(f"{', '.join(eu_only)}: a class of the EU alone (read second-hand)")
+    elif eu_only:
         notes.append(
             f"{', '.join(eu_only)}: for mixtures placed on the EU market from 1 May 2026, older ones from 2028"
         )

@@ -7,6 +7,8 @@ from candlecalc.calc.datasheet.concentration import concentration
 from candlecalc.calc.datasheet.read import read
 from candlecalc.calc.datasheet.substance import Line, identifiers
 
+LONGEST = 1000  # characters: no line of a data sheet is longer
+MOST = 101  # %: printed figures are rounded
 Column = Optional[Sequence[Optional[str]]]
 Numbers = Optional[Sequence[Optional[float]]]
 
@@ -44,6 +46,9 @@ def _line(place: int, substance: Optional[str], share: Optional[str], classes: s
         raise ValueError(
             f'concentrations at place {place} is blank; type that of {substance} as printed, such as "1-5"'
         )
+    for name, text in (("substances", substance), ("classes", classes), ("specifics", specifics)):
+        if len(text) > LONGEST:
+            raise ValueError(f"{name} at place {place} is {len(text)} characters long; a line is of one substance")
     for name, check, value in (("substances", identifiers, substance), ("concentrations", concentration, share)):
         try:
             check(value)
@@ -57,7 +62,7 @@ def _refuse_more_than_whole(lines: List[Line]) -> None:
     for line in lines:
         lowest[line.oil] = lowest.get(line.oil, Fraction(0)) + line.share.low
     for oil, total in lowest.items():
-        if total > 100:
+        if total > MOST:
             raise ValueError(
                 f"the lower ends of oil {oil} add up to {float(total):.6g} %, more than the whole; is a line typed "
                 "twice, or one of another oil?"

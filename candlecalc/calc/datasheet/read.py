@@ -42,9 +42,12 @@ class _Text:
         for found in grammar.CLASS.finditer(self.left):
             kind = grammar.KINDS[int((found.lastgroup or "k0")[1:])][0]
             end = found.end()
+            # "Acute toxicity, oral (Category 4)": the way may stand before the category.
+            before = grammar.FOLLOWING.match(self.left, end) if kind == "Acute Tox." else None
+            end = before.end() if before else end
             category = grammar.CATEGORY.match(self.left, end) if kind not in grammar.NO_CATEGORY else None
             end = category.end() if category else end
-            routes = grammar.FOLLOWING.match(self.left, end)
+            routes = grammar.FOLLOWING.match(self.left, end) or before
             start = self._blank(found.start(), end)
             printed = category["category"].upper() if category else ""
             self.items.append(Item(start, "class", found, kind, printed, routes[0].lower() if routes else ""))
@@ -156,20 +159,17 @@ def _read_code(item: Item, words: Words) -> None:
         return
     words.codes.add(code)
     row = _coded(item)[0]
-    hazard = Hazard(row["kind"], row["alone"], row["route"])
-    if not any(_says(hazard, other) for other in words.hazards):
+    if not any(_says(each, hazard) for each in _coded(item) for hazard in words.hazards):
+        hazard = Hazard(row["kind"], row["alone"], row["route"])
         words.hazards.add(hazard)
         words.notes.append(f"{code} printed without its class: read as {hazard.name}")
 
 
-def _says(hazard: Hazard, other: Hazard) -> bool:
-    if hazard.kind != other.kind:
-        return False
-    if hazard.kind in ("Acute Tox.", "STOT SE"):
-        breathed = hazard.route == "inhalation" and other.route not in (ORAL, DERMAL)
-        alike = hazard.route == other.route or breathed
-        return alike and (other.category in ("1", "2")) == (hazard.category in ("1", "2"))
-    return True
+def _says(row: Dict[str, str], hazard: Hazard) -> bool:
+    """Whether a class is one that the statement of a row of the label table goes with."""
+    alike = row["kind"] == hazard.kind and row["category"][:1] == hazard.category[:1]
+    breathed = row["route"] == "inhalation" and hazard.route not in (ORAL, DERMAL)
+    return alike and (row["route"] == hazard.route or breathed)
 
 
 def _read_limits(text: _Text, words: Words, beside: bool) -> None:
@@ -186,6 +186,9 @@ def _read_limits(text: _Text, words: Words, beside: bool) -> None:
             continue
         used.add(limit)
         kind, category = _class_of(item)
+        if category not in _categories(kind):
+            words.unread += [item.found[0].strip() + f" {category}"] * beside
+            continue
         share = number(next(filter(None, limit.found.groupdict().values())))
         codes = [row for code in text.of("code") for row in _coded(code) if row["kind"] == kind]
         for route in _routes(kind, category, item.routes, codes, Words()):

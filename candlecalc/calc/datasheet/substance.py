@@ -105,7 +105,7 @@ def identifiers(substance: str) -> "FrozenSet[str]":
     bare = re.sub(
         r"\b(?:CAS|EC|EINECS)\b[\s:.-]*(?:no\b\.?|number)?", " ", EC.sub(" ", CAS.sub(" ", substance)), flags=re.I
     )
-    name = " ".join(bare.split()).strip(" ,;:()[]/-").casefold()
+    name = " ".join(bare.split()).strip(" ,;:()[]/*-").casefold()
     return frozenset(numbers + ([name] if name else []))
 
 

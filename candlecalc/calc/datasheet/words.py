@@ -126,5 +126,5 @@ FILLERS = frozenset(
         "vapor",
         "vapors",
     ]
-    + ["dust", "dusts", "mist", "mists", "gas", "gases"]
+    + ["dust", "dusts", "mist", "mists", "gas", "gases", "rat", "rabbit", "mouse", "bw", "h"]
 )
