@@ -22,11 +22,11 @@ from openpyxl.worksheet.formula import ArrayFormula
 
 from candlecalc.faces import calc_addin
 from candlecalc.faces.calc_component import spelled
+from candlecalc.faces.cells import answer
 from candlecalc.formula import REGISTRY
 
 SHEET = "Cases"
 BLANK = object()
-MOST_ROWS = 60  # of an answer whose length its arguments do not tell
 Case = tuple[str, Sequence[Any]]
 Rows = list[list[Any]]
 
@@ -145,18 +145,17 @@ def _block(argument: Any) -> Rows:
 
 
 def _size(name: str, arguments: Sequence[Any]) -> tuple[int, int]:
-    """As many rows and columns as the answer may need."""
+    """The rows and columns to keep for an answer, as Python has them: an answer that needs more is found out.
+
+    Every cell too many would hold an error, and each error is asked for by itself.
+    """
     if name == "why":
         return 1, 1
-    formula = REGISTRY[name]
-    ranges = [_block(argument) for argument in arguments if _is_range(argument)]
-    if formula.result.many:
-        return max([MOST_ROWS, *map(len, ranges)]), max(len(formula.fields), 1)
-    if formula.fields:
-        return 1, len(formula.fields)
-    gone = [
-        _block(argument)
-        for argument, wanted in zip(arguments, formula.arguments.values(), strict=False)
-        if _is_range(argument) and not wanted.term.many
-    ]
-    return max(map(len, gone), default=1), max((len(block[0]) for block in gone), default=1)
+    rows = answer(REGISTRY[name], [_plain(argument) for argument in arguments])
+    return max(len(rows), 1), max(map(len, rows), default=1)
+
+
+def _plain(argument: Any) -> Any:
+    if _is_range(argument):
+        return [["" if cell is None or cell is BLANK else cell for cell in cells] for cells in _block(argument)]
+    return "" if argument is BLANK else argument
