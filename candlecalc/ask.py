@@ -188,7 +188,8 @@ def _parts(name: str, text: str) -> list[str]:
 def _without_pack_unit(formula: Formula, given: Given) -> tuple[Given, str]:
     """A cost per unit is per the unit its pack was counted in: "10 lb" is ten, and the cost is per lb."""
     for name, text in given.items():
-        number, unit = _measured(text) if formula.arguments[name].term.unit == "" else (0.0, "")
+        single = formula.arguments[name].term.unit == "" and isinstance(text, str)
+        number, unit = _measured(text) if single else (0.0, "")
         if unit:
             return {**given, name: number}, unit
     return given, ""

@@ -412,6 +412,15 @@ def test_each_value_of_a_row_is_checked(empty_registry):
         minus([1])
 
 
+def test_an_empty_text_in_a_list_is_a_blank_as_a_sheet_hands_it_over(empty_registry):
+    @formula(source="algebra")
+    def known(readings: Annotated[list, Term("g", "weights, where read", many=True, blank=True)]) -> Readings:
+        """Whether each is there."""
+        return [reading for reading in readings if reading is not None]
+
+    assert find("known").arguments["readings"].read([5, "", None, 3, ""]) == [5, None, None, 3]
+
+
 def test_a_block_of_cells_is_refused_where_a_line_is_wanted(spread):
     assert spread(((5,), (3,), (9,))).least == spread(((5, 3, 9),)).least == 3
     with refused("spread: readings is a block of 2 rows; it takes one column or one row."):
