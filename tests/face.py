@@ -158,10 +158,9 @@ def in_units(call):
     """A call with text such as "12 oz" as the number that a formula's cell would hold."""
     cells = []
     for argument, given in zip(call.formula.arguments.values(), call.cells, strict=True):
-        if given is not None and argument.term.counts:
+        if given is not None and (argument.term.counts or argument.term.unit == "date"):
             with contextlib.suppress(ValueError):
-                read = argument.read(given)
-                given = tuple(read) if argument.term.many else read
+                given = _typed(argument.read(given))
         cells.append(given)
     return call._replace(cells=tuple(cells))
 

@@ -2,10 +2,9 @@
 
 within(declared)       a hypothesis strategy
 samples(declared, n)   the same n lists of arguments each time: the ends of each range first, then spread
-example(declared)      the arguments of the docstring's example
+in_a_cell(value)       a value as the cell that holds it
 """
 
-import ast
 import math
 import random
 from datetime import date, timedelta
@@ -13,7 +12,7 @@ from itertools import islice
 
 from hypothesis import strategies as st
 
-from candlecalc.faces import reference
+from candlecalc import days
 from candlecalc.formula import LARGEST
 
 MOST = 1e6  # where a range has no end of its own: enough for any maker
@@ -32,12 +31,9 @@ def samples(declared, count):
     return found + list(islice(_spread(declared), max(count - len(found), count // 2)))
 
 
-def example(declared):
-    """The arguments of the docstring's example, which may go over several lines."""
-    lines = [line for line in reference.told(declared)[1] if line.startswith((">>> ", "... "))]
-    tree = ast.parse("\n".join(line[4:] for line in lines))
-    calls = [node for node in ast.walk(tree) if isinstance(node, ast.Call) and ast.unparse(node.func) == declared.name]
-    return {keyword.arg: ast.literal_eval(keyword.value) for keyword in calls[0].keywords}
+def in_a_cell(value):
+    """A value as the number or words that a cell holds for it."""
+    return days.serial(value) if isinstance(value, date) else value
 
 
 def _values(term):

@@ -13,7 +13,6 @@ import time
 import click
 import pytest
 from click.testing import CliRunner
-from samples import example
 
 from candlecalc import __version__, ask, cli
 from candlecalc.cli import main
@@ -81,7 +80,7 @@ def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
 @pytest.mark.parametrize("name", sorted(REGISTRY))
 def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     formula = REGISTRY[name]
-    given = example(formula)
+    given = reference.example(formula)
     result = formula.checked(**given)
     terms = [*formula.fields.values()] or [formula.result]
     expected = [

@@ -5,7 +5,7 @@ import math
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from samples import within
+from samples import in_a_cell, within
 
 from candlecalc.calc import REGISTRY
 from candlecalc.native import (
@@ -262,6 +262,6 @@ SCALAR = [
 @given(data=st.data())
 def test_the_native_form_in_python_comes_to_what_the_function_says(declared, data):
     given_values = data.draw(within(declared))
-    assert math.isclose(
-        compile_python(declared.native)(given_values), declared.bare(**given_values), rel_tol=1e-9, abs_tol=1e-12
-    )
+    cells = {name: in_a_cell(value) for name, value in given_values.items()}
+    expected = in_a_cell(declared.bare(**given_values))
+    assert math.isclose(compile_python(declared.native)(cells), expected, rel_tol=1e-9, abs_tol=1e-12)

@@ -97,9 +97,10 @@ def told(formula: Formula) -> tuple[str, list[str]]:
 
 
 def example(formula: Formula) -> dict[str, Any]:
-    """The arguments of the example, by name."""
-    line = told(formula)[1][0].removeprefix(">>> ")
-    calls = [node for node in ast.walk(ast.parse(line)) if isinstance(node, ast.Call)]
+    """The arguments of the example, by name; it may go over several lines."""
+    first, *more = told(formula)[1]
+    lines = [first.removeprefix(">>> "), *(line.removeprefix("... ") for line in more if line.startswith("... "))]
+    calls = [node for node in ast.walk(ast.parse("\n".join(lines))) if isinstance(node, ast.Call)]
     call = next(node for node in calls if ast.unparse(node.func) == formula.name)
     return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
 

@@ -10,7 +10,7 @@ import random
 from itertools import islice
 from typing import NamedTuple
 
-from samples import drawn, samples
+from samples import drawn, in_a_cell, samples
 
 from candlecalc.formula import LARGEST
 
@@ -28,7 +28,7 @@ def expected(case):
     # A blank cell of an optional argument is one left out.
     given = {name: value for name, value in case.cells.items() if not _left_out(case.declared, name, value)}
     try:
-        return case.declared.checked(**given)
+        return in_a_cell(case.declared.checked(**given))
     except ValueError:
         return None
 
@@ -114,10 +114,12 @@ def refused_together(declared):
 
 
 def _at_zero(declared):
-    """Each argument in turn at 0, where its own range takes that."""
-    for name, argument in declared.arguments.items():
-        if argument.term.counts and argument.term.takes(0) and not argument.term.many:
-            yield {**samples(declared, 1)[-1], name: 0}
+    """Each argument in turn at 0, where its own range takes that; then all of them, lists too."""
+    taken = samples(declared, 1)[-1]
+    may = {name: argument.term for name, argument in declared.arguments.items() if argument.term.counts}
+    nothing = {name: [0] * len(taken[name]) if term.many else 0 for name, term in may.items() if term.takes(0)}
+    yield from ({**taken, name: 0} for name in nothing if not may[name].many)
+    yield {**taken, **nothing}
 
 
 def beyond_any_maker(case):
@@ -125,5 +127,5 @@ def beyond_any_maker(case):
     result = case.declared.result
     try:
         return result.high == LARGEST < abs(case.declared.bare(**case.cells))
-    except (ValueError, ArithmeticError):
+    except (ValueError, ArithmeticError, LookupError):
         return False

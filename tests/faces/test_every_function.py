@@ -3,9 +3,10 @@
 import random
 
 import pytest
-from samples import example, limits, samples
+from samples import limits, samples
 
 from candlecalc.calc import REGISTRY
+from candlecalc.faces import reference
 from candlecalc.formula import LARGEST
 
 EACH = 4
@@ -36,7 +37,7 @@ def test_true_is_no_number(face, name):
 def in_range(declared):
     """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
     drawn = all(argument.term.counts or argument.term.choices for argument in declared.arguments.values())
-    return list(samples(declared, EACH))[:EACH] if drawn else [example(declared)]
+    return list(samples(declared, EACH))[:EACH] if drawn else [reference.example(declared)]
 
 
 def out_of_range(declared):

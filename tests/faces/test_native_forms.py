@@ -13,7 +13,7 @@ import libreoffice
 import pytest
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
-from samples import limits, samples
+from samples import in_a_cell, limits, samples
 
 from candlecalc.calc import REGISTRY
 from candlecalc.native import Leaf, replace, spell
@@ -79,7 +79,7 @@ def differences(cases, values):
     """What each case that disagrees is, what it should come to, and what the engine says."""
     found = []
     for case in cases:
-        expected, got = case.declared.bare(**case.values), values.get((SHEET, case.cell))
+        expected, got = in_a_cell(case.declared.bare(**case.values)), values.get((SHEET, case.cell))
         if not isinstance(got, float) or not math.isclose(got, expected, rel_tol=1e-9, abs_tol=1e-12):
             found.append((case.declared.name, case.values, case.formula, expected, got))
     return found
@@ -130,7 +130,7 @@ def test_an_altered_formula_of_any_function_is_found(engine, cases, tmp_path):
 
 
 def _size(case):
-    return abs(case.declared.bare(**case.values))
+    return abs(in_a_cell(case.declared.bare(**case.values)))
 
 
 def test_an_error_or_a_blank_is_found(engine, cases, tmp_path):
