@@ -190,7 +190,9 @@ def _example(formula: Formula, row: int) -> Example:
         typed = value if isinstance(value, list) else [value] if argument.name in given else []
         ends = [f"{get_column_letter(len(HEADS) + 1 + len(cells) + at)}{row}" for at in (0, len(typed) - 1)]
         references.append(":".join(dict.fromkeys(ends)) if typed else "")
-        cells += [(argument, each) for each in typed]
+        # An example writes a day as text; a cell holds its number.
+        dated = argument.term.unit == "date"
+        cells += [(argument, argument.term.read(each) if dated else each) for each in typed]
     call = f"={lambdas.PREFIX}{formula.name.upper()}({','.join(references)})"
     return Example(formula, cells, call, formula.checked(**given))
 

@@ -8,12 +8,14 @@ import math
 import re
 import subprocess
 import zipfile
+from datetime import date
 
 import ironcalc
 import openpyxl
 import pytest
 from click.testing import CliRunner
 from openpyxl.utils import range_boundaries
+from openpyxl.utils.datetime import to_excel
 
 from candlecalc.calc import REGISTRY
 from candlecalc.cli import main
@@ -64,7 +66,8 @@ def test_an_answer_is_stored_and_is_what_the_name_comes_to(name, rows, model):
     row, call, stored = rows[name]
     assert call.startswith(f"={name}(")
     assert model.get_cell_formula(TAB, row, ANSWER).upper() == call
-    assert math.isclose(model.get_cell_value(TAB, row, ANSWER), stored, rel_tol=1e-12, abs_tol=1e-15)
+    # The engines' normal distributions agree to some eleven digits.
+    assert math.isclose(model.get_cell_value(TAB, row, ANSWER), number(stored), rel_tol=1e-10, abs_tol=1e-15)
 
 
 @pytest.mark.parametrize("name", NATIVE)
@@ -80,7 +83,12 @@ def test_what_stands_in_the_yellow_cells_gives_the_stored_answer_in_python(name,
             assert all(cell.number_format.startswith(f'"{argument.name} "') for cell in cells)
             values = [cell.value for cell in cells]
             given[argument.name] = values if argument.term.many else values[0]
-    assert NATIVE[name].checked(**given) == pytest.approx(stored)
+    assert number(NATIVE[name].checked(**given)) == pytest.approx(number(stored))
+
+
+def number(value):
+    """An answer as the number in its cell, where a day too is one."""
+    return to_excel(value) if isinstance(value, date) else value
 
 
 def test_a_changed_cell_changes_the_answer_and_a_slip_gives_an_error(rows, model):
