@@ -189,6 +189,9 @@ FINDS = [  # what a maker would say, the function that should be among the first
     ("break even", "break_even_units"),
     ("shop discount", "wholesale_price"),
     ("lower the load", "wax_to_lower_load"),
+    ("when to order again", "reorder_point"),
+    ("price break", "best_break"),
+    ("how many packs", "packs_to_buy"),
 ]
 
 

@@ -13,8 +13,12 @@ from candlecalc.calc.heat import *  # noqa: F403
 from candlecalc.calc.label import *  # noqa: F403
 from candlecalc.calc.measure import *  # noqa: F403
 from candlecalc.calc.money import *  # noqa: F403
+from candlecalc.calc.one_season import *  # noqa: F403
+from candlecalc.calc.plan import *  # noqa: F403
 from candlecalc.calc.pool import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
+from candlecalc.calc.requirements import *  # noqa: F403
+from candlecalc.calc.schedule import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403
 from candlecalc.calc.wax import *  # noqa: F403
 from candlecalc.calc.wick import *  # noqa: F403

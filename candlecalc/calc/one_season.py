@@ -1,0 +1,143 @@
+"""One season: how many to make of a scent that will not sell after it."""
+
+import math
+from statistics import NormalDist
+
+from candlecalc.calc.sources import ONE_SEASON
+from candlecalc.calc.terms import Count, SignedMoney
+from candlecalc.calc.terms.plan import (
+    Leftover,
+    Records,
+    SeasonCost,
+    SeasonDemand,
+    SeasonPrice,
+    SeasonSpread,
+    SmallDemand,
+    Stock,
+    WholeStock,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+from candlecalc.statistics import normal_quantile
+
+WORTH_IT = {
+    "price > cost": "the price must be above what one costs, or none should be made",
+    "price-cost < price-leftover": "what one left over brings must be below its cost, or there is no risk to weigh",
+}
+
+
+@formula(
+    native="MAX(0,demand+spread*NORMSINV((price-cost)/(price-leftover)))", requires=WORTH_IT, source=ONE_SEASON
+)  # fmt: skip
+def season_stock(
+    price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SeasonDemand, spread: SeasonSpread
+) -> Stock:
+    """How many to make for one season, where demand varies as a normal distribution does.
+
+    It makes as many as weigh the profit on one more sold against the loss on
+    one more left over. For small numbers use `season_stock_poisson`, for the
+    maker's own seasons `season_stock_of_records`.
+
+    >>> round(season_stock(price=24, cost=9, leftover=5, demand=60, spread=15), 2)
+    72.07
+    """
+    return max(0.0, demand + spread * normal_quantile((price - cost) / (price - leftover)))
+
+
+@formula(no_native="it counts up to the number", requires=WORTH_IT, source=ONE_SEASON)
+def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand) -> Count:
+    """How many to make for one season, where buyers come by themselves, one by one (Poisson).
+
+    For small numbers, such as a dozen at a market. It needs no record of the
+    spread: how much demand varies follows from how many come.
+
+    >>> season_stock_poisson(price=24, cost=9, leftover=5, demand=12)
+    15
+    """
+    ratio, stock = (price - cost) / (price - leftover), 0
+    chance = reached = math.exp(-demand)
+    # Past the middle, a chance too small to count leaves nothing more to reach.
+    while reached < ratio and (stock < demand or reached + chance > reached):
+        stock += 1
+        chance *= demand / stock
+        reached += chance
+    return stock
+
+
+@formula(
+    native="SMALL(sales,MAX(1,0-INT(0-ROUND((price-cost)/(price-leftover)*COUNT(sales),6))))",
+    requires=WORTH_IT,
+    source=ONE_SEASON,
+)
+def season_stock_of_records(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, sales: Records) -> Stock:
+    """How many to make for one season, by what people wanted in seasons like it.
+
+    It names the smallest of the records that is enough often enough. Where
+    more would bring the same profit, the smaller number is named.
+
+    >>> season_stock_of_records(price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
+    62.0
+    """
+    # Rounded first: 6/9 of 6 seasons are 4 seasons, and not a hair more.
+    enough = math.ceil(round_half_away((price - cost) / (price - leftover) * len(sales), 6))
+    return sorted(sales)[max(1, enough) - 1]
+
+
+@formula(
+    native="(price-cost)*stock-(price-leftover)*((stock-demand)*NORMSDIST((stock-demand)/spread)"
+    "+spread*EXP(0-((stock-demand)/spread)^2/2)/SQRT(2*PI()))",
+    source=ONE_SEASON,
+)
+def season_profit(
+    stock: Stock,
+    price: SeasonPrice,
+    cost: SeasonCost,
+    leftover: Leftover,
+    demand: SeasonDemand,
+    spread: SeasonSpread,
+) -> SignedMoney:
+    """Profit to expect from so many made for one season, where demand varies as a normal distribution does.
+
+    An average over many such seasons; one of them can bring much more or less.
+
+    >>> round(season_profit(stock=72, price=24, cost=9, leftover=5, demand=60, spread=15), 2)
+    817.74
+    """
+    z = (stock - demand) / spread
+    left_over = (stock - demand) * NormalDist().cdf(z) + spread * NormalDist().pdf(z)
+    return (price - cost) * stock - (price - leftover) * left_over
+
+
+@formula(no_native="it adds up the chance of every number", source=ONE_SEASON)
+def season_profit_poisson(
+    stock: WholeStock, price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand
+) -> SignedMoney:
+    """Profit to expect from so many made for one season, where buyers come by themselves (Poisson).
+
+    >>> round(season_profit_poisson(stock=15, price=24, cost=9, leftover=5, demand=12), 2)
+    160.36
+    """
+    chance = reached = math.exp(-demand)
+    left_over = 0.0
+    # One more is left over for every number that is not reached.
+    for number in range(int(stock)):
+        left_over += reached
+        chance *= demand / (number + 1)
+        reached += chance
+    return (price - cost) * stock - (price - leftover) * left_over
+
+
+@formula(
+    native="(price-cost)*stock-(price-leftover)*SUMPRODUCT((sales<stock)*(stock-sales))/COUNT(sales)",
+    source=ONE_SEASON,
+)
+def season_profit_of_records(
+    stock: Stock, price: SeasonPrice, cost: SeasonCost, leftover: Leftover, sales: Records
+) -> SignedMoney:
+    """Profit to expect from so many made for one season, had it been each of the seasons on record.
+
+    >>> season_profit_of_records(stock=62, price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
+    766.6
+    """
+    left_over = math.fsum(max(0.0, stock - wanted) for wanted in sales) / len(sales)
+    return (price - cost) * stock - (price - leftover) * left_over

@@ -1,0 +1,212 @@
+"""Plan: how much to buy at a time, when to order again, and how much of it everyone gets."""
+
+import math
+from typing import List, NamedTuple
+
+from candlecalc.calc.sources import EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
+from candlecalc.calc.terms import Count, Money, Quantity, Sharing
+from candlecalc.calc.terms.plan import (
+    Available,
+    BreakPrices,
+    Breaks,
+    Demand,
+    DemandRate,
+    DemandSpread,
+    Given,
+    Holding,
+    HoldingShare,
+    LeadSpread,
+    LeadTime,
+    Needed,
+    OnHand,
+    OrderedQuantity,
+    Ordering,
+    OrderQuantity,
+    Pack,
+    RunOut,
+    UnitPrice,
+    Wants,
+    WholeStep,
+)
+from candlecalc.formula import formula
+from candlecalc.rounding import round_half_away
+from candlecalc.statistics import normal_quantile
+
+
+@formula(native="SQRT(2*demand*ordering/holding)", source=ORDER_QUANTITY)
+def order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
+    """How much to order at a time so that ordering and keeping cost least together.
+
+    It takes demand to be steady and the price the same for any quantity; with
+    price breaks use `best_break`. The cost is flat around it, so a whole number
+    of packs near it costs hardly more: `ordering_cost` says how much.
+
+    >>> order_quantity(demand=900, ordering=12, holding=0.6)
+    189.73665961010275
+    """
+    return math.sqrt(2 * demand * ordering / holding)
+
+
+@formula(native="demand/quantity*ordering+quantity/2*holding", source=ORDER_QUANTITY)
+def ordering_cost(quantity: OrderedQuantity, demand: Demand, ordering: Ordering, holding: Holding) -> Money:
+    """What ordering and keeping cost over the time planned for, where so much is ordered at a time.
+
+    What the goods themselves cost is not in it.
+
+    >>> ordering_cost(quantity=200, demand=900, ordering=12, holding=0.6)
+    114.0
+    """
+    return demand / quantity * ordering + quantity / 2 * holding
+
+
+@formula(native="demand*price+demand/quantity*ordering+quantity/2*holding_share*price", source=PRICE_BREAKS)
+def buying_cost(
+    quantity: OrderedQuantity, demand: Demand, ordering: Ordering, holding_share: HoldingShare, price: UnitPrice
+) -> Money:
+    """What goods, ordering and keeping cost together, where so much is bought at a time at this price.
+
+    >>> buying_cost(quantity=200, demand=800, ordering=60, holding_share=0.3, price=48)
+    40080.0
+    """
+    return demand * price + demand / quantity * ordering + quantity / 2 * holding_share * price
+
+
+class BreakChoice(NamedTuple):
+    """The quantity that costs least in all, its price, and that cost."""
+
+    quantity: OrderQuantity
+    price: UnitPrice
+    cost: Money
+
+
+@formula(requires={"demand > 0": "demand must be more than 0"}, source=PRICE_BREAKS)
+def best_break(
+    demand: Demand, ordering: Ordering, holding_share: HoldingShare, breaks: Breaks, prices: BreakPrices
+) -> BreakChoice:
+    """The order quantity that costs least in all, where the price falls for larger orders.
+
+    A price holds for all that is bought at that quantity, not only for what is
+    above the break. Where two quantities cost the same the smaller one is named.
+
+    >>> best_break(demand=800, ordering=60, holding_share=0.3, breaks=[1, 50, 200], prices=[53, 51.5, 48])
+    BreakChoice(quantity=200.0, price=48.0, cost=40080.0)
+    """
+    _refuse_out_of_order(breaks, prices)
+    choices = []
+    for low, high, price in zip(breaks, list(breaks[1:]) + [math.inf], prices):
+        quantity = max(low, order_quantity(demand, ordering, holding_share * price))
+        # Beyond this break the next price holds, and costs less at any such quantity.
+        if 0 < quantity < high:
+            choices.append(BreakChoice(quantity, price, buying_cost(quantity, demand, ordering, holding_share, price)))
+    if not choices:
+        raise ValueError("best_break: where ordering costs nothing, the first break must be more than 0.")
+    return min(choices, key=lambda choice: choice.cost)
+
+
+def _refuse_out_of_order(breaks: Breaks, prices: BreakPrices) -> None:
+    for place in range(1, len(breaks)):
+        if breaks[place] <= breaks[place - 1]:
+            raise ValueError(f"best_break: breaks at place {place + 1} must be above the one before.")
+        if prices[place] > prices[place - 1]:
+            raise ValueError(f"best_break: prices at place {place + 1} must not be above the one before.")
+
+
+@formula(
+    native="(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)",
+    source=REORDER,
+)
+def buffer_stock(
+    demand: DemandRate,
+    lead_time: LeadTime,
+    risk: RunOut,
+    spread: DemandSpread = 0.0,
+    lead_spread: LeadSpread = 0.0,
+) -> Quantity:
+    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+
+    Demand and the time an order takes are in one unit of time: both in days, or
+    both in weeks. They are taken to vary as a normal distribution does.
+
+    >>> round(buffer_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    13.96
+    """
+    return (0 - normal_quantile(risk)) * math.sqrt(lead_time * spread**2 + demand**2 * lead_spread**2)
+
+
+@formula(
+    native="demand*lead_time+(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)",
+    source=REORDER,
+)
+def reorder_point(
+    demand: DemandRate,
+    lead_time: LeadTime,
+    risk: RunOut,
+    spread: DemandSpread = 0.0,
+    lead_spread: LeadSpread = 0.0,
+) -> Quantity:
+    """Order again when this much is left: what is used until the order comes, and the buffer.
+
+    Count what is already on order as if it were there. Demand and the time an
+    order takes are in one unit of time.
+
+    >>> round(reorder_point(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    93.96
+    """
+    return demand * lead_time + buffer_stock(demand, lead_time, risk, spread, lead_spread)
+
+
+@formula(native="MAX(0,ROUNDUP(ROUND((needed-on_hand)/pack,6),0))", source=PRACTICE)
+def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Count:
+    """Whole packs to buy for what is needed and not on hand.
+
+    >>> packs_to_buy(needed=7300, pack=2500, on_hand=1000)
+    3
+    """
+    return max(0, math.ceil(round_half_away((needed - on_hand) / pack, 6)))
+
+
+@formula(source=EVEN_SHARES)
+def fair_split(available: Available, wants: Wants, step: WholeStep = 1.0, sharing: Sharing = "in proportion") -> Given:
+    """Share out what there is too little of: oil for several products, candles for several shops.
+
+    In proportion to what each one wants, or evenly: the same for all, but no
+    one more than it wants. All is handed out in whole steps, the parts add up to
+    what is there, and a step left over goes to the larger fraction, or to the
+    earlier line. Where there is enough, each gets what it wants.
+
+    >>> fair_split(available=10, wants=[8, 6, 2])
+    [5.0, 4.0, 1.0]
+    """
+    there, wanted = _steps(available, step), [_steps(want, step) for want in wants]
+    there = min(there, sum(wanted))
+    steps = _even(there, wanted) if sharing == "evenly" else _in_proportion(there, wanted)
+    return [round_half_away(count * step, 9) for count in steps]
+
+
+def _steps(amount: float, step: float) -> int:
+    return math.floor(round_half_away(amount / step, 6))
+
+
+def _in_proportion(there: int, wanted: List[int]) -> List[int]:
+    total = sum(wanted) or 1
+    parts = [there * want // total for want in wanted]
+    # Whole numbers throughout: a tie is a tie, and the earlier line has it.
+    by_fraction = sorted(range(len(wanted)), key=lambda line: (-(there * wanted[line] % total), line))
+    for line in by_fraction[: there - sum(parts)]:
+        parts[line] += 1
+    return parts
+
+
+def _even(there: int, wanted: List[int]) -> List[int]:
+    share, rest = 0, there
+    # Those who want least are served first: what they leave is shared by the others.
+    for served, want in enumerate(sorted(wanted)):
+        share = rest // (len(wanted) - served)
+        if want > share:
+            break
+        rest -= want
+    parts = [min(want, share) for want in wanted]
+    waiting = [line for line, want in enumerate(wanted) if want > share]
+    for line in waiting[: there - sum(parts)]:
+        parts[line] += 1
+    return parts

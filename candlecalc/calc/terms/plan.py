@@ -1,0 +1,186 @@
+"""Words of planning: what to buy, what to make for a season, and when."""
+
+from datetime import date
+from typing import Annotated, List, Optional, Sequence
+
+from candlecalc.calc.terms import PERCENT
+from candlecalc.formula import LARGEST, Term
+
+# Buying
+Demand = Annotated[float, Term("", "how much is used or sold over the time planned for: a year, a season")]
+Ordering = Annotated[
+    float, Term("money", "what an order costs whatever its size: delivery, handling, the time it takes")
+]
+Holding = Annotated[
+    float,
+    Term("money per unit", "cost to keep one unit for the whole of that time: money tied up, room, losses", above=True),
+]
+HoldingShare = Annotated[
+    float,
+    Term(
+        "of the price",
+        "cost to keep a unit for the whole of that time, as a share of its price",
+        high=1.0,
+        above=True,
+        hint=PERCENT,
+    ),
+]
+OrderQuantity = Annotated[float, Term("", "how much to order at a time, in the unit that demand is in")]
+OrderedQuantity = Annotated[float, Term("", "how much is ordered at a time, in the unit that demand is in", above=True)]
+UnitPrice = Annotated[float, Term("money per unit", "price of one unit at that quantity")]
+Breaks = Annotated[
+    Sequence[float],
+    Term("", "smallest quantity that each price holds from, rising; 0 or 1 for the first", many=True),
+]
+BreakPrices = Annotated[
+    Sequence[float],
+    Term(
+        "money per unit",
+        "price of one unit from each of these quantities up, on all that is bought",
+        above=True,
+        many=True,
+    ),
+]
+Needed = Annotated[float, Term("", "how much is needed")]
+OnHand = Annotated[float, Term("", "how much is on hand")]
+Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True)]
+
+# Ordering again
+DemandRate = Annotated[float, Term("", "how much is used or sold in a day or a week on average")]
+LeadTime = Annotated[float, Term("", "days or weeks from ordering to having it, in the unit of demand", high=1e4)]
+RunOut = Annotated[
+    float,
+    Term(
+        "of the orders",
+        "share of orders during which running out is accepted",
+        high=0.5,
+        above=True,
+        hint=PERCENT,
+    ),
+]
+DemandSpread = Annotated[
+    float, Term("", "standard deviation of what is used or sold in a day or a week; 0 if it is steady")
+]
+LeadSpread = Annotated[
+    float, Term("", "standard deviation of the days or weeks that an order takes; 0 if they are always the same")
+]
+
+# One season
+SeasonPrice = Annotated[float, Term("money", "what one brings while the season lasts, after fees")]
+SeasonCost = Annotated[float, Term("money", "what one costs to make")]
+Leftover = Annotated[
+    float,
+    Term("money", "what one still brings after the season; minus if it costs money to be rid of", low=-LARGEST),
+]
+SeasonDemand = Annotated[float, Term("", "how many people will want in the season, on average")]
+SmallDemand = Annotated[
+    float, Term("", "how many people will want in the season, on average; from 700 up use the normal one", high=700.0)
+]
+SeasonSpread = Annotated[
+    float, Term("", "standard deviation of how many people want, from season to season", above=True)
+]
+Records = Annotated[
+    Sequence[float],
+    Term("", "how many people wanted in each season like it; one that sold out says less than was wanted", many=True),
+]
+Stock = Annotated[float, Term("", "how many to have when the season starts")]
+WholeStock = Annotated[float, Term("", "how many to have when the season starts", high=1e5, whole=True)]
+
+# Days
+SaleDay = Annotated[date, Term("date", "the day it is to be sold or sent")]
+Cure = Annotated[float, Term("days", "days that candles rest between pouring and finishing", high=365.0, whole=True)]
+Evenings = Annotated[
+    float, Term("", "working days or evenings that the pouring takes", low=1.0, high=365.0, whole=True)
+]
+Finishing = Annotated[
+    float, Term("days", "working days to label, pack and carry before that day", high=365.0, whole=True)
+]
+PourDay = Annotated[date, Term("date", "the last day on which pouring can start")]
+Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", "every day"', text=True)]
+DaysOff = Annotated[
+    Optional[Sequence[date]], Term("date", "days on which you do not work all the same", many=True, blank=True)
+]
+PotsAnEvening = Annotated[float, Term("", "how many pots can be poured in an evening", low=1.0, high=1e4, whole=True)]
+
+# Season by periods
+SeasonSales = Annotated[Sequence[float], Term("", "how much is wanted in each week or month, in order", many=True)]
+Made = Annotated[Sequence[float], Term("", "how much is made in each week or month, in order", many=True)]
+Keep = Annotated[Sequence[float], Term("", "how much is to be left at the end of each, in order", many=True)]
+ByPeriod = Annotated[List[float], Term("", "how much in each week or month, in order", many=True)]
+Opening = Annotated[float, Term("", "how much is there at the start")]
+Closing = Annotated[float, Term("", "how much is to be left at the end")]
+PeriodRate = Annotated[float, Term("", "how much to make in each week or month")]
+MakingEach = Annotated[float, Term("money per unit", "what making one costs")]
+KeepingEach = Annotated[float, Term("money per unit", "what keeping one from a week or month to the next costs")]
+Raising = Annotated[
+    float,
+    Term("money per unit", "what it costs to make one more than in the week or month before, such as finding help"),
+]
+Lowering = Annotated[float, Term("money per unit", "what it costs to make one fewer than in the week or month before")]
+Usual = Annotated[
+    Optional[float],
+    Term("", "how much was made in the one before the first; blank if starting costs nothing", blank=True),
+]
+SetUp = Annotated[float, Term("money", "what a batch costs whatever its size: setting up, cleaning, an evening taken")]
+PlanName = Annotated[
+    str,
+    Term("", "the same amount all the time, or as much as is wanted each time", choices=("level", "follow demand")),
+]
+
+# Sharing what is scarce
+Available = Annotated[float, Term("", "how much there is to share out")]
+Wants = Annotated[Sequence[float], Term("", "how much each one wants, in the same unit", many=True)]
+WholeStep = Annotated[
+    float, Term("", "the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g", above=True)
+]
+Given = Annotated[List[float], Term("", "how much each one gets, in the order of the list", many=True)]
+
+# Net requirements: three small tables and one more of what is coming, a list a column
+Items = Annotated[
+    Sequence[str],
+    Term("", "every product and material, once each: table of items, first column", text=True, many=True, blank=True),
+]
+ItemsOnHand = Annotated[Sequence[Optional[float]], Term("", "how much of each item is on hand", many=True, blank=True)]
+ItemPacks = Annotated[
+    Sequence[Optional[float]],
+    Term("", "what each item is bought or made in; blank for any amount", above=True, many=True, blank=True),
+]
+ItemLeads = Annotated[
+    Sequence[Optional[float]],
+    Term(
+        "", "weeks from ordering or starting to having each item; blank for none", high=520.0, whole=True, many=True,
+        blank=True,
+    ),
+]  # fmt: skip
+Products = Annotated[
+    Sequence[str],
+    Term("", "what is made: table of recipe lines, first column", text=True, many=True, blank=True),
+]
+RecipeParts = Annotated[
+    Sequence[str], Term("", "a material, or a product made before, that goes into it", text=True, many=True, blank=True)
+]
+RecipeAmounts = Annotated[
+    Sequence[float], Term("", "how much of the part goes into one of the product", above=True, many=True, blank=True)
+]
+Wanted = Annotated[
+    Sequence[str],
+    Term("", "what is wanted: table of what is to be ready, first column", text=True, many=True, blank=True),
+]
+WantedWeeks = Annotated[
+    Sequence[float],
+    Term("", "the week by which it is wanted, counted from 1", low=1.0, high=520.0, whole=True, many=True, blank=True),
+]
+WantedAmounts = Annotated[Sequence[float], Term("", "how much of it is wanted then", many=True, blank=True)]
+Coming = Annotated[
+    Optional[Sequence[str]],
+    Term("", "what is on its way: table of deliveries, first column", text=True, many=True, blank=True),
+]
+ComingWeeks = Annotated[
+    Optional[Sequence[float]],
+    Term("", "the week in which it comes, counted from 1", low=1.0, high=520.0, whole=True, many=True, blank=True),
+]
+ComingAmounts = Annotated[Optional[Sequence[float]], Term("", "how much of it comes then", many=True, blank=True)]
+ItemName = Annotated[str, Term("", "product or material", text=True)]
+StartWeek = Annotated[float, Term("", "the week in which to order or start it", low=-LARGEST, whole=True)]
+ReadyWeek = Annotated[float, Term("", "the week by which it must be there", low=-LARGEST, whole=True)]
+Note = Annotated[Optional[str], Term("", "what to know about it", text=True, blank=True)]
