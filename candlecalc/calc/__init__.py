@@ -19,6 +19,8 @@ from candlecalc.calc.pool import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
 from candlecalc.calc.requirements import *  # noqa: F403
 from candlecalc.calc.schedule import *  # noqa: F403
+from candlecalc.calc.stock import *  # noqa: F403
+from candlecalc.calc.stocktake import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403
 from candlecalc.calc.wax import *  # noqa: F403
 from candlecalc.calc.wick import *  # noqa: F403
