@@ -57,6 +57,8 @@ WORDS = {
         "LibreOffice calculates no LAMBDA and shows Err:509 in every answer. Use the add-in there: candlecalc addin "
         "calc candles.oxt.",
         "For any other spreadsheet, candlecalc formula NAME writes the same as a plain formula to paste.",
+        "Where the same functions are in use through xlwings, take one way or the other: two functions of one name get "
+        "in each other's way.",
         "Excel itself was not run in making this file: the names are written as Excel writes them, and another "
         "program that knows LAMBDA has calculated each.",
     ),
@@ -171,7 +173,7 @@ def _write_functions(draft: Draft, functions: Sequence[Formula]) -> dict[str, An
 
 def _write_heads(draft: Draft, sheet: Worksheet, heads: Mapping[str, float], entries: Sequence[int] = ()) -> None:
     for column, (head, width) in enumerate(heads.items(), start=1):
-        draft.put(sheet.cell(FIRST_ROW - 1, column), head, "head", wrap=True)
+        draft.put(sheet.cell(FIRST_ROW - 1, column), head, "head", "row" if head == "Answer" else "text", wrap=True)
         sheet.column_dimensions[get_column_letter(column)].width = width
         if column in entries:
             draft.put(sheet.cell(FIRST_ROW - 2, column), "entry", "mark")
@@ -207,7 +209,7 @@ def _write_example(draft: Draft, sheet: Worksheet, row: int, example: Example, i
     for column, text in enumerate(before, start=1):
         draft.put(sheet.cell(row, column), text, "strong_result" if column == 1 else "result", wrap=True)
     answer = draft.put(sheet.cell(row, len(HEADS)), CellFormula(example.call), "strong_result", "row")
-    answer.number_format = _shown(formula.result, example.answer, unit=True)
+    answer.number_format = _shown(formula.result, example.answer, unit=True) + "_)" * formula.result.counts
     for at, (argument, value) in enumerate(example.cells, start=len(HEADS) + 1):
         cell = draft.put(sheet.cell(row, at), _in_cell(value), "entry", "words")
         cell.number_format = f'"{argument.name} "{_shown(argument.term, value)}'

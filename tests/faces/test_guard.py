@@ -115,6 +115,7 @@ def test_every_kind_of_slip_is_tried_on_every_function(declared, cases):
     tried = {case.slip for case in cases if case.declared is declared}
     for name, argument in declared.arguments.items():
         wanted = {"text in it", "blank in it", "TRUE in it"} if argument.term.many else {"text", "TRUE"}
+        wanted = set() if argument.term.text else wanted
         assert {f"{name}: {slip}" for slip in wanted} <= tried
     assert not declared.requires or "together" in tried
 
