@@ -7,14 +7,16 @@ expected(case)                what Python says: the answer, or None where it ref
 """
 
 import random
+from functools import cache
 from itertools import islice
 from typing import NamedTuple
 
 from samples import drawn, in_a_cell, samples
 
+from candlecalc.calc import REGISTRY
 from candlecalc.formula import LARGEST
 
-CASES_EACH, REFUSED_EACH = 8, 12
+CASES_EACH, REFUSED_EACH, TRIES = 8, 6, 150
 
 
 class Case(NamedTuple):
@@ -37,12 +39,18 @@ def _left_out(declared, name, value):
     return value is None and declared.arguments[name].optional
 
 
+@cache
+def _samples(name):
+    return samples(REGISTRY[name], CASES_EACH)
+
+
 def in_range(declared):
     """Every argument in a cell; then those that may be, left out; then those in blank cells."""
-    for values in samples(declared, CASES_EACH):
+    taken = _samples(declared.name)
+    for values in taken:
         yield Case(declared, "", values)
     optional = {name for name, argument in declared.arguments.items() if argument.optional}
-    for values in samples(declared, 4) if optional else []:
+    for values in taken[:4] if optional else []:
         left = {name: value for name, value in values.items() if name not in optional}
         for case in (Case(declared, "", left), Case(declared, "", {**left, **dict.fromkeys(optional)})):
             if expected(case) is not None:
@@ -55,7 +63,9 @@ def slips(declared):
 
 
 def _spoiled(declared):
-    for values, (name, argument) in zip(_over_and_over(samples(declared, 4)), _arguments(declared), strict=False):
+    for values, (name, argument) in zip(
+        _over_and_over(_samples(declared.name)[:4]), _arguments(declared), strict=False
+    ):
         for slip, wrong in _wrong(argument, values[name]):
             yield Case(declared, f"{name}: {slip}", {**values, name: wrong})
 
@@ -108,14 +118,14 @@ def _wrong_lists(term, values):
 def refused_together(declared):
     """Arguments each in range that Python refuses together, or for what they would come to."""
     chance = random.Random(f"{declared.name} refused")  # noqa: S311
-    tries = [*_at_zero(declared), *(drawn(declared, chance) for _ in range(400))]
+    tries = [*_at_zero(declared), *(drawn(declared, chance) for _ in range(TRIES))]
     cases = (Case(declared, "together", values) for values in tries)
     return islice((case for case in cases if expected(case) is None), REFUSED_EACH)
 
 
 def _at_zero(declared):
     """Each argument in turn at 0, where its own range takes that; then all of them, lists too."""
-    taken = samples(declared, 1)[-1]
+    taken = _samples(declared.name)[-1]
     may = {name: argument.term for name, argument in declared.arguments.items() if argument.term.counts}
     nothing = {name: [0] * len(taken[name]) if term.many else 0 for name, term in may.items() if term.takes(0)}
     yield from ({**taken, name: 0} for name in nothing if not may[name].many)
