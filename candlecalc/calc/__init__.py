@@ -3,6 +3,7 @@
 from candlecalc.calc.batch import *  # noqa: F403
 from candlecalc.calc.books import *  # noqa: F403
 from candlecalc.calc.burn import *  # noqa: F403
+from candlecalc.calc.burn_time import *  # noqa: F403
 from candlecalc.calc.conversion import *  # noqa: F403
 from candlecalc.calc.cooling import *  # noqa: F403
 from candlecalc.calc.cost import *  # noqa: F403

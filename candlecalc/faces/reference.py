@@ -17,7 +17,7 @@ WIDTH = 79  # a full line of 80 wraps in some terminals
 NAME_WIDTH = 12  # a longer name stands on a line of its own
 # The order in which a maker meets the subjects; any other comes after.
 SUBJECTS = (
-    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "pool", "wick", "batch", "cost", "price"]
+    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick", "batch", "cost", "price"]
     + ["plan", "one_season", "schedule", "requirements", "stock", "stocktake"]
     + ["label", "measure", "hazard", "hazard_label", "money", "books", "conversion"]
 )
