@@ -6,8 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import bad, entry_format
-from candlecalc.workbook.table_tab import short
-from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
+from candlecalc.workbook.writer import Draft, Formula, add_validation, allowed, turns_red
 
 
 @dataclass(frozen=True)
@@ -26,19 +25,18 @@ def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
     draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
     test = bad(field, {field.key: _fixed(line.entry)}, draft.plan)
-    mend = Formula(f'=REPT("{short(field.head)} takes {_takes(field)}",{test})')
+    takes = allowed(draft, field).replace('"', "'")
+    mend = Formula(f'=REPT("Takes {takes}",{test})')
     draft.put(sheet[line.mend], mend, "label" if over_a_list else "note", side)
     for cell in (line.entry, line.mend):
         turns_red(sheet, cell, f'{_fixed(line.mend)}<>""')
-    used = f'=IF({line.mend}="",IF({line.entry}="","",{line.entry}),NA())'
-    draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))
     add_validation(draft, sheet, field, line.entry)
+    if field.free:  # no formula asks for it
+        return
+    used = f'=CHOOSE(1+({line.entry}="")+2*({line.mend}<>""),{line.entry},"",NA(),NA())'
+    draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))
 
 
 def _fixed(cell: str) -> str:
     letters = cell.rstrip("0123456789")
     return f"${letters}${cell[len(letters) :]}"
-
-
-def _takes(field: Field) -> str:
-    return field.allowed().replace('"', "'")

@@ -6,6 +6,8 @@ that is. A field that feeds no number has an empty line.
 
 from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
 
+from candlecalc.season.tables import SETTING_FIELDS
+
 STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
 CARD = " ".join(
     [*STEPS, "row load recipe enough melt pots last flash"]
@@ -400,7 +402,8 @@ def expected(shop, entry):
     line = TABLE[entry.table].get(entry.key)
     assert line is not None, f"{entry.table}, {entry.key}: say here who moves when it is changed"
     told = [cell for sentence in line for cell in sentence(shop, entry)]
-    # What is typed once has the value in use beside it.
-    told += cells(entry.table, 0, entry.key) if entry.table in ("settings", "what_if") else []
+    # What is typed once has the value in use beside it, unless it is words that no formula asks for.
+    if entry.table in ("settings", "what_if") and not SETTING_FIELDS[entry.key].free:
+        told += cells(entry.table, 0, entry.key)
     must = {cell[:3] for cell in told if cell[3]}
     return must, {cell[:3] for cell in told} - must
