@@ -33,6 +33,7 @@ class Field:
     # Needed only where another field of the row has one of these values.
     needed_when: tuple[str, tuple[str, ...]] = ("", ())
     width: int = 0
+    longest: int = 60  # characters of a text
 
     @property
     def numeric(self) -> bool:
@@ -55,7 +56,7 @@ class Field:
             return "a date such as 2026-03-07"
         if self.name:
             return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}"
-        return "text"
+        return f"text of at most {self.longest} characters"
 
     def needed(self, row: dict[str, Value]) -> bool:
         """Whether a row must have this field."""

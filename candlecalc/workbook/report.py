@@ -16,9 +16,6 @@ from candlecalc.workbook.read import opened
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, costing, settings
 
-# Tabs whose rows are those of a table that people type.
-TYPED_ON = {"workings": "recipes"}
-
 
 @dataclass(frozen=True)
 class Finding:
@@ -59,7 +56,7 @@ def findings(calculated: Calculated) -> list[Finding]:
     season = calculated.season
     found = [_typed(season, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
     for key, tab in book.TABLE_TABS.items():
-        typed = TYPED_ON.get(key, key)
+        typed = tab.typed_on
         for row, _ in season.rows(typed) if tab.checks else ():
             said = calculated.value(key, "warnings", row)
             for check in tab.checks:

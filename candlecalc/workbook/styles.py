@@ -61,7 +61,7 @@ def number_formats(money_digits: int, weight_digits: int, length_digits: int) ->
     money = _decimals(money_digits)
     return {
         **NUMBERS,
-        "count": "General",
+        "count": "General_)",
         "money": money,
         "money_strong": money,
         "weight": _decimals(weight_digits),
@@ -122,8 +122,10 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
     style.alignment = Alignment(
         horizontal="left" if left else "right",
         vertical="center",
-        indent=1 if left and look not in ("title", "purpose") else 0,
+        indent=1 if look == "head" or (left and look not in ("title", "purpose")) else 0,
         wrap_text=wrap,
+        # A name of the full length, or the largest batch, is shown smaller rather than cut.
+        shrink_to_fit=look in ("big_entry", "weigh", "weigh_small"),
     )
     book.add_named_style(style)
     return name

@@ -51,6 +51,18 @@ class TableTab(Tab):
     rows: int
     columns: Mapping[str, Field | Column]
     checks: tuple[Check, ...] = ()
+    results_printed: bool = True
+
+    @property
+    def printed(self) -> int:
+        """How many columns are worth paper."""
+        return len(self.columns) if self.results_printed else len(self.fields)
+
+    @property
+    def typed_on(self) -> str:
+        """The table that people type whose rows the tab's rows go with."""
+        ready = self.columns["ready"]
+        return ready.table if isinstance(ready, ReadyThere) else self.key
 
     @property
     def fields(self) -> list[Field]:
@@ -117,6 +129,7 @@ def entry_tab(
     *,
     checks: tuple[Check, ...] = (),
     required: tuple[str, ...] = (),
+    results_printed: bool = False,
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
     required = required or tuple(field.key for field in table.fields if field.required)
@@ -126,7 +139,7 @@ def entry_tab(
     columns |= results or {}
     if checks:
         columns["warnings"] = Warnings(head="Look at", checks=checks)
-    return TableTab(table.title, "input", table.purpose, table.key, table.room, columns, checks)
+    return TableTab(table.title, "input", table.purpose, table.key, table.room, columns, checks, results_printed)
 
 
 READY = constant(1)

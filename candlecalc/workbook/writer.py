@@ -1,7 +1,6 @@
 """Writing a tab: cells by named style, entries with their checks, what every tab has alike."""
 
 import datetime
-import math
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -12,19 +11,21 @@ from openpyxl.utils import get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.hyperlink import Hyperlink
-from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.formula import LARGEST
 from candlecalc.season.fields import NAME_LENGTH, Field, Value
 from candlecalc.season.season import Season
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook import styles
 from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, entry_format, in_row, own
+from candlecalc.workbook.printed import paper, print_list, widths
 from candlecalc.workbook.table_tab import Mend, Tab, TableTab, Warnings, short
 
 HEAD_ROW = FIRST_ROW - 1
-WIDEST_PAGE = 180  # characters of a landscape page at 8 points
+HEAD_LINES = 4
+WIDTH_OF_PURPOSE = 110
 
 
 @dataclass
@@ -91,18 +92,6 @@ def _split(cell: str) -> tuple[str, str]:
     return letters, cell[len(letters) :]
 
 
-def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int = 0) -> None:
-    """How the tab prints: one page wide, the head repeated, a page number at the foot."""
-    sheet.page_setup.paperSize = {"Letter": 1, "A4": 9}[size]
-    sheet.page_setup.orientation = "portrait" if portrait else "landscape"
-    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = wide, tall
-    sheet.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
-    margins = sheet.page_margins
-    margins.left = margins.right = 0.4
-    margins.top, margins.bottom, margins.footer = 0.5, 0.8, 0.4
-    sheet.oddFooter.center.text = "&A, page &P of &N"
-
-
 def lock(sheet: Worksheet) -> None:
     """Keep formulas from being typed over; no password, and columns may be widened."""
     sheet.protection.sheet = True
@@ -120,7 +109,6 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     place = draft.plan.places[tab.key]
     sheet = draft.tab(tab)
     heads = _write_heads(draft, sheet, tab)
-    paper(sheet, str(draft.season.settings["paper"]), False, _pages_wide(sheet, tab))
     _write_rows(draft, sheet, tab, place)
     for each in tab.fields:
         _check_entries(draft, sheet, each, place, tab)
@@ -130,29 +118,22 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
             turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'{letter}{FIRST_ROW}<>""')
     mark_up(sheet, tab.title.replace(" ", "_") + "_list", heads, place.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    sheet.print_title_rows, sheet.print_title_cols = f"1:{HEAD_ROW}", "A:A"
-    sheet.print_area = f"A1:{get_column_letter(len(tab.columns))}{_last_printed(draft, tab, place)}"
+    names = len(TABLES[tab.key].alone) if tab.key in TABLES else 1
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, place), names)
     return sheet
 
 
-def _pages_wide(sheet: Worksheet, tab: TableTab) -> int:
-    """Pages side by side, so that nothing prints under 8 points; the first column stands on each."""
-    widths = [sheet.column_dimensions[get_column_letter(number)].width for number in range(1, len(tab.columns) + 1)]
-    pages: int = math.ceil(sum(widths[1:]) / (WIDEST_PAGE - widths[0]))
-    return pages
+def _printed(sheet: Worksheet, tab: TableTab) -> int:
+    """How many columns are printed: those worth paper, and as many more as the line under the title needs."""
+    count = tab.printed
+    while count < len(tab.columns) and sum(widths(sheet, count)) < WIDTH_OF_PURPOSE:
+        count += 1
+    return count
 
 
 def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
     """Blank rows at the end are not worth paper: a few are printed to write in."""
-    source = {
-        "workings": "recipes",
-        "amounts": "recipes",
-        "parts": "recipes",
-        "costing": "recipes",
-        "selling": "prices",
-    }
-    frame = draft.season.tables[source.get(tab.key, tab.key)]
-    used = int(max(frame.index, default=-1)) + 1
+    used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
     return min(place.last_row, FIRST_ROW + used + 4)
 
 
@@ -167,7 +148,7 @@ def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
         room = 17 if number == 2 and tab.kind == "input" else 0  # for the master check
         sheet.column_dimensions[get_column_letter(number)].width = max(room, _width(key, column, shown))
         heads.append(head)
-    sheet.row_dimensions[HEAD_ROW].height = 62
+    sheet.row_dimensions[HEAD_ROW].height = 15.5 * HEAD_LINES
     return heads
 
 
@@ -176,14 +157,29 @@ def _format_of(column: Field | Column) -> str:
 
 
 def _width(key: str, column: Field | Column, shown: str) -> float:
-    if column.width:
-        return column.width
     if isinstance(column, Field) and (column.name or column.of):
         return NAME_LENGTH + 3
     head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
-    # Wide enough for the longest word, and for the head in at most three lines.
-    longest = max(len(head) / 2.4, *(len(word) for word in head.split()))
-    return max(styles.WIDTHS.get(shown, 10), longest * 1.2 + 2.5)
+    return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
+
+
+def _head_width(head: str) -> float:
+    """The narrowest column that shows a head whole, in at most so many lines."""
+    words = head.split()
+    longest = max(len(word) for word in words)
+    while _lines(words, longest) > HEAD_LINES:
+        longest += 1
+    return longest * 1.1 + 3
+
+
+def _lines(words: list[str], width: int) -> int:
+    """Lines that words take where so many characters stand in one."""
+    lines, used = 1, 0
+    for word in words:
+        if used and used + 1 + len(word) > width:
+            lines, used = lines + 1, 0
+        used += len(word) + (used > 0)
+    return lines
 
 
 def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> None:
@@ -235,19 +231,23 @@ def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> 
     rule.promptTitle = draft.plan.head(short(field.head))[:32]
     rule.prompt = draft.plan.head(field.help)[:255]
     rule.errorTitle = "Not taken"
-    rule.error = f"{draft.plan.head(short(field.head))} takes {_allowed(draft, field)}."[:255]
+    rule.error = f"{draft.plan.head(short(field.head))} takes {allowed(draft, field)}."[:255]
     rule.add(cells)
     sheet.add_data_validation(rule)
 
 
-def _allowed(draft: Draft, field: Field) -> str:
+def allowed(draft: Draft, field: Field) -> str:
+    """What a cell takes, in words and in the workbook's own units."""
     if not field.term:
         return field.allowed()
     low, high = draft.plan.measures.limits(field.term)
     if low <= -LARGEST:
         return "a number"
-    end = "" if high >= LARGEST else f" to {high:g}"
-    return f"a number, more than {low:g}{end}" if field.term.above else f"a number, {low:g}{end or ' or more'}"
+    percent = field.term.unit.startswith("of ")
+    kind = "a percentage" if percent else "a whole number" if field.term.whole else "a number"
+    first, last = (f"{limit * 100:g} %" if percent else f"{limit:g}" for limit in (low, high))
+    end = "" if high >= LARGEST else f" to {last}"
+    return f"{kind}, more than {first}{end}" if field.term.above else f"{kind}, {first}{end or ' or more'}"
 
 
 def _rule(draft: Draft, field: Field) -> dict[str, Any]:
@@ -265,7 +265,7 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
         return {"type": "list", "formula1": draft.plan.places["lists"].range(list_key(field))}
     if field.date:
         return {"type": "date", "operator": "between", "formula1": "36526", "formula2": "73050"}
-    longest = NAME_LENGTH if field.name else 60
+    longest = NAME_LENGTH if field.name else field.longest
     return {"type": "textLength", "operator": "lessThanOrEqual", "formula1": str(longest)}
 
 

@@ -7,9 +7,10 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.formula import Term, find
 from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import call
+from candlecalc.workbook.printed import paper
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
-from candlecalc.workbook.writer import Draft, Formula, add_validation, paper, turns_red
+from candlecalc.workbook.writer import Draft, Formula, add_validation, turns_red
 
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 COUNT = Field(
@@ -18,7 +19,8 @@ COUNT = Field(
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 
-WIDTHS = {"A": 44, "B": 12, "C": 12, "D": 12, "E": 11, "F": 13, "G": 11, "H": 10, "I": 15, "J": 15}
+# In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
+WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17}
 # Rows of the card.
 TITLE, PICK, ENOUGH, POTS, WEIGH = 1, 3, 4, 5, 8
 COUNTING = WEIGH + len(WEIGHED) + 3
@@ -64,10 +66,9 @@ def _of(draft: Draft, table: str, key: str) -> str:
 
 def _section(draft: Draft, sheet: Worksheet, row: int, heads: Sequence[str]) -> None:
     for number, head in enumerate([*heads, *[""] * (10 - len(heads))], start=1):
-        draft.put(
-            sheet.cell(row, number), draft.plan.head(head) or None, "section", "text" if number in (1, 9, 10) else "row"
-        )
-    sheet.row_dimensions[row].height = 20
+        side = "text" if number in (1, 9, 10) else "row"
+        draft.put(sheet.cell(row, number), draft.plan.head(head) or None, "section", side, wrap=row == WEIGH)
+    sheet.row_dimensions[row].height = 34 if row == WEIGH else 20
 
 
 def _pick(draft: Draft, sheet: Worksheet) -> None:
@@ -77,15 +78,16 @@ def _pick(draft: Draft, sheet: Worksheet) -> None:
     draft.put(sheet.cell(PICK, 2), "make", "label", "row")
     draft.put(sheet.cell(PICK, 3), count, "big_entry", "count")
     draft.put(sheet.cell(PICK, 4), "pieces", "label")
-    draft.put(sheet.cell(PICK, 5), "pour on", "label", "row")
-    draft.put(sheet.cell(PICK, 6), draft.season.settings["first_day"] if made else None, "entry", "date")
-    draft.put(sheet.cell(PICK, 8), "batch no.", "label", "row")
+    draft.put(sheet.cell(PICK, 8), "pour on", "label", "row")
+    draft.put(sheet.cell(PICK, 9), draft.season.settings["first_day"] if made else None, "entry", "date")
+    draft.put(sheet.cell(ENOUGH, 8), "batch no.", "label", "row")
     for number in (9, 10):
-        draft.put(sheet.cell(PICK, number), None, "write")
+        draft.put(sheet.cell(ENOUGH, number), None, "write")
     sheet.row_dimensions[PICK].height = 28
-    for field, cell in ((PRODUCT, "A"), (COUNT, "C"), (DATE, "F")):
+    sheet.row_dimensions[ENOUGH].height = 24
+    for field, cell in ((PRODUCT, "A"), (COUNT, "C"), (DATE, "I")):
         add_validation(draft, sheet, field, f"{cell}{PICK}")
-    for name, letter in (("batch_product", "A"), ("batch_count", "C"), ("batch_date", "F")):
+    for name, letter in (("batch_product", "A"), ("batch_count", "C"), ("batch_date", "I")):
         draft.name(name, "Batch", f"{letter}{PICK}")
     count_ok = 'COUNTIFS(batch_count,">=1",batch_count,"<=100000",batch_count,IFERROR(INT(batch_count),-1))'
     # The checked entries: blank while nothing is picked, an error where what is typed cannot be used.
@@ -98,7 +100,7 @@ def _pick(draft: Draft, sheet: Worksheet) -> None:
         "note",
     )
     turns_red(sheet, f"A{ENOUGH}", f'$A${ENOUGH}<>""')
-    draft.put(sheet.cell(ENOUGH, 5), "recipe line", "note", "row")
+    draft.put(sheet.cell(ENOUGH, 4), "recipe line", "note", "row")
     draft.put(
         sheet.cell(ENOUGH, 6),
         Formula(f'=IF(OR(ISBLANK(batch_product),ISBLANK(batch_count)),"",{found})'),
@@ -238,7 +240,7 @@ def _weigh(draft: Draft, sheet: Worksheet) -> None:
         _weight(draft, sheet, row, 8, short, "weigh_small")
         for column in (9, 10):
             draft.put(sheet.cell(row, column), None, "write")
-        sheet.row_dimensions[row].height = 25
+        sheet.row_dimensions[row].height = 28
 
 
 def _weight(draft: Draft, sheet: Worksheet, row: int, column: int, text: str, look: str, shown: str = "weight") -> None:
@@ -282,7 +284,7 @@ def _count(draft: Draft, sheet: Worksheet) -> None:
         pieces = call(find("pieces_for"), {"each": f"INDEX({sets.range('count')},{found})", "count": "batch_makes"})
         _weight(draft, sheet, row, 2, pieces, "weigh", "pieces")
     for row in range(COUNTING + 1, COUNTING + len(COUNTED) + SET_LINES + 1):
-        sheet.row_dimensions[row].height = 22
+        sheet.row_dimensions[row].height = 24
         for column in (9, 10):
             draft.put(sheet.cell(row, column), None, "write")
 
@@ -314,7 +316,7 @@ def _do(draft: Draft, sheet: Worksheet) -> None:
         draft.put(sheet.cell(row, 3), after or None, "label")
         for column in (8, 9, 10):
             draft.put(sheet.cell(row, column), None, "write")
-        sheet.row_dimensions[row].height = 22
+        sheet.row_dimensions[row].height = 24
 
 
 def _costs(draft: Draft, sheet: Worksheet) -> None:

@@ -7,6 +7,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import SETTINGS, TABLES
 from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab, TableTab
 from candlecalc.workbook.tabs import batch, settings
 from candlecalc.workbook.tabs import costing as costing_tab
@@ -15,7 +16,7 @@ from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
-WIDTHS = (52, 14, 14, 14, 12, 11, 12, 70)
+WIDTHS = (48, 12, 11, 11, 11, 11, 10, 66)
 
 
 @dataclass(frozen=True)
@@ -164,8 +165,8 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"agrees"')
     mark_up(sheet, "Checks_list", list(HEADS), last)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:H{last}"
-    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    print_list(sheet, len(HEADS), last)
 
 
 def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
@@ -183,5 +184,5 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
         (line.mend, "note", "text"),
     ]
     for column, (value, look, shown) in enumerate(cells, start=1):
-        draft.put(sheet.cell(row, column), value, look, shown)
-    sheet.row_dimensions[row].height = 18
+        draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
+    sheet.row_dimensions[row].height = 18 if len(line.name) < 50 and len(line.mend) < 72 else 31

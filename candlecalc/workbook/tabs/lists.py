@@ -6,6 +6,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import TABLES, UNITS
 from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, Formula, list_key, mark_up
 
@@ -59,9 +60,7 @@ def write_lists(draft: Draft) -> None:
         _write_list(draft, sheet, number, field)
     mark_up(sheet, "Lists_list", heads, place.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    sheet.print_area = f"A1:{place.letters[list(place.letters)[-1]]}{FIRST_ROW + 40}"
-    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
-    sheet.page_setup.fitToWidth = 3
+    print_list(sheet, len(place.letters), FIRST_ROW + 40)
 
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:

@@ -18,6 +18,7 @@ TAB = entry_tab(
         "target": look("Target margin, of price", same("selling", "margin"), "percent"),
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=("ready", not_above_zero("profit"))),
     },
+    results_printed=True,
     checks=(
         Check("ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),
         Check("ROUND(margin-target,4)>=0", "margin under the target", "raise the price, or lower the target on Places sold", "price"),

@@ -7,9 +7,11 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc import __version__
 from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.native import Leaf, replace, spell
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.season.fields import Field
+from candlecalc.workbook.columns import FIRST_ROW, entry_format
+from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, link, mark_up
+from candlecalc.workbook.writer import Draft, add_validation, link, mark_up
 
 FORMAT = 1
 START = Tab("Start", "control", "Costs, prices and batches of a candle maker's season.")
@@ -98,7 +100,7 @@ def write_functions(draft: Draft) -> None:
         cells = (
             formula.name,
             formula.subject,
-            formula.summary,
+            formula.summary.replace("`", ""),
             arguments,
             formula.gives,
             _pasted(formula),
@@ -109,9 +111,8 @@ def write_functions(draft: Draft) -> None:
         sheet.row_dimensions[row].height = 16 * max(2, len(formula.arguments), -(-len(_pasted(formula)) // 55))
     last = FIRST_ROW + len(REGISTRY) - 1
     mark_up(sheet, "Functions_list", list(HEADS), last)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:G{last}"
-    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", "A:A"
-    sheet.page_setup.fitToWidth = 2
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    print_list(sheet, len(HEADS), last)
 
 
 def _argument(argument: Argument) -> str:
@@ -130,23 +131,26 @@ def _pasted(formula: Formula) -> str:
     return "=" + spell(replace(formula.native, cells))
 
 
-CHANGES_HEADS = ("Date", "What was changed", "By")
+CHANGE_FIELDS = (
+    Field("date", "Date", "the day of the change", date=True),
+    Field("change", "What was changed", "a formula, a column, a unit: what was done, and why", longest=200),
+    Field("by", "By", "who changed it"),
+)
+CHANGE_LINES = 40
 
 
 def write_changes(draft: Draft) -> None:
     """A log for whoever changes the workbook: its first line says when it was made."""
     sheet = draft.tab(CHANGES, portrait=True)
-    for number, (head, width) in enumerate(zip(CHANGES_HEADS, (14, 80, 24), strict=True), start=1):
-        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
-        draft.put(
-            sheet.cell(2, number), "entry" if number > 1 else sheet["A2"].value, "mark" if number > 1 else "purpose"
-        )
-        sheet.column_dimensions["ABC"[number - 1]].width = width
+    last = FIRST_ROW + CHANGE_LINES - 1
     first = (draft.dated, f"made by candlecalc {__version__}", "candlecalc")
-    for row in range(FIRST_ROW, FIRST_ROW + 40):
-        for column in (1, 2, 3):
-            value = first[column - 1] if row == FIRST_ROW else None
-            draft.put(sheet.cell(row, column), value, "entry", "date" if column == 1 else "text")
-    mark_up(sheet, "Changes_list", list(CHANGES_HEADS), FIRST_ROW + 39)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:E{FIRST_ROW + 39}"
+    for letter, field, width, value in zip("ABC", CHANGE_FIELDS, (14, 80, 24), first, strict=True):
+        draft.put(sheet[f"{letter}2"], "entry", "mark")
+        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], field.head, "head")
+        sheet.column_dimensions[letter].width = width
+        for row in range(FIRST_ROW, last + 1):
+            draft.put(sheet[f"{letter}{row}"], value if row == FIRST_ROW else None, "entry", entry_format(field))
+        add_validation(draft, sheet, field, f"{letter}{FIRST_ROW}:{letter}{last}")
+    mark_up(sheet, "Changes_list", [field.head for field in CHANGE_FIELDS], last)
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:E{last}"
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"

@@ -44,6 +44,11 @@ CHECKS = (
 )  # fmt: skip
 
 
+def _no_oil(plan: Plan, place: Place) -> str:
+    """The test that no oil's flash point is known."""
+    return f"COUNT({span('flash_first', 'flash_third')(plan, place)})=0"
+
+
 def _whole(plan: Plan, place: Place) -> str:
     """1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's."""
     kind, sets = own("kind")(plan, place), plan.places["sets"]
@@ -67,7 +72,7 @@ TAB = TableTab(
         "oil_second_row": _material("Oil 2, row", "oil_second"),
         "oil_third_row": _material("Oil 3, row", "oil_third"),
         "dye_row": _material("Dye, row", "dye"),
-        "bought": look("Vessel bought as", as_text(at("vessels", "bought_as", "vessel_row")), when=POURED, width=20),
+        "bought": look("Vessel bought as", as_text(at("vessels", "bought_as", "vessel_row")), when=POURED, width=35),
         "bought_row": row_of("Vessel bought, row", "materials", own("bought")),
         "lid_row": _material("Lid, row", "lid"),
         "wick_row": _material("Wick, row", "wick"),
@@ -105,7 +110,7 @@ TAB = TableTab(
         "flash_first": look("Oil 1 flash point, {temperature}", at("materials", "flash", "oil_first_row"), "temperature", when=("ready", "oil_first_row")),
         "flash_second": look("Oil 2 flash point, {temperature}", at("materials", "flash", "oil_second_row"), "temperature", when=("ready", "oil_second_row")),
         "flash_third": look("Oil 3 flash point, {temperature}", at("materials", "flash", "oil_third_row"), "temperature", when=("ready", "oil_third_row")),
-        "flash": total("Lowest flash point, {temperature}", "flash_first", "flash_second", "flash_third", format="temperature", of="MIN"),
+        "flash": total("Lowest flash point, {temperature}", "flash_first", "flash_second", "flash_third", format="temperature", of="MIN", when=("ready", _no_oil)),
         "whole": look("Set whole", _whole, "row", width=7),
         "in_set": CountWhere(head="Lines on Sets", table="sets", by="set", name="product", format="row", width=7),
         "priced": CountWhere(head="Lines on Prices", table="prices", by="product", name="product", format="row", width=7),
