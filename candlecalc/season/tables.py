@@ -27,9 +27,9 @@ SETTINGS = Table(
     "settings",
     "Settings",
     (
-        Field("maker", "Maker", "your name or your firm's, as it stands on sheets and labels"),
-        Field("place", "Place", "where you make candles"),
-        Field("season", "Season", "what you call this season: Spring 2027", required=True),
+        Field("maker", "Maker", "your name or your firm's, as it stands on sheets and labels", longest=40),
+        Field("place", "Place", "where you make candles", longest=40),
+        Field("season", "Season", "what you call this season: Spring 2027", required=True, longest=40),
         Field("first_day", "First day", "first day of the season", date=True, required=True),
         Field("last_day", "Last day", "last day of the season", date=True, required=True),
         Field("registered", "Registered for tax", "whether you charge sales tax or VAT yourself", choices=YES_NO, required=True),
@@ -97,7 +97,7 @@ MATERIALS = Table(
     (
         Field("material", "Material", "one line for each thing you buy", name=True, required=True),
         Field("kind", "Kind", "what it is used as", choices=KINDS, required=True, width=14),
-        Field("supplier", "Supplier", "where you buy it", width=28),
+        Field("supplier", "Supplier", "where you buy it", width=30, longest=28),
         Field("pack_size", "Pack size", "how much the pack holds", _term(terms.PackSize), required=True),
         Field("pack_unit", "Pack unit", "the unit of the pack size: each for pieces", choices=UNITS, required=True, width=7),
         Field("pack_price", "Pack price, {money}", "price of the pack today, before tax you can claim back", MONEY, required=True),
@@ -154,7 +154,7 @@ RECIPES = Table(
     "Recipes",
     (
         Field("product", "Product", "one line for each thing you sell", name=True, required=True),
-        Field("tag", "Season tag", "your own word for a range or a season", width=12),
+        Field("tag", "Season tag", "your own word for a range or a season", width=17, longest=16),
         Field("kind", "Made or set", "made: a candle; set: a box of candles, listed on Sets", choices=("made", "set"), required=True, width=8),
         Field("vessel", "Vessel", "what it is poured into", of="vessels", needed_when=MADE),
         Field("wax", "Wax", "the wax, or the first of two", of="materials", kind="wax", needed_when=MADE),

@@ -3,7 +3,9 @@
 from openpyxl.chart import BarChart, Reference, Series
 from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.shapes import GraphicalProperties
+from openpyxl.chart.text import RichText
 from openpyxl.drawing.line import LineProperties
+from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.worksheet import Worksheet
@@ -14,28 +16,30 @@ from candlecalc.workbook.tabs.costing import CHART_PARTS
 from candlecalc.workbook.writer import HEAD_ROW, Draft
 
 MOST_BARS = 12
+LAST_BAR = FIRST_ROW + MOST_BARS - 1  # however many products there are now: others are typed later
 CHART_COLUMNS = 14
 
 
 def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     """Put the chart right of the list, on the second page; its text for who cannot see it."""
-    bars = min(MOST_BARS, max(1, len(draft.season.names("recipes"))))
     chart = BarChart()
     chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
     chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
     chart.title.overlay = False
     for key, colour in zip(CHART_PARTS, SERIES, strict=True):
-        chart.append(_series(sheet, place, key, colour, bars))
-    names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=FIRST_ROW + bars - 1)
+        chart.append(_series(sheet, place, key, colour))
+    names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=LAST_BAR)
     chart.set_categories(names)
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
+    chart.legend.txPr = chart.y_axis.txPr = _as_large_as_cells()
     chart.width, chart.height = 25, 16
     first = len(place.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
     # A chart outside the print area is not printed: it has the second page.
     last_row = sheet.print_area.rpartition("$")[2]
     sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS)}{max(int(last_row), FIRST_ROW + 32)}"
+    sheet.column_dimensions[get_column_letter(first - 1)].width = 2
     sheet.col_breaks.append(Break(id=first - 1))
     sheet.page_setup.fitToWidth = 2
     return (
@@ -44,9 +48,9 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     )
 
 
-def _series(sheet: Worksheet, place: Place, key: str, colour: str, bars: int) -> Series:
+def _series(sheet: Worksheet, place: Place, key: str, colour: str) -> Series:
     column = column_index_from_string(place.letters[key])
-    values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=FIRST_ROW + bars - 1)
+    values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=LAST_BAR)
     series = Series(values, title_from_data=True)
     series.graphicalProperties = GraphicalProperties(solidFill=colour)
     return series
@@ -58,3 +62,11 @@ def _axes(chart: BarChart, currency: str) -> None:
     chart.x_axis.title = "Product"
     chart.x_axis.scaling.orientation, chart.y_axis.crosses = "maxMin", "max"
     chart.x_axis.delete = chart.y_axis.delete = False
+    chart.x_axis.txPr = _as_large_as_cells()
+    for axis in (chart.x_axis, chart.y_axis):
+        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+
+
+def _as_large_as_cells() -> RichText:
+    look = CharacterProperties(sz=1100)
+    return RichText(p=[Paragraph(pPr=ParagraphProperties(defRPr=look), endParaRPr=look)])

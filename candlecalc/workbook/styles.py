@@ -54,6 +54,8 @@ WIDTHS = {
     "volume": 9,
 }
 LEFT = {"text", "note", "words", "date"}
+# What is too long for its cell is shown smaller: never cut, never ####.
+SHRINKING = {"entry", "big_entry", "result", "strong_result", "weigh", "weigh_small"}
 
 
 def number_formats(money_digits: int, weight_digits: int, length_digits: int) -> dict[str, str]:
@@ -93,11 +95,11 @@ def _looks() -> dict[str, dict[str, object]]:
     typed = {"fill": fill(ENTRY_GROUND), "border": _box(ENTRY_LINE), "protection": Protection(locked=False)}
     return {
         "title": {"font": font(16, bold=True)},
-        "purpose": {"font": font(10, colour=NOTE_INK)},
+        "purpose": {"font": font(colour=NOTE_INK)},
         "section": {"font": font(12, bold=True), "fill": fill(SECTION_GROUND)},
         "head": {"font": font(bold=True, colour=HEAD_INK), "fill": fill(HEAD_GROUND)},
-        "mark": {"font": font(10, colour=NOTE_INK)},
-        "note": {"font": font(10, colour=NOTE_INK)},
+        "mark": {"font": font(colour=NOTE_INK)},
+        "note": {"font": font(colour=NOTE_INK)},
         "label": {"font": font()},
         "strong": {"font": font(bold=True)},
         "link": {"font": font(colour=LINK_INK, underline="single")},
@@ -124,8 +126,7 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
         vertical="center",
         indent=1 if look == "head" or (left and look not in ("title", "purpose")) else 0,
         wrap_text=wrap,
-        # A name of the full length, or the largest batch, is shown smaller rather than cut.
-        shrink_to_fit=look in ("big_entry", "weigh", "weigh_small"),
+        shrink_to_fit=look in SHRINKING and not wrap,
     )
     book.add_named_style(style)
     return name

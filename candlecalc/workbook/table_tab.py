@@ -112,7 +112,7 @@ class Warnings(Column):
 
     checks: tuple[Check, ...]
     format: str = "note"
-    width: float = 30
+    width: float = 42
 
     def expression(self, plan: Plan, place: Place) -> str:
         return "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)

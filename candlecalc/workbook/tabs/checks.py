@@ -185,4 +185,4 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     ]
     for column, (value, look, shown) in enumerate(cells, start=1):
         draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
-    sheet.row_dimensions[row].height = 18 if len(line.name) < 50 and len(line.mend) < 72 else 31
+    sheet.row_dimensions[row].height = 18 if len(line.name) < 50 and len(line.mend) < 66 else 31

@@ -33,7 +33,7 @@ def line_of(key: str) -> int:
 
 def write(draft: Draft) -> None:
     sheet = draft.tab(TAB)
-    for letter, width in zip("ABCDE", (36, 34, 30, 14, 66), strict=True):
+    for letter, width in zip("ABCDE", (36, 32, 30, 13, 69), strict=True):
         sheet.column_dimensions[letter].width = width
     for letter, head in zip("ABCDE", ("Setting", "Entry", "To mend", "Value used", "What it is"), strict=True):
         draft.put(sheet[f"{letter}{FIRST_LINE - 1}"], head, "head")
