@@ -121,6 +121,8 @@ def _file(book: Workbook, season: Season, dated: datetime.date) -> None:
     book.properties.creator = f"candlecalc {__version__}"
     book.properties.lastModifiedBy = f"candlecalc {__version__}"
     book.properties.keywords = "candles; costing; batch; prices"
+    book.properties.description = start.FORMAT_WORDS
     book.properties.language = "en"
     book.properties.created = datetime.datetime(dated.year, dated.month, dated.day)
     book.calculation.fullCalcOnLoad = True
+    book.worksheets[0].sheet_view.tabSelected = True

@@ -4,6 +4,7 @@ A workbook may come from anywhere: its size is checked before it is opened, and 
 document type, which is how a small file grows without end.
 """
 
+import re
 import zipfile
 from collections.abc import Callable
 from functools import partial
@@ -22,6 +23,7 @@ from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES,
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import costing
+from candlecalc.workbook.tabs.start import FORMAT
 
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
@@ -33,12 +35,21 @@ def season_of(path: Path) -> Season:
     missing = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values()) if table.title not in book.sheetnames]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
+    _refuse_other_format(path, book)
     settings = _settings(path, book[SETTINGS.title])
     measures = Measures(*(str(settings[key]) for key in ("weight_unit", "temperature_unit", "length_unit")))
     shown = partial(measures.shown, currency=str(settings["currency"]))
     settings[costing.RISE.key] = _rise(path, book[WHAT_IF.title], shown)
     tables = {key: _table(path, book[table.title], table, shown) for key, table in TABLES.items()}
     return Season(settings, tables)
+
+
+def _refuse_other_format(path: Path, book: openpyxl.Workbook) -> None:
+    """A workbook laid out by another version may hold the same words in other places."""
+    told = re.search(r"workbook format (\d+)", str(book.properties.description))
+    if told and int(told[1]) != FORMAT:
+        newer = "a newer candlecalc: update yours" if int(told[1]) > FORMAT else "an older candlecalc"
+        raise UnreadableError(f"{path}: it is of workbook format {told[1]}, made by {newer}; this one reads {FORMAT}")
 
 
 def opened(path: Path, values: bool = True) -> openpyxl.Workbook:

@@ -13,8 +13,10 @@ from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, add_validation, link, mark_up
 
+# Of a workbook's layout: one that this version cannot read is refused.
 FORMAT = 1
-START = Tab("Start", "control", "Costs, prices and batches of a candle maker's season.")
+FORMAT_WORDS = f"workbook format {FORMAT}"
+START = Tab("Start", "control", "Costs, prices and batches of a candle maker's season, for the maker and a bookkeeper.")
 FUNCTIONS = Tab(
     "Functions", "control", "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each."
 )
@@ -30,7 +32,9 @@ STEPS = (
     "7. Look at Checks: it says what does not agree, and what to do.",
 )
 ABOUT = (
-    "Cells with a yellow ground and a brown border are yours to type in; everything else is worked out.",
+    "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",
+    "Everything else is worked out. A result that is blank waits for an entry, or has no use in its row.",
+    "A tab's title leads back here.",
     "Nothing needs installing: these are plain formulas, and their numbers are stored with them.",
     "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
     "Fragrance load is a share of wax weight, never of the whole, unless a head says of candle.",
@@ -48,7 +52,7 @@ def write_start(draft: Draft, tabs: Sequence[Tab]) -> None:
     facts = [
         ("Maker", settings["maker"]), ("Place", settings["place"]), ("Season", settings["season"]),
         ("First day", settings["first_day"]), ("Last day", settings["last_day"]),
-        ("Currency", settings["currency"]), ("Made by", f"candlecalc {__version__}, workbook format {FORMAT}"),
+        ("Currency", settings["currency"]), ("Made by", f"candlecalc {__version__}, {FORMAT_WORDS}"),
         ("Dated", draft.dated),
     ]  # fmt: skip
     row = 4
