@@ -4,17 +4,21 @@ from openpyxl.chart import BarChart, Reference, Series
 from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.shapes import GraphicalProperties
 from openpyxl.chart.text import RichText
+from openpyxl.drawing.colors import ColorChoice
+from openpyxl.drawing.fill import PatternFillProperties
 from openpyxl.drawing.line import LineProperties
 from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties
 from openpyxl.utils import column_index_from_string, get_column_letter
-from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.columns import FIRST_ROW, Place
-from candlecalc.workbook.styles import SERIES
+from candlecalc.workbook.printed import widths
+from candlecalc.workbook.styles import PAPER, SERIES
 from candlecalc.workbook.tabs.costing import CHART_PARTS
 from candlecalc.workbook.writer import HEAD_ROW, Draft
 
+# Every second part is hatched, so that colour alone does not tell one from the next.
+HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
 MOST_BARS = 12
 LAST_BAR = FIRST_ROW + MOST_BARS - 1  # however many products there are now: others are typed later
 CHART_COLUMNS = 14
@@ -26,8 +30,8 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
     chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
     chart.title.overlay = False
-    for key, colour in zip(CHART_PARTS, SERIES, strict=True):
-        chart.append(_series(sheet, place, key, colour))
+    for key, colour, hatch in zip(CHART_PARTS, SERIES, HATCHES, strict=True):
+        chart.append(_series(sheet, place, key, colour, hatch))
     names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=LAST_BAR)
     chart.set_categories(names)
     _axes(chart, draft.season.currency)
@@ -36,23 +40,35 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     chart.width, chart.height = 25, 16
     first = len(place.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
-    # A chart outside the print area is not printed: it has the second page.
-    last_row = sheet.print_area.rpartition("$")[2]
-    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS)}{max(int(last_row), FIRST_ROW + 32)}"
-    sheet.column_dimensions[get_column_letter(first - 1)].width = 2
-    sheet.col_breaks.append(Break(id=first - 1))
-    sheet.page_setup.fitToWidth = 2
+    _print_beside(sheet, len(place.letters), first)
     return (
         f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
         "paid work and overhead, own time, running costs; each bar ends at the full cost."
     )
 
 
-def _series(sheet: Worksheet, place: Place, key: str, colour: str) -> Series:
+def _print_beside(sheet: Worksheet, last: int, first: int) -> None:
+    """Give the chart a second page. One outside the print area is not printed."""
+    last_row = sheet.print_area.rpartition("$")[2]
+    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS - 1)}{max(int(last_row), FIRST_ROW + 32)}"
+    sheet.page_setup.fitToWidth = 2
+    # Breaks between pages are not kept where pages are fitted: columns as wide as the list's keep it on its own.
+    _, *others = widths(sheet, last)
+    sheet.column_dimensions[get_column_letter(first - 1)].width = 2
+    for number in range(first, first + CHART_COLUMNS):
+        sheet.column_dimensions[get_column_letter(number)].width = sum(others) / CHART_COLUMNS
+
+
+def _series(sheet: Worksheet, place: Place, key: str, colour: str, hatch: str) -> Series:
     column = column_index_from_string(place.letters[key])
     values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=LAST_BAR)
     series = Series(values, title_from_data=True)
-    series.graphicalProperties = GraphicalProperties(solidFill=colour)
+    if hatch:
+        hatched = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))
+        series.graphicalProperties = GraphicalProperties(pattFill=hatched)
+    else:
+        series.graphicalProperties = GraphicalProperties(solidFill=colour)
+    series.graphicalProperties.line.solidFill = PAPER
     return series
 
 
