@@ -31,6 +31,9 @@ FORMATS = {
 }  # fmt: skip
 
 
+SMALL_SHARE = 0.1  # shares up to this, such as a dye's, are told in hundredths of a percent
+
+
 @dataclass(frozen=True)
 class Place:
     """Where a table stands: its tab, its rows, and the letter of each column."""
@@ -357,7 +360,7 @@ def entry_format(given: Field) -> str:
     if given.term is None:
         return "text"
     if given.term.unit.startswith("of "):
-        return "percent"
+        return "fine_percent" if given.term.high <= SMALL_SHARE else "percent"
     return FORMATS.get(given.term.unit, "count")
 
 

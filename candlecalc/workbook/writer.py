@@ -65,6 +65,8 @@ class Draft:
         sheet: Worksheet = self.book.create_sheet(tab.title)
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
         self.put(sheet["A1"], tab.title, "title")
+        sheet["A1"].hyperlink = Hyperlink(ref="A1", location="Start!A1", tooltip="to Start")
+        sheet["A1"].style = self.style("title")  # a link of openpyxl's brings a look of its own
         sheet.row_dimensions[1].height = 26
         # An input tab has the word entry in its second row, so its master check stands in the first.
         self.put(sheet["C1" if tab.kind == "input" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
@@ -141,7 +143,7 @@ def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
     heads = []
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         head = draft.plan.head(column.head)
-        shown = _format_of(column)
+        shown = format_of(column)
         draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
         if isinstance(column, Field):
             draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
@@ -152,7 +154,7 @@ def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
     return heads
 
 
-def _format_of(column: Field | Column) -> str:
+def format_of(column: Field | Column) -> str:
     return entry_format(column) if isinstance(column, Field) else column.format
 
 
@@ -169,7 +171,7 @@ def _head_width(head: str) -> float:
     longest = max(len(word) for word in words)
     while _lines(words, longest) > HEAD_LINES:
         longest += 1
-    return longest * 1.1 + 3
+    return longest * 1.05 + 2.2
 
 
 def _lines(words: list[str], width: int) -> int:
@@ -187,8 +189,8 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
         strong = number == 1 and not entry
-        look = "entry" if entry else "strong_result" if strong or _format_of(column).endswith("strong") else "result"
-        style = draft.style(look, _format_of(column))
+        look = "entry" if entry else "strong_result" if strong or format_of(column).endswith("strong") else "result"
+        style = draft.style(look, format_of(column))
         text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
         array = None
         for row in range(FIRST_ROW, place.last_row + 1):

@@ -12,7 +12,7 @@ BINDING = (("=", "<>", "<", ">", "<=", ">="), ("&",), ("+", "-"), ("*", "/"), ("
 COMPARISONS = BINDING[0]
 YES_OR_NO = {"AND", "OR", "NOT", "ISBLANK", "ISERROR", "ISTEXT"}
 CHOOSING = {"IF": 1, "IFERROR": 0, "CHOOSE": 1}  # the first argument that may be the answer
-REFERENCE = re.compile(r"(?:('[^']+'|[A-Za-z]+)!)?(\$?[A-Z]{1,3}\$?\d+)(?::(\$?[A-Z]{1,3}\$?\d+))?")
+REFERENCE = re.compile(r"(?:('[^']+'|[A-Za-z]+)!)?([A-Z]{1,3}\d+)(?::([A-Z]{1,3}\d+))?")
 
 
 @dataclass(frozen=True)
@@ -115,3 +115,13 @@ def anywhere(formula: str, cell: str) -> str:
     # Texts in quotes are left alone.
     parts = re.split(r'("[^"]*")', formula)
     return "".join(part if part[:1] == '"' else re.sub(r"\$?\b[A-Z]{1,3}\$?\d+\b(?!\()", moved, part) for part in parts)
+
+
+def places(node, cell, names):
+    """(tab, last column, last row) of every reference in a formula, with the workbook's names looked up."""
+    for each in nodes(node):
+        if each.of == "RANGE":
+            text = names[each.text].attr_text if each.text in names else each.text
+            tab, first, last = REFERENCE.fullmatch(text.replace("$", "")).groups()
+            letters, row = re.fullmatch(r"([A-Z]+)(\d+)", last or first).groups()
+            yield (tab or cell.parent.title).strip("'"), column_index_from_string(letters), int(row)
