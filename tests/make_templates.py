@@ -26,8 +26,7 @@ from candlecalc.workbook import book
 HOME = Path(__file__).parents[1] / "workbooks"
 COMMAND = "python tests/make_templates.py"
 DEMO_DATE, BLANK_DATE = datetime.date(2027, 8, 2), datetime.date(2027, 1, 1)
-TABS = ("Start", "Settings", "Materials", "Recipes", "Costing", "Prices", "Batch", "Checks")
-DOTS_PER_INCH = 80
+DOTS_PER_INCH = 72
 CHART_PICTURE = "costing-chart.png"
 
 
@@ -39,8 +38,7 @@ def main(arguments: list[str]) -> int:
     if arguments:
         files |= pictures(files["demo.xlsx"])
     _write(files)
-    wanted = {CHART_PICTURE, *map(_picture_name, TABS)} if arguments else set()
-    missing = {f"pictures/{name}" for name in wanted} - set(files)
+    missing = {f"pictures/{name}" for name in pictured()} - set(files) if arguments else set()
     for name in sorted(missing):
         print(f"No page shows {name}: it was not made.", file=sys.stderr)
     return 1 if missing else 0
@@ -61,7 +59,7 @@ def parts(workbook: bytes) -> dict[str, bytes]:
 
 
 def pictures(demo: bytes) -> dict[str, bytes]:
-    """The first page of each tab in TABS, and the page with the chart, as far as there are such pages."""
+    """The first page of each tab, and the page with the chart, as far as there are such pages."""
     import libreoffice
 
     with tempfile.TemporaryDirectory() as work:
@@ -69,13 +67,18 @@ def pictures(demo: bytes) -> dict[str, bytes]:
         path.write_bytes(demo)
         pdf = libreoffice.shared().pdf(path)
         pages = _page_texts(pdf)
-        shown = {_picture_name(tab): _page(pages, f"{tab}, page {{}} of {len(pages)}") for tab in TABS}
+        shown = {_picture_name(tab): _page(pages, f"{tab}, page {{}} of {len(pages)}") for tab in book.ORDER}
         shown[CHART_PICTURE] = _page(pages, _chart_title(demo))
         return {f"pictures/{name}": _picture(pdf, page) for name, page in shown.items() if page}
 
 
+def pictured() -> list[str]:
+    """The pictures there are, by name."""
+    return [*map(_picture_name, book.ORDER), CHART_PICTURE]
+
+
 def _picture_name(tab: str) -> str:
-    return f"{tab.lower()}.png"
+    return f"{tab.lower().replace(' ', '-')}.png"
 
 
 def _page_texts(pdf: Path) -> list[str]:

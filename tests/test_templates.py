@@ -30,6 +30,13 @@ def test_the_demo_files_are_the_demo():
     assert not differ, f"workbooks/demo differs from the demo in {', '.join(differ)}; {REMAKE}"
 
 
+def test_every_tab_has_its_picture_and_none_is_heavy():
+    there = {path.name: path.stat().st_size for path in (HOME / "pictures").iterdir()}
+    assert set(there) == set(make_templates.pictured()), f"{REMAKE} --pictures"
+    assert max(there.values()) < 150_000
+    assert sum(there.values()) < 2_000_000
+
+
 def test_no_workbook_stands_there_that_nothing_makes(fresh):
     there = {path.relative_to(HOME).as_posix() for path in HOME.rglob("*.xlsx")}
     assert there <= set(fresh), f"nothing makes {', '.join(sorted(there - set(fresh)))}: remove it"
