@@ -44,7 +44,7 @@ def write_units(draft: Draft) -> None:
     for letter, width in zip("ABC", (35, 16, 18), strict=True):
         sheet.column_dimensions[letter].width = width
     mark_up(sheet, "Units_list", heads, FIRST_ROW + len(UNITS) - 1)
-    sheet.print_area = f"A1:F{FIRST_ROW + len(UNITS) - 1}"
+    sheet.print_area = f"A1:H{FIRST_ROW + len(UNITS) - 1}"
     sheet.freeze_panes = f"B{FIRST_ROW}"
 
 

@@ -34,6 +34,7 @@ STEPS = (
 ABOUT = (
     "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",
     "Everything else is worked out. A result that is blank waits for an entry, or has no use in its row.",
+    "What you type is your own, as of the date above; Materials says of a price from whom and when, Vessels how it was measured.",
     "A tab's title leads back here.",
     "Nothing needs installing: these are plain formulas, and their numbers are stored with them.",
     "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
@@ -148,7 +149,7 @@ def write_changes(draft: Draft) -> None:
     sheet = draft.tab(CHANGES, portrait=True)
     last = FIRST_ROW + CHANGE_LINES - 1
     first = (draft.dated, f"made by candlecalc {__version__}", "candlecalc")
-    for letter, field, width, value in zip("ABC", CHANGE_FIELDS, (14, 80, 24), first, strict=True):
+    for letter, field, width, value in zip("ABC", CHANGE_FIELDS, (14, 64, 24), first, strict=True):
         draft.put(sheet[f"{letter}2"], "entry", "mark")
         draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], field.head, "head")
         sheet.column_dimensions[letter].width = width
@@ -156,5 +157,5 @@ def write_changes(draft: Draft) -> None:
             draft.put(sheet[f"{letter}{row}"], value if row == FIRST_ROW else None, "entry", entry_format(field))
         add_validation(draft, sheet, field, f"{letter}{FIRST_ROW}:{letter}{last}")
     mark_up(sheet, "Changes_list", [field.head for field in CHANGE_FIELDS], last)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:E{last}"
+    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:F{last}"
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
