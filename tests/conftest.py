@@ -59,3 +59,11 @@ def pytest_collection_modifyitems(config, items):
             left.add(item)
     config.stash[ALL_CALLS], config.stash[ANSWERS] = gathered, {}
     items[:] = [item for item in items if item not in left]
+    for item in items:
+        item.add_marker(pytest.mark.xdist_group(_shares_with(item)))
+
+
+def _shares_with(item):
+    """What a test should run beside in one process: its face, which calculates once, or its file's fixtures."""
+    name = item.callspec.params["face"] if "face" in getattr(item, "fixturenames", ()) else "Python"
+    return item.path.name if name == "Python" else name

@@ -140,7 +140,7 @@ COMPONENT = '''\
 import sys
 
 if sys.version_info < (3, 9):
-    raise ImportError("Candle functions need Python 3.9 or later in the office suite; this is " + sys.version.split()[0])
+    raise ImportError("Candle functions need an office with Python 3.9 or later; this is " + sys.version.split()[0])
 
 import uno
 import unohelper

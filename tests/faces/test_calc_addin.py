@@ -16,7 +16,7 @@ import pytest
 from click.testing import CliRunner
 from faces import calc_addin_book
 from faces.calc_addin_book import BLANK, Typed, calculate, rows_at, write
-from faces.test_every_function import alike, example
+from faces.test_every_function import alike
 from libreoffice import Error, Office, OfficeError
 from openpyxl import Workbook
 from openpyxl.worksheet.formula import ArrayFormula
@@ -158,9 +158,9 @@ def test_the_function_wizard_has_the_help_of_every_function_and_argument(addin_o
 def every_function(tmp_path_factory):
     """A workbook with the example of every function and one refused, where each answer stands, and each answer."""
     path = tmp_path_factory.mktemp("every") / "every.xlsx"
-    cases = [(formula.name, tuple(map(example(formula).get, formula.arguments))) for formula in ALL]
+    cases = [(formula.name, tuple(map(reference.example(formula).get, formula.arguments))) for formula in ALL]
     places = write([*cases, ("oil_for_wax", (500, 8))], path)
-    expected = [formula.rows(formula.checked(**example(formula))) for formula in ALL] + [NOT_AVAILABLE]
+    expected = [formula.rows(formula.checked(**reference.example(formula))) for formula in ALL] + [NOT_AVAILABLE]
     return path, [
         (place, [["" if cell is None else cell for cell in row] for row in rows])
         for place, rows in zip(places, expected, strict=True)
