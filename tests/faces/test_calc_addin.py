@@ -11,6 +11,7 @@ import re
 import subprocess
 import sys
 import zipfile
+from datetime import date
 
 import pytest
 from click.testing import CliRunner
@@ -22,6 +23,7 @@ from openpyxl import Workbook
 from openpyxl.worksheet.formula import ArrayFormula
 from test_python39 import _old_python
 
+from candlecalc import days
 from candlecalc.calc import REGISTRY
 from candlecalc.cli import main
 from candlecalc.faces import calc_addin, reference, wizard
@@ -162,9 +164,15 @@ def every_function(tmp_path_factory):
     places = write([*cases, ("oil_for_wax", (500, 8))], path)
     expected = [formula.rows(formula.checked(**reference.example(formula))) for formula in ALL] + [NOT_AVAILABLE]
     return path, [
-        (place, [["" if cell is None else cell for cell in row] for row in rows])
+        (place, [[_in_a_cell(value) for value in row] for row in rows])
         for place, rows in zip(places, expected, strict=True)
     ]
+
+
+def _in_a_cell(value):
+    if isinstance(value, date):
+        return days.serial(value)
+    return "" if value is None else value
 
 
 @pytest.mark.parametrize("kind", ["xlsx", "ods"])
