@@ -37,12 +37,19 @@ def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node]
         if not _typed(value):
             tests += _tests(formula.arguments[name], value)
     guard = _unless(tests + _lengths(formula, given), guard)
-    return guard if _always(_native(formula)) else Call("IFERROR", (guard, REFUSED))
+    return guard if _always(native_of(formula)) else Call("IFERROR", (guard, REFUSED))
 
 
 def bare(formula: Formula, values: Mapping[str, Node]) -> Node:
     """The tree with its arguments put in as `guarded` does, and nothing around it."""
-    return language.replace(_native(formula), _given(formula, values))
+    return language.replace(native_of(formula), _given(formula, values))
+
+
+def native_of(formula: Formula) -> Node:
+    """The native form; a ValueError says why there is none."""
+    if not formula.native:
+        raise ValueError(f"{formula.name} has no cell formula: {formula.no_native}")
+    return formula.native
 
 
 def default(argument: Argument) -> Node:
@@ -52,12 +59,6 @@ def default(argument: Argument) -> Node:
     if isinstance(argument.default, str):
         return Leaf(f'"{argument.default}"')
     return Leaf('""' if argument.default is None else language.number(argument.default))
-
-
-def _native(formula: Formula) -> Node:
-    if not formula.native:
-        raise ValueError(f"{formula.name} has no native form: {formula.no_native}")
-    return formula.native
 
 
 def _given(formula: Formula, values: Mapping[str, Node]) -> Dict[str, Node]:

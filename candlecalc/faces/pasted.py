@@ -6,7 +6,8 @@ from datetime import date
 
 from candlecalc import ask, days, native
 from candlecalc.formula import Argument, Formula
-from candlecalc.guard import default, guarded
+from candlecalc.guard import bare as without_tests
+from candlecalc.guard import guarded, native_of
 from candlecalc.native import Leaf, Node
 
 CELL = r"\$?[A-Za-z]{1,3}\$?[1-9][0-9]*"
@@ -21,13 +22,10 @@ def pasted(formula: Formula, words: Iterable[str], bare: bool = False) -> str:
     >>> pasted(ask.function("oil_for_wax"), ["wax=B4", "load=C4"], bare=True)
     '=B4*C4'
     """
-    if not formula.native:
-        raise ValueError(f"{formula.name} has no cell formula: {formula.no_native}")
+    native_of(formula)  # that there is none is said before what is wrong with an argument
     given = {name: _node(formula.arguments[name], text) for name, text in ask.arguments(formula, words).items()}
-    if not bare:
-        return "=" + native.spell(guarded(formula, given))
-    left_out = {name: default(argument) for name, argument in formula.arguments.items() if name not in given}
-    return "=" + native.spell(native.replace(formula.native, {**given, **left_out}))
+    tree = without_tests(formula, given) if bare else guarded(formula, given)
+    return "=" + native.spell(tree)
 
 
 def _node(argument: Argument, typed: str | list[str]) -> Node:

@@ -6,10 +6,10 @@ column spells out arithmetic: a result names the declared function, and which ce
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 import candlecalc.native as native
 from candlecalc.formula import LARGEST, Formula, Term, find
+from candlecalc.guard import default, native_of
 from candlecalc.scaling import scales_with
 from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field
 from candlecalc.season.measures import Measures
@@ -263,19 +263,13 @@ class CountWhere(Column):
 
 def call(formula: Formula, given: Mapping[str, str]) -> str:
     """A declared function's native form with its arguments put in, in the workbook's own units."""
-    if formula.native is None:
-        raise ValueError(f"{formula.name} has no native form")
     values = {
         name: _converted(formula, formula.arguments[name].term, native.Leaf(text)) for name, text in given.items()
     }
     for name, argument in formula.arguments.items():
         if name not in values:
-            values[name] = _default(argument.default)
-    return native.spell(_converted_back(formula, native.replace(formula.native, values)))
-
-
-def _default(value: Any) -> native.Node:
-    return native.Leaf(f'"{value}"' if isinstance(value, str) else native.number(value))
+            values[name] = default(argument)
+    return native.spell(_converted_back(formula, native.replace(native_of(formula), values)))
 
 
 def _converted(formula: Formula, term: Term, cell: native.Node) -> native.Node:

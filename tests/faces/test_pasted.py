@@ -20,6 +20,9 @@ WRITTEN = [  # function, arguments as typed, the formula
     ("oil_for_wax", "wax=my_wax load=0.08 --bare", "=my_wax*0.08"),
     ("oil_for_wax", "wax=1lb load=C4 --bare", "=453.59237*C4"),
     ("fee_at", "price=B4 fee=10% basis=Gross --bare", '=MAX(B4*0.1*(1+0*("gross"="gross")),0)'),
+    ("packs_to_buy", "B4 C4 --bare", "=MAX(0,ROUNDUP(ROUND((B4-0)/C4,6),0))"),
+    # A blank cell stands for what is left out, with the tests around it or without.
+    ("fee_at", "B4 C4 basis=D4 --bare", '=MAX(B4*C4*(1+0*(IF(D4="","net",D4)="gross")),0)'),
     ("parts_cost", "amounts=B4:B9 costs=C4:C9 --bare", "=SUMPRODUCT(B4:B9,C4:C9)"),
 ]
 
