@@ -12,7 +12,7 @@ from typing import Any
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import native, units
-from candlecalc.faces import reference
+from candlecalc.faces import reference, wizard
 from candlecalc.formula import REGISTRY, Argument, Formula, Term
 from candlecalc.rounding import round_half_away
 
@@ -36,7 +36,7 @@ def ask(name: str, words: Iterable[str]) -> list[str]:
 
 def function(name: str) -> Formula:
     """The function of this name, however it is written: OIL-FOR-WAX, CANDLE_OIL_FOR_WAX."""
-    plain = name.lower().replace("-", "_").removeprefix("candle_")
+    plain = name.lower().replace("-", "_").removeprefix(wizard.PREFIX.lower())
     if plain in REGISTRY:
         return REGISTRY[plain]
     near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in reference.find(plain)[:3]]

@@ -7,9 +7,10 @@ from pathlib import Path
 from typing import NamedTuple
 
 from candlecalc.faces import macros
-from candlecalc.faces.lambdas import PREFIX, Named, every, is_ours
+from candlecalc.faces.lambdas import Named, every, is_ours
 from candlecalc.faces.names import WorkbookXml
 from candlecalc.faces.package import MACROS, MOST_BYTES, TABLE, Package, RefusedError
+from candlecalc.faces.wizard import PREFIX
 from candlecalc.files import write_whole
 
 CALLED = re.compile(rb"\b" + PREFIX.encode() + rb"[A-Z_]+\(", re.IGNORECASE)

@@ -56,8 +56,11 @@ def _internal(name: str) -> str:
 
 def _help() -> str:
     """Names and help for functions and arguments, as the function wizard shows them."""
-    functions = [_function(formula.name, purpose(formula), _arguments(formula)) for formula in reference.every()]
-    functions.append(_function("why", f"Candles: {wizard.WHY_ABOUT}", WHY_ARGUMENTS))
+    functions = [
+        _function(formula.name, wizard.name(formula), purpose(formula), _arguments(formula))
+        for formula in reference.every()
+    ]
+    functions.append(_function("why", wizard.WHY, f"Candles: {wizard.WHY_ABOUT}", WHY_ARGUMENTS))
     return HELP.format(service=SERVICE, functions="".join(functions))
 
 
@@ -73,8 +76,7 @@ def _arguments(formula: Formula) -> dict[str, str]:
     return {name: wizard.help_of(argument) for name, argument in formula.arguments.items()}
 
 
-def _function(name: str, words: str, arguments: Mapping[str, str]) -> str:
-    shown = wizard.PREFIX + name.upper()
+def _function(name: str, shown: str, words: str, arguments: Mapping[str, str]) -> str:
     told = "".join(
         f"<node oor:name={quoteattr(_internal(argument))} oor:op='replace'>"
         f"{_prop('DisplayName', argument)}{_prop('Description', text)}</node>\n"

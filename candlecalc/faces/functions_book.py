@@ -16,7 +16,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
 from candlecalc.days import serial
-from candlecalc.faces import lambdas, reference
+from candlecalc.faces import lambdas, reference, wizard
 from candlecalc.files import zipped
 from candlecalc.formula import Argument, Formula, Term
 from candlecalc.season.presets import blank_settings
@@ -195,14 +195,14 @@ def _example(formula: Formula, row: int) -> Example:
         # An example writes a day as text; a cell holds its number.
         dated = argument.term.unit == "date"
         cells += [(argument, argument.term.read(each) if dated else each) for each in typed]
-    call = f"={lambdas.PREFIX}{formula.name.upper()}({','.join(references)})"
+    call = f"={wizard.name(formula)}({','.join(references)})"
     return Example(formula, cells, call, formula.checked(**given))
 
 
 def _write_example(draft: Draft, sheet: Worksheet, row: int, example: Example, inputs: int) -> str:
     """One row; where its answer stands."""
     formula = example.formula
-    name = lambdas.PREFIX + formula.name.upper()
+    name = wizard.name(formula)
     before = (name, formula.subject, formula.summary)
     taken = "\n".join(_taken(argument) for argument in formula.arguments.values())
     after = (taken, example.call, f"{formula.gives}: {formula.result.help}", formula.source)
@@ -255,7 +255,7 @@ def _write_definitions(draft: Draft) -> None:
     sheet = draft.tab(DEFINITIONS)
     heads = {"Name": HEADS["Function"], "Definition": 150}
     _write_heads(draft, sheet, heads)
-    functions = {lambdas.PREFIX + formula.name.upper(): formula for formula in reference.every() if formula.native}
+    functions = {wizard.name(formula): formula for formula in reference.every() if formula.native}
     for row, (name, formula) in enumerate(sorted(functions.items()), start=FIRST_ROW):
         definition = lambdas.typed(formula)
         draft.put(sheet.cell(row, 1), name, "strong_result")

@@ -10,11 +10,11 @@ from typing import NamedTuple
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import __version__
+from candlecalc.faces import wizard
 from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.guard import bare, default, guarded
 from candlecalc.native import Call, Leaf, Name, Node, spell
 
-PREFIX = "CANDLE_"
 LONGEST = 8191  # characters of a formula
 HELP_LENGTH = 255  # characters of a name's comment
 MARK = re.compile(r"\(candlecalc [0-9][0-9a-z.]*\)$")
@@ -46,7 +46,7 @@ def every() -> list[Named]:
 
 
 def named(formula: Formula) -> Named:
-    return Named(PREFIX + formula.name.upper(), _written(formula, IN_FILES), comment(formula))
+    return Named(wizard.name(formula), _written(formula, IN_FILES), comment(formula))
 
 
 def typed(formula: Formula) -> str:

@@ -5,7 +5,7 @@ from candlecalc.formula import HELP_LENGTH, REGISTRY, Argument, Formula
 
 PREFIX = "CANDLE_"
 CATEGORY = "Candles"
-WHY = "CANDLE_WHY"
+WHY = PREFIX + "WHY"
 WHY_ABOUT = "Why a candle function has no answer, in words: its name, then the arguments that it was given."
 
 

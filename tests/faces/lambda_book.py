@@ -18,7 +18,7 @@ from openpyxl.utils import coordinate_to_tuple, get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces import lambdas
+from candlecalc.faces import lambdas, wizard
 
 SHEET = "Calls"
 BLANK = object()
@@ -47,7 +47,7 @@ def book_of(cases):
     sheet = book.active
     sheet.title = SHEET
     for row, (name, arguments) in enumerate(cases, start=1):
-        sheet.cell(row, 1).value = f"={lambdas.PREFIX}{name.upper()}({','.join(_typed(sheet, row, arguments))})"
+        sheet.cell(row, 1).value = f"={wizard.name(REGISTRY[name])}({','.join(_typed(sheet, row, arguments))})"
     return book
 
 
