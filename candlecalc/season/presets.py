@@ -20,9 +20,6 @@ REGIONS: dict[str, dict[str, Value]] = {
     },
 }  # fmt: skip
 
-# Decimals of the smallest coin where it is not a hundredth: ISO 4217.
-CURRENCY_DIGITS = {"CLP": 0, "ISK": 0, "JPY": 0, "KRW": 0, "VND": 0, "BHD": 3, "JOD": 3, "KWD": 3, "OMR": 3, "TND": 3}
-
 
 def blank_settings(region: str, first_day: datetime.date) -> dict[str, Value]:
     """Settings of a new workbook: what a region fixes, and a starting point for what a maker must type."""

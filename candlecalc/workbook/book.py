@@ -6,10 +6,9 @@ from collections.abc import Callable
 
 from openpyxl import Workbook
 
-import candlecalc.calc  # noqa: F401  declares the functions
+import candlecalc.calc as calc  # declares the functions, too
 from candlecalc import __version__
 from candlecalc.files import zipped
-from candlecalc.season.presets import CURRENCY_DIGITS
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
 from candlecalc.workbook.columns import Place, Plan
@@ -80,7 +79,14 @@ def plan_of(season: Season) -> Plan:
     """Where everything stands in the season's workbook."""
     places: dict[str, Place] = {key: place_of_tab(tab) for key, tab in TABLE_TABS.items()}
     places |= {"units": lists.units_place(), "lists": lists.lists_place()}
-    return Plan(season.measures, season.currency, places)
+    return Plan(season.measures, season.currency, _coin_digits(season.currency), places)
+
+
+def _coin_digits(currency: str) -> int:
+    try:
+        return int(calc.coin_digits(currency))
+    except ValueError:  # not in the table: most coins are a hundredth
+        return 2
 
 
 def _drafted(
@@ -89,8 +95,9 @@ def _drafted(
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
-    formats = styles.number_formats(CURRENCY_DIGITS.get(season.currency, 2), 2 if ounces else 1, 2 if ounces else 0)
-    draft = Draft(book, season, plan_of(season), formats, dated, picked)
+    plan = plan_of(season)
+    formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
+    draft = Draft(book, season, plan, formats, dated, picked)
     texts = _write(draft)
     _file(book, season, dated)
     return book, dated, texts

@@ -59,6 +59,7 @@ class Plan:
 
     measures: Measures
     currency: str
+    coin_digits: int
     places: dict[str, Place] = field(default_factory=dict)
 
     def head(self, text: str) -> str:

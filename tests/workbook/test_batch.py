@@ -128,7 +128,18 @@ def test_at_the_usual_batch_the_card_and_the_costing_agree(demo, cards, product)
     for head, key in {"Materials": "materials", "Making cost": "making", "Full cost": "full"}.items():
         each = card.values[demo.cell("costing", key, product)]
         assert card.costs()[head] == pytest.approx(each)
-        assert card.costs("C")[head] == pytest.approx(each * row["usual_batch"])
+        assert card.costs("C")[head] == pytest.approx(each * row["usual_batch"], abs=0.025)  # five lines, half a cent
+
+
+@pytest.mark.parametrize("product", PRODUCTS)
+@pytest.mark.parametrize("count", [12, 48])
+def test_the_money_of_a_batch_is_in_cents_and_its_lines_add_up(cards, product, count):
+    lines = cards[product, count].costs("C")
+    assert lines == pytest.approx({head: round(money, 2) for head, money in lines.items()}, abs=1e-9)
+    materials, paid, overhead, making, own, running, full = lines.values()
+    assert making == pytest.approx(materials + paid + overhead)
+    assert full == pytest.approx(making + own + running)
+    assert full > making > 0
 
 
 @pytest.mark.parametrize("product, count", [(JAR, 12), (JAR, 48), (BLEND, 48), (SQUARE, 48), (BAR, 48)])

@@ -79,6 +79,7 @@ def faults(demo, values):
         "Prices are cost, fees and profit": (over("prices", "profit", f"{BAR} @ Saturday market stall", 0.02), ()),
         "Batch: weights make up the melt": ({("Batch", f"B{batch.WEIGH + 1}"): 1.0}, (JUGS,)),
         JUGS: ({("Batch", f"F{batch.WEIGH + 1}"): 1.0}, ()),
+        "Batch: its money is that of its pieces, but for rounding": ({("Batch", f"C{batch.LAST}"): 1.0}, ()),
         "Batch: product and number can be used": ({demo.named("batch_product"): None}, ()),
     }  # fmt: skip
 

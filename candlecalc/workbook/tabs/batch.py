@@ -332,25 +332,38 @@ def _costs(draft: Draft, sheet: Worksheet) -> None:
         }
         return call(find("cost_at_batch"), given)
 
-    row = COSTS + 1
-    making = call(find("making_cost"), {"materials": f"B{row}", "labour": f"B{row + 1}", "overhead": f"B{row + 2}"})
-    full = call(find("full_cost"), {"making": f"B{row + 3}", "own_time": f"B{row + 4}", "running": f"B{row + 5}"})
+    first = COSTS + 1
     lines = [
         ("Materials", _of(draft, "costing", "materials")),
         ("Paid work, with set-up", anew("paid")),
         ("Production overhead", anew("overhead")),
-        ("Making cost", making),
+        ("Making cost", ""),
         ("Own time, with set-up", anew("own")),
         ("Running costs", anew("running")),
-        ("Full cost", full),
+        ("Full cost", ""),
     ]
-    for step, (head, text) in enumerate(lines):
-        strong = head in ("Making cost", "Full cost")
-        draft.put(sheet.cell(row + step, 1), head, "strong" if strong else "label")
-        look = "strong_result" if strong else "result"
-        draft.put(sheet.cell(row + step, 2), Formula(f'=IF(batch_makes="","",{text})'), look, "money")
-        batch = call(find("cost_of_all"), {"cost": f"B{row + step}", "count": "batch_makes"})
-        draft.put(sheet.cell(row + step, 3), Formula(f'=IF(batch_makes="","",{batch})'), look, "money")
+    for row, (head, each) in enumerate(lines, start=first):
+        look = "result" if each else "strong_result"
+        draft.put(sheet.cell(row, 1), head, "label" if each else "strong")
+        # The batch is what the books take: its lines are in whole coins, and its sums are sums of the lines.
+        texts = (each, _in_coins(draft, f"B{row}")) if each else (_sum_of_cost(head, first, letter) for letter in "BC")
+        for column, text in enumerate(texts, start=2):
+            draft.put(sheet.cell(row, column), Formula(f'=IF(batch_makes="","",{text})'), look, "money")
+
+
+def _in_coins(draft: Draft, each: str) -> str:
+    """What all of the batch costs at so much a piece, to the coin."""
+    of_all = call(find("cost_of_all"), {"cost": each, "count": "batch_makes"})
+    return call(find("round_money"), {"amount": of_all, "digits": str(draft.plan.coin_digits)})
+
+
+def _sum_of_cost(head: str, first: int, letter: str) -> str:
+    """The making cost or the full cost, of the lines above it in its column."""
+    if head == "Making cost":
+        parts = {"materials": 0, "labour": 1, "overhead": 2}
+        return call(find("making_cost"), {part: f"{letter}{first + step}" for part, step in parts.items()})
+    parts = {"making": 3, "own_time": 4, "running": 5}
+    return call(find("full_cost"), {part: f"{letter}{first + step}" for part, step in parts.items()})
 
 
 def _cautions(draft: Draft, sheet: Worksheet) -> None:

@@ -31,7 +31,7 @@ class Line:
     tolerance: float | str = 0
 
 
-def lines(places: dict[str, Place], tabs: dict[str, TableTab]) -> Iterator[Line]:
+def lines(places: dict[str, Place], tabs: dict[str, TableTab], coin_digits: int) -> Iterator[Line]:
     """Every check, in the order of the tabs."""
     first, last = (settings.line_of(SETTINGS.keys[at]) for at in (0, -1))
     settings_mend = f"Settings!$C${first}:$C${last}"
@@ -62,14 +62,14 @@ def lines(places: dict[str, Place], tabs: dict[str, TableTab]) -> Iterator[Line]
             yield _of_rows(check.words, table.title, places[key].range("warnings"), check.mend)
     for check in tabs["workings"].checks:
         yield _of_rows(check.words, "Recipes", places["workings"].range("warnings"), check.mend)
-    yield from _sums(places)
+    yield from _sums(places, coin_digits)
 
 
 def _of_rows(words: str, title: str, cells: str, mend: str) -> Line:
     return Line(f"{title}: no {words}", title, f'COUNTIF({cells},"*{words}*")', "0", mend)
 
 
-def _sums(places: dict[str, Place]) -> Iterator[Line]:
+def _sums(places: dict[str, Place], coin_digits: int) -> Iterator[Line]:
     """Numbers that come together by two ways."""
     overwritten = "a formula was typed over: make a fresh workbook from this one"
     amounts, workings, costing, parts, sets, prices = (
@@ -139,6 +139,15 @@ def _sums(places: dict[str, Place]) -> Iterator[Line]:
         overwritten,
         pots,
     )
+    rounded_lines = 5  # of money: the other two are their sums
+    yield Line(
+        "Batch: its money is that of its pieces, but for rounding",
+        "Batch",
+        f"N(Batch!$C${batch.LAST})",
+        f"N(Batch!$B${batch.LAST})*N(batch_makes)",
+        overwritten,
+        rounded_lines * 10**-coin_digits / 2 + 0.000001,
+    )
     yield Line(
         "Batch: product and number can be used",
         "Batch",
@@ -153,7 +162,7 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     for number, (head, width) in enumerate(zip(HEADS, WIDTHS, strict=True), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if 3 <= number <= 6 else "text")
         sheet.column_dimensions["ABCDEFGH"[number - 1]].width = width
-    all_lines = list(lines(draft.plan.places, tabs))
+    all_lines = list(lines(draft.plan.places, tabs, draft.plan.coin_digits))
     for row, line in enumerate(all_lines, start=FIRST_ROW):
         _line(draft, sheet, row, line)
     last = FIRST_ROW + len(all_lines) - 1
