@@ -12,8 +12,9 @@ from openpyxl.writer.excel import ExcelWriter
 
 from candlecalc.files import zipped
 
-CORE = "docProps/core.xml"
-
+CORE, STYLES = "docProps/core.xml", "xl/styles.xml"
+# The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
+FONT_PARTS = "b i strike condense extend outline shadow u vertAlign sz color name family charset scheme".split()
 
 Parts = dict[str, bytes]
 
@@ -29,6 +30,7 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
     parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
+    parts[STYLES] = re.sub(rb"(?<=<font>).*?(?=</font>)", _in_order, parts[STYLES])
     for number, text in chart_texts.items():
         name = f"xl/drawings/drawing{number}.xml"
         parts[name] = _described(parts[name], text)
@@ -38,6 +40,11 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
 def _parts(package: bytes) -> Parts:
     with zipfile.ZipFile(io.BytesIO(package)) as opened:
         return {name: opened.read(name) for name in opened.namelist()}
+
+
+def _in_order(font: re.Match[bytes]) -> bytes:
+    found = {part[1].decode(): part[0] for part in re.finditer(rb"<(\w+) [^>]*/>", font[0])}
+    return b"".join(found[part] for part in FONT_PARTS if part in found)
 
 
 def _described(drawing: bytes, text: str) -> bytes:
