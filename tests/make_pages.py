@@ -5,6 +5,7 @@
 `workbooks/functions.md` says what each function is; `tests/published/README.md` what checks it.
 """
 
+import contextlib
 import importlib.util
 import inspect
 import itertools
@@ -67,13 +68,9 @@ def checks_of_functions() -> tuple[dict[str, dict[str, set[str]]], dict[str, set
     for path in sorted(PUBLISHED.glob("test_*.py")):
         for test, words in tests_of(path):
             for given in parameters(test):
-                read: set[str] = set()
-                with mock.patch.object(tables, "rows", noting(read)):
-                    calls = {call.name for call in face.recorded(test, given)}
-                for name in calls:
-                    checks.setdefault(name, {}).setdefault(words, set()).add(path.name)
-                    if len(calls) == 1:
-                        rests_on.setdefault(name, set()).update(read)
+                for call in face.recorded(test, given):
+                    checks.setdefault(call.name, {}).setdefault(words, set()).add(path.name)
+                    rests_on.setdefault(call.name, set()).update(tables_read(call))
     return checks, rests_on
 
 
@@ -111,6 +108,15 @@ def parameters(test):
         rows.append([dict(zip(names, [value] if len(names) == 1 else value, strict=True)) for value in values])
     for combination in itertools.product(*rows):
         yield {name: value for row in combination for name, value in row.items()}
+
+
+def tables_read(call: face.Call) -> set[str]:
+    """The tables that a call reads, found by making it once more."""
+    given = {name: cell for name, cell in zip(call.formula.arguments, call.cells, strict=True) if cell is not None}
+    read: set[str] = set()
+    with mock.patch.object(tables, "rows", noting(read)), contextlib.suppress(ValueError):
+        call.formula.call(**given)
+    return read
 
 
 def noting(read: set[str]):

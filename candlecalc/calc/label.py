@@ -4,8 +4,9 @@ What holds where, and in which edition, is for the market's own weights and meas
 """
 
 import math
-from typing import List, NamedTuple
+from typing import Dict, List, NamedTuple
 
+import candlecalc.tables as tables
 from candlecalc.calc.terms.label import (
     Content,
     Decimals,
@@ -26,7 +27,6 @@ from candlecalc.calc.terms.label import (
 )
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
-from candlecalc.tables import rows
 
 OUNCE = 28.3495  # g, the factor that 16 CFR 500.19(a) allows and no other
 SQUARE_INCH = 6.4516  # cm2, exact
@@ -99,16 +99,12 @@ def binding_weight(ounces: Ounces, grams: Grams) -> Grams:
     return max(ounces * OUNCE, grams)
 
 
-def _steps(name: str) -> str:
-    """A nested IF over the rows of a table of shares and fixed amounts, a share rounded up to 0.1 g."""
-    text = ""
-    for row in reversed(rows(name)):
-        value = row["fixed"] or f"ROUNDUP(ROUND(net*{row['share']},6),1)"
-        text = f"IF(net<={row['up_to']},{value},{text})" if text else value
-    return text
+def _native_error(row: Dict[str, str]) -> str:
+    """A row's fixed amount, or its share rounded up to 0.1 g."""
+    return row["fixed"] or f"ROUNDUP(ROUND(net*{row['share']},6),1)"
 
 
-TOLERABLE = _steps("tolerable_errors")
+TOLERABLE = tables.native_steps("tolerable_errors", "net", _native_error)
 
 
 @formula(native=TOLERABLE, source=AVERAGE_SYSTEM)
@@ -120,7 +116,7 @@ def tolerable_negative_error(net: NetWeight) -> ShortBy:
     >>> tolerable_negative_error(net=180)
     8.1
     """
-    row = next(row for row in rows("tolerable_errors") if net <= float(row["up_to"]))
+    row = tables.row_up_to("tolerable_errors", net)
     if row["fixed"]:
         return float(row["fixed"])
     return math.ceil(round_half_away(net * float(row["share"]) * 10, 5)) / 10
@@ -170,10 +166,7 @@ def figure_height_us(area: PanelArea) -> FigureHeight:
     >>> figure_height_us(area=90)
     FigureHeight(height=3.175, note='unconfirmed: check against 16 CFR 500.21(b)')
     """
-    inches = round_half_away(area / SQUARE_INCH, 6)
-    row = next(
-        (row for row in rows("figure_heights_us") if inches <= float(row["up_to"])), rows("figure_heights_us")[-1]
-    )
+    row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
     return FigureHeight(float(row["height"]) * SIXTEENTH, UNCONFIRMED.format("16 CFR 500.21(b)"))
 
 
@@ -184,7 +177,7 @@ def figure_height_metric(net: NetWeight) -> FigureHeight:
     >>> figure_height_metric(net=180).height
     3.0
     """
-    row = next(row for row in rows("figure_heights_metric") if net <= float(row["up_to"]))
+    row = tables.row_up_to("figure_heights_metric", net)
     return FigureHeight(float(row["height"]), UNCONFIRMED.format("Directive 76/211/EEC, Annex I, 3.1"))
 
 
@@ -207,6 +200,6 @@ def fire_statements(region: Region) -> List[FireStatement]:
     'Burn within sight'
     """
     standard = "ASTM F2058" if region == "US" else "EN 15494"
-    kept = [row for row in rows("fire_statements") if row["region"] == ("US" if region == "US" else "EU")]
+    kept = [row for row in tables.rows("fire_statements") if row["region"] == ("US" if region == "US" else "EU")]
     note = UNCONFIRMED.format(standard)
     return [FireStatement(row["due"], row["statement"], note) for row in kept]

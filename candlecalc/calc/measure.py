@@ -8,6 +8,7 @@ import math
 import statistics
 from typing import NamedTuple
 
+import candlecalc.tables as tables
 from candlecalc.calc.label import TOLERABLE, UNCONFIRMED, tolerable_negative_error
 from candlecalc.calc.terms.label import (
     BatchSize,
@@ -32,7 +33,6 @@ from candlecalc.calc.terms.label import (
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
 from candlecalc.statistics import t_quantile
-from candlecalc.tables import rows
 
 GROSS = "NIST Handbook 133 (2026), 2.3.5 and 2.3.6"
 WEIGHING_ERROR = "SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9"
@@ -40,6 +40,7 @@ REFERENCE_TEST = "UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Ann
 HANDBOOK = "NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory"
 HANDBOOK_TABLES = UNCONFIRMED.format("NIST Handbook 133, Appendix A")
 WHOLE_BATCH = 100  # a smaller one is weighed whole
+SAMPLE = tables.native_steps("reference_test", "batch", lambda row: row["sample"])
 
 
 @formula(native="AVERAGE(tares)", source=GROSS)
@@ -91,9 +92,10 @@ def variation_us(net: NetWeight) -> Variation:
     >>> variation_us(net=113).coarsest_step
     1.2
     """
-    row = next((row for row in rows("allowable_variations") if net <= float(row["up_to"])), None)
-    if row is None:
-        raise ValueError(f"variation_us: net is {net:g}; the table here ends at 5300 g.")
+    try:
+        row = tables.row_up_to("allowable_variations", net)
+    except LookupError as problem:
+        raise ValueError(f"variation_us: net is {net:g}; {problem} g.") from None
     variation = float(row["variation"] or 0) or net * float(row["share"])
     read = row["status"] == "read in the text"
     note = "read at 113 g and 907 g only: check against NIST Handbook 133, Appendix A" if read else HANDBOOK_TABLES
@@ -112,7 +114,7 @@ def mean_factor(count: Weighed) -> Factor:
     return t_quantile(0.995, count - 1) / math.sqrt(count)
 
 
-@formula(native="IF(batch<100,batch,IF(batch<=500,50,IF(batch<=3200,80,125)))", source=REFERENCE_TEST)
+@formula(native=f"IF(batch<{WHOLE_BATCH},batch,{SAMPLE})", source=REFERENCE_TEST)
 def packages_to_weigh(batch: BatchSize) -> SampleSize:
     """How many packages of a batch the EU and GB test weighs without opening them; all of a small batch.
 
@@ -123,7 +125,7 @@ def packages_to_weigh(batch: BatchSize) -> SampleSize:
 
 
 def _plan(batch: float) -> "tuple[int, int]":
-    row = next(row for row in rows("reference_test") if batch <= float(row["batch_up_to"]))
+    row = tables.row_up_to("reference_test", batch)
     return int(row["sample"]), int(row["short_allowed"])
 
 

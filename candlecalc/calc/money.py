@@ -2,6 +2,7 @@
 
 import math
 
+import candlecalc.tables as tables
 from candlecalc.calc.terms import Digits, Money, Stated, Tax
 from candlecalc.calc.terms.money import (
     Currency,
@@ -18,7 +19,6 @@ from candlecalc.calc.terms.money import (
 )
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
-from candlecalc.tables import rows
 
 MINOR_UNITS = "ISO 4217, minor units of currencies, second-hand"
 TAX_ROUNDING = (
@@ -35,7 +35,7 @@ def coin_digits(currency: Currency) -> Digits:
     >>> coin_digits(currency="JPY")
     0.0
     """
-    found = {row["currency"]: float(row["decimals"]) for row in rows("currencies")}
+    found = {row["currency"]: float(row["decimals"]) for row in tables.rows("currencies")}
     if currency.upper() not in found:
         raise ValueError(f'coin_digits: "{currency}" is not in the table; type the decimals of its smallest coin.')
     return found[currency.upper()]

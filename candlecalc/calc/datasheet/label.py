@@ -196,7 +196,7 @@ def sizes(holds: Optional[float]) -> List[LabelLine]:
     """Smallest label, pictogram and letters by what the package holds: CLP Annex I, Table 1.3."""
     if holds is None:
         return []
-    row = next(row for row in tables.rows("hazard_packages") if not row["upto"] or holds <= 1000 * float(row["upto"]))
+    row = tables.row_up_to("hazard_packages", holds / 1000)
     where = "CLP Annex I, 1.2.1.4"
     letters = unconfirmed("Regulation (EU) 2024/2865, due 2028 (read second-hand)")
     return [
