@@ -6,10 +6,10 @@ and Financial Modelling Code (FMC), the FAST Standard (FAST), the UK data regula
 Points without a source are our own.
 
 Elsewhere: 26 to 38 formulas (test_good_formulas.py), 44 to 54 looks and print (test_good_looks.py); 35 values
-(test_values.py), 36 edits (test_batch.py, test_by_hand.py, test_wiring_every_entry.py), 42 checks that can fail
-(test_checks.py), 43 blanks (test_bad_entries.py), 59 formulas and functions (test_columns_agree.py).
-Not met, and said at their tests: 4 for three pairs of tabs, 28, and 53 for the widest lists. Of 41, checks of weights
-that go in and come out are here; there is no tab yet of stock moved, sales or books to check.
+(test_values.py), 36 edits (test_batch.py, test_by_hand.py, test_wiring_every_entry.py), 37 whole coins (test_batch.py),
+42 checks that can fail (test_checks.py), 43 blanks (test_bad_entries.py), 59 formulas and functions
+(test_columns_agree.py).
+Not met, and said at their tests: 4 for three pairs of tabs, 28, and 53 for the widest lists.
 For a person: 58 that Excel opens it without a repair (bench/open_xml.mjs asks a validator), 60 how fast it opens.
 """
 
@@ -262,6 +262,20 @@ def test_40_the_master_check_stands_at_the_top_of_every_tab(sheets, held):  # FM
         tops = [cell for row in sheet["A1:B2"] for cell in row if "master_check" in str(cell.value)]
         tops = tops or [sheet["A2"]] * (sheet.title == "Checks")
         assert [held[sheet.title][cell.coordinate].value for cell in tops] == ["Numbers agree"], sheet.title
+
+
+def test_41_checks_cover_weights_money_and_dates_that_must_agree(sheets):
+    # There is no tab of stock moved, of sales or of books, so none of these is checked.
+    assert {cell.value for cell in sheets["Checks"]["A"]} >= {
+        "The season ends after it begins",
+        "Wax and oil in parts make up the fills",
+        "Batch: weights make up the melt",
+        "Batch: the jugs hold what is weighed",
+        "Batch: its money is that of its pieces, but for rounding",
+        "Parts of the cost make up the full cost",
+        "Sets carry what their candles cost",
+        "Prices are cost, fees and profit",
+    }
 
 
 # --- what lasts --------------------------------------------------------------------------------
