@@ -81,11 +81,11 @@ def _tax(amount: float, tax: float, stated: str) -> float:
     return amount * tax / (1 + tax * (stated == "with tax"))
 
 
-@formula(
-    native="ROUND((invoice-returned)*discount,2)",
-    requires={"invoice >= returned": "no more can be returned than was invoiced"},
-    source=PAYING_EARLY,
-)
+DISCOUNT = "ROUND((invoice-returned)*discount,2)"
+RETURNS = {"invoice >= returned": "no more can be returned than was invoiced"}
+
+
+@formula(native=DISCOUNT, requires=RETURNS, source=PAYING_EARLY)
 def early_discount(invoice: Invoice, discount: EarlyDiscount, returned: Returned = 0.0) -> Money:
     """Discount for paying an invoice early, on what is left of it after returns.
 
@@ -95,18 +95,14 @@ def early_discount(invoice: Invoice, discount: EarlyDiscount, returned: Returned
     return round_half_away((invoice - returned) * discount, 2)
 
 
-@formula(
-    native="invoice-returned-ROUND((invoice-returned)*discount,2)",
-    requires={"invoice >= returned": "no more can be returned than was invoiced"},
-    source=PAYING_EARLY,
-)
+@formula(native=f"invoice-returned-{DISCOUNT}", requires=RETURNS, source=PAYING_EARLY)
 def early_payment(invoice: Invoice, discount: EarlyDiscount, returned: Returned = 0.0) -> Money:
     """What to pay in the days of the discount.
 
     >>> early_payment(invoice=12000, discount=0.02, returned=1000)
     10780.0
     """
-    return invoice - returned - round_half_away((invoice - returned) * discount, 2)
+    return invoice - returned - early_discount(invoice, discount, returned)
 
 
 @formula(

@@ -111,10 +111,10 @@ def _refuse_out_of_order(breaks: Breaks, prices: BreakPrices) -> None:
             raise ValueError(f"best_break: prices at place {place + 1} must not be above the one before.")
 
 
-@formula(
-    native="(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)",
-    source=REORDER,
-)
+BUFFER = "(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)"
+
+
+@formula(native=BUFFER, source=REORDER)
 def buffer_stock(
     demand: DemandRate,
     lead_time: LeadTime,
@@ -133,10 +133,7 @@ def buffer_stock(
     return (0 - normal_quantile(risk)) * math.sqrt(lead_time * spread**2 + demand**2 * lead_spread**2)
 
 
-@formula(
-    native="demand*lead_time+(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)",
-    source=REORDER,
-)
+@formula(native=f"demand*lead_time+{BUFFER}", source=REORDER)
 def reorder_point(
     demand: DemandRate,
     lead_time: LeadTime,
