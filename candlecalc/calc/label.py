@@ -7,6 +7,7 @@ import math
 from typing import Dict, List, NamedTuple
 
 import candlecalc.tables as tables
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms.label import (
     Content,
     Decimals,
@@ -40,7 +41,6 @@ PANEL = "16 CFR 500.21(a)"
 HEIGHT_US = "16 CFR 500.21(b), by a page on the parallel FDA rule"
 HEIGHT_METRIC = "Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service"
 FIRE = "ASTM F2058 (US); EN 15494:2019 (EU, GB), both by reports of others"
-UNCONFIRMED = "unconfirmed: check against {}"
 
 
 class NetStatement(NamedTuple):
@@ -65,7 +65,7 @@ def net_weight_us(net: NetWeight, decimals: Decimals = 1) -> NetStatement:
     pound = [f"{pounds:.0f} lb"] if pounds else []
     rest_words = [f"{round_half_away(rest, int(decimals)):g} oz"] if rest or not pounds else []
     statement = f"Net Wt {' '.join(pound + rest_words)} ({_metric(net)})"
-    return NetStatement(statement, UNCONFIRMED.format("16 CFR 500.9 and 500.17"))
+    return NetStatement(statement, unconfirmed("16 CFR 500.9 and 500.17"))
 
 
 @formula(source=METRIC, no_native="its answer is words")
@@ -167,7 +167,7 @@ def figure_height_us(area: PanelArea) -> FigureHeight:
     FigureHeight(height=3.175, note='unconfirmed: check against 16 CFR 500.21(b)')
     """
     row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
-    return FigureHeight(float(row["height"]) * SIXTEENTH, UNCONFIRMED.format("16 CFR 500.21(b)"))
+    return FigureHeight(float(row["height"]) * SIXTEENTH, unconfirmed("16 CFR 500.21(b)"))
 
 
 @formula(source=HEIGHT_METRIC)
@@ -178,7 +178,7 @@ def figure_height_metric(net: NetWeight) -> FigureHeight:
     3.0
     """
     row = tables.row_up_to("figure_heights_metric", net)
-    return FigureHeight(float(row["height"]), UNCONFIRMED.format("Directive 76/211/EEC, Annex I, 3.1"))
+    return FigureHeight(float(row["height"]), unconfirmed("Directive 76/211/EEC, Annex I, 3.1"))
 
 
 class FireStatement(NamedTuple):
@@ -201,5 +201,5 @@ def fire_statements(region: Region) -> List[FireStatement]:
     """
     standard = "ASTM F2058" if region == "US" else "EN 15494"
     kept = [row for row in tables.rows("fire_statements") if row["region"] == ("US" if region == "US" else "EU")]
-    note = UNCONFIRMED.format(standard)
+    note = unconfirmed(standard)
     return [FireStatement(row["due"], row["statement"], note) for row in kept]

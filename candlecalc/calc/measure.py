@@ -9,7 +9,8 @@ import statistics
 from typing import NamedTuple
 
 import candlecalc.tables as tables
-from candlecalc.calc.label import TOLERABLE, UNCONFIRMED, tolerable_negative_error
+from candlecalc.calc.label import TOLERABLE, tolerable_negative_error
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms.label import (
     BatchSize,
     Factor,
@@ -38,7 +39,7 @@ GROSS = "NIST Handbook 133 (2026), 2.3.5 and 2.3.6"
 WEIGHING_ERROR = "SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9"
 REFERENCE_TEST = "UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II"
 HANDBOOK = "NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory"
-HANDBOOK_TABLES = UNCONFIRMED.format("NIST Handbook 133, Appendix A")
+HANDBOOK_TABLES = unconfirmed("NIST Handbook 133, Appendix A")
 WHOLE_BATCH = 100  # a smaller one is weighed whole
 SAMPLE = tables.native_steps("reference_test", "batch", lambda row: row["sample"])
 

@@ -71,3 +71,8 @@ VALUATION = "FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial
 LOWER_VALUE = "lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1"
 TURNOVER = "inventory turnover and days: OpenStax, Financial Accounting 10.5"
 COUNTING = "adjusting to a count: OpenStax, Financial Accounting 6.3"
+
+
+def unconfirmed(against: str) -> str:
+    """The words for what was not read in its text."""
+    return f"unconfirmed: check against {against}"

@@ -5,9 +5,10 @@ from typing import List, Tuple
 
 from candlecalc.calc.datasheet.classes import SENSITISING
 from candlecalc.calc.datasheet.findings import code_of, wording
-from candlecalc.calc.datasheet.label import WATER_ONLY, LabelLine, unconfirmed
+from candlecalc.calc.datasheet.label import WATER_ONLY, LabelLine
 from candlecalc.calc.datasheet.result import Result, reaches
 from candlecalc.calc.datasheet.substance import Part
+from candlecalc.calc.sources import unconfirmed
 
 ECHA_TABLE = "a table on ECHA's pages"
 RESTRICTED = ("H340", "H350", "H360")

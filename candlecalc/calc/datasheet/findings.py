@@ -9,6 +9,7 @@ from candlecalc.calc.datasheet.classes import Allergen, allergens, classes, clos
 from candlecalc.calc.datasheet.mixture import Mixture
 from candlecalc.calc.datasheet.result import Result, shown
 from candlecalc.calc.datasheet.substance import Line
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms
 
 NOTHING_TYPED = "no data sheet typed: cannot say"
@@ -70,9 +71,7 @@ def _class(result: Result, mixture: Mixture) -> HazardFound:
     code = code_of(result)
     prefix = "unconfirmed: " if result.unconfirmed else ""
     near = [each for each in mixture.close if each.above and key_of(each.result) == key_of(result)]
-    status = (
-        f"unconfirmed: check against {result.unconfirmed}" if result.unconfirmed else f"CLP Annex I, {result.where}"
-    )
+    status = unconfirmed(result.unconfirmed) if result.unconfirmed else f"CLP Annex I, {result.where}"
     status = _status(mixture, status, result.expert, *[f"within {mixture.percent} of the limit" for _ in near[:1]])
     return HazardFound(prefix + result.name, code, wording(code), result.amount, result.limit, f"{result.why}", status)
 

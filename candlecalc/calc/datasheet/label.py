@@ -5,6 +5,7 @@ from typing import Dict, Iterable, List, NamedTuple, Optional, Set, Tuple
 import candlecalc.tables as tables
 from candlecalc.calc.datasheet.findings import code_of, statement, wording
 from candlecalc.calc.datasheet.result import Result
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms
 
 PICTOGRAMS = {
@@ -31,10 +32,6 @@ class LabelLine(NamedTuple):
     text: terms.Wording = None
     why: terms.Why = None
     status: terms.Status = None
-
-
-def unconfirmed(against: str) -> str:
-    return f"unconfirmed: check against {against}"
 
 
 def by_status(row: Dict[str, str], column: str, against: str) -> str:
