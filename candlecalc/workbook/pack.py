@@ -14,7 +14,7 @@ from candlecalc.files import zipped
 
 CORE, STYLES = "docProps/core.xml", "xl/styles.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
-FONT_PARTS = "b i strike condense extend outline shadow u vertAlign sz color name family charset scheme".split()
+FONT_PARTS = ("b", "i", "strike", "u", "sz", "color", "name", "family", "scheme")
 
 Parts = dict[str, bytes]
 
@@ -43,8 +43,8 @@ def _parts(package: bytes) -> Parts:
 
 
 def _in_order(font: re.Match[bytes]) -> bytes:
-    found = {part[1].decode(): part[0] for part in re.finditer(rb"<(\w+) [^>]*/>", font[0])}
-    return b"".join(found[part] for part in FONT_PARTS if part in found)
+    parts = re.finditer(rb"<(\w+) [^>]*/>", font[0])
+    return b"".join(part[0] for part in sorted(parts, key=lambda part: FONT_PARTS.index(part[1].decode())))
 
 
 def _described(drawing: bytes, text: str) -> bytes:
