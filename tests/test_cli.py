@@ -192,6 +192,8 @@ FINDS = [  # what a maker would say, the function that should be among the first
     ("when to order again", "reorder_point"),
     ("price break", "best_break"),
     ("how many packs", "packs_to_buy"),
+    ("when must I pour", "pour_by"),
+    ("how much do I pour", "fill_weight"),
     ("fifo", "stock_from_log"),
     ("which lot first", "lots_to_use"),
 ]

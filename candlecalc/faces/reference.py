@@ -31,10 +31,11 @@ SAYINGS = {
     **dict.fromkeys(["wage", "labor", "work"], "labour"),
     **dict.fromkeys(["postage", "freight", "delivery"], "shipping"),
     **dict.fromkeys(["profit", "earn"], "margin"),
+    "when": "date",
 }
 SMALL_WORDS = frozenset(
     ["a", "an", "and", "are", "as", "at", "be", "by", "can", "do", "does", "for", "from", "how", "i", "if", "in", "is"]
-    + ["it", "many", "much", "my", "need", "of", "on", "or", "the", "to", "what", "when", "with"]
+    + ["it", "many", "much", "must", "my", "need", "of", "on", "or", "should", "the", "to", "what", "when", "with"]
 )
 
 
@@ -45,7 +46,9 @@ def every() -> list[Formula]:
 
 def find(words: str) -> list[Formula]:
     """Functions that answer to a maker's words, best first."""
-    wanted = [{stem, SAYINGS.get(stem, stem)} for stem in _stems(words)]
+    # "when" says nothing where it stands in a text, but asks for a date.
+    asked = {_stem(word) for word in _words(words) if word in SAYINGS or word not in SMALL_WORDS}
+    wanted = [{stem, SAYINGS.get(stem, stem)} for stem in asked]
     phrase = "_".join(words.lower().split())
     scores = [(*_score(formula, wanted), phrase in formula.name, formula) for formula in every()]
     best = sorted(scores, key=lambda score: score[:3], reverse=True)
@@ -168,8 +171,11 @@ def _broken(form: str) -> Iterator[str]:
 
 
 def _stems(text: str) -> set[str]:
-    words = re.findall(r"[a-z]+", text.lower().replace("_", " "))
-    return {_stem(word) for word in words if word not in SMALL_WORDS}
+    return {_stem(word) for word in _words(text) if word not in SMALL_WORDS}
+
+
+def _words(text: str) -> list[str]:
+    return re.findall(r"[a-z]+", text.lower().replace("_", " "))
 
 
 def _stem(word: str) -> str:
@@ -179,7 +185,11 @@ def _stem(word: str) -> str:
 def _score(formula: Formula, wanted: list[set[str]]) -> tuple[int, int]:
     """How many of the words it answers to, then how well: a name counts most, help least."""
     terms = [*(argument.term for argument in formula.arguments.values()), formula.result]
-    texts = [(6, formula.name), (3, formula.summary), (2, " ".join([*formula.arguments, formula.subject]))]
+    texts = [
+        (6, formula.name),
+        (3, f"{formula.summary} {formula.gives}"),
+        (2, " ".join([*formula.arguments, formula.subject])),
+    ]
     texts += [(1, " ".join([told(formula)[0], *(term.help for term in terms)]))]
     best = [max((weight for weight, text in texts if alike & _stems(text)), default=0) for alike in wanted]
     return sum(map(bool, best)), sum(best)
