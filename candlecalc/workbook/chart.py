@@ -22,6 +22,7 @@ HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
 MOST_BARS = 12
 LAST_BAR = FIRST_ROW + MOST_BARS - 1  # however many products there are now: others are typed later
 CHART_COLUMNS = 14
+ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
 
 
 def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
@@ -50,7 +51,7 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
 def _print_beside(sheet: Worksheet, last: int, first: int) -> None:
     """Give the chart a second page. One outside the print area is not printed."""
     last_row = sheet.print_area.rpartition("$")[2]
-    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS - 1)}{max(int(last_row), FIRST_ROW + 32)}"
+    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS - 1)}{max(int(last_row), FIRST_ROW + ROWS_BESIDE)}"
     sheet.page_setup.fitToWidth = 2
     # Breaks between pages are not kept where pages are fitted: columns as wide as the list's keep it on its own.
     _, *others = widths(sheet, last)

@@ -5,6 +5,7 @@ Pages are read as LibreOffice prints them: type that can be read, and no number 
 
 # ruff: noqa: S603, S607  the programs started here are our own choice
 
+import collections
 import re
 import subprocess
 import textwrap
@@ -112,11 +113,18 @@ def test_50_it_opens_at_the_top_of_the_first_tab(sheets):  # AF
         assert bool(sheet.sheet_view.tabSelected) == (sheet.title == "Start")
 
 
-def test_52_locked_cells_can_be_reached_by_keys(sheets):  # WCAG 2.2; whether the order reads well, a person says
+def test_52_keys_lead_through_the_entries_and_each_is_named_before_it_is_reached(sheets):  # WCAG 2.4.3, 3.3.2
+    # In a protected tab the Tab key goes from entry to entry: along the row, then to the next one.
     for sheet in sheets:
-        assert not sheet.protection.selectLockedCells
-        assert not sheet.protection.selectUnlockedCells
-        assert not sheet.protection.password
+        told = sheet.protection
+        assert not (told.selectLockedCells or told.selectUnlockedCells or told.password)
+        words = {
+            (cell.row, cell.column): cell.value.casefold() for row in sheet for cell in row if cell.data_type == "s"
+        }
+        for rule in sheet.data_validations.dataValidation:
+            (first,) = rule.sqref.ranges
+            before = [said for place, said in words.items() if place < (first.min_row, first.min_col)]
+            assert any(rule.promptTitle.casefold() in said for said in before), f"{sheet.title} {rule.sqref}"
 
 
 # Tabs that are wider than a page of type that can be read, with the pages they take.
@@ -140,6 +148,14 @@ def test_53_each_tab_prints_on_the_makers_paper_with_its_heads(sheets, file):
 
 def test_54_a_bench_card_stays_on_one_page(sheets):
     assert (int(sheets["Batch"].page_setup.fitToWidth), int(sheets["Batch"].page_setup.fitToHeight)) == (1, 1)
+
+
+@pytest.mark.parametrize("name", ["demo", "long", "blank"])  # Letter twice, and A4
+def test_54_cards_checks_and_the_chart_each_stay_on_a_page_of_their_own(pages, name):
+    counted = collections.Counter(map(_tab, pages[name]))
+    assert {tab: counted[tab] for tab in ("Start", "Settings", "Batch", "Checks", "Costing")} == {
+        "Start": 1, "Settings": 1, "Batch": 1, "Checks": 1, "Costing": 2,
+    }  # fmt: skip
 
 
 def long_season():
@@ -168,14 +184,15 @@ def long_season():
 
 @pytest.fixture(scope="module")
 def pages(office, tmp_path_factory):
-    """The text of each page with the height of each word: a workbook of long names and large sums, and the demo."""
+    """The text of each page with the height of each word: of long names and large sums, the demo, and a blank on A4."""
     season = long_season()
     assert problems(season) == []
     folder = tmp_path_factory.mktemp("pages")
     picked = (season.names("recipes")[4], 10_000.0)
     (folder / "long.xlsx").write_bytes(book.made(season, books.DATED, picked=picked))
     (folder / "demo.xlsx").write_bytes(book.made(books.demo(), books.DATED))
-    return {name: _pages(office.pdf(folder / f"{name}.xlsx")) for name in ("long", "demo")}
+    (folder / "blank.xlsx").write_bytes(book.made(books.blank("gb"), books.DATED))
+    return {name: _pages(office.pdf(folder / f"{name}.xlsx")) for name in ("long", "demo", "blank")}
 
 
 def _pages(pdf):

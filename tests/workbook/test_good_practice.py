@@ -5,7 +5,7 @@ Sources: the UK Analysis Function's "Releasing statistics in spreadsheets" (AF),
 and Financial Modelling Code (FMC), the FAST Standard (FAST), the UK data regulator's guidance (ICO), WCAG 2.2.
 Points without a source are our own.
 
-Elsewhere: 26 to 38 formulas (test_good_formulas.py), 44 to 54 looks and print (test_good_looks.py); 35 values
+Elsewhere: 26 to 38 formulas (test_good_formulas.py), 44 to 50 and 52 to 54 looks and print (test_good_looks.py); 35 values
 (test_values.py), 36 edits (test_batch.py, test_by_hand.py, test_wiring_every_entry.py), 37 whole coins (test_batch.py),
 42 checks that can fail (test_checks.py), 43 blanks (test_bad_entries.py), 59 formulas and functions
 (test_columns_agree.py).
@@ -286,17 +286,6 @@ def test_51_the_file_says_what_it_is_and_names_no_person(sheets, file):  # AF; I
     assert facts.title.endswith(file.season.settings["season"])
     assert facts.subject and facts.keywords and facts.language == "en"
     assert facts.creator == facts.lastModifiedBy == f"candlecalc {__version__}"
-
-
-def test_52_keys_lead_through_the_entries_and_each_is_named_before_it_is_reached(sheets):  # WCAG 2.4.3, 3.3.2
-    # In a protected tab the Tab key goes from entry to entry: along the row, then to the next one.
-    for sheet in sheets:
-        assert not sheet.protection.selectLockedCells and not sheet.protection.selectUnlockedCells
-        words = {(cell.row, cell.column): cell.value.casefold() for cell in cells(sheet) if cell.data_type == "s"}
-        for rule in sheet.data_validations.dataValidation:
-            (first,) = rule.sqref.ranges
-            before = [said for place, said in words.items() if place < (first.min_row, first.min_col)]
-            assert any(rule.promptTitle.casefold() in said for said in before), f"{sheet.title} {rule.sqref}"
 
 
 def test_55_version_format_and_date_stand_in_cells_and_in_the_file(sheets):  # 20P 8 and 17

@@ -16,6 +16,7 @@ from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
+LETTERS = 1.2  # of a text, where one digit has room
 WIDTHS = (48, 12, 11, 11, 11, 11, 10, 66)
 
 
@@ -194,4 +195,5 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     ]
     for column, (value, look, shown) in enumerate(cells, start=1):
         draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
-    sheet.row_dimensions[row].height = 18 if len(line.name) < 50 and len(line.mend) < 66 else 31
+    one_line = len(line.name) <= WIDTHS[0] * LETTERS and len(line.mend) <= WIDTHS[-1] * LETTERS
+    sheet.row_dimensions[row].height = 18 if one_line else 31

@@ -60,7 +60,7 @@ def write_lists(draft: Draft) -> None:
         _write_list(draft, sheet, number, field)
     mark_up(sheet, "Lists_list", heads, place.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(place.letters), FIRST_ROW + 40)
+    print_list(sheet, len(place.letters), FIRST_ROW + 35)
 
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
