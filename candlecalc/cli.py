@@ -148,11 +148,11 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
     name of your own, or a value. Numbers in the cells are in the unit that
     `candlecalc functions NAME` states.
     """
-    from candlecalc import ask as asking
     from candlecalc.faces.pasted import pasted
+    from candlecalc.faces.question import function
 
     with _told():
-        click.echo(pasted(asking.function(name), values, bare))
+        click.echo(pasted(function(name), values, bare))
 
 
 @main.command()
@@ -175,8 +175,9 @@ def functions(
     NAME tells what one is for, what it takes, its cell formula, its source
     and an example.
     """
-    from candlecalc import ask as asking
-    from candlecalc.faces import reference
+    from candlecalc.faces import data, reference, terminal
+    from candlecalc.faces.finding import find
+    from candlecalc.faces.question import function
 
     if bool(name) + bool(words) + markdown + bool(workbook) > 1:
         raise click.UsageError("give a NAME, --find, --markdown or --workbook, one of them")
@@ -189,13 +190,13 @@ def functions(
         click.echo(page(), nl=False)
         return
     with _told():
-        chosen = [asking.function(name)] if name else reference.find(words) if words else reference.every()
+        chosen = [function(name)] if name else find(words) if words else reference.every()
         if not chosen:
             raise Problem(f'no function answers to "{words}"')
         if as_json:
-            click.echo(reference.as_json(chosen))
+            click.echo(data.as_json(chosen))
         else:
-            _print(reference.page(chosen[0]) if name else reference.found(words) if words else reference.listing())
+            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing())
 
 
 @main.command("add-functions")
@@ -290,30 +291,31 @@ def _choice(choices: list[str]) -> int:
 
 
 def _lead_to_an_answer() -> None:
-    from candlecalc import ask as asking
-    from candlecalc.faces import reference
+    from candlecalc.ask import answer
+    from candlecalc.faces.finding import find
 
     found: list[Formula] = []
     while not found:
-        found = reference.find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
+        found = find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
         if not found:
             click.echo("No function answers to that; try other words.")
     formula = found[_choice([f"{formula.name}: {formula.summary}" for formula in found])]
     given = {argument.name: _value_for(argument) for argument in formula.arguments.values()}
-    _print(asking.answer(formula, given))
+    _print(answer(formula, given))
 
 
 def _value_for(argument: "Argument") -> Any:
-    from candlecalc import ask as asking
-    from candlecalc.faces import reference
+    from candlecalc.ask import checked
+    from candlecalc.faces.question import prompt_for
+    from candlecalc.faces.reference import default_of
 
     def read(text: str) -> Any:
         try:
-            return asking.checked(argument, text)
+            return checked(argument, text)
         except ValueError as problem:
             raise click.BadParameter(str(problem)) from None
 
-    return click.prompt(asking.prompt_for(argument), default=reference.default_of(argument), value_proc=read)
+    return click.prompt(prompt_for(argument), default=default_of(argument), value_proc=read)
 
 
 def _print(lines: list[str]) -> None:
@@ -323,7 +325,7 @@ def _print(lines: list[str]) -> None:
 @contextmanager
 def _told() -> Iterator[None]:
     """What is wrong, said by the library as a ValueError, in the terminal's way."""
-    from candlecalc.ask import CallError
+    from candlecalc.faces.question import CallError
 
     try:
         yield

@@ -14,9 +14,11 @@ import click
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__, ask, cli
+from candlecalc import __version__, cli
 from candlecalc.cli import main
-from candlecalc.faces import reference
+from candlecalc.faces import reference, terminal
+from candlecalc.faces.finding import find
+from candlecalc.faces.results import shown
 from candlecalc.formula import REGISTRY, Argument, Term
 
 HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
@@ -73,8 +75,8 @@ def test_an_answer_is_in_the_unit_it_was_asked_in(words, expected, how):
 
 def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
     # Water boils at 212 F, 100 C, by the definition of the two scales.
-    assert ask.shown(100.0, Term("C", ""), "degF") == "212 F (100 C)"
-    assert ask.shown(82.22, Term("C", "")) == "82 C"
+    assert shown(100.0, Term("C", ""), "degF") == "212 F (100 C)"
+    assert shown(82.22, Term("C", "")) == "82 C"
 
 
 @pytest.mark.parametrize("name", sorted(REGISTRY))
@@ -84,7 +86,7 @@ def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     result = formula.checked(**given)
     terms = [*formula.fields.values()] or [formula.result]
     expected = [
-        ask.shown(value, term, digits=int(given.get("digits", 2)))
+        shown(value, term, digits=int(given.get("digits", 2)))
         for row in formula.rows(result)
         for term, value in zip(terms, row, strict=True)
     ]
@@ -161,9 +163,9 @@ def test_a_page_tells_all_that_is_declared_in_eighty_columns(name):
 
 def test_a_long_cell_formula_is_broken_after_a_sign_and_loses_nothing():
     form = 'MAX((cost+fixed)/(1-margin-fee*(1+tax*(basis="with a plus + in it"))),(cost+fixed+least)/(1-margin))'
-    lines = list(reference._broken(form))
+    lines = list(terminal._broken(form))
     assert "".join(lines) == form
-    assert len(lines) > 1 and max(map(len, lines)) <= reference.WIDTH - 15
+    assert len(lines) > 1 and max(map(len, lines)) <= terminal.WIDTH - 15
 
 
 def test_json_holds_what_the_pages_hold():
@@ -201,7 +203,7 @@ FINDS = [  # what a maker would say, the function that should be among the first
 
 @pytest.mark.parametrize(("words", "name"), FINDS)
 def test_a_function_is_found_by_a_makers_words(words, name):
-    assert name in [formula.name for formula in reference.find(words)[:3]]
+    assert name in [formula.name for formula in find(words)[:3]]
     assert f"  {name} " in run("functions", "--find", words).stdout
 
 

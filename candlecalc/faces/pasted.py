@@ -4,7 +4,8 @@ import re
 from collections.abc import Iterable
 from datetime import date
 
-from candlecalc import ask, days, native
+from candlecalc import days, native
+from candlecalc.faces import question
 from candlecalc.formula import Argument, Formula
 from candlecalc.guard import bare as without_tests
 from candlecalc.guard import guarded, native_of
@@ -19,11 +20,11 @@ NAME = re.compile(r"[^\W\d][\w.]*")  # a name that the maker gave to a cell
 def pasted(formula: Formula, words: Iterable[str], bare: bool = False) -> str:
     """The formula for arguments such as `wax=B4`; a ValueError says what is wrong with them.
 
-    >>> pasted(ask.function("oil_for_wax"), ["wax=B4", "load=C4"], bare=True)
+    >>> pasted(question.function("oil_for_wax"), ["wax=B4", "load=C4"], bare=True)
     '=B4*C4'
     """
     native_of(formula)  # that there is none is said before what is wrong with an argument
-    given = {name: _node(formula.arguments[name], text) for name, text in ask.arguments(formula, words).items()}
+    given = {name: _node(formula.arguments[name], text) for name, text in question.arguments(formula, words).items()}
     tree = without_tests(formula, given) if bare else guarded(formula, given)
     return "=" + native.spell(tree)
 

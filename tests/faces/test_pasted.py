@@ -5,9 +5,9 @@ import re
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import ask
 from candlecalc.cli import main
 from candlecalc.faces.pasted import pasted
+from candlecalc.faces.question import function
 
 WRITTEN = [  # function, arguments as typed, the formula
     (
@@ -30,7 +30,7 @@ WRITTEN = [  # function, arguments as typed, the formula
 @pytest.mark.parametrize("name, words, formula", WRITTEN)
 def test_a_formula_is_written_over_the_makers_cells(name, words, formula):
     typed = [word for word in re.findall(r"(?:[^\s']|'[^']*')+", words) if word != "--bare"]
-    assert pasted(ask.function(name), typed, bare="--bare" in words) == formula
+    assert pasted(function(name), typed, bare="--bare" in words) == formula
 
 
 REFUSED = [  # function, arguments, what is said
@@ -46,7 +46,7 @@ REFUSED = [  # function, arguments, what is said
 @pytest.mark.parametrize("name, words, said", REFUSED)
 def test_what_cannot_stand_in_a_formula_is_refused(name, words, said):
     with pytest.raises(ValueError, match=re.escape(said)):
-        pasted(ask.function(name), words)
+        pasted(function(name), words)
 
 
 def test_the_command_writes_one_line():
