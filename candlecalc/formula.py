@@ -5,12 +5,8 @@
 """
 
 import inspect
-import math
-import numbers
 import re
 from dataclasses import dataclass, field
-from datetime import date
-from decimal import Decimal
 from typing import (
     Any,
     Callable,
@@ -26,168 +22,17 @@ from typing import (
     get_type_hints,
 )
 
-import candlecalc.days as days
 import candlecalc.native as language
-import candlecalc.units as units
+from candlecalc.term import LARGEST, NUMBERS, Argument, Term, shown
 
-# A finite end for every range: NaN and infinity then fail the same comparison as any other number.
-LARGEST = 1e12
-NUMBERS = frozenset((float, int))
+# What a declaration is written and read with; a quantity and its range stand in `candlecalc.term`.
+__all__ = ["CELL_LIKE", "HELP_LENGTH", "LARGEST", "REGISTRY", "Argument", "Formula", "Term", "find", "formula"]
+
 HELP_LENGTH = 255  # Excel's function wizard cuts longer help
 # Names that a spreadsheet takes for a cell: oil1, r, c.
 CELL_LIKE = re.compile(r"[a-z]{1,3}[0-9]+|r|c|r[0-9]+c[0-9]+")
 
 Function = TypeVar("Function", bound=Callable[..., Any])
-
-
-@dataclass(frozen=True)
-class Term:
-    """A quantity of the trade: what it is, the unit its numbers are in, and the range it takes.
-
-    The unit "date" is a day of the calendar: a `datetime.date` in `calc`, a serial number in a cell.
-    """
-
-    unit: str
-    help: str
-    low: float = 0.0
-    high: float = LARGEST
-    above: bool = False  # `low` itself is refused
-    whole: bool = False
-    hint: str = ""  # the likely slip, shown only where a hundredth of the value would be taken
-    many: bool = False
-    choices: Tuple[str, ...] = ()
-    text: bool = False  # words as they are typed
-    blank: bool = False  # a blank is taken, and is None in `calc`
-
-    @property
-    def range(self) -> str:
-        """The range in words, as messages and help show it: "0 to 0.5 of wax weight"."""
-        return self._range + (" or blank" if self.blank else "")
-
-    @property
-    def _range(self) -> str:
-        if self.choices:
-            return " or ".join(f'"{choice}"' for choice in self.choices)
-        if self.text:
-            return "text"
-        if self.unit == "date":
-            return 'a date such as "2026-03-14"'
-        unit = {"": "", "money": ""}.get(self.unit, f" {self.unit}")
-        what = "whole numbers " if self.whole else ""
-        if self.low <= -LARGEST:
-            return "any amount" + unit
-        if self.high < LARGEST:
-            start = f"more than {_plain(self.low)} up" if self.above else f"{_plain(self.low)}"
-            return f"{what}{start} to {_plain(self.high)}{unit}"
-        return f"{what}more than {_plain(self.low)}{unit}" if self.above else f"{what}{_plain(self.low)} or more{unit}"
-
-    @property
-    def counts(self) -> bool:
-        """Whether its values are numbers, neither words nor dates."""
-        return not (self.choices or self.text or self.unit == "date")
-
-    def takes(self, value: float) -> bool:
-        """Whether a plain number is in range."""
-        inside = self.low < value <= self.high if self.above else self.low <= value <= self.high
-        return inside and (not self.whole or value == int(value))
-
-    def gives(self, value: Any) -> bool:
-        """Whether a result, or one of a list of results, is what the term says."""
-        if value is None:
-            return self.blank
-        if self.counts:
-            return self.takes(value)
-        return isinstance(value, date if self.unit == "date" else str)
-
-    def read(self, value: object) -> Any:
-        """One value as given, as `calc` takes it; a ValueError says what is allowed."""
-        if self.blank and _blank(value):
-            return None
-        if not self.counts:
-            return self._read_words(value)
-        if isinstance(value, str):
-            try:
-                number = units.read(value, self.unit).value
-            except ValueError as problem:
-                raise ValueError(f"is {_shown(value)}: {problem}") from None
-        elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
-            number = _float(value)
-        else:
-            raise ValueError(f"is {_shown(value)}; it takes {self.range}")
-        if not self.takes(number):
-            raise ValueError(f"is {_shown(value)}; it takes {self.range}.{self._slip(number)}")
-        return number
-
-    def _read_words(self, value: object) -> Any:
-        if self.unit == "date":
-            day = days.read(value)
-            if day:
-                return day
-        elif self.choices:
-            # As spreadsheets compare words: "Value" is "value".
-            for choice in self.choices:
-                if isinstance(value, str) and value.strip().lower() == choice.lower():
-                    return choice
-        elif isinstance(value, str) and value.strip():
-            return value.strip()
-        elif isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value):
-            # A cell makes a number of "5" by itself; it was typed as text.
-            return f"{value:.15g}"
-        if self.text and isinstance(value, date):
-            made = "a sheet makes a date of words such as 1-5; type an apostrophe before them"
-            raise ValueError(f"is the date {_shown(value)}; it takes {self.range}: {made}")
-        raise ValueError(f"is {_shown(value)}; it takes {self.range}")
-
-    def _slip(self, value: float) -> str:
-        # A load of 1 may be a slip for 100 % as well as for 1 %: no guess from 1 down.
-        likely = self.hint and max(self.high, 1) < value and self.takes(value / 100)
-        return " " + self.hint.format(float(f"{value:.10g}")) if likely else ""
-
-
-@dataclass(frozen=True)
-class Argument:
-    """One argument of a declared function."""
-
-    name: str
-    term: Term
-    default: Any = inspect.Parameter.empty
-
-    @property
-    def optional(self) -> bool:
-        return self.default is not inspect.Parameter.empty
-
-    def read(self, value: object) -> Any:
-        """The value checked and in the term's unit; a ValueError names this argument."""
-        try:
-            return self._read_list(value) if self.term.many else self.term.read(value)
-        except ValueError as problem:
-            raise ValueError(f"{self.name} {problem}") from None
-
-    def _read_list(self, value: object) -> List[Any]:
-        # Blanks at the end of a range are room to grow; a blank inside it is a value forgotten.
-        cells = _line(value)
-        while cells and _blank(cells[-1]):
-            cells.pop()
-        if not cells and not self.term.blank:
-            raise ValueError(f"is empty; it takes a list, each {self.term.range}")
-        read: List[Any] = []
-        counts = self.term.counts
-        for position, cell in enumerate(cells, start=1):
-            if counts and type(cell) in NUMBERS and self.term.takes(cell):
-                read.append(float(cell))  # nearly all of a long log: no more is asked of a plain number
-                continue
-            if _blank(cell) and not self.term.blank:
-                raise ValueError(
-                    f"is blank at place {position} of {len(cells)}; only blanks at the end are passed over"
-                )
-            try:
-                read.append(self.term.read(cell))
-            except ValueError as problem:
-                raise ValueError(f"at place {position} {problem}") from None
-            # Totals pass over a number that is text, so the maker's own sums would differ from ours.
-            if self.term.counts and isinstance(cell, str) and cell and not units.read(cell, self.term.unit).unit:
-                raise ValueError(f'at place {position} is the text "{cell}"; it takes a number, or one with its unit')
-        return read
 
 
 @dataclass(frozen=True)
@@ -232,7 +77,7 @@ class Formula:
             for name, term, value in self._values(row):
                 if not term.gives(value):
                     raise ValueError(
-                        f"{self.name}: {name} would be {_shown(value)}; it must be {term.range} ({_listed(values)})"
+                        f"{self.name}: {name} would be {shown(value)}; it must be {term.range} ({_listed(values)})"
                     )
         return result
 
@@ -456,55 +301,8 @@ def _documented(formula: Formula) -> str:
     return "\n".join(lines)
 
 
-def _plain(limit: float) -> str:
-    # A limit of a million reads so, and not as 1e+06.
-    return f"{limit:g}" if abs(limit) < 1e5 else f"{limit:.0f}"
-
-
-def _float(value: Any) -> float:
-    try:
-        return float(value)
-    except OverflowError:  # an integer beyond what a float holds: out of every range
-        return math.inf
-
-
-def _line(value: object) -> List[Any]:
-    """A list, a column or a row of cells, as a flat list."""
-    cells = _cells(value)
-    if all(type(cell) in NUMBERS for cell in cells):
-        return cells
-    rows = [_cells(row) for row in cells]
-    if len(rows) > 1 and any(len(row) > 1 for row in rows):
-        raise ValueError(f"is a block of {len(rows)} rows; it takes one column or one row")
-    return [cell for row in rows for cell in row]
-
-
-def _cells(value: Any) -> List[Any]:
-    return [value] if isinstance(value, str) or not hasattr(value, "__iter__") else list(value)
-
-
-def _blank(cell: object) -> bool:
-    # NaN is a table's blank.
-    return (
-        cell is None
-        or (isinstance(cell, str) and not cell)
-        or type(cell).__name__ in ("NAType", "NaTType")
-        or cell != cell
-    )
-
-
-def _shown(value: object) -> str:
-    if isinstance(value, str):
-        return f'"{value}"'
-    if isinstance(value, date):
-        return value.isoformat()
-    if isinstance(value, bool) or value is None:
-        return "blank" if value is None else str(value).upper()
-    return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else repr(value)
-
-
 def _listed(values: Mapping[str, Any]) -> str:
-    return ", ".join(f"{name} {_shown(value)}" for name, value in values.items())
+    return ", ".join(f"{name} {shown(value)}" for name, value in values.items())
 
 
 def _sentence(problems: List[str]) -> str:

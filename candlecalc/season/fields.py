@@ -7,7 +7,7 @@ drop-downs, cell checks, CSV files and the reading of a workbook all come from h
 import datetime
 from dataclasses import dataclass, field
 
-from candlecalc.formula import Term
+from candlecalc.term import Term
 
 NAME_LENGTH = 32
 # A spreadsheet looks names up with these as wild cards.

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from candlecalc.formula import LARGEST, Term
+from candlecalc.term import LARGEST, Term
 
 GRAMS = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
 MILLIMETRES = {"mm": 1.0, "in": 25.4}

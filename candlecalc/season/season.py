@@ -8,10 +8,10 @@ from typing import Any
 
 import pandas as pd
 
-from candlecalc.formula import Term
 from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
 from candlecalc.season.measures import Measures
 from candlecalc.season.tables import ONCE, SETTINGS, TABLES
+from candlecalc.term import Term
 
 Row = dict[str, Value]
 

@@ -3,8 +3,8 @@
 from typing import get_args
 
 from candlecalc.calc import terms
-from candlecalc.formula import Term
 from candlecalc.season.fields import Field, Table
+from candlecalc.term import Term
 
 
 def _term(annotated: object) -> Term:

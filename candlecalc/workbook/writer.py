@@ -14,10 +14,10 @@ from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.formula import LARGEST
 from candlecalc.season.fields import NAME_LENGTH, Field, Value
 from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
+from candlecalc.term import LARGEST
 from candlecalc.workbook import styles
 from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, entry_format, in_row, own
 from candlecalc.workbook.printed import paper, print_list, widths

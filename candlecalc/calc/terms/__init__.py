@@ -2,7 +2,7 @@
 
 from typing import Annotated, List, Literal, Sequence
 
-from candlecalc.formula import LARGEST, Term
+from candlecalc.term import LARGEST, Term
 
 PERCENT = "Did you mean {:g}%?"
 

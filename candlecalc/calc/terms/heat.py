@@ -3,7 +3,7 @@
 from typing import Annotated, List, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.formula import Term
+from candlecalc.term import Term
 
 COLDEST, HOTTEST = -50.0, 400.0
 

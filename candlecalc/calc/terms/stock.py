@@ -3,7 +3,7 @@
 from datetime import date
 from typing import Annotated, List, Literal, Optional, Sequence
 
-from candlecalc.formula import LARGEST, Term
+from candlecalc.term import LARGEST, Term
 
 # A log of stock
 Moves = Annotated[
