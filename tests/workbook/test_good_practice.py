@@ -6,8 +6,8 @@ and Financial Modelling Code (FMC), the FAST Standard (FAST), the UK data regula
 Points without a source are our own.
 
 Elsewhere: 26 to 38 formulas (test_good_formulas.py), 44 to 50 and 52 to 54 looks and print (test_good_looks.py), 35
-values (test_values.py), 36 edits (test_batch.py, test_by_hand.py, test_wiring_every_entry.py), 37 whole coins (test_batch.py),
-42 checks that can fail (test_checks.py), 43 blanks (test_bad_entries.py), 59 formulas and functions
+values (test_values.py), 36 edits (test_batch.py, test_by_hand.py, test_wiring_every_entry.py), 37 whole coins
+(test_batch.py), 42 checks that can fail (test_checks.py), 43 blanks (test_bad_entries.py), 59 formulas and functions
 (test_columns_agree.py).
 Not met, and said at their tests: 4 for three pairs of tabs, 28, and 53 for the widest lists.
 For a person: 58 that Excel opens it without a repair (bench/open_xml.mjs asks a validator), 60 how fast it opens.

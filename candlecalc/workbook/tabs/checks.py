@@ -16,8 +16,8 @@ from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
-LETTERS = 1.2  # of a text, where one digit has room
-WIDTHS = (48, 12, 11, 11, 11, 11, 10, 66)
+LETTERS = 1.15  # of a text, where one digit has room
+WIDTHS = (51, 12, 11, 11, 11, 11, 10, 63)
 
 
 @dataclass(frozen=True)
