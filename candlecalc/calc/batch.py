@@ -7,8 +7,10 @@ from candlecalc.calc.terms import Count, Quantity, Weight
 from candlecalc.formula import formula
 from candlecalc.rounding import round_half_away
 
+STEP = {"step > 0": "step must be more than 0"}
 
-@formula(native="ROUND(weight/step,0)*step", requires={"step > 0": "step must be more than 0"}, source=PRACTICE)
+
+@formula(native="ROUND(weight/step,0)*step", requires=STEP, source=PRACTICE)
 def to_scale_step(weight: Weight, step: Weight) -> Weight:
     """A weight as the scale can show it: the nearest whole number of steps.
 
@@ -18,7 +20,7 @@ def to_scale_step(weight: Weight, step: Weight) -> Weight:
     return round_half_away(weight / step) * step
 
 
-@formula(native="ROUND(each*count/step,0)*step", requires={"step > 0": "step must be more than 0"}, source=PRACTICE)
+@formula(native="ROUND(each*count/step,0)*step", requires=STEP, source=PRACTICE)
 def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     """What to weigh out for a batch, to the scale's step.
 
@@ -50,7 +52,7 @@ def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
 
 @formula(
     native="ROUND(each*pot/melt/step,0)*step",
-    requires={"step > 0": "step must be more than 0", "melt > 0": "melt must be more than 0"},
+    requires={**STEP, "melt > 0": "melt must be more than 0"},
     source=PRACTICE,
 )
 def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weight:

@@ -43,6 +43,7 @@ from candlecalc.rounding import round_half_away
 ENTRIES = "double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7"
 COST_OF_GOODS = "schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3"
 SCHEDULE = "IRS Form 1040 Schedule C, Part III, by Publication 334 (editions of 2013 to 2019)"
+NO_MORE_LEFT = "closing stock cannot be more than there was"
 
 
 class EntrySum(NamedTuple):
@@ -166,7 +167,7 @@ def period_entries(
 
 @formula(
     native="opening+bought-closing",
-    requires={"opening+bought >= closing": "closing stock cannot be more than there was"},
+    requires={"opening+bought >= closing": NO_MORE_LEFT},
     source=COST_OF_GOODS,
 )
 def materials_used(opening: OpeningStock, bought: Bought, closing: ClosingStock) -> Used:
@@ -200,7 +201,7 @@ def cost_of_goods_made(
 
 @formula(
     native="opening+made-closing",
-    requires={"opening+made >= closing": "closing stock cannot be more than there was"},
+    requires={"opening+made >= closing": NO_MORE_LEFT},
     source=COST_OF_GOODS,
 )
 def cost_of_goods_sold(opening: OpeningStock, made: Made, closing: ClosingStock) -> CostOfGoods:
@@ -240,7 +241,7 @@ class ScheduleLines(NamedTuple):
 @formula(
     requires={
         "bought >= withdrawn": "no more can be taken for own use than was bought",
-        "opening+bought-withdrawn+labour+supplies+other >= closing": "closing stock cannot be more than there was",
+        "opening+bought-withdrawn+labour+supplies+other >= closing": NO_MORE_LEFT,
     },
     source=SCHEDULE,
 )

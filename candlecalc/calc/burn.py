@@ -32,8 +32,9 @@ FALLING = {
     ),
 }
 THREE = {**FALLING, "COUNT(hours) >= 3": "an interval takes three weighings at least"}
-# How far the slope may lie either side.
-SWING = "TINV(1-confidence,COUNT(hours)-2)*STEYX(weights,hours)/SQRT(DEVSQ(hours))"
+# How far a weighing may lie from the line, and the slope either side.
+STRAY = "TINV(1-confidence,COUNT(hours)-2)*STEYX(weights,hours)"
+SWING = f"{STRAY}/SQRT(DEVSQ(hours))"
 
 
 @formula(

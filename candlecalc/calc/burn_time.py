@@ -4,7 +4,7 @@ import math
 from typing import Annotated, NamedTuple, Tuple
 
 from candlecalc import statistics
-from candlecalc.calc.burn import FALLING, THREE, WITHOUT_INTERVAL, swing_of, told_of
+from candlecalc.calc.burn import FALLING, STRAY, THREE, WITHOUT_INTERVAL, swing_of, told_of
 from candlecalc.calc.sources import ALGEBRA, BURNING, GEOMETRY, INVERSE, PRACTICE, REGRESSION
 from candlecalc.calc.terms import Cost, Density, Fill, Length
 from candlecalc.calc.terms.burn import (
@@ -106,7 +106,7 @@ def burn_time_from_log(
 
 # The Fieller interval: `away` is where the line comes to the end weight, counted from the mean of the hours.
 AWAY = "((AVERAGE(weights)-end)/-SLOPE(weights,hours))"
-REACH = "(TINV(1-confidence,COUNT(hours)-2)*STEYX(weights,hours)/SLOPE(weights,hours))"
+REACH = f"({STRAY}/SLOPE(weights,hours))"
 LEVEL = f"({REACH}^2/DEVSQ(hours))"
 HALF = f"ABS({REACH})*SQRT((1+1/COUNT(hours))*(1-{LEVEL})+{AWAY}^2/DEVSQ(hours))"
 ENDS = {sign: f"IF({LEVEL}<1,AVERAGE(hours)-MAX(hours)+({AWAY}{sign}{HALF})/(1-{LEVEL}),NA())" for sign in "-+"}

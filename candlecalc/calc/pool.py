@@ -60,7 +60,7 @@ def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTim
     return statistics.line(hours, widths).where(diameter)
 
 
-@formula(native="diameter/25.4", source=PRACTICE)
+@formula(native=f"diameter/{INCH}", source=PRACTICE)
 def usual_pool_time(diameter: Length) -> PoolTime:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 

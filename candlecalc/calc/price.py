@@ -117,12 +117,13 @@ def tax_charged(rate: Tax, collector: Collector) -> Tax:
     return rate * (collector != "nobody")
 
 
+TAKEN = 'fee*(1+tax*(basis="gross"))'  # what the place takes, as a share of the price before tax
+POSTAGE = "what the buyer pays for postage must not be more than the cost"
+
+
 @formula(
-    native=('MAX((cost+fixed)/(1-margin-fee*(1+tax*(basis="gross"))),(cost+fixed+least)/(1-margin))'),
-    requires={
-        'margin+fee*(1+tax*(basis="gross")) < 1': "margin and fee together must stay below 1",
-        "cost+fixed >= 0": "what the buyer pays for postage must not be more than the cost",
-    },
+    native=f"MAX((cost+fixed)/(1-margin-{TAKEN}),(cost+fixed+least)/(1-margin))",
+    requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
 )
 def price_for_margin(
@@ -147,11 +148,8 @@ def price_for_margin(
 
 
 @formula(
-    native='MAX((materials+fixed)/(1-fee*(1+tax*(basis="gross"))),materials+fixed+least)',
-    requires={
-        'fee*(1+tax*(basis="gross")) < 1': "the fee must leave something of the price",
-        "materials+fixed >= 0": "what the buyer pays for postage must not be more than the cost",
-    },
+    native=f"MAX((materials+fixed)/(1-{TAKEN}),materials+fixed+least)",
+    requires={f"{TAKEN} < 1": "the fee must leave something of the price", "materials+fixed >= 0": POSTAGE},
     source=ALGEBRA,
 )
 def lowest_price(
@@ -173,7 +171,7 @@ def lowest_price(
     return max((materials + fixed) / (1 - taken), materials + fixed + least)
 
 
-@formula(native='MAX(price*fee*(1+tax*(basis="gross")),least)', source=ALGEBRA)
+@formula(native=f"MAX(price*{TAKEN},least)", source=ALGEBRA)
 def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: Money = 0.0) -> Money:
     """What the place takes of a price by its percentage, and at least its smallest fee.
 

@@ -39,6 +39,7 @@ WEEK = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 DAY = timedelta(days=1)
 # Stock below nothing by less than this is a sum that was rounded on its way.
 SHORT = 1e-6
+BY_WEEK = "it looks at what is left after each week"
 
 
 @formula(native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)", source=CALENDAR)
@@ -151,7 +152,7 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     return made
 
 
-@formula(no_native="it looks at what is left after each week", source=LEVEL_OR_FOLLOW)
+@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
 def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.0) -> PeriodRate:
     """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
 
@@ -187,7 +188,7 @@ def _left(name: str, sales: Sequence[float], made: Sequence[float], opening: flo
     return left
 
 
-@formula(no_native="it looks at what is left after each week", source=LEVEL_OR_FOLLOW)
+@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
 def plan_cost(
     sales: SeasonSales,
     made: Made,
@@ -297,7 +298,7 @@ def _batch_starts(wanted: Sequence[float], setup: float, keeping: float) -> List
     return starts
 
 
-@formula(no_native="it looks at what is left after each week", source=LOT_SIZING)
+@formula(no_native=BY_WEEK, source=LOT_SIZING)
 def lots_cost(sales: SeasonSales, made: Made, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> Money:
     """What batches and keeping cost over a season: each time something is made, and what is left after each.
 

@@ -23,6 +23,8 @@ from candlecalc.rounding import round_half_away
 # Conventional mass: the density of air and of the weights a scale is adjusted with, g/ml.
 AIR, SCALE_WEIGHTS = 0.0012, 8.0
 
+BELOW_FILL = {"base < height": "the floor cannot rise above the fill"}
+
 # A floor pushed up (or bulging down) at its middle is taken as a spherical cap, mm3.
 CAP = "PI()/6*base*(0.75*{across}^2+base^2)"
 
@@ -33,7 +35,7 @@ def _cap(across: float, rise: float) -> float:
 
 @formula(
     native=f"(PI()/4*diameter^2*height-{CAP.format(across='diameter')})/1000",
-    requires={"base < height": "the floor cannot rise above the fill"},
+    requires=BELOW_FILL,
     source=GEOMETRY,
 )
 def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> Volume:
@@ -50,7 +52,7 @@ def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> V
 
 @formula(
     native=f"(PI()/12*height*(top^2+top*bottom+bottom^2)-{CAP.format(across='bottom')})/1000",
-    requires={"base < height": "the floor cannot rise above the fill"},
+    requires=BELOW_FILL,
     source=GEOMETRY,
 )
 def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise = 0.0) -> Volume:
@@ -65,8 +67,8 @@ def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise =
 
 
 @formula(
-    native="(length*width*height-PI()/6*base*(0.75*MIN(length,width)^2+base^2))/1000",
-    requires={"base < height": "the floor cannot rise above the fill"},
+    native=f"(length*width*height-{CAP.format(across='MIN(length,width)')})/1000",
+    requires=BELOW_FILL,
     source=GEOMETRY,
 )
 def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0.0) -> Volume:
@@ -81,8 +83,8 @@ def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0
 
 
 @formula(
-    native="(sides*side^2*height/(4*TAN(PI()/sides))-PI()/6*base*(0.75*(side/TAN(PI()/sides))^2+base^2))/1000",
-    requires={"base < height": "the floor cannot rise above the fill"},
+    native=f"(sides*side^2*height/(4*TAN(PI()/sides))-{CAP.format(across='(side/TAN(PI()/sides))')})/1000",
+    requires=BELOW_FILL,
     source=GEOMETRY,
 )
 def prism_volume(sides: Sides, side: Length, height: Length, base: BaseRise = 0.0) -> Volume:
@@ -97,16 +99,16 @@ def prism_volume(sides: Sides, side: Length, height: Length, base: BaseRise = 0.
     return (sides * side**2 * height / (4 * math.tan(math.pi / sides)) - _cap(across, base)) / 1000
 
 
-# The Tanaka fit of water's density against temperature, g/ml, in both languages.
-WATER_DENSITY = "0.99997495*(1-(temperature-3.983035)^2*(temperature+301.797)/(522528.9*(temperature+69.34881)))"
+# The Tanaka fit of water's density against temperature, g/ml; the paper's a1 to a5, the first without its minus.
+A1, A2, A3, A4, A5 = 3.983035, 301.797, 522528.9, 69.34881, 0.99997495
+WATER_DENSITY = f"{A5}*(1-(temperature-{A1})^2*(temperature+{A2})/({A3}*(temperature+{A4})))"
 
 
 def _water_density(temperature: float) -> float:
-    lag = (temperature - 3.983035) ** 2 * (temperature + 301.797) / (522528.9 * (temperature + 69.34881))
-    return 0.99997495 * (1 - lag)
+    return A5 * (1 - (temperature - A1) ** 2 * (temperature + A2) / (A3 * (temperature + A4)))
 
 
-@formula(native=f"water*(1-0.0012/8)/({WATER_DENSITY}-0.0012)", source=WATER)
+@formula(native=f"water*(1-{AIR}/{SCALE_WEIGHTS:g})/({WATER_DENSITY}-{AIR})", source=WATER)
 def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Volume:
     """Volume of a vessel from the water that fills it to the brim, as the scale shows it.
 
