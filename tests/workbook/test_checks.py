@@ -66,6 +66,7 @@ def faults(demo, values):
             {demo.cell("recipes", "dye", "Smoked plum jar"): None},
             (),
         ),
+        "Recipes: no wicks counted but none named": ({demo.cell("recipes", "wick", "Fir square, two wicks"): None}, ()),
         "Recipes: no a load without an oil, or an oil without a load": (
             {demo.cell("recipes", "oil_first", PLAIN): OIL},
             (),

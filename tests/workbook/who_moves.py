@@ -349,7 +349,7 @@ TABLE = {
         **{f"oil_{nth}": named(f"oil_{nth}", f"oil_{nth}_row") for nth in ORDINALS},
         **{f"share_{nth}": of_oil(nth) for nth in ORDINALS},
         "wick": named("wick", "wick_row"),
-        "wicks": [product(Shop.more_wicks)],
+        "wicks": [on("workings", "wicks"), product(Shop.more_wicks)],
         "dye": named("dye", "dye_row"),
         "dye_share": [on("workings", "share_dye"), product(Shop.dye_share)],
         "lid": named("lid", "lid_row"),

@@ -19,7 +19,7 @@ TAB = entry_tab(
     },
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
-              "pack unit at odds with the kind", "wax, oil and dye are bought by weight, all else by the piece: choose another pack unit", "pack_unit"),
+              "pack unit at odds with the kind", "wax, oil and dye go by weight, all else by the piece", "pack_unit"),
         Check('melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
         Check('MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
               "add and pour no hotter than the wax's data sheet allows", "ceiling"),
