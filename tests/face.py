@@ -13,18 +13,16 @@ in the order of its calls. So such a test takes nothing else but parameters.
 """
 
 import contextlib
-import functools
 import importlib
 import inspect
-import io
 import math
 import re
 from datetime import date
 from typing import NamedTuple
 
-import formualizer
 import libreoffice
 import pytest
+import two_engines
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
 
@@ -107,22 +105,13 @@ def recorded(test, parameters):
 # The faces: each takes calls and gives, for each, the rows of cells that the answer fills.
 
 
-def by_formualizer(calls):
-    data = io.BytesIO()
-    book, places = _native_book(calls)
-    book.save(data)
-    folder = _folder("native")
-    (folder / "stored.xlsx").write_bytes(formualizer.recalculate_xlsx_bytes(data.getvalue())["bytes"])
-    values = libreoffice.stored(folder / "stored.xlsx")
-    return [[[values.get(("Calls", place))]] for place in places]
+def _formulas(engine):
+    def calculate(calls):
+        book, places = _native_book(calls)
+        values = engine(book)
+        return [[[values.get(("Calls", place))]] for place in places]
 
-
-def by_libreoffice(calls):
-    book, places = _native_book(calls)
-    path = _folder("native") / "calls.xlsx"
-    book.save(path)
-    values = libreoffice.recalculated(path)
-    return [[[values.get(("Calls", place))]] for place in places]
+    return calculate
 
 
 def _module(name):
@@ -132,8 +121,8 @@ def _module(name):
 # Each with whether it takes text with a unit, as people type it.
 FACES = {
     "Python": (None, True),
-    "formula, embedded engine": (by_formualizer, False),
-    "formula, LibreOffice": (by_libreoffice, False),
+    "formula, embedded engine": (_formulas(two_engines.by_formualizer), False),
+    "formula, LibreOffice": (_formulas(two_engines.by_libreoffice), False),
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
     "Excel, xlwings": (_module("faces.excel_book"), True),
     "Calc add-in, LibreOffice": (_module("faces.calc_addin_book"), True),
@@ -220,11 +209,3 @@ def _value(term, cell):
     if cell == "" and term.blank:
         return None
     return days.read(cell) if term.unit == "date" else cell
-
-
-@functools.cache
-def _folder(name):
-    import tempfile
-    from pathlib import Path
-
-    return Path(tempfile.mkdtemp(prefix=name))

@@ -10,7 +10,7 @@
     office.shown({"Module1": text}, ["=F(1)"])             what formulas over VBA functions show in a new book
     office.functions("CANDLE_")                            what the function wizard says of functions so named
     office.seconds_to_calculate(path, rounds)              how long each calculation of the whole file takes
-    stored(path)                                           what the file holds, in the same form, not calculated
+    stored(file)                                           what the file holds, in the same form, not calculated
 
 Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
 "#N/A" and the like. Empty cells are left out; a formula that gives an empty text is there as "".
@@ -33,7 +33,7 @@ import time
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, BinaryIO
 
 from openpyxl import load_workbook
 from openpyxl.utils.datetime import to_excel
@@ -178,10 +178,10 @@ def edited(path: Path, changes: Changes) -> Values:
     return shared().edited(path, changes)
 
 
-def stored(path: Path) -> Values:
+def stored(file: Path | BinaryIO) -> Values:
     """Every value a workbook file holds as it stands, in the form that `recalculated` gives."""
     values: Values = {}
-    for sheet in load_workbook(path, data_only=True).worksheets:
+    for sheet in load_workbook(file, data_only=True).worksheets:
         for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
             error = cell.data_type == "e"
             values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)

@@ -4,15 +4,14 @@ As in `test_native_forms`, one workbook holds every case, calculated once by for
 scratch, by LibreOffice. A case is what stands in the cells; what it should come to, Python says.
 """
 
-import io
 import math
 
-import formualizer
 import libreoffice
 import pytest
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
 from slips import beyond_any_maker, expected, in_range, refused_together, slips
+from two_engines import ENGINES, by_formualizer
 
 from candlecalc.calc import REGISTRY
 from candlecalc.guard import guarded
@@ -56,22 +55,6 @@ def _type(cell, value):
         cell.data_type = "s"
 
 
-def by_formualizer(cases, folder):
-    data = io.BytesIO()
-    book_of(cases).save(data)
-    path = folder / "stored.xlsx"
-    path.write_bytes(formualizer.recalculate_xlsx_bytes(data.getvalue())["bytes"])
-    return libreoffice.stored(path)
-
-
-def by_libreoffice(cases, folder):
-    book_of(cases).save(folder / "guarded.xlsx")
-    return libreoffice.recalculated(folder / "guarded.xlsx")
-
-
-ENGINES = {"formualizer": by_formualizer, "LibreOffice": by_libreoffice}
-
-
 @pytest.fixture(scope="module")
 def cases():
     return all_cases()
@@ -83,8 +66,8 @@ def engine(request):
 
 
 @pytest.fixture(scope="module")
-def answers(engine, cases, tmp_path_factory):
-    values = ENGINES[engine](cases, tmp_path_factory.mktemp("guarded"))
+def answers(engine, cases):
+    values = ENGINES[engine](book_of(cases))
     return [values.get((SHEET, f"A{row}")) for row, _ in enumerate(cases, start=1)]
 
 
@@ -120,9 +103,9 @@ def test_every_kind_of_slip_is_tried_on_every_function(declared, cases):
     assert not declared.requires or "together" in tried
 
 
-def test_an_unguarded_formula_is_found(cases, tmp_path):
+def test_an_unguarded_formula_is_found(cases):
     taken = next(case for case in cases if case.declared.name == "oil_for_wax" and not case.slip)
     slipped = taken._replace(cells={"wax": 100, "load": 8}, slip="load: too high")
-    answers = by_formualizer([slipped], tmp_path)
+    answers = by_formualizer(book_of([slipped]))
     assert differences([slipped], [answers[SHEET, "A1"]]) == []
     assert differences([slipped], [800.0]) != []

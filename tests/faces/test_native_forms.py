@@ -4,16 +4,14 @@ One workbook holds all functions: a row a case, its arguments in cells, its form
 calculated once by formualizer and once, from scratch, by LibreOffice.
 """
 
-import io
 import math
 from typing import NamedTuple
 
-import formualizer
-import libreoffice
 import pytest
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
 from samples import in_a_cell, limits, samples
+from two_engines import ENGINES
 
 from candlecalc.calc import REGISTRY
 from candlecalc.native import Leaf, replace, spell
@@ -59,22 +57,6 @@ def book_of(cases):
     return book
 
 
-def by_formualizer(cases, folder):
-    data = io.BytesIO()
-    book_of(cases).save(data)
-    path = folder / "stored.xlsx"
-    path.write_bytes(formualizer.recalculate_xlsx_bytes(data.getvalue())["bytes"])
-    return libreoffice.stored(path)
-
-
-def by_libreoffice(cases, folder):
-    book_of(cases).save(folder / "forms.xlsx")
-    return libreoffice.recalculated(folder / "forms.xlsx")
-
-
-ENGINES = {"formualizer": by_formualizer, "LibreOffice": by_libreoffice}
-
-
 def differences(cases, values):
     """What each case that disagrees is, what it should come to, and what the engine says."""
     found = []
@@ -96,8 +78,8 @@ def engine(request):
 
 
 @pytest.fixture(scope="module")
-def answers(engine, cases, tmp_path_factory):
-    return engine(cases, tmp_path_factory.mktemp("forms"))
+def answers(engine, cases):
+    return engine(book_of(cases))
 
 
 @each_function
@@ -121,11 +103,11 @@ def _as_list(value):
     return value if isinstance(value, list) else [value]
 
 
-def test_an_altered_formula_of_any_function_is_found(engine, cases, tmp_path):
+def test_an_altered_formula_of_any_function_is_found(engine, cases):
     altered = [max((c for c in cases if c.declared is declared), key=_size) for declared in NATIVE]
     altered = [case._replace(formula=f"=({case.formula[1:]})*1.0000001") for case in altered]
     kept = [case for case in cases if case.cell not in {changed.cell for changed in altered}]
-    found = differences(kept + altered, engine(kept + altered, tmp_path))
+    found = differences(kept + altered, engine(book_of(kept + altered)))
     assert [name for name, *_ in found] == [declared.name for declared in NATIVE]
 
 
@@ -133,6 +115,6 @@ def _size(case):
     return abs(in_a_cell(case.declared.bare(**case.values)))
 
 
-def test_an_error_or_a_blank_is_found(engine, cases, tmp_path):
+def test_an_error_or_a_blank_is_found(engine, cases):
     altered = [cases[0]._replace(formula="=1/0"), cases[1]._replace(formula=None)]
-    assert len(differences(altered, engine(altered, tmp_path))) == 2
+    assert len(differences(altered, engine(book_of(altered)))) == 2
