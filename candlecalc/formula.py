@@ -7,6 +7,7 @@
 import inspect
 import re
 from dataclasses import dataclass, field
+from functools import cache
 from typing import (
     Any,
     Callable,
@@ -114,11 +115,19 @@ class Formula:
         lengths = {name: len(value) for name, value in lists.items()}
         if len(set(lengths.values())) > 1:
             return ["lists of one length are wanted: " + ", ".join(f"{name} has {n}" for name, n in lengths.items())]
-        return [
-            f"{words} ({_listed({name: values[name] for name in language.names(language.parse(condition))})})"
-            for condition, words in self.requires.items()
-            if not language.compile_python(language.parse(condition))(values)
-        ]
+        unmet = []
+        for condition, words in self.requires.items():
+            names, holds = _condition(condition)
+            if not holds(values):
+                unmet.append(f"{words} ({_listed({name: values[name] for name in names})})")
+        return unmet
+
+
+@cache
+def _condition(text: str) -> Tuple[List[str], Callable[[Mapping[str, object]], object]]:
+    """A condition's names, and the condition itself: read once, asked at many calls."""
+    tree = language.parse(text)
+    return language.names(tree), language.compile_python(tree)
 
 
 REGISTRY: Dict[str, Formula] = {}

@@ -173,8 +173,8 @@ def python(node: Node) -> str:
 
 def compile_python(node: Node) -> Callable[[Mapping[str, object]], object]:
     """The tree as a Python callable that takes a mapping of its names."""
-    code = compile(python(node), "<native>", "eval")
-    return lambda values: eval(code, {"__builtins__": {}, **FUNCTIONS}, dict(values))  # noqa: S307
+    code, known = compile(python(node), "<native>", "eval"), {"__builtins__": {}, **FUNCTIONS}
+    return lambda values: eval(code, known, dict(values))  # noqa: S307
 
 
 def number(value: float) -> str:
