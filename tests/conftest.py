@@ -3,6 +3,7 @@
 import face as faces
 import libreoffice
 import pytest
+import spread
 from hypothesis import settings
 
 # What is right does not depend on how fast a machine is.
@@ -58,12 +59,10 @@ def pytest_collection_modifyitems(config, items):
         else:
             left.add(item)
     config.stash[ALL_CALLS], config.stash[ANSWERS] = gathered, {}
-    items[:] = [item for item in items if item not in left]
-    for item in items:
-        item.add_marker(pytest.mark.xdist_group(_shares_with(item)))
+    items[:] = sorted([item for item in items if item not in left], key=spread.begins)
 
 
-def _shares_with(item):
-    """What a test should run beside in one process: its face, which calculates once, or its file's fixtures."""
-    name = item.callspec.params["face"] if "face" in getattr(item, "fixturenames", ()) else "Python"
-    return item.path.name if name == "Python" else name
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config, log):
+    # Not --dist loadgroup: from pytest 9.2 on, pytest-xdist 3.8 writes its groups where nothing reads them.
+    return spread.scheduler(config, log)

@@ -7,4 +7,4 @@ bash tests/setup.sh
 .venv/bin/ruff check .
 .venv/bin/ruff format --check .
 .venv/bin/mypy
-.venv/bin/python -m pytest -n 2 --dist loadgroup "$@"
+.venv/bin/python -m pytest -n 2 "$@"

@@ -1,0 +1,30 @@
+"""How tests are spread over processes: what they share is made in one process, and what takes longest begins first."""
+
+import face
+
+# Files whose tests take longest together, by their shared fixtures.
+LONG = ["test_bad_entries.py", "test_make.py", "test_checks.py", "test_wiring.py", "test_batch.py"]
+
+
+def group(nodeid):
+    """What a test should run beside in one process: its face, which calculates once, or its file's fixtures."""
+    file, _, rest = nodeid.partition("::")
+    faces = [name for name in face.FACES if name != "Python" and name in rest]
+    return faces[0] if faces else file.rpartition("/")[2]
+
+
+def begins(item):
+    """Where a test stands in the order in which groups are begun: long files, faces, the rest."""
+    name = group(item.nodeid)
+    return LONG.index(name) if name in LONG else len(LONG) + (name not in face.FACES)
+
+
+def scheduler(config, log):
+    from xdist.scheduler.loadscope import LoadScopeScheduling
+
+    class Together(LoadScopeScheduling):
+        def _split_scope(self, nodeid):
+            return group(nodeid)
+
+    config.option.loadscopereorder = False  # as they are collected, not the most tests first
+    return Together(config, log)
