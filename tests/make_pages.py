@@ -35,14 +35,9 @@ Laws (inverse functions, conservation, monotone answers) are in `tests/test_<sub
 
 
 def main() -> int:
-    for path, text in pages().items():
-        path.write_text(text, encoding="utf-8")
+    for path, text in PAGES.items():
+        path.write_text(text(), encoding="utf-8")
     return 0
-
-
-def pages() -> dict[Path, str]:
-    """The text of each page by where it stands."""
-    return {HOME / "workbooks" / "functions.md": page.page(), PUBLISHED / "README.md": checks_page()}
 
 
 def checks_page() -> str:
@@ -120,7 +115,7 @@ def tables_read(call: face.Call) -> set[str]:
 
 
 def noting(read: set[str]):
-    rows = tables.rows.__wrapped__
+    rows = tables.rows
 
     def noted(name):
         read.add(name)
@@ -141,6 +136,10 @@ def standing(name: str) -> str:
 
 def is_published(words: str) -> bool:
     return not any(standing in words.lower() for standing in STANDINGS) and words != "no source named"
+
+
+# What makes the text of each page, by where it stands.
+PAGES = {HOME / "workbooks" / "functions.md": page.page, PUBLISHED / "README.md": checks_page}
 
 
 if __name__ == "__main__":

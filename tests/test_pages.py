@@ -4,9 +4,9 @@ import make_pages
 import pytest
 
 
-@pytest.mark.parametrize(("path", "text"), make_pages.pages().items(), ids=lambda value: getattr(value, "name", ""))
+@pytest.mark.parametrize(("path", "text"), make_pages.PAGES.items(), ids=lambda value: getattr(value, "name", ""))
 def test_a_page_is_the_one_made_today(path, text):
-    assert path.is_file() and path.read_text(encoding="utf-8") == text, f"remake it with: {make_pages.COMMAND}"
+    assert path.is_file() and path.read_text(encoding="utf-8") == text(), f"remake it with: {make_pages.COMMAND}"
 
 
 def test_a_check_is_found_with_the_source_over_it():

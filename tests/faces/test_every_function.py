@@ -1,6 +1,7 @@
 """Every function gives on every face what it gives in Python, and every declared error is an error there."""
 
 import random
+from functools import cache
 
 import pytest
 from samples import limits, samples
@@ -15,34 +16,41 @@ each_function = pytest.mark.parametrize("name", sorted(REGISTRY))
 
 @each_function
 def test_a_function_gives_what_it_gives_in_python(face, name):
-    for given in in_range(REGISTRY[name]):
+    for given in in_range(name):
         assert alike(getattr(face, name)(**given), REGISTRY[name].checked(**given)), given
 
 
 @each_function
 def test_every_declared_error_is_an_error(face, name):
-    for given in out_of_range(REGISTRY[name]):
+    for given in out_of_range(name):
         with face.refuses(f"{name}: "):
             getattr(face, name)(**given)
 
 
 @each_function
 def test_true_is_no_number(face, name):
-    good = in_range(REGISTRY[name])[0]
+    good = in_range(name)[0]
     for argument in REGISTRY[name].arguments.values():
         with face.refuses(f"{name}: {argument.name} "):
             getattr(face, name)(**{**good, argument.name: True})
 
 
-def in_range(declared):
+@cache  # every face asks the same
+def in_range(name):
     """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
+    declared = REGISTRY[name]
     drawn = all(argument.term.counts or argument.term.choices for argument in declared.arguments.values())
     return list(samples(declared, EACH))[:EACH] if drawn else [reference.example(declared)]
 
 
-def out_of_range(declared):
+@cache
+def out_of_range(name):
     """Arguments of which one is refused, each in turn in every way its term has; then those refused together."""
-    good = in_range(declared)[0]
+    return [*_refused(REGISTRY[name]), *_together(REGISTRY[name])]
+
+
+def _refused(declared):
+    good = in_range(declared.name)[0]
     for name, argument in declared.arguments.items():
         for bad in _bad(argument.term):
             yield {**good, name: bad}
@@ -54,7 +62,6 @@ def out_of_range(declared):
             others = [other.term for key, other in declared.arguments.items() if key != name and other.term.many]
             if any(not other.blank for other in others):
                 yield {**good, name: [*good[name], *good[name]]}
-    yield from _together(declared)
 
 
 def _bad(term):
