@@ -35,8 +35,10 @@ def new(out: Path, source: Path | None, name: str | None, region: str, date: dat
 
 def check(path: Path) -> list[str]:
     """Every problem of a workbook, a line each; nothing where its numbers agree."""
-    calculated = report.recalculated(read.season_of(path))
-    return [f"{path}, {finding}" for finding in (*report.findings(calculated), *report.overwritten(path, calculated))]
+    season = read.season_of(path)
+    ours = book.drafted(season, book.date_of(season))
+    wrong = report.findings(report.Calculated(season, book.packed(ours)))
+    return [f"{path}, {finding}" for finding in (*wrong, *report.overwritten(path, ours.book))]
 
 
 def show(path: Path, what: str, product: str, count: int) -> list[dict[str, Any]]:

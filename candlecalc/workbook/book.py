@@ -3,6 +3,7 @@
 import datetime
 import os
 from collections.abc import Callable
+from typing import NamedTuple
 
 from openpyxl import Workbook
 
@@ -62,7 +63,20 @@ def made(
 
     `picked` is the product and the number that Batch opens with.
     """
-    parts = pack.parts_of(*_drafted(season, dated, picked))
+    return packed(drafted(season, dated, picked), stored=stored)
+
+
+class Drafted(NamedTuple):
+    """A workbook as it was written: its cells, its date, and the text of each drawing."""
+
+    book: Workbook
+    dated: datetime.date
+    texts: dict[int, str]
+
+
+def packed(written: Drafted, *, stored: bool = True) -> bytes:
+    """A written workbook as a file, with or without the values of its formulas."""
+    parts = pack.parts_of(*written)
     return zipped(pack.with_values(parts) if stored else parts)
 
 
@@ -89,9 +103,8 @@ def _coin_digits(currency: str) -> int:
         return 2
 
 
-def _drafted(
-    season: Season, dated: datetime.date, picked: tuple[str, float] | None
-) -> tuple[Workbook, datetime.date, dict[int, str]]:
+def drafted(season: Season, dated: datetime.date, picked: tuple[str, float] | None = None) -> Drafted:
+    """The workbook of a season, written and not yet packed."""
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
@@ -100,7 +113,7 @@ def _drafted(
     draft = Draft(book, season, plan, formats, dated, picked)
     texts = _write(draft)
     _file(book, season, dated)
-    return book, dated, texts
+    return Drafted(book, dated, texts)
 
 
 def _write(draft: Draft) -> dict[int, str]:

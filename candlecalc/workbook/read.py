@@ -6,14 +6,17 @@ document type, which is how a small file grows without end.
 
 import re
 import zipfile
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from contextlib import closing
 from functools import partial
+from itertools import islice
 from pathlib import Path
+from typing import Any, NamedTuple
 
 import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
 import openpyxl
 import pandas as pd
-from openpyxl.worksheet.worksheet import Worksheet
+from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.folder import UnreadableError
@@ -28,36 +31,48 @@ from candlecalc.workbook.tabs.start import FORMAT
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
 
+Rows = list[tuple[Any, ...]]  # of a tab, what its cells hold
+
+
+class Opened(NamedTuple):
+    """What was read of a workbook."""
+
+    description: str
+    tabs: dict[str, Rows]
+
 
 def season_of(path: Path) -> Season:
     """The season that a workbook of ours holds; an UnreadableError says why it cannot be read."""
-    book = opened(path)
-    missing = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values()) if table.title not in book.sheetnames]
+    titles = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values())]
+    book = opened(path, titles)
+    missing = [title for title in titles if title not in book.tabs]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
     _refuse_other_format(path, book)
-    settings = _settings(path, book[SETTINGS.title])
+    settings = _settings(path, book.tabs[SETTINGS.title])
     measures = Measures(*(str(settings[key]) for key in ("weight_unit", "temperature_unit", "length_unit")))
     shown = partial(measures.shown, currency=str(settings["currency"]))
-    settings[costing.RISE.key] = _rise(path, book[WHAT_IF.title], shown)
-    tables = {key: _table(path, book[table.title], table, shown) for key, table in TABLES.items()}
+    settings[costing.RISE.key] = _rise(path, book.tabs[WHAT_IF.title], shown)
+    tables = {key: _table(path, book.tabs[table.title], table, shown) for key, table in TABLES.items()}
     return Season(settings, tables)
 
 
-def _refuse_other_format(path: Path, book: openpyxl.Workbook) -> None:
+def _refuse_other_format(path: Path, book: Opened) -> None:
     """A workbook laid out by another version may hold the same words in other places."""
-    told = re.search(r"workbook format (\d+)", str(book.properties.description))
+    told = re.search(r"workbook format (\d+)", book.description)
     if told and int(told[1]) != FORMAT:
         newer = "a newer candlecalc: update yours" if int(told[1]) > FORMAT else "an older candlecalc"
         raise UnreadableError(f"{path}: it is of workbook format {told[1]}, made by {newer}; this one reads {FORMAT}")
 
 
-def opened(path: Path, values: bool = True) -> openpyxl.Workbook:
-    """A workbook opened for reading, once its size has been looked at."""
+def opened(path: Path, titles: Iterable[str], values: bool = True) -> Opened:
+    """Some tabs of a workbook, those of them that it has, with values or formulas; its size is looked at first."""
     try:
         with zipfile.ZipFile(path) as package:
             _refuse_giants(path, package)
-        return openpyxl.load_workbook(path, data_only=values)
+        with closing(openpyxl.load_workbook(path, data_only=values, read_only=True)) as book:
+            tabs = {title: _rows(path, book[title]) for title in titles if title in book.sheetnames}
+            return Opened(str(book.properties.description), tabs)
     except UnreadableError:
         raise
     except OSError as problem:
@@ -75,9 +90,23 @@ def _refuse_giants(path: Path, package: zipfile.ZipFile) -> None:
         raise UnreadableError(f"{path}: too large or too oddly packed to be a season workbook")
 
 
-def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
+def _rows(path: Path, sheet: ReadOnlyWorksheet) -> Rows:
+    sheet.reset_dimensions()  # a file may say another size than it has
+    rows = list(islice(sheet.iter_rows(values_only=True), MOST_ROWS + 1))
+    if len(rows) > MOST_ROWS or any(len(row) > MOST_COLUMNS for row in rows):
+        raise UnreadableError(f"{path}: {sheet.title} is too large")
+    return rows
+
+
+def cell_at(rows: Rows, row: int, column: int) -> Any:
+    """What a cell holds, its row and column counted from 1; nothing beyond the cells that were written."""
+    held = rows[row - 1] if row <= len(rows) else ()
+    return held[column - 1] if column <= len(held) else None
+
+
+def _settings(path: Path, rows: Rows) -> dict[str, Value]:
     lines: dict[str, Value] = {}
-    for row in sheet.iter_rows(min_row=1, max_row=80, max_col=2, values_only=True):
+    for row in rows[:80]:
         label, value = (*row, None, None)[:2]
         if isinstance(label, str):
             lines.setdefault(short(label), plain(value))
@@ -92,22 +121,20 @@ def _settings(path: Path, sheet: Worksheet) -> dict[str, Value]:
     return settings
 
 
-def _rise(path: Path, sheet: Worksheet, shown: Callable[[str], str]) -> Value:
+def _rise(path: Path, rows: Rows, shown: Callable[[str], str]) -> Value:
     """The rise of materials: it stands over the column that reckons with it."""
-    _refuse_large(path, sheet)
-    column = _column(path, sheet, shown(costing.TAB.columns["risen"].head))
-    return plain(sheet.cell(costing.RISE_ROW, column).value)
+    column = _column(path, WHAT_IF.title, rows, shown(costing.TAB.columns["risen"].head))
+    return plain(cell_at(rows, costing.RISE_ROW, column))
 
 
-def _table(path: Path, sheet: Worksheet, table: Table, shown: Callable[[str], str]) -> pd.DataFrame:
-    _refuse_large(path, sheet)
-    columns = {field: _column(path, sheet, shown(field.head)) for field in table.fields}
-    rows: list[Row] = []
-    for row in range(FIRST_ROW, sheet.max_row + 1):
-        rows.append({each.key: _typed(each, plain(sheet.cell(row, at).value)) for each, at in columns.items()})
-    while rows and not any(value is not None for value in rows[-1].values()):
-        rows.pop()
-    return frame(rows, table)
+def _table(path: Path, rows: Rows, table: Table, shown: Callable[[str], str]) -> pd.DataFrame:
+    columns = {field: _column(path, table.title, rows, shown(field.head)) for field in table.fields}
+    typed: list[Row] = []
+    for row in range(FIRST_ROW, len(rows) + 1):
+        typed.append({each.key: _typed(each, plain(cell_at(rows, row, at))) for each, at in columns.items()})
+    while typed and not any(value is not None for value in typed[-1].values()):
+        typed.pop()
+    return frame(typed, table)
 
 
 def _typed(field: Field, value: Value) -> Value:
@@ -115,15 +142,10 @@ def _typed(field: Field, value: Value) -> Value:
     return f"{value:.15g}" if field.free and isinstance(value, float) else value
 
 
-def _refuse_large(path: Path, sheet: Worksheet) -> None:
-    if sheet.max_row > MOST_ROWS or sheet.max_column > MOST_COLUMNS:
-        raise UnreadableError(f"{path}: {sheet.title} is too large")
-
-
-def _column(path: Path, sheet: Worksheet, head: str) -> int:
+def _column(path: Path, title: str, rows: Rows, head: str) -> int:
     """The number of the column under a head."""
-    for cell in sheet[FIRST_ROW - 1]:
-        if cell.value is not None and str(cell.value) == head:
-            number: int = cell.column
+    heads = rows[FIRST_ROW - 2] if len(rows) >= FIRST_ROW - 1 else ()
+    for number, told in enumerate(heads, start=1):
+        if told is not None and str(told) == head:
             return number
-    raise UnreadableError(f"{path}: {sheet.title} has no column {head}")
+    raise UnreadableError(f"{path}: {title} has no column {head}")

@@ -6,13 +6,13 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
-from openpyxl.utils import get_column_letter
+from openpyxl.utils import column_index_from_string, get_column_letter
 
 from candlecalc.season.season import Season, problems
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.columns import FIRST_ROW
-from candlecalc.workbook.read import opened
+from candlecalc.workbook.read import Rows, cell_at, opened
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, costing, settings
 
@@ -30,15 +30,22 @@ class Finding:
 
 
 class Calculated:
-    """A season's workbook, calculated: its cells by table, column and row."""
+    """A season's workbook, calculated: its cells by table, column and row, or a tab's by their place."""
 
     def __init__(self, season: Season, made: bytes) -> None:
-        self.season, self.plan, self.made = season, book.plan_of(season), made
-        self.book = openpyxl.load_workbook(io.BytesIO(made), data_only=True)
+        self.season, self.plan = season, book.plan_of(season)
+        self._book = openpyxl.load_workbook(io.BytesIO(made), data_only=True, read_only=True)
+        self._tabs: dict[str, Rows] = {}
+
+    def tab(self, title: str) -> Rows:
+        """The values of a tab, read when it is asked for."""
+        if title not in self._tabs:
+            self._tabs[title] = list(self._book[title].iter_rows(values_only=True))
+        return self._tabs[title]
 
     def value(self, table: str, column: str, row: int) -> Any:
         place = self.plan.places[table]
-        return self.book[place.title][f"{place.letters[column]}{FIRST_ROW + row}"].value
+        return cell_at(self.tab(place.title), FIRST_ROW + row, column_index_from_string(place.letters[column]))
 
     def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
         """Some columns of some rows, by the columns' heads."""
@@ -75,26 +82,25 @@ def _typed(season: Season, title: str, row: int, key: str, words: str) -> Findin
     return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
 
 
-def overwritten(path: Path, calculated: Calculated) -> list[Finding]:
+def overwritten(path: Path, ours: openpyxl.Workbook) -> list[Finding]:
     """Formula cells of a maker's workbook that are not the formula we would write there."""
-    theirs = opened(path, values=False)
-    ours = openpyxl.load_workbook(io.BytesIO(calculated.made))
+    theirs = opened(path, book.ORDER, values=False).tabs
     found = []
     for title in book.ORDER:
-        if title not in theirs.sheetnames:
+        if title not in theirs:
             found.append(Finding(title, "A1", "the tab is missing: make a fresh workbook from this one"))
             continue
         for row in ours[title].iter_rows():
-            for cell in row:
-                if cell.data_type == "f" and not _alike(cell.value, theirs[title][cell.coordinate].value):
+            for each in row:
+                if each.data_type == "f" and not _alike(each.value, cell_at(theirs[title], each.row, each.column)):
                     words = "the formula was typed over or changed: make a fresh workbook from this one"
-                    found.append(Finding(title, cell.coordinate, words))
+                    found.append(Finding(title, each.coordinate, words))
     return found
 
 
 def _alike(ours: str, theirs: object) -> bool:
     """Whether two programs' spellings of a formula are the same."""
-    return _bare(ours) == _bare(str(theirs))
+    return ours == theirs or _bare(ours) == _bare(str(theirs))
 
 
 def _bare(formula: str) -> str:
@@ -117,14 +123,14 @@ def prices(season: Season, product: str = "") -> list[dict[str, Any]]:
 
 def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
     """What to weigh and count for a batch, as on Batch: of the first product where none is named."""
-    sheet = recalculated(season, (_known(season, product), count)).book["Batch"]
+    card = recalculated(season, (_known(season, product), count)).tab("Batch")
     unit = season.measures.weight_unit
     lines = []
     for row in range(batch.WEIGH + 1, batch.DO):
-        name, amount = sheet.cell(row, 1).value, sheet.cell(row, 2).value
+        name, amount = cell_at(card, row, 1), cell_at(card, row, 2)
         if name and isinstance(amount, (int, float)):
             weighed = row < batch.COUNTING
-            short_by = sheet.cell(row, 8 if weighed else 4).value
+            short_by = cell_at(card, row, 8 if weighed else 4)
             lines.append({"what": name, "for all": amount, "unit": unit if weighed else "each", "short by": short_by})
     return lines
 
