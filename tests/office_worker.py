@@ -104,11 +104,11 @@ def _functions(context, prefix):
             yield told["Name"], {"description": told["Description"], "arguments": arguments}
 
 
-def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formulas=(), rounds=0, anew=True):
+def _do(desktop, path="", edits=((),), times=1, save=None, kind=None, modules=None, formulas=(), rounds=0, anew=True):
     """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`.
 
-    With Basic modules, what formulas over their functions show; with `rounds`, the seconds of so many
-    calculations; not `anew`, the values as they are shown on opening.
+    Each set is calculated so many `times`. With Basic modules, what formulas over their functions show; with
+    `rounds`, the seconds of so many calculations; not `anew`, the values as they are shown on opening.
     """
     if modules:
         return _shown(desktop, modules, formulas)
@@ -117,13 +117,14 @@ def _do(desktop, path="", edits=((),), save=None, kind=None, modules=None, formu
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
     try:
         if not anew:
-            return [_all_values(book)]
+            return [_Reader(book).values()]
         # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
         book.enableAutomaticCalculation(False)
         if rounds:
             return [_seconds(book.calculateAll) for _ in range(rounds)]
         if save is None:
-            return [_after(book, changes) for changes in edits]
+            reader = _Reader(book)
+            return [_after(book, reader, changes, times) for changes in edits]
         _type(book, edits[0])
         book.calculateAll()
         book.enableAutomaticCalculation(True)  # the file would keep that it is off
@@ -163,18 +164,15 @@ def _property(name, value):
     return PropertyValue(name, 0, value, 0)
 
 
-def _after(book, changes):
+def _after(book, reader, changes, times):
     before = _type(book, changes)
     # Calc trusts the values stored in a file; this calculates every formula anew.
-    book.calculateAll()
-    values = _all_values(book)
+    for _ in range(times):
+        book.calculateAll()
+    values = reader.values([cell for cell, _, _ in before])
     for cell, stood, kind in reversed(before):
         _put(cell, stood, kind)
     return values
-
-
-def _all_values(book):
-    return [[name, *cell] for name in book.Sheets.ElementNames for cell in _values(book.Sheets.getByName(name))]
 
 
 def _type(book, changes):
@@ -205,20 +203,53 @@ def _put(cell, value, kind):
         cell.setValue(float(value))
 
 
-def _values(sheet):
+class _Reader:
+    """Reads the values of a book after each set of edits. Which cells hold something is asked before, once."""
+
+    def __init__(self, book):
+        self.sheets = {name: book.Sheets.getByName(name) for name in book.Sheets.ElementNames}
+        self.found = {name: (_area(_used(sheet)), _filled(_used(sheet))) for name, sheet in self.sheets.items()}
+
+    def values(self, edited=()):
+        """[sheet, cell, value] of every cell that holds something; `edited` were typed into."""
+        typed = [(cell.getCellAddress(), cell.getFormula() != "") for cell in edited]
+        return [
+            [name, *cell]
+            for number, name in enumerate(self.sheets)
+            for cell in self._of(name, {(at.Row, at.Column): holds for at, holds in typed if at.Sheet == number})
+        ]
+
+    def _of(self, name, typed):
+        sheet, used = self.sheets[name], _used(self.sheets[name])
+        area, filled = self.found[name]
+        if area != _area(used):  # something was typed outside
+            area, filled = _area(used), _filled(used)
+        for row, (values, hold) in enumerate(zip(used.getDataArray(), filled), start=area[0]):
+            for column, (value, holds) in enumerate(zip(values, hold), start=area[1]):
+                # An empty cell is left out; a formula that gives an empty text is kept.
+                if typed.get((row, column), holds):
+                    yield f"{_letters(column)}{row + 1}", _told(sheet, column, row, value)
+
+
+def _used(sheet):
     cursor = sheet.createCursor()
     cursor.gotoStartOfUsedArea(False)
-    top, left = cursor.RangeAddress.StartRow, cursor.RangeAddress.StartColumn
     cursor.gotoEndOfUsedArea(True)
-    rows = zip(cursor.getDataArray(), cursor.getFormulaArray())
-    for row, (values, formulas) in enumerate(rows, start=top):
-        for column, (value, formula) in enumerate(zip(values, formulas), start=left):
-            if formula == "":
-                continue  # an empty cell; a formula that gives an empty text is kept
-            if value is None or formula[:1] == "=":
-                error = sheet.getCellByPosition(column, row).getError() if value is None else 0
-                value = {"error": ERRORS.get(error, f"Err:{error}")} if error else value
-            yield f"{_letters(column)}{row + 1}", value
+    return cursor
+
+
+def _area(cells):
+    address = cells.RangeAddress
+    return address.StartRow, address.StartColumn, address.EndRow, address.EndColumn
+
+
+def _filled(cells):
+    return [[formula != "" for formula in row] for row in cells.getFormulaArray()]
+
+
+def _told(sheet, column, row, value):
+    error = sheet.getCellByPosition(column, row).getError() if value is None else 0
+    return {"error": ERRORS.get(error, f"Err:{error}")} if error else value
 
 
 def _letters(column):
