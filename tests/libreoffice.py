@@ -4,7 +4,8 @@
     office.recalculated_all([path, other])                 the same for several files
     office.edited(path, {("Melts", "B4"): "=2*20"})        the same after typing into cells (None clears one)
     office.edited_each(path, [changes, other_changes])     one file opened once; each set from the file as it is,
-                                                           and calculated once, or as many `times` as are given
+                                                           and calculated once, or as many `times` as are given;
+                                                           of some `tabs`, if they are named
     office.opened(path)                                    what it shows on opening a file, not calculated
     office.saved_as(path, "ods")                           the path of a copy that LibreOffice saved
     office.pdf(path)                                       the path of its pages as PDF
@@ -73,8 +74,11 @@ class Office:
     def edited(self, path: Path, changes: Changes) -> Values:
         return self.edited_each(path, [changes])[0]
 
-    def edited_each(self, path: Path, edits: Iterable[Changes], times: int = 1) -> list[Values]:
-        answer = self._ask(path=_existing(path), edits=[_rows(changes) for changes in edits], times=times)
+    def edited_each(
+        self, path: Path, edits: Iterable[Changes], times: int = 1, tabs: Iterable[str] = ()
+    ) -> list[Values]:
+        rows = [_rows(changes) for changes in edits]
+        answer = self._ask(path=_existing(path), edits=rows, times=times, tabs=list(tabs))
         return [_values(values) for values in answer]
 
     def saved_as(self, path: Path, kind: str, changes: Changes | None = None) -> Path:

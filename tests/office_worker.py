@@ -104,11 +104,24 @@ def _functions(context, prefix):
             yield told["Name"], {"description": told["Description"], "arguments": arguments}
 
 
-def _do(desktop, path="", edits=((),), times=1, save=None, kind=None, modules=None, formulas=(), rounds=0, anew=True):
+def _do(
+    desktop,
+    path="",
+    edits=((),),
+    times=1,
+    tabs=(),
+    save=None,
+    kind=None,
+    modules=None,
+    formulas=(),
+    rounds=0,
+    anew=True,
+):
     """The values after each set of edits, every set from the file as it is; or a copy saved as `kind`.
 
-    Each set is calculated so many `times`. With Basic modules, what formulas over their functions show; with
-    `rounds`, the seconds of so many calculations; not `anew`, the values as they are shown on opening.
+    Each set is calculated so many `times`; only some `tabs` are read where they are named. With Basic modules, what
+    formulas over their functions show; with `rounds`, the seconds of so many calculations; not `anew`, the values
+    as they are shown on opening.
     """
     if modules:
         return _shown(desktop, modules, formulas)
@@ -123,7 +136,7 @@ def _do(desktop, path="", edits=((),), times=1, save=None, kind=None, modules=No
         if rounds:
             return [_seconds(book.calculateAll) for _ in range(rounds)]
         if save is None:
-            reader = _Reader(book)
+            reader = _Reader(book, tabs)
             return [_after(book, reader, changes, times) for changes in edits]
         _type(book, edits[0])
         book.calculateAll()
@@ -206,17 +219,20 @@ def _put(cell, value, kind):
 class _Reader:
     """Reads the values of a book after each set of edits. Which cells hold something is asked before, once."""
 
-    def __init__(self, book):
-        self.sheets = {name: book.Sheets.getByName(name) for name in book.Sheets.ElementNames}
+    def __init__(self, book, tabs=()):
+        self.sheets = {name: book.Sheets.getByName(name) for name in tabs or book.Sheets.ElementNames}
         self.found = {name: (_area(_used(sheet)), _filled(_used(sheet))) for name, sheet in self.sheets.items()}
 
     def values(self, edited=()):
         """[sheet, cell, value] of every cell that holds something; `edited` were typed into."""
-        typed = [(cell.getCellAddress(), cell.getFormula() != "") for cell in edited]
+        typed = {}
+        for cell in edited:
+            at = cell.getCellAddress()
+            typed.setdefault(at.Sheet, {})[at.Row, at.Column] = cell.getFormula() != ""
         return [
             [name, *cell]
-            for number, name in enumerate(self.sheets)
-            for cell in self._of(name, {(at.Row, at.Column): holds for at, holds in typed if at.Sheet == number})
+            for name, sheet in self.sheets.items()
+            for cell in self._of(name, typed.get(sheet.RangeAddress.Sheet, {}))
         ]
 
     def _of(self, name, typed):

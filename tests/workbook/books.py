@@ -35,12 +35,12 @@ class Book:
                 return place
         raise LookupError(f"{table}: {name}")
 
-    def edited_each(self, office, edits):
-        """The values after each set of changes, each calculated twice.
+    def edited_each(self, office, edits, tabs=()):
+        """The values after each set of changes, each calculated twice; of some tabs, if they are named.
 
         The office's calculation of all cells leaves the second line of Prices and Selling one behind.
         """
-        return office.edited_each(self.path, edits, times=2)
+        return office.edited_each(self.path, edits, times=2, tabs=tabs)
 
     def named(self, name):
         """The cell that a name of the workbook stands for."""

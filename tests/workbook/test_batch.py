@@ -11,6 +11,7 @@ from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
 FINE = 0.0001  # a scale step so fine that rounding does not show
 JAR, DYED, BLEND = "Fig and cedar jar", "Smoked plum jar", "Winter hearth tumbler"
 SQUARE, BAR, CRATE = "Fir square, two wicks", "Fig melt bar", "Long nights crate"
+CARD = ("Batch", "Costing", "Materials")  # the card, and the tabs that its numbers are compared with
 PRODUCTS = (JAR, DYED, BLEND, SQUARE, BAR, CRATE)
 # What is typed for the product and for the number, and what the card says.
 UNUSABLE = {
@@ -72,13 +73,13 @@ def cards(demo, office):
     """Cards by product and number."""
     usual = {row["product"]: row["usual_batch"] for _, row in demo.rows("recipes")}
     wanted = list(dict.fromkeys((product, count) for product in PRODUCTS for count in (12, 48, usual[product])))
-    values = office.edited_each(demo.path, [picked(demo, *each) for each in wanted])
+    values = office.edited_each(demo.path, [picked(demo, *each) for each in wanted], tabs=CARD)
     return {each: Card(demo, one) for each, one in zip(wanted, values, strict=True)}
 
 
 @pytest.fixture(scope="module")
 def unusable(demo, office):
-    values = office.edited_each(demo.path, [picked(demo, *each[:2]) for each in UNUSABLE.values()])
+    values = office.edited_each(demo.path, [picked(demo, *each[:2]) for each in UNUSABLE.values()], tabs=CARD)
     return {name: Card(demo, one) for name, one in zip(UNUSABLE, values, strict=True)}
 
 

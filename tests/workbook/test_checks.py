@@ -95,7 +95,7 @@ def turned(demo, values, office, tmp_path_factory):
     copy.save(unlocked)
     todo = faults(demo, values)
     edits = [{}, {}, *(typed for typed, _ in todo.values())]
-    found = office.edited_each(unlocked, edits, times=2)[1:]
+    found = office.edited_each(unlocked, edits, times=2, tabs=["Checks"])[1:]
     assert list(verdicts(found[0]).values()) == ["agrees"] * len(todo)
     return [
         (line, _turned(todo, after), {line, *others}, after[demo.named("master_check")])

@@ -104,7 +104,8 @@ def test_08_tabs_have_plain_names_of_their_own(sheets):  # AF
 def test_09_no_tab_is_blank_or_has_stray_cells_far_away(sheets):  # AF; ICO
     for sheet in sheets:
         assert texts(sheet)
-        last = [cell for cell in cells(sheet) if cell.row == sheet.max_row or cell.column == sheet.max_column]
+        end = sheet.max_row, sheet.max_column
+        last = [cell for cell in cells(sheet) if cell.row == end[0] or cell.column == end[1]]
         assert any(cell.has_style for cell in last)
         for table in sheet.tables.values():
             assert table.ref.rpartition(":")[2] == sheet.dimensions.rpartition(":")[2]

@@ -49,7 +49,8 @@ def _with_sets(demo, products):
 def test_each_entry_moves_the_full_cost_of_exactly_its_users(demo, values, office):
     todo = list(moves(demo))
     products = [row["product"] for _, row in demo.rows("recipes")]
-    for (name, _, users), after in zip(todo, office.edited_each(demo.path, [each for _, each, _ in todo]), strict=True):
+    found = office.edited_each(demo.path, [each for _, each, _ in todo], tabs=["Costing"])
+    for (name, _, users), after in zip(todo, found, strict=True):
         cells = {product: demo.cell("costing", "full", product) for product in products}
         moved = {product for product, cell in cells.items() if after[cell] != values[cell]}
         assert moved == users, name
@@ -72,7 +73,7 @@ PLACE_MOVES = {"fee": 0.2, "fee_item": 1.0, "fee_order": 2.0, "least_fee": 9.0, 
 def test_each_term_of_a_place_moves_the_profit_of_exactly_its_lines(demo, office):
     place = "Online craft marketplace"
     edits = [{}, *({demo.cell("places", key, place): value} for key, value in PLACE_MOVES.items())]
-    before, *after = demo.edited_each(office, edits)
+    before, *after = demo.edited_each(office, edits, tabs=["Prices"])
     for key, now in zip(PLACE_MOVES, after, strict=True):
         for line, row in demo.rows("prices"):
             cell = demo.cell("prices", "profit", line)
