@@ -73,8 +73,11 @@ def new(
         raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
     _new_file(out, ".xlsx", force)
     from candlecalc import make
+    from candlecalc.season.fields import FIRST_DAY, LAST_DAY
     from candlecalc.season.folder import DEMO
 
+    if date and not FIRST_DAY <= date.date() <= LAST_DAY:
+        raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
         _print(make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None))
 

@@ -127,6 +127,7 @@ WRONG = [  # words, exit code, what it says
     (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find, --markdown or --workbook"),
     (["functions", "--fnd", "oil"], 2, "--find"),
     (["melt"], 2, "melt"),
+    (["new", "old.xlsx", "--date", "1899-01-01"], 2, "--date takes a day from 2000-01-01 to 2099-12-31"),
 ]
 
 

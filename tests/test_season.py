@@ -1,5 +1,7 @@
 """A season as typed: what is wrong with it is found, each thing once."""
 
+import datetime
+
 import pytest
 
 from candlecalc.season import folder
@@ -52,3 +54,20 @@ def test_the_names_of_a_table_are_gathered_once_however_many_rows_ask(season, mo
     monkeypatch.setattr(Season, "names", lambda self, *of: asked.append(of) or names(self, *of))
     problems(season)
     assert len(asked) == len(set(asked)) > 0
+
+
+def said(season):
+    return [(problem.tab, problem.column, problem.words) for problem in problems(season)]
+
+
+@pytest.mark.parametrize("day", ["1850-01-01", "1999-12-31", "2100-01-01"])
+def test_a_day_that_the_workbook_refuses_is_a_problem(season, day):
+    season.tables["materials"].loc[0, "priced_on"] = datetime.date.fromisoformat(day)
+    words = f"it is {day}; it takes a day from 2000-01-01 to 2099-12-31"
+    assert said(season) == [("Materials", "priced_on", words)]
+
+
+@pytest.mark.parametrize("day", ["2000-01-01", "2099-12-31"])
+def test_a_day_that_the_workbook_takes_is_none(season, day):
+    season.tables["materials"].loc[0, "priced_on"] = datetime.date.fromisoformat(day)
+    assert said(season) == []

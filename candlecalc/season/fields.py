@@ -12,6 +12,8 @@ from candlecalc.term import Term
 NAME_LENGTH = 32
 # A spreadsheet looks names up with these as wild cards.
 NOT_IN_NAMES = "*?~"
+# Every spreadsheet counts these days alike.
+FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
 
 Value = float | str | datetime.date | None
 

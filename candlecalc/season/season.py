@@ -8,10 +8,10 @@ from typing import Any
 
 import pandas as pd
 
-from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
+from candlecalc.season.fields import FIRST_DAY, LAST_DAY, NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
 from candlecalc.season.measures import Measures
 from candlecalc.season.tables import ONCE, SETTINGS, TABLES
-from candlecalc.term import Term
+from candlecalc.term import Term, shown
 
 Row = dict[str, Value]
 
@@ -131,15 +131,23 @@ def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
     if field.term:
         return _wrong_number(field.term, value, known.measures)
     if field.date:
-        return "" if isinstance(value, datetime.date) else f"it is {value!r}; it takes {field.allowed()}"
+        return _wrong_date(value, field)
     if not isinstance(value, str):
-        return f"it is {value}; it takes {field.allowed()}"
+        return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.choices and value not in field.choices:
-        return f'it is "{value}"; it takes {field.allowed()}'
+        return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.name and (len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES)):
-        return f'it is "{value}"; it takes {field.allowed()}'
+        return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.of and not known.has(value, field.of, field.kind):
         return _not_named(value, field, known)
+    return ""
+
+
+def _wrong_date(value: Value, field: Field) -> str:
+    if not isinstance(value, datetime.date):
+        return f"it is {shown(value)}; it takes {field.allowed()}"
+    if not FIRST_DAY <= value <= LAST_DAY:
+        return f"it is {value}; it takes a day from {FIRST_DAY} to {LAST_DAY}"
     return ""
 
 

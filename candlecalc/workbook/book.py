@@ -84,7 +84,10 @@ def date_of(season: Season) -> datetime.date:
     """The date a workbook carries where none is given: SOURCE_DATE_EPOCH, else the season's first day."""
     epoch = os.environ.get("SOURCE_DATE_EPOCH")
     if epoch:
-        return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
+        try:
+            return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
+        except (ValueError, OverflowError, OSError):
+            raise ValueError(f"SOURCE_DATE_EPOCH is {epoch}; it takes seconds since 1970, a whole number") from None
     first = season.settings.get("first_day")
     return first if isinstance(first, datetime.date) else datetime.date(2000, 1, 1)
 

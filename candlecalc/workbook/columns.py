@@ -8,10 +8,11 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import candlecalc.native as native
+from candlecalc.days import serial
 from candlecalc.formula import LARGEST, Formula, Term, find
 from candlecalc.guard import default, native_of
 from candlecalc.scaling import scales_with
-from candlecalc.season.fields import NAME_LENGTH, NOT_IN_NAMES, Field
+from candlecalc.season.fields import FIRST_DAY, LAST_DAY, NAME_LENGTH, NOT_IN_NAMES, Field
 from candlecalc.season.measures import Measures
 
 ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
@@ -347,6 +348,9 @@ def total(head: str, *parts: str | Reference, format: str = "money", of: str = "
 
 # --- what is typed ----------------------------------------------------------------------------
 
+# The days that an entry takes, as a cell holds them.
+FIRST_SERIAL, LAST_SERIAL = f"{serial(FIRST_DAY):.0f}", f"{serial(LAST_DAY):.0f}"
+
 
 def entry_format(given: Field) -> str:
     """The number format of an entry, by its term."""
@@ -380,7 +384,7 @@ def _valid(given: Field, cell: str, plan: Plan) -> str:
     if given.term:
         return _valid_number(given.term, cell, plan)
     if given.date:
-        return f'COUNTIFS({cell},">=36526",{cell},"<=73050")'  # the years 2000 to 2099
+        return f'COUNTIFS({cell},">={FIRST_SERIAL}",{cell},"<={LAST_SERIAL}")'
     if given.choices:
         return f"IFERROR(OR({','.join(f'{cell}={quoted(choice)}' for choice in given.choices)})*1,0)"
     if given.of:

@@ -19,7 +19,18 @@ from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
 from candlecalc.term import LARGEST
 from candlecalc.workbook import styles
-from candlecalc.workbook.columns import FIRST_ROW, Column, Place, Plan, bad, entry_format, in_row, own
+from candlecalc.workbook.columns import (
+    FIRST_ROW,
+    FIRST_SERIAL,
+    LAST_SERIAL,
+    Column,
+    Place,
+    Plan,
+    bad,
+    entry_format,
+    in_row,
+    own,
+)
 from candlecalc.workbook.printed import paper, print_list, widths
 from candlecalc.workbook.table_tab import Mend, Tab, TableTab, Warnings, short
 
@@ -266,7 +277,7 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
     if field.of:
         return {"type": "list", "formula1": draft.plan.places["lists"].range(list_key(field))}
     if field.date:
-        return {"type": "date", "operator": "between", "formula1": "36526", "formula2": "73050"}
+        return {"type": "date", "operator": "between", "formula1": FIRST_SERIAL, "formula2": LAST_SERIAL}
     longest = NAME_LENGTH if field.name else field.longest
     return {"type": "textLength", "operator": "lessThanOrEqual", "formula1": str(longest)}
 
@@ -292,8 +303,3 @@ def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
     draft.put(cell, text, "link")
     cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{title}'!A1", display=text)
     cell.style = draft.style("link")
-
-
-def days(value: datetime.date) -> int:
-    """A date as a spreadsheet counts it."""
-    return (value - datetime.date(1899, 12, 30)).days
