@@ -71,3 +71,38 @@ def test_a_day_that_the_workbook_refuses_is_a_problem(season, day):
 def test_a_day_that_the_workbook_takes_is_none(season, day):
     season.tables["materials"].loc[0, "priced_on"] = datetime.date.fromisoformat(day)
     assert said(season) == []
+
+
+def test_a_row_below_those_that_formulas_read_is_a_problem(season):
+    rows, room = rows_of(season, "places"), TABLES["places"].room
+    blank = dict.fromkeys(TABLES["places"].keys)
+    with_rows(season, "places", [*rows, *[blank] * (room - len(rows)), rows[0] | {"place": "Fair"}])
+    words = f"the tab has room for {room} rows, and no formula reads this one: move it up"
+    assert [(problem.row, problem.words) for problem in problems(season)] == [(room, words)]
+    assert problems(season.compacted()) == []
+
+
+def test_more_rows_than_a_workbook_has_room_for_are_refused_and_none_is_left_out(season):
+    rows, room = rows_of(season, "places"), TABLES["places"].room
+    with_rows(season, "places", [rows[0] | {"place": f"Fair {number}"} for number in range(room + 1)])
+    with pytest.raises(ValueError, match=f"Places sold holds {room + 1} rows; a workbook has room for {room}"):
+        season.compacted()
+
+
+@pytest.mark.parametrize("typed", [" Soft plant wax for jars", "Soft plant wax for jars ", " "])
+def test_blanks_around_a_name_are_a_problem_and_gone_from_a_fresh_workbook(season, typed):
+    season.tables["recipes"].loc[0, "wax"] = typed
+    assert said(season) == [
+        ("Recipes", "wax", f'"{typed}" is not on Materials: add it there, or choose another'),
+    ]
+    assert season.compacted().tables["recipes"].loc[0, "wax"] == (typed.strip() or None)
+
+
+@pytest.mark.parametrize(
+    "typed, words", [(datetime.time(5, 30), '"05:30:00"'), (float("inf"), '"inf"'), (datetime.timedelta(3), '"3 days')]
+)
+def test_what_is_no_number_stays_the_words_that_were_typed(season, typed, words):
+    season.tables["recipes"].loc[0, "minutes"] = typed
+    [(tab, column, told)] = said(season)
+    assert (tab, column) == ("Recipes", "minutes")
+    assert told.startswith(f"it is the text {words}")

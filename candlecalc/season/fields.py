@@ -60,6 +60,12 @@ class Field:
             return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}"
         return f"text of at most {self.longest} characters"
 
+    def as_declared(self, value: Value) -> Value:
+        """A choice as it is declared, however it is written: to a spreadsheet "Wax" is "wax"."""
+        if self.choices and isinstance(value, str):
+            return next((choice for choice in self.choices if choice.casefold() == value.casefold()), value)
+        return value
+
     def needed(self, row: dict[str, Value]) -> bool:
         """Whether a row must have this field."""
         other, values = self.needed_when

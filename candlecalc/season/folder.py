@@ -2,12 +2,14 @@
 
 import csv
 import datetime
+import math
+from collections.abc import Mapping
 from pathlib import Path
 
 import candlecalc.units as units
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.season import Row, Season, frame
-from candlecalc.season.tables import SETTING_FIELDS, TABLES
+from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, TABLES
 
 DEMO = Path(__file__).parent / "demo"
 
@@ -28,7 +30,19 @@ def read(folder: Path) -> Season:
                 f"{folder / 'settings.csv'}: {line['key']} is no setting; known are {', '.join(SETTING_FIELDS)}"
             )
         settings[line["key"]] = _value(line["value"], SETTING_FIELDS[line["key"]])
+    refuse_unmade(str(folder / "settings.csv"), settings)
     return Season(settings, {key: frame(_rows(folder / f"{key}.csv", table), table) for key, table in TABLES.items()})
+
+
+def refuse_unmade(where: str, settings: Mapping[str, Value]) -> None:
+    """Without its units, its paper and its currency nothing of a season can be told."""
+    unmade = [
+        f"{field.head} takes {' or '.join(field.choices) or field.help}"
+        for field in MADE_FOR.fields
+        if settings[field.key] is None or (field.choices and settings[field.key] not in field.choices)
+    ]
+    if unmade:
+        raise UnreadableError(f"{where}: it does not say what the workbook is made for: {'; '.join(unmade)}")
 
 
 def write(season: Season, folder: Path) -> None:
@@ -72,15 +86,16 @@ def _value(text: str, field: Field) -> Value:
     if field.numeric and field.term:
         unit = field.term.unit if units.kind_of(field.term.unit) == "a share" else ""
         try:
-            return units.read(text, unit).value
+            number = units.read(text, unit).value
         except ValueError:
             return text
+        return number if math.isfinite(number) else text
     if field.date:
         try:
             return datetime.date.fromisoformat(text)
         except ValueError:
             return text
-    return text.removeprefix("'") if text[1:2] in FORMULA_MARKS else text
+    return field.as_declared(text.removeprefix("'") if text[1:2] in FORMULA_MARKS else text)
 
 
 def _text(value: Value) -> str:

@@ -2,6 +2,7 @@
 
 import datetime
 import math
+import numbers
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
@@ -55,22 +56,33 @@ class Season:
         return [str(row[field]) for _, row in self.rows(key) if row[field] and (not kind or row.get("kind") == kind)]
 
     def compacted(self) -> "Season":
-        """The same without blank rows between."""
-        tables = {key: frame([row for _, row in self.rows(key)], TABLES[key]) for key in self.tables}
-        return Season(dict(self.settings), tables)
+        """The same for a fresh workbook: no blank rows between, no blanks around a word.
+
+        A ValueError says where there are more rows than a workbook has room for.
+        """
+        tables = {key: [_trimmed(row) for _, row in self.rows(key)] for key in self.tables}
+        for key, rows in tables.items():
+            title, room = TABLES[key].title, TABLES[key].room
+            if len(rows) > room:
+                raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
+        return Season(_trimmed(self.settings), {key: frame(rows, TABLES[key]) for key, rows in tables.items()})
+
+
+def _trimmed(row: Row) -> Row:
+    return {key: value.strip() or None if isinstance(value, str) else value for key, value in row.items()}
 
 
 def plain(value: Any) -> Value:
-    """A cell of a frame or a sheet as a plain value; None for blank."""
-    if value is None or value is pd.NaT or (isinstance(value, float) and math.isnan(value)):
+    """A cell of a frame or a sheet as a plain value, words as they stand; None for blank."""
+    if value is None or value is pd.NaT or value != value:
         return None
     if isinstance(value, datetime.datetime):
         return value.date()
-    if isinstance(value, str):
-        return value.strip() or None
     if isinstance(value, (bool, datetime.date)):
         return value
-    return float(value)
+    if isinstance(value, numbers.Real) and math.isfinite(value):
+        return float(value)
+    return str(value) or None  # a time of day, too: no entry takes one
 
 
 def frame(rows: list[Row], table: Table) -> pd.DataFrame:
@@ -105,7 +117,13 @@ def problems(season: Season) -> list[Problem]:
                 if (words := _wrong(field, row, known))
             ]
             found += _twice(table, place, row, seen)
+            if place >= table.room:
+                found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
     return found
+
+
+def _beyond(table: Table) -> str:
+    return f"the tab has room for {table.room} rows, and no formula reads this one: move it up"
 
 
 class _Known:

@@ -19,7 +19,7 @@ import pandas as pd
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
 from candlecalc.season.fields import Field, Table, Value
-from candlecalc.season.folder import UnreadableError
+from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
@@ -115,9 +115,7 @@ def _settings(path: Path, rows: Rows) -> dict[str, Value]:
         if short(field.head) not in lines:
             raise UnreadableError(f"{path}: Settings has no line {short(field.head)}")
         settings[field.key] = _typed(field, lines[short(field.head)])
-    wrong = [field.head for field in MADE_FOR.fields if field.choices and settings[field.key] not in field.choices]
-    if wrong:
-        raise UnreadableError(f"{path}: Settings does not say what the workbook is made for: {', '.join(wrong)}")
+    refuse_unmade(f"{path}, tab Settings", settings)
     return settings
 
 
@@ -139,7 +137,7 @@ def _table(path: Path, rows: Rows, table: Table, shown: Callable[[str], str]) ->
 
 def _typed(field: Field, value: Value) -> Value:
     """What a cell holds; a number where any text will do is its text: a season tag 2027."""
-    return f"{value:.15g}" if field.free and isinstance(value, float) else value
+    return f"{value:.15g}" if field.free and isinstance(value, float) else field.as_declared(value)
 
 
 def _column(path: Path, title: str, rows: Rows, head: str) -> int:
