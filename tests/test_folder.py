@@ -1,5 +1,8 @@
 """A season as a folder of CSV files, however a spreadsheet wrote them."""
 
+import csv
+import re
+
 import pytest
 
 from candlecalc.season import folder
@@ -55,3 +58,31 @@ def test_settings_that_do_not_say_what_a_workbook_is_made_for_are_refused(there,
 def test_a_number_beyond_all_numbers_is_a_problem(there):
     change(there / "materials.csv", ",16.2,", f",{'9' * 400},")
     assert [problem.column for problem in problems(folder.read(there))] == ["shipping"]
+
+
+@pytest.mark.parametrize("mark", [";", "\t"], ids=["semicolons", "tabs"])
+@pytest.mark.parametrize("start", ["", "\ufeff"], ids=["plain", "with a byte order mark"])
+def test_cells_may_be_parted_by_semicolons_with_decimal_commas(demo, there, mark, start):
+    for path in there.glob("*.csv"):
+        rows = list(csv.reader(path.read_text(encoding="utf-8").splitlines()))
+        with path.open("w", newline="", encoding="utf-8") as file:
+            file.write(start)
+            csv.writer(file, delimiter=mark, lineterminator="\r\n").writerows(
+                [re.sub(r"^(-?\d+)\.(\d+)$", r"\1,\2", cell) for cell in row] for row in rows
+            )
+    assert "61,5" in (there / "materials.csv").read_text(encoding="utf-8")
+    alike(folder.read(there), demo)
+
+
+@pytest.mark.parametrize("given, words", [
+    (b"S\0ft", ", line 2: a character that no workbook holds; save it as CSV in UTF-8"),
+    (b"S\x1bft", ", line 2: a character that no workbook holds; save it as CSV in UTF-8"),
+    (b"S\xf6ft", ": save it as CSV in UTF-8"),
+    (b'"Soft' + b"t" * 200_000, ": a cell has no end; look for a lone quotation mark"),
+], ids=["a zero byte", "a control character", "another encoding", "no closing mark"])  # fmt: skip
+def test_a_file_that_no_workbook_can_hold_is_refused_in_words(there, given, words):
+    path = there / "materials.csv"
+    path.write_bytes(path.read_bytes().replace(b"Soft", given, 1))
+    with pytest.raises(UnreadableError) as refused:
+        folder.read(there)
+    assert str(refused.value) == f"{path}{words}"

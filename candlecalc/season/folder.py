@@ -2,7 +2,9 @@
 
 import csv
 import datetime
+import io
 import math
+import re
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -15,6 +17,9 @@ DEMO = Path(__file__).parent / "demo"
 
 # A cell that starts so is run as a formula by some spreadsheets: written with an apostrophe before it.
 FORMULA_MARKS = ("=", "+", "-", "@", "\t", "\r")
+
+# What XML 1.0, and with it a workbook, has no place for.
+UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]")
 
 
 class UnreadableError(ValueError):
@@ -60,19 +65,33 @@ def _rows(path: Path, table: Table) -> list[Row]:
 
 
 def _lines(path: Path, keys: list[str]) -> list[dict[str, str]]:
+    text = _text_of(path)
+    # A spreadsheet that writes decimal commas parts its cells by semicolons.
+    first = text.partition("\n")[0]
+    reader = csv.DictReader(io.StringIO(text, newline=""), restval="", delimiter=max(",;\t", key=first.count))
+    missing = set(keys) - set(reader.fieldnames or [])
+    if missing:
+        raise UnreadableError(f"{path}: the first line lacks {', '.join(sorted(missing))}")
     try:
-        with path.open(newline="", encoding="utf-8-sig") as file:
-            reader = csv.DictReader(file, restval="")
-            missing = set(keys) - set(reader.fieldnames or [])
-            if missing:
-                raise UnreadableError(f"{path}: the first line lacks {', '.join(sorted(missing))}")
-            return list(reader)
+        return list(reader)
+    except csv.Error:  # a cell of more letters than any entry: a quotation mark that nothing closes
+        raise UnreadableError(f"{path}: a cell has no end; look for a lone quotation mark") from None
+
+
+def _text_of(path: Path) -> str:
+    try:
+        text = path.read_bytes().decode("utf-8-sig")
     except OSError as problem:
         raise UnreadableError(
             f"{path}: {problem.strerror}; a season folder holds settings.csv and {_names()}"
         ) from None
     except UnicodeDecodeError:
         raise UnreadableError(f"{path}: save it as CSV in UTF-8") from None
+    unprintable = UNPRINTABLE.search(text)
+    if unprintable:
+        line = text.count("\n", 0, unprintable.start()) + 1
+        raise UnreadableError(f"{path}, line {line}: a character that no workbook holds; save it as CSV in UTF-8")
+    return text
 
 
 def _names() -> str:
