@@ -1,5 +1,6 @@
 """The commands. What they do is imported when they run, so that help comes at once."""
 
+import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -32,6 +33,12 @@ class Commands(click.Group):
         except click.ClickException as problem:
             _complain(problem.format_message())
             code = problem.exit_code
+        except BrokenPipeError:  # who reads has read enough
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            code = 1
+        except OSError as problem:
+            _complain(": ".join(str(part) for part in (problem.filename, problem.strerror) if part))
+            code = 1
         except (click.Abort, KeyboardInterrupt):
             _complain("stopped")
             code = STOPPED
@@ -71,6 +78,8 @@ def new(
         raise click.UsageError("--demo and --from do not go together")
     if region and (demo or source):
         raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
+    if name and not name.isprintable():
+        raise click.UsageError("--season takes letters, digits and marks in one line")
     _new_file(out, ".xlsx", force)
     from candlecalc import make
     from candlecalc.season.fields import FIRST_DAY, LAST_DAY
@@ -267,7 +276,9 @@ def _new_file(out: Path, suffix: str, force: bool) -> None:
     if out.suffix.lower() != suffix:
         raise click.UsageError(f"{out}: name it with {suffix} at the end")
     if out.exists() and not force:
-        raise click.UsageError(f"{out} is there already; --force writes over it")
+        from candlecalc.files import THERE_ALREADY
+
+        raise click.UsageError(f"{out} {THERE_ALREADY}")
     if not out.parent.is_dir():
         raise click.UsageError(f"{out.parent} is no folder")
 

@@ -1,5 +1,6 @@
 """Files as we write them: whole or not at all, and the same bytes each time."""
 
+import errno
 import io
 import os
 import tempfile
@@ -7,9 +8,21 @@ import zipfile
 from collections.abc import Mapping
 from pathlib import Path
 
+THERE_ALREADY = "is there already; --force writes over it"
+
 
 def write_whole(path: Path, data: bytes) -> None:
-    """Write a file whole or not at all."""
+    """Write a file whole or not at all; an OSError names the file and says why not."""
+    # Putting another file in its place would pass over what its owner said.
+    if path.exists() and not path.stat().st_mode & 0o222:
+        raise PermissionError(errno.EACCES, "it is read-only", str(path))
+    try:
+        _write(path, data)
+    except OSError as problem:
+        raise OSError(problem.errno, problem.strerror, str(path)) from None
+
+
+def _write(path: Path, data: bytes) -> None:
     handle, beside = tempfile.mkstemp(dir=path.parent or Path(), prefix=".", suffix=".part")
     try:
         with os.fdopen(handle, "wb") as file:

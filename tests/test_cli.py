@@ -127,6 +127,7 @@ WRONG = [  # words, exit code, what it says
     (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find, --markdown or --workbook"),
     (["functions", "--fnd", "oil"], 2, "--find"),
     (["melt"], 2, "melt"),
+    (["new", "new.xlsx", "--season", "a\x1bb"], 2, "--season takes letters, digits and marks in one line"),
     (["new", "old.xlsx", "--date", "1899-01-01"], 2, "--date takes a day from 2000-01-01 to 2099-12-31"),
 ]
 
@@ -248,6 +249,14 @@ def test_a_shell_sees_the_exit_codes(tmp_path):
         assert done.returncode == code
         assert "Traceback" not in done.stderr
     assert list(tmp_path.iterdir()) == []
+
+
+def test_who_reads_the_first_line_alone_hears_no_complaint():
+    reading, writing = os.pipe()
+    os.close(reading)
+    with os.fdopen(writing, "wb") as shut:
+        done = subprocess.run(command("functions", "--json"), stdout=shut, stderr=subprocess.PIPE, timeout=60)
+    assert (done.returncode, done.stderr) == (1, b"")
 
 
 def test_the_installed_command_answers():

@@ -31,15 +31,11 @@ class Added(NamedTuple):
 
 def add(mine: Path, out: Path) -> list[str]:
     """Write a copy of a workbook with the functions in it; the lines to tell. The original stays as it is."""
-    if out.exists() and not out.stat().st_mode & 0o222:
-        raise ValueError(f"{out}: it is read-only")
     try:
         result = added(_read(mine))
-        write_whole(out, result.data)
     except RefusedError as problem:
         raise ValueError(f"{mine}: {problem}") from None
-    except OSError as problem:
-        raise ValueError(f"{problem.filename or out}: {problem.strerror or problem}") from None
+    write_whole(out, result.data)
     return _told(out, result)
 
 

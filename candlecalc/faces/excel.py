@@ -5,6 +5,7 @@ from pathlib import Path
 from candlecalc import __version__
 from candlecalc.faces import vba
 from candlecalc.faces.carried import OURS, carried
+from candlecalc.files import THERE_ALREADY, write_whole
 
 HERE = Path(__file__).parent
 MODULE = HERE / "excel_module.py"
@@ -28,9 +29,9 @@ def write(folder: Path, force: bool = False) -> None:
     files = {folder / name: text for name, text in parts().items()}
     there = [path for path in files if path.exists()]
     if there and not force:
-        raise ValueError(f"{there[0]} is there already; --force writes over it")
+        raise ValueError(f"{there[0]} {THERE_ALREADY}")
     for path, text in files.items():
         path.parent.mkdir(parents=True, exist_ok=True)
         # Excel reads VBA text, and an older Notepad any text, with the line ends of Windows only.
         ends = "\n" if path.suffix == ".py" else "\r\n"
-        path.write_bytes(text.replace("\n", ends).encode())
+        write_whole(path, text.replace("\n", ends).encode())

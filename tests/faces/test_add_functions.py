@@ -491,15 +491,6 @@ def test_what_is_wrong_is_said_in_one_line_and_nothing_written(mine, tmp_path, m
     assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == before
 
 
-def test_a_file_that_cannot_be_written_leaves_nothing_behind(mine, tmp_path, monkeypatch):
-    def full(*_):
-        raise OSError(28, "No space left on device")
-
-    monkeypatch.setattr(add_functions, "write_whole", full)
-    told = run(mine, tmp_path / "out.xlsx")
-    assert (told.exit_code, told.stderr) == (1, f"candlecalc: {tmp_path / 'out.xlsx'}: No space left on device\n")
-
-
 def test_macros_are_said_to_be_looked_through(tmp_path):
     (tmp_path / "mine.xlsm").write_bytes(foreign.with_macros())
     assert "Its macros are kept" in run(tmp_path / "mine.xlsm", tmp_path / "out.xlsm").output
