@@ -44,7 +44,7 @@ def declared(monkeypatch) -> "callable":
 
 @pytest.mark.parametrize("declared", SCALAR, ids=lambda declared: declared.name)
 def test_a_range_gives_what_its_cells_give_one_by_one(declared):
-    rows = [tuple(map(values.get, declared.arguments)) for values in in_range(declared)]
+    rows = [tuple(map(values.get, declared.arguments)) for values in in_range(declared.name)]
     rows.insert(1, ("a word", *rows[0][1:]))
     ranges = [[[cell] for cell in column] for column in zip(*rows, strict=True)]
     assert answer(declared, ranges) == [answer(declared, row)[0] for row in rows]
