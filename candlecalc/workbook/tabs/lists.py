@@ -12,7 +12,6 @@ from candlecalc.workbook.writer import Draft, Formula, list_key, mark_up
 
 UNITS_TAB = Tab("Units", "working", "Units that packs are bought in, and how each comes into recipes.")
 LISTS_TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
-ROWS = 60
 HEADS = {"materials": "Materials", "recipes": "Products", "vessels": "Vessels", "places": "Places"}
 
 
@@ -28,7 +27,7 @@ def lists() -> dict[str, Field]:
 
 def lists_place() -> Place:
     letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
-    return Place("Lists", FIRST_ROW + 200 - 1, letters)
+    return Place("Lists", FIRST_ROW + max(TABLES[field.of].room for field in lists().values()) - 1, letters)
 
 
 def write_units(draft: Draft) -> None:
@@ -65,9 +64,9 @@ def write_lists(draft: Draft) -> None:
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
     there = draft.plan.places[field.of]
-    name, room = next(iter(there.letters)), TABLES[field.of].room
+    name = next(iter(there.letters))
     style = draft.style("result")
-    for step in range(room if not field.kind else min(room, ROWS)):
+    for step in range(TABLES[field.of].room):
         cell = sheet.cell(FIRST_ROW + step, number)
         cell.style = style
         if field.kind:
