@@ -89,13 +89,42 @@ def test_more_rows_than_a_workbook_has_room_for_are_refused_and_none_is_left_out
         season.compacted()
 
 
-@pytest.mark.parametrize("typed", [" Soft plant wax for jars", "Soft plant wax for jars ", " "])
-def test_blanks_around_a_name_are_a_problem_and_gone_from_a_fresh_workbook(season, typed):
+@pytest.mark.parametrize("typed, mend", [
+    (" Soft plant wax for jars", "type it without the blank"), ("soft plant wax for jars ", "type it without the blank"),
+    (" ", "add it there, or choose another"),
+])  # fmt: skip
+def test_blanks_around_a_name_are_a_problem_and_gone_from_a_fresh_workbook(season, typed, mend):
     season.tables["recipes"].loc[0, "wax"] = typed
-    assert said(season) == [
-        ("Recipes", "wax", f'"{typed}" is not on Materials: add it there, or choose another'),
-    ]
+    assert said(season) == [("Recipes", "wax", f'"{typed}" is not on Materials: {mend}')]
     assert season.compacted().tables["recipes"].loc[0, "wax"] == (typed.strip() or None)
+
+
+def test_a_name_with_a_blank_is_told_where_it_stands_and_where_it_is_missed(season):
+    season.tables["materials"].loc[0, "material"] = "Soft plant wax for jars "
+    first, *others = said(season)
+    words = 'it is "Soft plant wax for jars ", and a look-up for "Soft plant wax for jars" misses it'
+    assert first == ("Materials", "material", f"{words}: type it without the blank")
+    users = [row for row in rows_of(season, "recipes") if row["wax"] == "Soft plant wax for jars"]
+    missed = ("Recipes", "wax", '"Soft plant wax for jars" stands on Materials with a blank before or after it')
+    assert others == [missed] * len(users) != []
+    assert problems(season.compacted()) == []
+
+
+def test_a_name_whose_blank_is_typed_everywhere_is_found_and_no_problem(season):
+    season.tables["places"].loc[0, "place"] += " "
+    name = season.tables["places"].loc[0, "place"]
+    season.tables["prices"]["place"] = season.tables["prices"]["place"].replace(name.strip(), name)
+    assert said(season) == []
+
+
+def test_a_choice_with_a_blank_is_told_with_what_to_do(season):
+    season.tables["places"].loc[0, "collector"] = "Maker "
+    assert said(season) == [("Places sold", "collector", 'it is "Maker "; type it without the blank')]
+
+
+def test_what_is_missing_is_asked_for_in_the_makers_own_unit(season):
+    season.tables["vessels"].loc[0, "water"] = None  # of an ounces workbook
+    assert said(season) == [("Vessels", "water", "it is missing; type more than 0")]
 
 
 @pytest.mark.parametrize(

@@ -15,6 +15,7 @@ from candlecalc.season.tables import ONCE, SETTINGS, TABLES
 from candlecalc.term import Term, shown
 
 Row = dict[str, Value]
+WITHOUT_BLANK = "type it without the blank"
 
 
 @dataclass(frozen=True)
@@ -119,7 +120,18 @@ def problems(season: Season) -> list[Problem]:
             found += _twice(table, place, row, seen)
             if place >= table.room:
                 found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
-    return found
+    return [*_not_found_for_a_blank(season, known), *found]
+
+
+def _not_found_for_a_blank(season: Season, known: "_Known") -> Iterator[Problem]:
+    """Names with a blank before or after them that stand elsewhere without it."""
+    for key, table in TABLES.items():
+        field = table.fields[0]
+        for place, row in season.rows(key) if field.name else ():
+            name = row[field.key]
+            if isinstance(name, str) and name != name.strip() and (key, name.strip().casefold()) in known.missed:
+                words = f'it is "{name}", and a look-up for "{name.strip()}" misses it: {WITHOUT_BLANK}'
+                yield Problem(table.title, place, field.key, words)
 
 
 def _beyond(table: Table) -> str:
@@ -131,6 +143,7 @@ class _Known:
 
     def __init__(self, season: Season) -> None:
         self.measures = season.measures
+        self.missed: set[tuple[str, str]] = set()  # names that were looked for, and stand there with blanks
         self._names: dict[tuple[str, str], set[str]] = {}
         for field in (field for table in TABLES.values() for field in table.fields if field.of):
             for kind in {"", field.kind}:
@@ -140,12 +153,20 @@ class _Known:
     def has(self, name: str, table: str, kind: str = "") -> bool:
         return name.casefold() in self._names[table, kind]
 
+    def has_with_blanks(self, name: str, table: str) -> bool:
+        """Whether a name is there but for blanks around it: to a spreadsheet they are part of it."""
+        found = name.strip().casefold() in {known.strip() for known in self._names[table, ""]}
+        if found:
+            self.missed.add((table, name.strip().casefold()))
+        return found
+
 
 def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
     """What is wrong with one cell, or nothing."""
     value = row.get(field.key)
     if value is None:
-        return f"it is missing; type {field.allowed()}" if field.needed(dict(row)) else ""
+        takes = _in_own_unit(field.term, known.measures).range if field.term else field.allowed()
+        return f"it is missing; type {takes}" if field.needed(dict(row)) else ""
     if field.term:
         return _wrong_number(field.term, value, known.measures)
     if field.date:
@@ -153,7 +174,9 @@ def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
     if not isinstance(value, str):
         return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.choices and value not in field.choices:
-        return f"it is {shown(value)}; it takes {field.allowed()}"
+        bare = field.as_declared(value.strip())
+        mend = WITHOUT_BLANK if bare in field.choices else f"it takes {field.allowed()}"
+        return f"it is {shown(value)}; {mend}"
     if field.name and (len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES)):
         return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.of and not known.has(value, field.of, field.kind):
@@ -169,11 +192,15 @@ def _wrong_date(value: Value, field: Field) -> str:
     return ""
 
 
-def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
+def _in_own_unit(declared: Term, measures: Measures) -> Term:
+    """A quantity in the maker's own unit, which the head names."""
     low, high = measures.limits(declared)
-    # The message is about the maker's own unit, which the head names.
     unit = "" if declared.unit in ("g", "mm", "C") else declared.unit
-    term = replace(declared, low=low, high=high, unit=unit)
+    return replace(declared, low=low, high=high, unit=unit)
+
+
+def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
+    term = _in_own_unit(declared, measures)
     if isinstance(value, str):
         return f'it is the text "{value}"; type a number: {term.range}'
     try:
@@ -187,6 +214,10 @@ def _not_named(value: str, field: Field, known: _Known) -> str:
     title = TABLES[field.of].title
     if field.kind and known.has(value, field.of):
         return f'"{value}" on {title} is not of kind {field.kind}'
+    if known.has_with_blanks(value, field.of):
+        if known.has(value.strip(), field.of):
+            return f'"{value}" is not on {title}: {WITHOUT_BLANK}'
+        return f'"{value}" stands on {title} with a blank before or after it'
     return f'"{value}" is not on {title}: add it there, or choose another'
 
 
