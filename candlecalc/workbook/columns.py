@@ -274,6 +274,11 @@ def call(formula: Formula, given: Mapping[str, str]) -> str:
     return native.spell(_converted_back(formula, native.replace(native_of(formula), values)))
 
 
+def asked(function: str, **given: str) -> str:
+    """The same of a function by its name."""
+    return call(find(function), given)
+
+
 def _converted(formula: Formula, term: Term, cell: native.Node) -> native.Node:
     """A cell in the workbook's unit as the argument in `calc`'s, where the function does not scale."""
     if term.unit == "C":
@@ -382,7 +387,7 @@ def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
 
 def _valid(given: Field, cell: str, plan: Plan) -> str:
     if given.term:
-        return _valid_number(given.term, cell, plan)
+        return valid_number(given.term, cell, plan)
     if given.date:
         return f'COUNTIFS({cell},">={FIRST_SERIAL}",{cell},"<={LAST_SERIAL}")'
     if given.choices:
@@ -398,7 +403,8 @@ def _valid(given: Field, cell: str, plan: Plan) -> str:
     return f"1-ISERROR({cell})-ISBLANK({cell})"
 
 
-def _valid_number(term: Term, cell: str, plan: Plan) -> str:
+def valid_number(term: Term, cell: str, plan: Plan) -> str:
+    """1 where a cell holds a number that the term takes, 0 where not; never an error."""
     low, high = plan.measures.limits(term)
     limits = [] if low <= -LARGEST else [f'">{"" if term.above else "="}{native.number(low)}"']
     limits += [] if high >= LARGEST else [f'"<={native.number(high)}"']

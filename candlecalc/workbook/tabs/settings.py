@@ -2,11 +2,10 @@
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.formula import find
 from candlecalc.season.fields import Field
 from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import MADE_FOR, SETTINGS
-from candlecalc.workbook.columns import call
+from candlecalc.workbook.columns import asked
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, Formula
@@ -70,8 +69,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     hours = f"D{line_of('season_hours')}"
 
     def rate(key: str) -> Formula:
-        given = {"overhead": f"D{line_of(key)}", "activity": hours}
-        return Formula("=" + call(find("overhead_rate"), given))
+        return Formula("=" + asked("overhead_rate", overhead=f"D{line_of(key)}", activity=hours))
 
     also = "=weight_g" if measures.also_unit == "g" else "=weight_g/grams_in_oz"
     registered = f"D{line_of('registered')}"

@@ -1,0 +1,37 @@
+"""The Batch tab: the bench card. Pick a product, say how many, and weights, pieces, costs and cautions follow."""
+
+from candlecalc.workbook.printed import paper
+from candlecalc.workbook.tabs.batch import head, parts, work
+from candlecalc.workbook.tabs.batch.card import (
+    COSTS,
+    COUNTING,
+    DO,
+    ENOUGH,
+    LAST,
+    PICK,
+    POTS,
+    SET_LINES,
+    TAB,
+    WEIGH,
+    Card,
+)
+from candlecalc.workbook.tabs.batch.head import COUNT, DATE, PRODUCT
+from candlecalc.workbook.tabs.batch.work import CAUTIONS
+from candlecalc.workbook.writer import Draft
+
+__all__ = ["CAUTIONS", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "LAST", "PICK", "POTS", "PRODUCT",
+           "SET_LINES", "TAB", "WEIGH", "write"]  # fmt: skip
+
+# In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
+WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17}
+
+
+def write(draft: Draft) -> None:
+    sheet = draft.tab(TAB, portrait=True)
+    for letter, width in WIDTHS.items():
+        sheet.column_dimensions[letter].width = width
+    card = Card(draft, sheet)
+    for section in (head, parts, work):
+        section.write(card)
+    sheet.print_area = f"A1:J{LAST}"
+    paper(sheet, str(draft.season.settings["paper"]), portrait=True, tall=1)

@@ -1,0 +1,77 @@
+"""The bench card being written: where its sections stand, and how a cell of it is put."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.workbook.columns import guarded
+from candlecalc.workbook.table_tab import Tab
+from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
+from candlecalc.workbook.writer import Draft, Formula
+
+TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
+
+# Rows of the card: those of the head, and the heads of its sections.
+PICK, ENOUGH, POTS, WEIGH = 3, 4, 5, 8
+COUNTING = WEIGH + len(WEIGHED) + 3
+SET_LINES = 4
+DO = COUNTING + len(COUNTED) + SET_LINES + 2
+STEPS = 8
+COSTS = DO + STEPS + 2
+COST_LINES = 7
+LAST = COSTS + COST_LINES
+
+COLUMNS = "ABCDEFGHIJ"
+BOXES = "IJ"  # to write in by hand
+WORDS = "A" + BOXES  # columns of words; the others hold numbers
+
+
+def empty(cell: str) -> str:
+    """The test that a cell is blank."""
+    return f'{cell}=""'
+
+
+UNPICKED = empty("batch_makes")
+
+
+@dataclass(frozen=True)
+class Card:
+    """The tab, and the workbook it belongs to."""
+
+    draft: Draft
+    sheet: Worksheet
+
+    def put(self, cell: str, value: object, look: str, number: str = "text") -> None:
+        self.draft.put(self.sheet[cell], value, look, number)
+
+    def shows(self, cell: str, text: str, look: str, number: str = "text", *, unless: Sequence[str]) -> None:
+        """A result: blank while a test holds, each asked only where those before it do not hold."""
+        for test in reversed(unless):
+            text = guarded(text, [test])
+        self.put(cell, Formula("=" + text), look, number)
+
+    def name(self, name: str, cell: str) -> None:
+        self.draft.name(name, TAB.title, cell)
+
+    def boxes(self, row: int, letters: Iterable[str] = BOXES) -> None:
+        for letter in letters:
+            self.put(f"{letter}{row}", None, "write")
+
+    def height(self, row: int, points: float) -> None:
+        self.sheet.row_dimensions[row].height = points
+
+    def section(self, row: int, heads: Sequence[str], *, tall: bool = False) -> None:
+        """The heads of a section over all columns; tall ones take two lines."""
+        for letter, head in zip(COLUMNS, [*heads, *[""] * (len(COLUMNS) - len(heads))], strict=True):
+            text, side = self.draft.plan.head(head) or None, "text" if letter in WORDS else "row"
+            self.draft.put(self.sheet[f"{letter}{row}"], text, "section", side, wrap=tall)
+        self.height(row, 34 if tall else 20)
+
+    def of(self, table: str, key: str, row: str = "batch_row") -> str:
+        """A value of the chosen product's row."""
+        return f"INDEX({self.draft.plan.places[table].range(key)},{row})"
+
+    def of_material(self, key: str, part: str) -> str:
+        """A value of the material that is a part of the chosen product."""
+        return self.of("materials", key, self.of("workings", PARTS[part]))

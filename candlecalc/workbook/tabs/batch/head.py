@@ -1,0 +1,95 @@
+"""The head of the bench card: what is made and how many, the pots it takes, and what there is wax for."""
+
+from candlecalc.formula import Term
+from candlecalc.season.fields import Field
+from candlecalc.workbook.columns import asked, named, place_of, valid_number
+from candlecalc.workbook.tabs.batch.card import ENOUGH, PICK, POTS, UNPICKED, WEIGH, Card
+from candlecalc.workbook.writer import Formula, add_validation, turns_red
+
+MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
+PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
+COUNT = Field("count", "Make", "how many pieces to make", MANY, required=True)
+DATE = Field("date", "Pour on", "the day you pour", date=True)
+ENTRIES = {"A": PRODUCT, "C": COUNT, "I": DATE}
+
+BEGUN = "OR(ISBLANK(batch_product),ISBLANK(batch_count))"
+TO_PICK, TO_COUNT, TO_FIND = (
+    '"Pick a product and type how many"',
+    '"How many takes a whole number from 1"',
+    '"This product is not on Recipes"',
+)
+
+
+def write(card: Card) -> None:
+    _pick(card)
+    _checked(card)
+    _pots(card)
+    _enough(card)
+
+
+def _pick(card: Card) -> None:
+    made = card.draft.season.names("recipes")
+    product, count = card.draft.picked or (made[0] if made else None, 12 if made else None)
+    day = card.draft.season.settings["first_day"] if made else None
+    card.put(f"A{PICK}", product, "big_entry")
+    card.put(f"B{PICK}", "make", "label", "row")
+    card.put(f"C{PICK}", count, "big_entry", "count")
+    card.put(f"D{PICK}", "pieces", "label")
+    card.put(f"H{PICK}", "pour on", "label", "row")
+    card.put(f"I{PICK}", day, "entry", "date")
+    card.put(f"H{ENOUGH}", "batch no.", "label", "row")
+    card.boxes(ENOUGH)
+    card.height(PICK, 28)
+    card.height(ENOUGH, 24)
+    for letter, field in ENTRIES.items():
+        add_validation(card.draft, card.sheet, field, f"{letter}{PICK}")
+        card.name(f"batch_{field.key}", f"{letter}{PICK}")
+
+
+def _checked(card: Card) -> None:
+    """The entries as they are used: blank while nothing is picked, an error where one cannot be used."""
+    plan = card.draft.plan
+    counts = valid_number(MANY, "batch_count", plan)
+    row = place_of("recipes", named("batch_product"))(plan, plan.places["recipes"])
+    wrong = f'IF({counts}=0,{TO_COUNT},IFERROR(IF({row}>0,""),{TO_FIND}))'
+    ready = card.of("costing", "ready", f"$F${ENOUGH}")
+    card.put(f"A{ENOUGH}", Formula(f"=IF({BEGUN},{TO_PICK},{wrong})"), "note")
+    turns_red(card.sheet, f"A{ENOUGH}", f'$A${ENOUGH}<>""')
+    card.put(f"D{ENOUGH}", "recipe line", "note", "row")
+    card.shows(f"F{ENOUGH}", row, "note", "row", unless=[BEGUN])
+    card.put(f"B{ENOUGH}", "making", "note", "row")
+    makes = f"CHOOSE(1+{counts},NA(),batch_count*{ready})"
+    card.shows(f"C{ENOUGH}", makes, "note", "count", unless=[f'F{ENOUGH}=""'])
+    card.name("batch_row", f"F{ENOUGH}")
+    card.name("batch_makes", f"C{ENOUGH}")
+
+
+def _pots(card: Card) -> None:
+    melt = asked("cost_of_all", cost=card.of("amounts", "melt"), count="batch_makes")
+    pots = asked("full_pots", melt="batch_melt", pot="largest_pot")
+    last = asked("last_pot", melt="batch_melt", pots="batch_pots", pot="largest_pot")
+    _pair(card, "A", "B", POTS, "Wax and oil in all, {weight}", melt, "weight")
+    _pair(card, "D", "E", POTS, "Full pots", pots, "count")
+    _pair(card, "G", "H", POTS, "Last pot, {weight}", last, "weight")
+    for name, letter in (("batch_melt", "B"), ("batch_pots", "E"), ("batch_last", "H")):
+        card.name(name, f"{letter}{POTS}")
+
+
+def _enough(card: Card) -> None:
+    row, first = POTS + 1, WEIGH + 1
+    wax, oils = f"SUM(B{first}:B{first + 1})", f"SUM(B{first + 2}:B{first + 4})"
+    one, other = (
+        asked("enough_for", available=card.of_material("stock", part), each=card.of("amounts", part))
+        for part in ("wax_first", "wax_second")
+    )
+    enough = f'IFERROR(MIN({one},IFERROR({other},{one})),"")'
+    load = asked("load_measured", wax=wax, oil=oils)
+    _pair(card, "A", "B", row, "Wax on hand is enough for, pieces", enough, "count")
+    _pair(card, "D", "E", row, "load weighed", load, "fine_percent", f"{wax}=0")
+    _pair(card, "G", "H", row, "recipe", card.of("workings", "load"), "fine_percent")
+
+
+def _pair(card: Card, label: str, result: str, row: int, words: str, text: str, number: str, *unless: str) -> None:
+    """Words with their result beside them."""
+    card.put(f"{label}{row}", card.draft.plan.head(words), "label", "text" if label == "A" else "row")
+    card.shows(f"{result}{row}", text, "strong_result", number, unless=[UNPICKED, *unless])

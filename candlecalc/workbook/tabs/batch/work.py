@@ -1,0 +1,122 @@
+"""The foot of the bench card: what to do and how hot, what the batch costs, and cautions."""
+
+from typing import NamedTuple
+
+from candlecalc.workbook.columns import asked
+from candlecalc.workbook.tabs.batch.card import COST_LINES, COSTS, DO, STEPS, UNPICKED, Card, empty
+
+
+class Step(NamedTuple):
+    """Something to do, and at what temperature: one that the wax's data sheet gives, or room to write one."""
+
+    words: str
+    key: str = ""  # on Materials, of the wax
+    degrees: bool = True
+
+
+TO_DO = (
+    Step("Vessels clean, dry and at room warmth; wicks fixed", degrees=False),
+    Step("Melt the wax: its range is up to", "melt_high"),
+    Step("Melt no hotter than", "ceiling"),
+    Step("Dye in, then oil in at; stir slowly", "add_at"),
+    Step("Pour at", "pour_at"),
+    Step("Leave to set level, out of draughts; room is at"),
+    Step("Trim wicks, wipe, label with the batch no.", degrees=False),
+    Step("Cure until", "cure_days", degrees=False),
+)
+
+
+class Cost(NamedTuple):
+    """A line of the costs: a part of the cost, or the sum that a function makes of lines above it."""
+
+    words: str
+    part: str = ""
+    function: str = ""
+    lines: tuple[tuple[str, int], ...] = ()  # argument, line
+
+
+MAKING = Cost("Making cost", function="making_cost", lines=(("materials", 1), ("labour", 2), ("overhead", 3)))
+FULL = Cost("Full cost", function="full_cost", lines=(("making", 4), ("own_time", 5), ("running", 6)))
+COST = (
+    Cost("Materials", "materials"),
+    Cost("Paid work, with set-up", "paid"),
+    Cost("Production overhead", "overhead"),
+    MAKING,
+    Cost("Own time, with set-up", "own"),
+    Cost("Running costs", "running"),
+    FULL,
+)
+
+CAUTIONS = (
+    "Never leave melting wax. No water on burning wax:",
+    "keep a lid and a fire blanket within reach.",
+    "Hot wax burns skin: gloves, closed shoes, eyes covered.",
+    "Keep neat oil off skin, and away from flames and children.",
+    "Air the room. Follow each data sheet; where it and this",
+    "card differ, the data sheet and local rules decide.",
+)
+
+
+def write(card: Card) -> None:
+    card.section(DO, ["Do", "at", "", "", "", "", "", "done", "read", "time"])
+    for row, step in zip(range(DO + 1, DO + 1 + STEPS), TO_DO, strict=True):
+        _step(card, row, step)
+    card.section(COSTS, ["Cost, {money}", "a piece", "the batch", "", "Cautions"])
+    for row, cost in zip(range(COSTS + 1, COSTS + 1 + COST_LINES), COST, strict=True):
+        _cost(card, row, cost)
+    for row, words in enumerate(CAUTIONS, start=COSTS + 1):
+        card.put(f"E{row}", words, "label")
+    _flash(card, COSTS + len(CAUTIONS) + 1)
+
+
+def _step(card: Card, row: int, step: Step) -> None:
+    card.put(f"A{row}", step.words, "label")
+    if step.key:
+        _from_the_wax(card, row, step.key)
+    card.put(f"C{row}", _degree(card) if step.degrees else None, "label")
+    card.boxes(row, "HIJ")
+    card.height(row, 24)
+
+
+def _from_the_wax(card: Card, row: int, key: str) -> None:
+    value, no_wax = card.of_material(key, "wax_first"), empty(card.of("workings", "wax_row"))
+    if key == "cure_days":
+        unless, text, number = f"OR({empty(value)},{empty('batch_date')})", f"batch_date+{value}", "date"
+    else:
+        unless, text, number = empty(value), value, "temperature"
+    card.shows(f"B{row}", text, "strong_result", number, unless=[UNPICKED, no_wax, unless])
+
+
+def _degree(card: Card) -> str:
+    return f"\u00b0{card.draft.plan.measures.temperature_unit}"
+
+
+def _cost(card: Card, row: int, cost: Cost) -> None:
+    look = "strong_result" if cost.function else "result"
+    card.put(f"A{row}", cost.words, "strong" if cost.function else "label")
+    for letter in "BC":
+        card.shows(f"{letter}{row}", _money(card, letter, row, cost), look, "money", unless=[UNPICKED])
+
+
+def _money(card: Card, letter: str, row: int, cost: Cost) -> str:
+    if cost.function:
+        return asked(cost.function, **{argument: f"{letter}{COSTS + line}" for argument, line in cost.lines})
+    if letter == "B":
+        return _a_piece(card, cost.part)
+    # The batch is what the books take: its lines are in whole coins, and its sums are sums of the lines.
+    of_all = asked("cost_of_all", cost=f"B{row}", count="batch_makes")
+    return asked("round_money", amount=of_all, digits=str(card.draft.plan.coin_digits))
+
+
+def _a_piece(card: Card, part: str) -> str:
+    each = card.of("costing", part)
+    if part == "materials":
+        return each
+    setup, usual = card.of("parts", f"setup_{part}"), card.of("recipes", "usual_batch")
+    return asked("cost_at_batch", cost=each, setup=setup, usual=usual, batch="batch_makes")
+
+
+def _flash(card: Card, row: int) -> None:
+    lowest = card.of("workings", "flash")
+    words = f'"Lowest flash point of its neat oils: "&TEXT({lowest},"0")&" {_degree(card)}, for storing and shipping"'
+    card.shows(f"E{row}", words, "label", unless=[UNPICKED, f"N({lowest})=0"])
