@@ -24,6 +24,7 @@ from candlecalc.season.season import empty
 from candlecalc.workbook import book, pack, styles
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.table_tab import Tab
+from candlecalc.workbook.tabs.start import CAUTION
 from candlecalc.workbook.writer import Draft, link, mark_up
 from candlecalc.workbook.writer import Formula as CellFormula
 
@@ -72,8 +73,7 @@ WORDS = {
         "Give single cells and fill down. A list is one column or one row of numbers; blanks at its end are passed "
         "over.",
         "Load is a share of wax weight, unless a name says of total.",
-        "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything "
-        "here.",
+        CAUTION,
     ),
 }
 

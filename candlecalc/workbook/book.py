@@ -140,7 +140,7 @@ def _contents() -> list[Tab]:
 def _file(book: Workbook, season: Season, dated: datetime.date) -> None:
     """The file's own facts; the program that opens it is asked to calculate anew."""
     book.properties.title = f"Candle season workbook: {season.settings['season']}"
-    book.properties.subject = "Costs, prices and batches of a candle maker's season"
+    book.properties.subject = start.SUBJECT
     book.properties.creator = f"candlecalc {__version__}"
     book.properties.lastModifiedBy = f"candlecalc {__version__}"
     book.properties.keywords = "candles; costing; batch; prices"

@@ -16,11 +16,16 @@ from candlecalc.workbook.writer import Draft, add_validation, link, mark_up
 # Of a workbook's layout: one that this version cannot read is refused.
 FORMAT = 1
 FORMAT_WORDS = f"workbook format {FORMAT}"
-START = Tab("Start", "control", "Costs, prices and batches of a candle maker's season, for the maker and a bookkeeper.")
+SUBJECT = "Costs, prices and batches of a candle maker's season"
+START = Tab("Start", "control", f"{SUBJECT}, for the maker and a bookkeeper.")
 FUNCTIONS = Tab(
     "Functions", "control", "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each."
 )
 CHANGES = Tab("Changes", "input", "What was done to this workbook, a line each.")
+
+CAUTION = (
+    "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything here."
+)
 
 STEPS = (
     "1. Type what holds for the season on Settings.",
@@ -40,7 +45,7 @@ ABOUT = (
     "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
     "Fragrance load is a share of wax weight, never of the whole, unless a head says of candle.",
     "Making cost is materials, paid work and production overhead: for stock and books. Full cost adds your own time and running costs: for prices.",
-    "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything here.",
+    CAUTION,
 )  # fmt: skip
 
 
