@@ -10,11 +10,12 @@ from functools import cache
 from typing import Any, Dict
 
 import candlecalc.native as native
+import candlecalc.units as units
 from candlecalc.formula import REGISTRY, Formula, Term
 
 # How a number changes when the unit of weight (of length) is made k times smaller.
 EXPONENTS: Dict[str, Dict[str, int]] = {"g": {"g": 1, "g/h": 1, "money per g": -1}, "mm": {"mm": 1, "mm/h": 1}}
-SCALE = 28.349523125
+SCALE = units.GRAMS["oz"]
 
 
 @cache

@@ -50,6 +50,11 @@ for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": 
         for _open, _close in (("(", ")"), ("", "")):
             SPELLINGS[_heat.format(_open, _degree, _close)] = _pint
 
+# What the units of a workbook come to, by definition (international yard and pound agreement, 1959):
+# written down here, so that making one needs no pint.
+GRAMS: Dict[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
+MILLIMETRES: Dict[str, float] = {"mm": 1.0, "in": 25.4}
+
 # The unit a term holds its numbers in -> what kind of thing it is, and that unit for pint.
 DIMENSIONS: Dict[str, Tuple[str, str]] = {
     "g": ("a weight", "gram"),

@@ -8,7 +8,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc import factors
-from candlecalc.units import ASKED, DIMENSIONS, SPELLINGS, TEMPERATURES, convert, factor, kind_of, read
+from candlecalc.units import (
+    ASKED,
+    DIMENSIONS,
+    GRAMS,
+    MILLIMETRES,
+    SPELLINGS,
+    TEMPERATURES,
+    between,
+    convert,
+    factor,
+    kind_of,
+    read,
+)
 
 # Defined, from memory: international yard and pound agreement of 1959 (1 lb = 0.45359237 kg,
 # 1 yd = 0.9144 m); NIST Handbook 44, Appendix C (16 oz = 1 lb; 1 gal = 231 cubic inches = 128 fl oz).
@@ -241,6 +253,11 @@ FACTORS = [  # unit, to, exactly
     ("gram", "ounce", 16 / POUND),
     ("liter", "fluid_ounce", 1000 / FLUID_OUNCE),
 ]
+
+
+def test_the_units_that_workbooks_are_made_in_are_the_defined_ones():
+    assert {unit: between(1, unit, "g") for unit in GRAMS} == GRAMS
+    assert {unit: between(1, unit, "mm") for unit in MILLIMETRES} == MILLIMETRES
 
 
 def test_the_factors_used_here_are_the_defined_ones():

@@ -3,9 +3,7 @@
 from dataclasses import dataclass
 
 from candlecalc.term import LARGEST, Term
-
-GRAMS = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
-MILLIMETRES = {"mm": 1.0, "in": 25.4}
+from candlecalc.units import GRAMS, MILLIMETRES
 
 
 @dataclass(frozen=True)

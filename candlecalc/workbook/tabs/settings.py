@@ -3,8 +3,8 @@
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
-from candlecalc.season.measures import GRAMS
 from candlecalc.season.tables import MADE_FOR, SETTINGS
+from candlecalc.units import GRAMS
 from candlecalc.workbook.columns import asked
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import Tab
