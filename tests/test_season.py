@@ -90,7 +90,8 @@ def test_more_rows_than_a_workbook_has_room_for_are_refused_and_none_is_left_out
 
 
 @pytest.mark.parametrize("typed, mend", [
-    (" Soft plant wax for jars", "type it without the blank"), ("soft plant wax for jars ", "type it without the blank"),
+    (" Soft plant wax for jars", "type it without the blank"),
+    ("soft plant wax for jars ", "type it without the blank"),
     (" ", "add it there, or choose another"),
 ])  # fmt: skip
 def test_blanks_around_a_name_are_a_problem_and_gone_from_a_fresh_workbook(season, typed, mend):

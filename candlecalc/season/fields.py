@@ -24,7 +24,7 @@ class Field:
 
     key: str
     head: str
-    help: str
+    help: str = ""  # the term's own where none is said
     term: Term | None = None  # a number in the term's range
     choices: tuple[str, ...] = ()
     of: str = ""  # names a row of this table
@@ -36,6 +36,10 @@ class Field:
     needed_when: tuple[str, tuple[str, ...]] = ("", ())
     width: int = 0
     longest: int = 60  # characters of a text
+
+    def __post_init__(self) -> None:
+        if self.term and not self.help:
+            object.__setattr__(self, "help", self.term.help)
 
     @property
     def numeric(self) -> bool:
