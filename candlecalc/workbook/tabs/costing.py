@@ -6,16 +6,17 @@ from candlecalc.season.tables import RECIPES, WHAT_IF
 from candlecalc.workbook.columns import SumWhere, named, result, same, total
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import TableTab, follows, letters
+from candlecalc.workbook.tabs.parts import piece
 from candlecalc.workbook.writer import Draft
 
 
-def _with_set(head: str, part: str) -> SumWhere:
+def _with_set(key: str) -> SumWhere:
     """A piece's own cost, and for a set what its candles bring."""
     return SumWhere(
-        head=f"{head}, {{money}}",
-        part=same("parts", part),
+        head=piece(key),
+        part=same("parts", key),
         table="sets",
-        column=part,
+        column=key,
         by="set",
         name="product",
         format="money",
@@ -30,15 +31,15 @@ TAB = TableTab(
     RECIPES.room,
     {
         **follows("recipes", "product", "Product", when_so=same("workings", "whole")),
-        "wax": _with_set("Wax", "wax"),
-        "oils": _with_set("Oils", "oils"),
-        "other": _with_set("Vessel and other parts", "other"),
+        "wax": _with_set("wax"),
+        "oils": _with_set("oils"),
+        "other": _with_set("other"),
         "materials": total("Materials, {money}", "wax", "oils", "other"),
-        "paid": _with_set("Paid work", "paid"),
-        "overhead": _with_set("Production overhead", "overhead"),
+        "paid": _with_set("paid"),
+        "overhead": _with_set("overhead"),
         "making": result("Making cost, {money}", "making_cost", materials="materials", labour="paid", overhead="overhead", format="money_strong"),
-        "own": _with_set("Own time", "own"),
-        "running": _with_set("Running costs", "running"),
+        "own": _with_set("own"),
+        "running": _with_set("running"),
         "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
         "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=named("materials_rise")),
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),

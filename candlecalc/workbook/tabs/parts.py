@@ -3,11 +3,27 @@
 from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.columns import Column, at, carry, look, named, result, same, span
 from candlecalc.workbook.table_tab import TableTab, follows
-from candlecalc.workbook.tabs.amounts import HEADS, PARTS, has
+from candlecalc.workbook.tabs.amounts import HEADS, PARTS, WEIGHED, has
+
+# What a piece's money is made of. A set adds up what its candles bring of each.
+PIECES = {
+    "wax": "Wax",
+    "oils": "Oils",
+    "other": "Vessel and other parts",
+    "paid": "Paid work",
+    "overhead": "Production overhead",
+    "own": "Own time",
+    "running": "Running costs",
+}
+
+
+def piece(key: str) -> str:
+    """The head of a piece's money, wherever it stands."""
+    return f"{PIECES[key]}, {{money}}"
 
 
 def _unit_cost(part: str) -> Column:
-    each = "{weight}" if part in ("wax_first", "wax_second", "oil_first", "oil_second", "oil_third", "dye") else "each"
+    each = "{weight}" if part in WEIGHED else "each"
     cost = at("materials", "unit_cost", same("workings", PARTS[part]))
     return look(f"{HEADS[part]}, {{money}} per {each}", cost, "unit_cost", when=has(part))
 
@@ -21,16 +37,16 @@ TAB = TableTab(
     {
         **follows("recipes", "product", "Product"),
         **{part: _unit_cost(part) for part in PARTS},
-        "wax": result("Wax, {money}", "parts_cost", amounts=same("amounts", "wax_first", "wax_second"), costs=span("wax_first", "wax_second")),
-        "oils": result("Oils, {money}", "parts_cost", amounts=same("amounts", "oil_first", "oil_third"), costs=span("oil_first", "oil_third")),
-        "other": result("Vessel and other parts, {money}", "parts_cost", amounts=same("amounts", "dye", "packing"), costs=span("dye", "packing")),
+        "wax": result(piece("wax"), "parts_cost", amounts=same("amounts", "wax_first", "wax_second"), costs=span("wax_first", "wax_second")),
+        "oils": result(piece("oils"), "parts_cost", amounts=same("amounts", "oil_first", "oil_third"), costs=span("oil_first", "oil_third")),
+        "other": result(piece("other"), "parts_cost", amounts=same("amounts", "dye", "packing"), costs=span("dye", "packing")),
         "minutes": result("Time, minutes", "minutes_each", each=carry("recipes", "minutes"), setup=carry("recipes", "setup"), batch=carry("recipes", "usual_batch")),
         "paid_minutes": result("Paid time, minutes", "paid_minutes", minutes="minutes", share=carry("recipes", "paid_share")),
         "own_minutes": result("Own time, minutes", "own_minutes", minutes="minutes", share=carry("recipes", "paid_share")),
-        "paid": result("Paid work, {money}", "labour_cost", minutes="paid_minutes", rate=named("paid_rate")),
-        "overhead": result("Production overhead, {money}", "overhead_cost", minutes="minutes", rate=named("overhead_an_hour")),
-        "own": result("Own time, {money}", "labour_cost", minutes="own_minutes", rate=named("own_rate")),
-        "running": result("Running costs, {money}", "overhead_cost", minutes="minutes", rate=named("running_an_hour")),
+        "paid": result(piece("paid"), "labour_cost", minutes="paid_minutes", rate=named("paid_rate")),
+        "overhead": result(piece("overhead"), "overhead_cost", minutes="minutes", rate=named("overhead_an_hour")),
+        "own": result(piece("own"), "labour_cost", minutes="own_minutes", rate=named("own_rate")),
+        "running": result(piece("running"), "overhead_cost", minutes="minutes", rate=named("running_an_hour")),
         "setup_paid_minutes": result("Set-up paid, minutes", "paid_minutes", minutes=carry("recipes", "setup"), share=carry("recipes", "paid_share")),
         "setup_own_minutes": result("Set-up own, minutes", "own_minutes", minutes=carry("recipes", "setup"), share=carry("recipes", "paid_share")),
         "setup_paid": result("Set-up paid work, {money} a batch", "labour_cost", minutes="setup_paid_minutes", rate=named("paid_rate")),
