@@ -8,16 +8,20 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.tables import SETTINGS, TABLES
 from candlecalc.workbook.columns import FIRST_ROW, Place
 from candlecalc.workbook.printed import print_list
-from candlecalc.workbook.table_tab import Tab, TableTab
-from candlecalc.workbook.tabs import batch, settings
-from candlecalc.workbook.tabs import costing as costing_tab
+from candlecalc.workbook.table_tab import Check, Tab, TableTab
+from candlecalc.workbook.tabs import batch, costing, settings
 from candlecalc.workbook.tabs.amounts import WEIGHED
+from candlecalc.workbook.tabs.parts import PIECES
 from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
 LETTERS = 1.15  # of a text, where one digit has room
 WIDTHS = (51, 12, 11, 11, 11, 11, 10, 63)
+
+
+OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"
+ROUNDING = 0.000001  # what is left of a sum in binary numbers
 
 
 @dataclass(frozen=True)
@@ -27,135 +31,94 @@ class Line:
     name: str
     tab: str
     found: str
-    should_be: str
     mend: str
+    should_be: str = "0"
     tolerance: float | str = 0
 
 
 def lines(places: dict[str, Place], tabs: dict[str, TableTab], coin_digits: int) -> Iterator[Line]:
     """Every check, in the order of the tabs."""
-    first, last = (settings.line_of(SETTINGS.keys[at]) for at in (0, -1))
-    settings_mend = f"Settings!$C${first}:$C${last}"
-    yield Line(
-        "Settings are what they take",
-        "Settings",
-        f'COUNTIF({settings_mend},"?*")',
-        "0",
-        "see To mend beside the setting",
-    )
-    yield Line(
-        "The season ends after it begins",
-        "Settings",
-        f"IF(Settings!$D${settings.line_of('last_day')}<Settings!$D${settings.line_of('first_day')},1,0)",
-        "0",
-        "the last day comes after the first",
-    )
+    yield from _settings()
     for key, table in TABLES.items():
-        mend = places[key].range("mend")
+        whole = f"{table.title}: every row begun is whole"
         yield Line(
-            f"{table.title}: every row begun is whole",
-            table.title,
-            f'COUNTIF({mend},"?*")',
-            "0",
-            f"see To mend in the rows of {table.title}",
+            whole, table.title, _words_in(places[key].range("mend")), f"see To mend in the rows of {table.title}"
         )
         for check in tabs[key].checks:
-            yield _of_rows(check.words, table.title, places[key].range("warnings"), check.mend)
+            yield _of_rows(check, table.title, places[key])
     for check in tabs["workings"].checks:
-        yield _of_rows(check.words, "Recipes", places["workings"].range("warnings"), check.mend)
-    yield from _sums(places, coin_digits)
+        yield _of_rows(check, TABLES["recipes"].title, places["workings"])
+    yield from _sums(places)
+    yield from _batch(coin_digits)
 
 
-def _of_rows(words: str, title: str, cells: str, mend: str) -> Line:
-    return Line(f"{title}: no {words}", title, f'COUNTIF({cells},"*{words}*")', "0", mend)
+def _words_in(cells: str) -> str:
+    """How many cells say something: a formula that says nothing gives an empty text."""
+    return f'COUNTIF({cells},"?*")'
 
 
-def _sums(places: dict[str, Place], coin_digits: int) -> Iterator[Line]:
+def _of_rows(check: Check, title: str, place: Place) -> Line:
+    found = f'COUNTIF({place.range("warnings")},"*{check.words}*")'
+    return Line(f"{title}: no {check.words}", title, found, check.mend)
+
+
+def _settings() -> Iterator[Line]:
+    first, last = (settings.line_of(SETTINGS.keys[at]) for at in (0, -1))
+    mend = f"{SETTINGS.title}!$C${first}:$C${last}"
+    begins, ends = (f"{SETTINGS.title}!$D${settings.line_of(key)}" for key in ("first_day", "last_day"))
+    yield Line("Settings are what they take", SETTINGS.title, _words_in(mend), "see To mend beside the setting")
+    turned = f"IF({ends}<{begins},1,0)"
+    yield Line("The season ends after it begins", SETTINGS.title, turned, "the last day comes after the first")
+
+
+def _sums(places: dict[str, Place]) -> Iterator[Line]:
     """Numbers that come together by two ways."""
-    overwritten = "a formula was typed over: make a fresh workbook from this one"
-    amounts, workings, costing, parts, sets, prices = (
+    amounts, workings, costed, parts, sets, prices = (
         places[key] for key in ("amounts", "workings", "costing", "parts", "sets", "prices")
     )
-    yield Line(
-        "Wax and oil in parts make up the fills",
-        "Amounts",
-        f"SUM({amounts.range('melt')})",
-        f"SUM({workings.range('weigh')})",
-        overwritten,
-        0.001,
+    full = f"SUM({costed.range('full')})"
+    yield _agree(
+        "Wax and oil in parts make up the fills", amounts.title, _sum(amounts, "melt"), _sum(workings, "weigh"), 0.001
     )
-    yield Line(
-        "The rise of materials is what it takes",
-        costing_tab.TAB.title,
-        f'COUNTIF({costing_tab.TAB.title}!{costing_tab.RISE_LINE.mend},"?*")',
-        "0",
-        "see the words to the left of it, over the heads of Costing",
+    mend = f"{costed.sheet}!{costing.RISE_LINE.mend}"
+    words = "see the words to the left of it, over the heads of Costing"
+    yield Line("The rise of materials is what it takes", costed.title, _words_in(mend), words)
+    yield _agree("Parts of the cost make up the full cost", costed.title, _sum(costed, *PIECES), full)
+    own, brought = (",".join(place.range(key) for key in PIECES) for place in (parts, sets))
+    yield _agree("Sets carry what their candles cost", costed.title, full, f"SUM({own},{brought})")
+    spent = _sum(prices, "full", "fees", "profit")
+    yield _agree("Prices are cost, fees and profit", prices.title, spent, _sum(prices, "received"))
+
+
+def _sum(place: Place, *keys: str) -> str:
+    return f"SUM({','.join(place.range(key) for key in keys)})"
+
+
+def _agree(name: str, title: str, found: str, should_be: str, tolerance: float | str = 0.005) -> Line:
+    return Line(name, title, found, OVERWRITTEN, should_be, tolerance)
+
+
+def _batch(coin_digits: int) -> Iterator[Line]:
+    """What the bench card adds up to."""
+    title, first, last = batch.TAB.title, batch.WEIGH + 1, batch.WEIGH + len(WEIGHED)
+
+    def column(letter: str) -> str:
+        return f"{title}!${letter}${first}:${letter}${last}"
+
+    weighed, half_steps = f"SUM({column('B')})", f"{len(WEIGHED)}*N(scale_step)/2"
+    dye = f"N({title}!$B${last})"
+    jugs = f"SUM(MAX({column('E')})*N(batch_pots),MAX({column('G')}))"
+    jug_steps = f"{half_steps}*(N(batch_pots)+2)+{ROUNDING:f}"
+    a_piece, of_all = (f"N({title}!${letter}${batch.LAST})" for letter in "BC")
+    rounded = sum(not cost.function for cost in batch.COST) * 10**-coin_digits / 2 + ROUNDING
+    unused = f'IF({title}!$A${batch.ENOUGH}="",0,IF(ISBLANK(batch_product)*ISBLANK(batch_count),0,1))'
+    yield _agree(
+        "Batch: weights make up the melt", title, f"{weighed}-{dye}", "N(batch_melt)", f"{half_steps}+{ROUNDING:f}"
     )
-    pieces = ",".join(costing.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running"))
-    yield Line(
-        "Parts of the cost make up the full cost",
-        "Costing",
-        f"SUM({pieces})",
-        f"SUM({costing.range('full')})",
-        overwritten,
-        0.005,
-    )
-    own = ",".join([parts.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running")])
-    brought = ",".join([sets.range(key) for key in ("wax", "oils", "other", "paid", "overhead", "own", "running")])
-    yield Line(
-        "Sets carry what their candles cost",
-        "Costing",
-        f"SUM({costing.range('full')})",
-        f"SUM({own},{brought})",
-        overwritten,
-        0.005,
-    )
-    spent = ",".join(prices.range(key) for key in ("full", "fees", "profit"))
-    yield Line(
-        "Prices are cost, fees and profit",
-        "Prices",
-        f"SUM({spent})",
-        f"SUM({prices.range('received')})",
-        overwritten,
-        0.005,
-    )
-    first, last = batch.WEIGH + 1, batch.WEIGH + len(WEIGHED)
-    step = f"{len(WEIGHED)}*N(scale_step)/2+0.000001"
-    dye = f"N(Batch!$B${last})"
-    yield Line(
-        "Batch: weights make up the melt",
-        "Batch",
-        f"SUM(Batch!$B${first}:$B${last})-{dye}",
-        "N(batch_melt)",
-        overwritten,
-        step,
-    )
-    full, part = f"MAX(Batch!$E${first}:$E${last})*N(batch_pots)", f"MAX(Batch!$G${first}:$G${last})"
-    pots = f"{len(WEIGHED)}*N(scale_step)/2*(N(batch_pots)+2)+0.000001"
-    yield Line(
-        "Batch: the jugs hold what is weighed",
-        "Batch",
-        f"SUM({full},{part})",
-        f"SUM(Batch!$B${first}:$B${last})",
-        overwritten,
-        pots,
-    )
-    rounded_lines = 5  # of money: the other two are their sums
-    yield Line(
-        "Batch: its money is that of its pieces, but for rounding",
-        "Batch",
-        f"N(Batch!$C${batch.LAST})",
-        f"N(Batch!$B${batch.LAST})*N(batch_makes)",
-        overwritten,
-        rounded_lines * 10**-coin_digits / 2 + 0.000001,
-    )
-    yield Line(
-        "Batch: product and number can be used",
-        "Batch",
-        f'IF(Batch!$A${batch.ENOUGH}="",0,IF(ISBLANK(batch_product)*ISBLANK(batch_count),0,1))',
-        "0",
-        "pick a product and type a whole number",
-    )
+    yield _agree("Batch: the jugs hold what is weighed", title, jugs, weighed, jug_steps)
+    name = "Batch: its money is that of its pieces, but for rounding"
+    yield _agree(name, title, of_all, f"{a_piece}*N(batch_makes)", rounded)
+    yield Line("Batch: product and number can be used", title, unused, "pick a product and type a whole number")
 
 
 def write(draft: Draft, tabs: dict[str, TableTab]) -> None:

@@ -16,10 +16,10 @@ from candlecalc.workbook.tabs.batch.card import (
     Card,
 )
 from candlecalc.workbook.tabs.batch.head import COUNT, DATE, PRODUCT
-from candlecalc.workbook.tabs.batch.work import CAUTIONS
+from candlecalc.workbook.tabs.batch.work import CAUTIONS, COST
 from candlecalc.workbook.writer import Draft
 
-__all__ = ["CAUTIONS", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "LAST", "PICK", "POTS", "PRODUCT",
+__all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "LAST", "PICK", "POTS", "PRODUCT",
            "SET_LINES", "TAB", "WEIGH", "write"]  # fmt: skip
 
 # In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
