@@ -25,7 +25,7 @@ from candlecalc.workbook import book, pack, styles
 from candlecalc.workbook.columns import FIRST_ROW
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.start import CAUTION
-from candlecalc.workbook.writer import Draft, link, mark_up
+from candlecalc.workbook.writer import Draft, band, link, mark_up
 from candlecalc.workbook.writer import Formula as CellFormula
 
 DATED = datetime.date(2027, 1, 1)
@@ -143,8 +143,7 @@ def _write_start(draft: Draft) -> None:
 
 def _section(draft: Draft, sheet: Worksheet, row: int, head: str, lines: Sequence[str]) -> int:
     """A heading with its lines; the row where the next one goes, one left free between them."""
-    for column, text in ((1, head), (2, None)):
-        draft.put(sheet.cell(row, column), text, "section")
+    band(draft, sheet, row, head, "AB")
     for at, line in enumerate(lines, start=row + 1):
         draft.put(sheet.cell(at, 1), line, "label", wrap=True)
         sheet.merge_cells(start_row=at, end_row=at, start_column=1, end_column=2)

@@ -298,6 +298,12 @@ def mark_up(sheet: Worksheet, name: str, heads: list[str], last_row: int, first_
     sheet.add_table(table)
 
 
+def band(draft: Draft, sheet: Worksheet, row: int, words: str, letters: str) -> None:
+    """The heading of a section, its ground under all of the columns."""
+    for letter in letters:
+        draft.put(sheet[f"{letter}{row}"], words if letter == letters[0] else None, "section")
+
+
 def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
     """A link to another tab."""
     draft.put(cell, text, "link")

@@ -15,9 +15,13 @@ from candlecalc.workbook.tabs.parts import PIECES
 from candlecalc.workbook.writer import Draft, Formula, mark_up, turns_red
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
-HEADS = ("Check", "Tab", "Found", "Should be", "Difference", "Tolerance", "Verdict", "What to do")
+# By head.
+WIDTHS = {
+    "Check": 51, "Tab": 12, "Found": 11, "Should be": 11, "Difference": 11, "Tolerance": 11, "Verdict": 10,
+    "What to do": 63,
+}  # fmt: skip
+NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
 LETTERS = 1.15  # of a text, where one digit has room
-WIDTHS = (51, 12, 11, 11, 11, 11, 10, 63)
 
 
 OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"
@@ -123,9 +127,9 @@ def _batch(coin_digits: int) -> Iterator[Line]:
 
 def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     sheet = draft.tab(TAB)
-    for number, (head, width) in enumerate(zip(HEADS, WIDTHS, strict=True), start=1):
-        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if 3 <= number <= 6 else "text")
-        sheet.column_dimensions["ABCDEFGH"[number - 1]].width = width
+    for letter, (head, width) in zip("ABCDEFGH", WIDTHS.items(), strict=True):
+        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], head, "head", "row" if head in NUMBERS else "text")
+        sheet.column_dimensions[letter].width = width
     all_lines = list(lines(draft.plan.places, tabs, draft.plan.coin_digits))
     for row, line in enumerate(all_lines, start=FIRST_ROW):
         _line(draft, sheet, row, line)
@@ -137,9 +141,9 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     turns_red(sheet, "A2", 'A2<>"Numbers agree"')
     draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"agrees"')
-    mark_up(sheet, "Checks_list", list(HEADS), last)
+    mark_up(sheet, "Checks_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(HEADS), last)
+    print_list(sheet, len(WIDTHS), last)
 
 
 def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
@@ -158,5 +162,7 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     ]
     for column, (value, look, shown) in enumerate(cells, start=1):
         draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
-    one_line = len(line.name) <= WIDTHS[0] * LETTERS and len(line.mend) <= WIDTHS[-1] * LETTERS
+    one_line = all(
+        len(text) <= WIDTHS[head] * LETTERS for head, text in (("Check", line.name), ("What to do", line.mend))
+    )
     sheet.row_dimensions[row].height = 18 if one_line else 31

@@ -8,7 +8,7 @@ from candlecalc.units import GRAMS
 from candlecalc.workbook.columns import asked
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, Formula
+from candlecalc.workbook.writer import Draft, Formula, band
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
@@ -40,9 +40,7 @@ def write(draft: Draft) -> None:
     for field in SETTINGS.fields:
         _line(draft, sheet, field)
     row = FIRST_LINE + len(SETTINGS.fields)
-    draft.put(sheet.cell(row, 1), "This workbook is made for (a change takes a new workbook)", "section")
-    for letter in "BCDE":
-        draft.put(sheet[f"{letter}{row}"], None, "section")
+    band(draft, sheet, row, "This workbook is made for (a change takes a new workbook)", "ABCDE")
     for field in MADE_FOR.fields:
         row = line_of(field.key)
         draft.put(sheet.cell(row, 1), field.head, "label")
@@ -84,9 +82,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         ("{temperature} at the freezing point of water", "temp_zero", measures.temp_zero, "count"),
         ("{temperature} for one degree Celsius", "temp_step", measures.temp_step, "count"),
     ]
-    draft.put(sheet.cell(row, 1), "What follows from it", "section")
-    for letter in "BCDE":
-        draft.put(sheet[f"{letter}{row}"], None, "section")
+    band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):
         draft.put(sheet.cell(row + step, 1), draft.plan.head(head), "label")
         draft.put(sheet.cell(row + step, 4), value, "result", shown)

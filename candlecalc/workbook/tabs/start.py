@@ -11,7 +11,7 @@ from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import FIRST_ROW, entry_format
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, add_validation, link, mark_up
+from candlecalc.workbook.writer import Draft, add_validation, band, link, mark_up
 
 # Of a workbook's layout: one that this version cannot read is refused.
 FORMAT = 1
@@ -78,34 +78,31 @@ def write_start(draft: Draft, tabs: Sequence[Tab]) -> None:
 
 
 def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:
-    draft.put(sheet.cell(row, 1), head, "section")
-    for column in (2, 3):
-        draft.put(sheet.cell(row, column), None, "section")
+    band(draft, sheet, row, head, "ABC")
     for step, line in enumerate(words, start=1):
         draft.put(sheet.cell(row + step, 1), line, "label")
     return row + len(words) + 1
 
 
-HEADS = (
-    "Function",
-    "Subject",
-    "What it is for",
-    "Arguments, with units and ranges",
-    "Gives",
-    "Formula to paste",
-    "Source",
-)
+WIDTHS = {
+    "Function": 26,
+    "Subject": 12,
+    "What it is for": 50,
+    "Arguments, with units and ranges": 60,
+    "Gives": 26,
+    "Formula to paste": 60,
+    "Source": 40,
+}  # by head
 
 
 def write_functions(draft: Draft) -> None:
     """Every declared function, with the formula to paste where a cell can say it."""
     sheet = draft.tab(FUNCTIONS)
-    for number, (head, width) in enumerate(zip(HEADS, (26, 12, 50, 60, 26, 60, 40), strict=True), start=1):
-        draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head")
-        sheet.column_dimensions["ABCDEFG"[number - 1]].width = width
-    for row, formula in enumerate(
-        sorted(REGISTRY.values(), key=lambda each: (each.subject, each.name)), start=FIRST_ROW
-    ):
+    for letter, (head, width) in zip("ABCDEFG", WIDTHS.items(), strict=True):
+        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], head, "head")
+        sheet.column_dimensions[letter].width = width
+    functions = sorted(REGISTRY.values(), key=lambda each: (each.subject, each.name))
+    for row, formula in enumerate(functions, start=FIRST_ROW):
         arguments = "\n".join(_argument(argument) for argument in formula.arguments.values())
         cells = (
             formula.name,
@@ -120,9 +117,9 @@ def write_functions(draft: Draft) -> None:
             draft.put(sheet.cell(row, column), value, "strong_result" if column == 1 else "result", wrap=True)
         sheet.row_dimensions[row].height = 16 * max(2, len(formula.arguments), -(-len(_pasted(formula)) // 55))
     last = FIRST_ROW + len(REGISTRY) - 1
-    mark_up(sheet, "Functions_list", list(HEADS), last)
+    mark_up(sheet, "Functions_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(HEADS), last)
+    print_list(sheet, len(WIDTHS), last)
 
 
 def _argument(argument: Argument) -> str:
