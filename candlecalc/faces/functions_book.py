@@ -22,7 +22,7 @@ from candlecalc.formula import Argument, Formula, Term
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
 from candlecalc.workbook import book, pack, styles
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.start import CAUTION
 from candlecalc.workbook.writer import Draft, band, link, mark_up

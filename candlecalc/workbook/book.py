@@ -12,7 +12,7 @@ from candlecalc import __version__
 from candlecalc.files import zipped
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
-from candlecalc.workbook.columns import Place, Plan
+from candlecalc.workbook.place import Place, Plan
 from candlecalc.workbook.table_tab import Tab, TableTab, place_of_tab
 from candlecalc.workbook.tabs import (
     amounts,

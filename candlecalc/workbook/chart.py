@@ -11,7 +11,7 @@ from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphPrope
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.place import FIRST_ROW, Place
 from candlecalc.workbook.printed import widths
 from candlecalc.workbook.styles import PAPER, SERIES
 from candlecalc.workbook.tabs.costing import CHART_PARTS

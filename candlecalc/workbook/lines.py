@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
-from candlecalc.workbook.columns import bad, entry_format
+from candlecalc.workbook.entries import bad, entry_format
 from candlecalc.workbook.writer import Draft, Formula, add_validation, allowed, turns_red
 
 

@@ -23,7 +23,7 @@ from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import costing
 from candlecalc.workbook.tabs.start import FORMAT

@@ -11,7 +11,7 @@ from openpyxl.utils import column_index_from_string, get_column_letter
 from candlecalc.season.season import Season, problems
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.read import Rows, cell_at, opened
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, costing, settings

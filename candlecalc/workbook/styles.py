@@ -42,6 +42,11 @@ NUMBERS = {
     "factor": "0.0000_)",
     "date": "yyyy-mm-dd",
 }
+# ... by the unit of a term.
+BY_UNIT = {
+    "g": "weight", "money": "money", "money per unit": "unit_cost", "money per h": "money", "mm": "length",
+    "ml": "volume", "C": "temperature", "g/ml": "density", "min": "minutes", "h": "hours",
+}  # fmt: skip
 WIDTHS = {
     "row": 7,
     "count": 9,

@@ -7,21 +7,10 @@ from openpyxl.utils import get_column_letter
 
 import candlecalc.native as native
 from candlecalc.season.fields import Field, Table
-from candlecalc.workbook.columns import (
-    FIRST_ROW,
-    Column,
-    Look,
-    Place,
-    Plan,
-    Reference,
-    as_text,
-    bad,
-    carry,
-    constant,
-    look,
-    own,
-    same,
-)
+from candlecalc.workbook.columns import Column, Look, look
+from candlecalc.workbook.entries import bad
+from candlecalc.workbook.place import FIRST_ROW, Place, Plan
+from candlecalc.workbook.references import Reference, as_text, carry, constant, own, same
 
 
 @dataclass(frozen=True)

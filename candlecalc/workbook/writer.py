@@ -19,19 +19,11 @@ from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
 from candlecalc.term import LARGEST
 from candlecalc.workbook import styles
-from candlecalc.workbook.columns import (
-    FIRST_ROW,
-    FIRST_SERIAL,
-    LAST_SERIAL,
-    Column,
-    Place,
-    Plan,
-    bad,
-    entry_format,
-    in_row,
-    own,
-)
+from candlecalc.workbook.columns import Column
+from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL, bad, entry_format
+from candlecalc.workbook.place import FIRST_ROW, Place, Plan, in_row
 from candlecalc.workbook.printed import paper, print_list, widths
+from candlecalc.workbook.references import own
 from candlecalc.workbook.table_tab import Mend, Tab, TableTab, Warnings, short
 
 HEAD_ROW = FIRST_ROW - 1

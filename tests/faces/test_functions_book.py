@@ -20,7 +20,7 @@ from openpyxl.utils.datetime import to_excel
 from candlecalc.calc import REGISTRY
 from candlecalc.cli import main
 from candlecalc.faces import functions_book, lambdas, wizard
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 
 NATIVE = {wizard.name(declared): declared for declared in REGISTRY.values() if declared.native}
 ANSWER = list(functions_book.HEADS).index("Answer") + 1

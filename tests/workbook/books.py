@@ -9,7 +9,7 @@ from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import settings as settings_tab
 
 DATED = datetime.date(2027, 8, 2)

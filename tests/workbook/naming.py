@@ -6,7 +6,7 @@ import books
 
 from candlecalc.season.tables import SETTINGS, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
 

@@ -15,7 +15,9 @@ from openpyxl.utils import column_index_from_string, get_column_letter
 
 import candlecalc.native as native
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.columns import Result, in_row, same
+from candlecalc.workbook.columns import Result
+from candlecalc.workbook.place import in_row
+from candlecalc.workbook.references import same
 
 # What references look like once they are in a row: Sheet!$A4, $B4:$D4, INDEX(cells,place), ROWS(...).
 ONE = r"(?:(?P<sheet>'[^']+'|\w+)!)?\$(?P<left>[A-Z]+)\$?(?P<top>\d+)"

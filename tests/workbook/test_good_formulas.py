@@ -11,7 +11,7 @@ from candlecalc.formula import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.tables import SETTING_FIELDS, TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch
 
 # All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.

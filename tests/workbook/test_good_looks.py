@@ -17,7 +17,7 @@ from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.season import problems
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book, styles
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs.costing import CHART_PARTS
 from candlecalc.workbook.writer import HEAD_LINES
 

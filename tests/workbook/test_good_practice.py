@@ -24,7 +24,7 @@ from openpyxl.utils.datetime import WINDOWS_EPOCH
 from candlecalc import __version__
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book, styles
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch, costing
 from candlecalc.workbook.writer import format_of
 

@@ -9,7 +9,7 @@ import pytest
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import lists
 
 

@@ -17,7 +17,7 @@ from who_moves import TABLE, expected
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.columns import at, named, same
+from candlecalc.workbook.references import at, named, same
 from candlecalc.workbook.table_tab import Mend, Ready, ReadyThere, Warnings
 from candlecalc.workbook.tabs import batch, costing
 

@@ -6,7 +6,7 @@ import pytest
 
 from candlecalc.season import folder
 from candlecalc.workbook import book
-from candlecalc.workbook.columns import FIRST_ROW
+from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs.costing import RISE, RISE_LINE, TAB
 from candlecalc.workbook.tabs.settings import line_of
 

@@ -1,7 +1,8 @@
 """The Amounts tab: how much of each part goes into one piece, waste and all."""
 
 from candlecalc.season.tables import RECIPES
-from candlecalc.workbook.columns import Column, When, blank, carry, constant, look, result, same, total
+from candlecalc.workbook.columns import Column, When, look, result, total
+from candlecalc.workbook.references import blank, carry, constant, same
 from candlecalc.workbook.table_tab import TableTab, follows
 
 # Part -> the Workings column that holds its place on Materials. Weights first, then pieces.

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import SETTINGS, TABLES
-from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.place import FIRST_ROW, Place
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Check, Tab, TableTab
 from candlecalc.workbook.tabs import batch, costing, settings

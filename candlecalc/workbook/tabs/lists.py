@@ -5,7 +5,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import TABLES, UNITS
 from candlecalc.units import GRAMS
-from candlecalc.workbook.columns import FIRST_ROW, Place
+from candlecalc.workbook.place import FIRST_ROW, Place
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.writer import Draft, Formula, list_key, mark_up

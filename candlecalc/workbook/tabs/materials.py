@@ -1,7 +1,8 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
-from candlecalc.workbook.columns import at, constant, look, own, place_of, result, running, text
+from candlecalc.workbook.columns import look, result
+from candlecalc.workbook.references import at, constant, own, place_of, running, text
 from candlecalc.workbook.table_tab import Check, entry_tab
 
 TAB = entry_tab(

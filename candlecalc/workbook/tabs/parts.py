@@ -1,7 +1,8 @@
 """The Part costs tab: what a unit of each part costs, and what one piece costs before any set is put together."""
 
 from candlecalc.season.tables import RECIPES
-from candlecalc.workbook.columns import Column, at, carry, look, named, result, same, span
+from candlecalc.workbook.columns import Column, look, result
+from candlecalc.workbook.references import at, carry, named, same, span
 from candlecalc.workbook.table_tab import TableTab, follows
 from candlecalc.workbook.tabs.amounts import HEADS, PARTS, WEIGHED, has
 

@@ -1,7 +1,8 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
 from candlecalc.season.tables import PLACES
-from candlecalc.workbook.columns import look, named, own, result
+from candlecalc.workbook.columns import look, result
+from candlecalc.workbook.references import named, own
 from candlecalc.workbook.table_tab import Check, entry_tab
 
 TAB = entry_tab(

@@ -1,7 +1,8 @@
 """The Prices tab: what each candle must fetch in each place, and what the maker's own price leaves there."""
 
 from candlecalc.season.tables import PRICES
-from candlecalc.workbook.columns import look, named, not_above_zero, result, same, total
+from candlecalc.workbook.columns import look, result, total
+from candlecalc.workbook.references import named, not_above_zero, same
 from candlecalc.workbook.table_tab import Check, entry_tab
 
 TAB = entry_tab(

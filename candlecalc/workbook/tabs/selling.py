@@ -1,7 +1,8 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
 from candlecalc.season.tables import PRICES
-from candlecalc.workbook.columns import at, carry, look, result, row_of, total
+from candlecalc.workbook.columns import look, result, row_of, total
+from candlecalc.workbook.references import at, carry
 from candlecalc.workbook.table_tab import TableTab, follows
 
 TAB = TableTab(

@@ -1,7 +1,8 @@
 """The Sets tab: which candles a set holds, and what they bring into its cost."""
 
 from candlecalc.season.tables import SETS
-from candlecalc.workbook.columns import READY, Result, at, look, place_of, result, running
+from candlecalc.workbook.columns import READY, Result, look, result
+from candlecalc.workbook.references import at, place_of, running
 from candlecalc.workbook.table_tab import entry_tab
 from candlecalc.workbook.tabs.parts import PIECES, piece
 

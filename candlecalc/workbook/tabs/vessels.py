@@ -1,7 +1,8 @@
 """The Vessels tab: what each vessel holds, by water or by size."""
 
 from candlecalc.season.tables import VESSELS
-from candlecalc.workbook.columns import differs, result, total
+from candlecalc.workbook.columns import result, total
+from candlecalc.workbook.references import differs
 from candlecalc.workbook.table_tab import Check, entry_tab
 
 TAB = entry_tab(

@@ -1,23 +1,9 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
 from candlecalc.season.tables import RECIPES, SETS
-from candlecalc.workbook.columns import (
-    CountWhere,
-    Look,
-    Place,
-    Plan,
-    as_text,
-    at,
-    carry,
-    constant,
-    look,
-    named,
-    own,
-    result,
-    row_of,
-    span,
-    total,
-)
+from candlecalc.workbook.columns import CountWhere, Look, look, result, row_of, total
+from candlecalc.workbook.place import Place, Plan
+from candlecalc.workbook.references import as_text, at, carry, constant, named, own, span
 from candlecalc.workbook.table_tab import Check, TableTab, Warnings, follows
 
 POURED = ("ready", "vessel_row")

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.columns import guarded
+from candlecalc.workbook.references import guarded
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
 from candlecalc.workbook.writer import Draft, Formula

@@ -2,7 +2,9 @@
 
 from candlecalc.formula import Term
 from candlecalc.season.fields import Field
-from candlecalc.workbook.columns import asked, named, place_of, valid_number
+from candlecalc.workbook.columns import asked
+from candlecalc.workbook.entries import valid_number
+from candlecalc.workbook.references import named, place_of
 from candlecalc.workbook.tabs.batch.card import ENOUGH, PICK, POTS, UNPICKED, WEIGH, Card
 from candlecalc.workbook.writer import Formula, add_validation, turns_red
 
