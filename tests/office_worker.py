@@ -32,8 +32,9 @@ def main(soffice, profile):
         context = _context(office, pipe)
         desktop = context.ServiceManager.createInstanceWithContext("com.sun.star.frame.Desktop", context)
         _say({"ready": True})
+        codes = _error_codes(context)
         for line in sys.stdin:
-            _say(_answer(context, desktop, json.loads(line)))
+            _say(_answer(context, desktop, codes, json.loads(line)))
         with contextlib.suppress(Exception):  # the office hangs up before it answers
             desktop.terminate()
         office.wait(STOP_SECONDS)
@@ -55,15 +56,37 @@ def _context(office, pipe):
     raise SystemExit("the office did not start")
 
 
+# A book may hold thousands of errors, and to ask from here for one takes a millisecond.
+CODES = """
+Function Codes(sheet, columns, rows)
+    Dim found(UBound(rows)) As Long, at As Long
+    For at = 0 To UBound(rows)
+        found(at) = sheet.getCellByPosition(columns(at), rows(at)).getError()
+    Next
+    Codes = found
+End Function
+"""
+
+
+def _error_codes(context):
+    """What gives the numbers of the errors in cells of a sheet, each cell given as (column, row)."""
+    make = context.ServiceManager.createInstanceWithContext
+    library = make("com.sun.star.script.ApplicationScriptLibraryContainer", context).getByName("Standard")
+    library.insertByName("Codes", CODES)
+    provider = make("com.sun.star.script.provider.MasterScriptProviderFactory", context).createScriptProvider("")
+    script = provider.getScript("vnd.sun.star.script:Standard.Codes.Codes?language=Basic&location=application")
+    return lambda sheet, cells: script.invoke((sheet, *zip(*cells)), (), ())[0] if cells else ()
+
+
 def _say(message):
     print(json.dumps(message), flush=True)
 
 
-def _answer(context, desktop, request):
+def _answer(context, desktop, codes, request):
     try:
         if "functions" in request:
             return {"answer": dict(_functions(context, request["functions"]))}
-        do = functools.partial(_do, desktop, **request)
+        do = functools.partial(_do, desktop, codes, **request)
         return {"answer": _on_main_thread(context, do) if "rounds" in request else do()}
     except Exception as problem:
         return {"problem": f"{type(problem).__name__}: {getattr(problem, 'Message', problem)}"}
@@ -106,6 +129,7 @@ def _functions(context, prefix):
 
 def _do(
     desktop,
+    codes,
     path="",
     edits=((),),
     times=1,
@@ -130,13 +154,13 @@ def _do(
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
     try:
         if not anew:
-            return [_Reader(book).values()]
+            return [_Reader(book, codes).values()]
         # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
         book.enableAutomaticCalculation(False)
         if rounds:
             return [_seconds(book.calculateAll) for _ in range(rounds)]
         if save is None:
-            reader = _Reader(book, tabs)
+            reader = _Reader(book, codes, tabs)
             return [_after(book, reader, changes, times) for changes in edits]
         _type(book, edits[0])
         book.calculateAll()
@@ -219,7 +243,8 @@ def _put(cell, value, kind):
 class _Reader:
     """Reads the values of a book after each set of edits. Which cells hold something is asked before, once."""
 
-    def __init__(self, book, tabs=()):
+    def __init__(self, book, codes, tabs=()):
+        self.codes = codes
         self.sheets = {name: book.Sheets.getByName(name) for name in tabs or book.Sheets.ElementNames}
         self.found = {name: (_area(_used(sheet)), _filled(_used(sheet))) for name, sheet in self.sheets.items()}
 
@@ -236,15 +261,21 @@ class _Reader:
         ]
 
     def _of(self, name, typed):
-        sheet, used = self.sheets[name], _used(self.sheets[name])
+        used = _used(self.sheets[name])
         area, filled = self.found[name]
         if area != _area(used):  # something was typed outside
             area, filled = _area(used), _filled(used)
-        for row, (values, hold) in enumerate(zip(used.getDataArray(), filled), start=area[0]):
-            for column, (value, holds) in enumerate(zip(values, hold), start=area[1]):
-                # An empty cell is left out; a formula that gives an empty text is kept.
-                if typed.get((row, column), holds):
-                    yield f"{_letters(column)}{row + 1}", _told(sheet, column, row, value)
+        cells = [
+            (row, column, value)
+            for row, (values, hold) in enumerate(zip(used.getDataArray(), filled), start=area[0])
+            for column, (value, holds) in enumerate(zip(values, hold), start=area[1])
+            # An empty cell is left out; a formula that gives an empty text is kept.
+            if typed.get((row, column), holds)
+        ]
+        codes = iter(self.codes(self.sheets[name], [(column, row) for row, column, value in cells if value is None]))
+        for row, column, value in cells:
+            error = next(codes) if value is None else 0
+            yield f"{_letters(column)}{row + 1}", {"error": ERRORS.get(error, f"Err:{error}")} if error else value
 
 
 def _used(sheet):
@@ -261,11 +292,6 @@ def _area(cells):
 
 def _filled(cells):
     return [[formula != "" for formula in row] for row in cells.getFormulaArray()]
-
-
-def _told(sheet, column, row, value):
-    error = sheet.getCellByPosition(column, row).getError() if value is None else 0
-    return {"error": ERRORS.get(error, f"Err:{error}")} if error else value
 
 
 def _letters(column):
