@@ -2,8 +2,11 @@
 
 import face
 
-# Files whose tests take longest together, by their shared fixtures.
-LONG = ["test_bad_entries.py", "test_make.py", "test_checks.py", "test_wiring.py", "test_batch.py"]
+# Files whose tests take longest together.
+LONG = [
+    "test_make.py", "test_bad_entries.py", "test_wiring_every_entry.py", "test_checks.py", "test_guard.py",
+    "test_imports.py", "test_add_functions.py", "test_functions_book.py", "test_wiring.py", "test_batch.py",
+]  # fmt: skip
 
 
 def group(nodeid):
