@@ -22,11 +22,11 @@ from candlecalc.formula import Argument, Formula, Term
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
 from candlecalc.workbook import book, pack, styles
+from candlecalc.workbook.draft import Draft, band, link, mark_up
+from candlecalc.workbook.draft import Formula as CellFormula
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.start import CAUTION
-from candlecalc.workbook.writer import Draft, band, link, mark_up
-from candlecalc.workbook.writer import Formula as CellFormula
 
 DATED = datetime.date(2027, 1, 1)
 # The answer stands beside the first yellow cells, so that both are on the screen.

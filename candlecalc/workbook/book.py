@@ -12,6 +12,7 @@ from candlecalc import __version__
 from candlecalc.files import zipped
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
+from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.place import Place, Plan
 from candlecalc.workbook.table_tab import Tab, TableTab, place_of_tab
 from candlecalc.workbook.tabs import (
@@ -32,7 +33,7 @@ from candlecalc.workbook.tabs import (
     vessels,
     workings,
 )
-from candlecalc.workbook.writer import Draft, write_table
+from candlecalc.workbook.writer import write_table
 
 TABLE_TABS: dict[str, TableTab] = {
     module.TAB.key: module.TAB

@@ -11,11 +11,11 @@ from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphPrope
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
+from candlecalc.workbook.draft import HEAD_ROW, Draft
 from candlecalc.workbook.place import FIRST_ROW, Place
 from candlecalc.workbook.printed import widths
 from candlecalc.workbook.styles import PAPER, SERIES
 from candlecalc.workbook.tabs.costing import CHART_PARTS
-from candlecalc.workbook.writer import HEAD_ROW, Draft
 
 # Every second part is hatched, so that colour alone does not tell one from the next.
 HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
+from candlecalc.workbook.draft import Draft, Formula, turns_red
 from candlecalc.workbook.entries import bad, entry_format
-from candlecalc.workbook.writer import Draft, Formula, add_validation, allowed, turns_red
+from candlecalc.workbook.validation import add_validation, allowed
 
 
 @dataclass(frozen=True)

@@ -1,112 +1,23 @@
-"""Writing a tab: cells by named style, entries with their checks, what every tab has alike."""
+"""Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
 
-import datetime
-from dataclasses import dataclass, field
-from typing import Any
-
-from openpyxl import Workbook
 from openpyxl.cell.cell import Cell
-from openpyxl.formatting.rule import Rule
 from openpyxl.utils import get_column_letter
-from openpyxl.workbook.defined_name import DefinedName
-from openpyxl.worksheet.datavalidation import DataValidation
-from openpyxl.worksheet.hyperlink import Hyperlink
-from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import NAME_LENGTH, Field, Value
-from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
-from candlecalc.term import LARGEST
 from candlecalc.workbook import styles
 from candlecalc.workbook.columns import Column
-from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL, bad, entry_format
-from candlecalc.workbook.place import FIRST_ROW, Place, Plan, in_row
-from candlecalc.workbook.printed import paper, print_list, widths
+from candlecalc.workbook.draft import HEAD_ROW, Draft, mark_up, turns_red
+from candlecalc.workbook.entries import bad, entry_format
+from candlecalc.workbook.place import FIRST_ROW, Place, in_row
+from candlecalc.workbook.printed import print_list, widths
 from candlecalc.workbook.references import own
-from candlecalc.workbook.table_tab import Mend, Tab, TableTab, Warnings, short
+from candlecalc.workbook.table_tab import Mend, TableTab, Warnings
+from candlecalc.workbook.validation import add_validation
 
-HEAD_ROW = FIRST_ROW - 1
 HEAD_LINES = 4
 WIDTH_OF_PURPOSE = 110
-
-
-@dataclass
-class Draft:
-    """A workbook being written: the book, the season in it, and what formulas must know."""
-
-    book: Workbook
-    season: Season
-    plan: Plan
-    formats: dict[str, str]
-    dated: datetime.date
-    picked: tuple[str, float] | None = None  # what Batch opens with
-    styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
-
-    def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
-        asked = (look, number, wrap)
-        if asked not in self.styles:
-            self.styles[asked] = styles.named_style(self.book, look, number, self.formats, wrap)
-        return self.styles[asked]
-
-    def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
-        """Write one cell. A maker's text stays text, whatever it starts with."""
-        cell.style = self.style(look, number, wrap)
-        cell.value = value
-        if isinstance(value, str) and not isinstance(value, Formula):
-            cell.data_type = "s"
-        return cell
-
-    def name(self, name: str, sheet: str, cell: str) -> None:
-        """Give a cell a name that formulas use."""
-        quoted = f"'{sheet}'" if " " in sheet else sheet
-        absolute = "".join(f"${part}" for part in _split(cell))
-        self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute}")
-
-    def tab(self, tab: Tab, *, portrait: bool = False) -> Worksheet:
-        """A new tab with its first row: title, kind, purpose, the master check."""
-        sheet: Worksheet = self.book.create_sheet(tab.title)
-        sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
-        self.put(sheet["A1"], tab.title, "title")
-        sheet["A1"].hyperlink = Hyperlink(ref="A1", location="Start!A1", tooltip="to Start")
-        sheet["A1"].style = self.style("title")  # a link of openpyxl's brings a look of its own
-        sheet.row_dimensions[1].height = 26
-        # An input tab has the word entry in its second row, so its master check stands in the first.
-        self.put(sheet["C1" if tab.kind == "input" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
-        if tab.title != "Checks":  # there it is worked out
-            self._master(sheet, tab.kind)
-        paper(sheet, str(self.season.settings["paper"]), portrait)
-        lock(sheet)
-        return sheet
-
-    def _master(self, sheet: Worksheet, kind: str) -> None:
-        """The master check, near the title."""
-        cell = sheet["B1" if kind == "input" else "A2"]
-        self.put(cell, Formula("=master_check"), "verdict", "words")
-        turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"Numbers agree"')
-
-
-class Formula(str):
-    """A text that is meant as a formula."""
-
-    __slots__ = ()
-
-
-def _split(cell: str) -> tuple[str, str]:
-    letters = cell.rstrip("0123456789")
-    return letters, cell[len(letters) :]
-
-
-def lock(sheet: Worksheet) -> None:
-    """Keep formulas from being typed over; no password, and columns may be widened."""
-    sheet.protection.sheet = True
-    sheet.protection.formatColumns = False
-    sheet.protection.formatRows = False
-
-
-def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
-    """Show cells as a check that fails while a test holds."""
-    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.failing(), formula=[test]))
 
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
@@ -228,76 +139,3 @@ def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, t
     test = in_row(bad(field, own_cells, draft.plan), FIRST_ROW)
     first, last = (in_row(own_cells[tab.fields[at].key], FIRST_ROW) for at in (0, -1))
     turns_red(sheet, cells, f"AND(COUNTA({first}:{last})>0,{test})")
-
-
-def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> None:
-    """What the spreadsheet lets a maker type, with a prompt that says what is meant."""
-    rule = DataValidation(allow_blank=True, showErrorMessage=True, showInputMessage=True, **_rule(draft, field))
-    rule.promptTitle = draft.plan.head(short(field.head))[:32]
-    rule.prompt = draft.plan.head(field.help)[:255]
-    rule.errorTitle = "Not taken"
-    rule.error = f"{draft.plan.head(short(field.head))} takes {allowed(draft, field)}."[:255]
-    rule.add(cells)
-    sheet.add_data_validation(rule)
-
-
-def allowed(draft: Draft, field: Field) -> str:
-    """What a cell takes, in words and in the workbook's own units."""
-    if not field.term:
-        return field.allowed()
-    low, high = draft.plan.measures.limits(field.term)
-    if low <= -LARGEST:
-        return "a number"
-    percent = field.term.unit.startswith("of ")
-    kind = "a percentage" if percent else "a whole number" if field.term.whole else "a number"
-    first, last = (f"{limit * 100:g} %" if percent else f"{limit:g}" for limit in (low, high))
-    end = "" if high >= LARGEST else f" to {last}"
-    return f"{kind}, more than {first}{end}" if field.term.above else f"{kind}, {first}{end or ' or more'}"
-
-
-def _rule(draft: Draft, field: Field) -> dict[str, Any]:
-    if field.term:
-        low, high = draft.plan.measures.limits(field.term)
-        kind = "whole" if field.term.whole else "decimal"
-        if field.term.above and high >= LARGEST:
-            return {"type": kind, "operator": "greaterThan", "formula1": f"{low:.15g}"}
-        if high >= LARGEST:
-            return {"type": kind, "operator": "greaterThanOrEqual", "formula1": f"{max(low, -1e12):.15g}"}
-        return {"type": kind, "operator": "between", "formula1": f"{low:.15g}", "formula2": f"{high:.15g}"}
-    if field.choices:
-        return {"type": "list", "formula1": f'"{",".join(field.choices)}"'}
-    if field.of:
-        return {"type": "list", "formula1": draft.plan.places["lists"].range(list_key(field))}
-    if field.date:
-        return {"type": "date", "operator": "between", "formula1": FIRST_SERIAL, "formula2": LAST_SERIAL}
-    longest = NAME_LENGTH if field.name else field.longest
-    return {"type": "textLength", "operator": "lessThanOrEqual", "formula1": str(longest)}
-
-
-def list_key(field: Field) -> str:
-    """The column on Lists that holds the names a field may take."""
-    return f"{field.of} {field.kind}".strip()
-
-
-def mark_up(sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW) -> None:
-    """Mark a list as a table, for screen readers and for who takes the data on."""
-    table = Table(displayName=name, ref=f"A{first_row}:{get_column_letter(len(heads))}{last_row}")
-    table.tableStyleInfo = TableStyleInfo(name=None, showRowStripes=False)
-    table._initialise_columns()
-    for column, head in zip(table.tableColumns, heads, strict=True):
-        column.name = head
-    table.autoFilter = None
-    sheet.add_table(table)
-
-
-def band(draft: Draft, sheet: Worksheet, row: int, words: str, letters: str) -> None:
-    """The heading of a section, its ground under all of the columns."""
-    for letter in letters:
-        draft.put(sheet[f"{letter}{row}"], words if letter == letters[0] else None, "section")
-
-
-def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
-    """A link to another tab."""
-    draft.put(cell, text, "link")
-    cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{title}'!A1", display=text)
-    cell.style = draft.style("link")

@@ -4,11 +4,11 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import RECIPES, WHAT_IF
 from candlecalc.workbook.columns import SumWhere, result, total
+from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.references import named, same
 from candlecalc.workbook.table_tab import TableTab, follows, letters
 from candlecalc.workbook.tabs.parts import piece
-from candlecalc.workbook.writer import Draft
 
 
 def _with_set(key: str) -> SumWhere:

@@ -6,9 +6,9 @@ from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
 from candlecalc.units import GRAMS
 from candlecalc.workbook.columns import asked
+from candlecalc.workbook.draft import Draft, Formula, band
 from candlecalc.workbook.lines import Line, write_line
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, Formula, band
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5

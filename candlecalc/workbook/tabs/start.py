@@ -8,11 +8,12 @@ from candlecalc import __version__
 from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.native import Leaf, replace, spell
 from candlecalc.season.fields import Field
+from candlecalc.workbook.draft import Draft, band, link, mark_up
 from candlecalc.workbook.entries import entry_format
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.writer import Draft, add_validation, band, link, mark_up
+from candlecalc.workbook.validation import add_validation
 
 # Of a workbook's layout: one that this version cannot read is refused.
 FORMAT = 1

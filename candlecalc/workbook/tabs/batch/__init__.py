@@ -1,5 +1,6 @@
 """The Batch tab: the bench card. Pick a product, say how many, and weights, pieces, costs and cautions follow."""
 
+from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.printed import paper
 from candlecalc.workbook.tabs.batch import head, parts, work
 from candlecalc.workbook.tabs.batch.card import (
@@ -17,7 +18,6 @@ from candlecalc.workbook.tabs.batch.card import (
 )
 from candlecalc.workbook.tabs.batch.head import COUNT, DATE, PRODUCT
 from candlecalc.workbook.tabs.batch.work import CAUTIONS, COST
-from candlecalc.workbook.writer import Draft
 
 __all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "LAST", "PICK", "POTS", "PRODUCT",
            "SET_LINES", "TAB", "WEIGH", "write"]  # fmt: skip

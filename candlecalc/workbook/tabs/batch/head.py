@@ -3,10 +3,11 @@
 from candlecalc.formula import Term
 from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import asked
+from candlecalc.workbook.draft import Formula, turns_red
 from candlecalc.workbook.entries import valid_number
 from candlecalc.workbook.references import named, place_of
 from candlecalc.workbook.tabs.batch.card import ENOUGH, PICK, POTS, UNPICKED, WEIGH, Card
-from candlecalc.workbook.writer import Formula, add_validation, turns_red
+from candlecalc.workbook.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
