@@ -35,9 +35,12 @@ def new(out: Path, source: Path | None, name: str | None, region: str, date: dat
 
 def check(path: Path) -> list[str]:
     """Every problem of a workbook, a line each; nothing where its numbers agree."""
-    season = read.season_of(path)
-    ours = book.drafted(season, book.date_of(season))
-    wrong = report.findings(report.Calculated(season, book.packed(ours)))
+    season, card = read.held(path)
+    ours = book.drafted(season, book.date_of(season), (card["product"], card["count"]))
+    calculated = report.Calculated(season, book.packed(ours))
+    wrong = report.findings(calculated) + report.on_card(season, card)
+    # What the entries do not explain is told as the workbook itself tells it.
+    wrong = wrong or report.disagreeing(calculated)
     return [f"{path}, {finding}" for finding in (*wrong, *report.overwritten(path, ours.book))]
 
 

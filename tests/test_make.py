@@ -17,7 +17,7 @@ from candlecalc.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
-from candlecalc.workbook import book, read
+from candlecalc.workbook import book, read, report
 
 
 def run(*given):
@@ -129,6 +129,14 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Prices", "C4", 12, "margin under the target"),
     ("Prices", "C4", None, "tab Prices, C4: Your price: it is missing"),
     ("Settings", "B11", 6, "Tax rate: it is 6"),
+    ("Batch", "A3", "Nope", 'tab Batch, A3: Product: "Nope" is not on Recipes: add it there, or choose another'),
+    ("Batch", "A3", "Fig and cedar jar ", "tab Batch, A3: Product: "),
+    ("Batch", "A3", None, "tab Batch, A3: Product: it is missing; type a name from Recipes"),
+    ("Batch", "C3", 2.5, "tab Batch, C3: Make: it is 2.5; it takes whole numbers 1 to 100000"),
+    ("Batch", "C3", 0, "tab Batch, C3: Make: it is 0;"),
+    ("Batch", "C3", "x", 'tab Batch, C3: Make: it is the text "x"'),
+    ("Batch", "C3", None, "tab Batch, C3: Make: it is missing"),
+    ("Batch", "I3", "soon", 'tab Batch, I3: Pour on: it is "soon"'),
     ("Costing", "M2", "a lot", 'tab Costing, M2: What if materials rise by: it is the text "a lot"'),
 ]
 
@@ -138,6 +146,46 @@ def test_a_problem_is_told_with_its_cell_and_what_to_do(demo, tmp_path, tab, cel
     done = run("check", typed(demo, tmp_path, tab, cell, value))
     assert done.exit_code == 1
     assert words in done.output
+
+
+def test_a_card_that_is_set_to_nothing_waits_and_is_no_problem(demo, tmp_path):
+    path = typed(demo, tmp_path, "Batch", "A3", None).rename(tmp_path / "one.xlsx")
+    assert run("check", typed(path, tmp_path, "Batch", "C3", None)).exit_code == 0
+
+
+WRITTEN = [  # tab, cell, what a spreadsheet takes for the same as what stands there
+    ("Materials", "B4", "WAX"), ("Settings", "B10", "Yes"), ("Recipes", "C5", "Made"), ("Recipes", "C14", "Set"),
+    ("Recipes", "E4", "SOFT plant wax for jars"), ("Places sold", "P4", "Maker"), ("Vessels", "D4", "Water"),
+    ("Prices", "A4", "fig AND cedar jar"), ("Sets", "A4", "two TINS in a box"), ("Batch", "A3", "FIG and cedar jar"),
+]  # fmt: skip
+
+
+def test_words_in_other_letters_are_the_same_words_to_the_workbook_and_to_check(demo, tmp_path, office):
+    copy = openpyxl.load_workbook(demo)
+    for tab, cell, value in WRITTEN:
+        stood = copy[tab][cell].value
+        assert stood.casefold() == value.casefold() and stood != value
+        copy[tab][cell].value = value
+    path = tmp_path / "written.xlsx"
+    copy.save(path)
+    assert run("check", path).output == f"{path}: Numbers agree\n"
+    assert office.recalculated(path)["Checks", "A2"] == "Numbers agree"
+    for what in ("costs", "prices", "batch"):
+        told, before = (run("show", one, what, "--product", "FIG AND CEDAR JAR", "--json") for one in (path, demo))
+        assert told.output.casefold() == before.output.casefold()
+
+
+def test_what_no_entry_explains_is_told_as_the_workbook_tells_it(demo):
+    season = read.season_of(demo)
+    assert report.disagreeing(report.recalculated(season)) == []
+    for where in ("recipes", "materials"):
+        season.tables[where].iloc[0, 0] = None
+    rows = openpyxl.load_workbook(io.BytesIO(book.made(season, book.date_of(season))), data_only=True)["Checks"]
+    lines = [row for row in rows if row[0].row >= 4 and row[6].value != "agrees"]
+    told = [(f"A{row[0].row}", f"{row[0].value}: {row[7].value}") for row in lines]
+    assert rows["A2"].value == f"{len(told)} to fix"
+    found = report.disagreeing(report.recalculated(season))
+    assert [(finding.cell, finding.words) for finding in found] == told != []
 
 
 def test_a_number_where_any_text_will_do_is_taken_as_text(demo, tmp_path):
@@ -181,6 +229,16 @@ def test_a_formula_typed_over_is_found(demo, tmp_path):
     done = run("check", typed(demo, tmp_path, "Costing", "F4", 1))
     assert done.exit_code == 1
     assert "tab Costing, F4: the formula was typed over" in done.output
+
+
+def test_a_tab_whose_formulas_are_all_anothers_takes_no_line_for_each(demo, tmp_path):
+    copy = openpyxl.load_workbook(demo)
+    for row in range(4, 30):
+        copy["Costing"][f"F{row}"] = 1
+    copy.save(tmp_path / "changed.xlsx")
+    told = run("check", tmp_path / "changed.xlsx").output.splitlines()
+    assert len(told) == report.MOST_CHANGED + 1
+    assert "tab Costing, F14: 16 formulas from here on: the formula was typed over or changed" in told[-1]
 
 
 def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_path):

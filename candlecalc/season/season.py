@@ -3,7 +3,7 @@
 import datetime
 import math
 import numbers
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -132,6 +132,13 @@ def _not_found_for_a_blank(season: Season, known: "_Known") -> Iterator[Problem]
             if isinstance(name, str) and name != name.strip() and (key, name.strip().casefold()) in known.missed:
                 words = f'it is "{name}", and a look-up for "{name.strip()}" misses it: {WITHOUT_BLANK}'
                 yield Problem(table.title, place, field.key, words)
+
+
+def wrong_entries(season: Season, fields: Iterable[Field], entries: Mapping[str, Value]) -> dict[str, str]:
+    """What is wrong with entries that are no part of a season but name its things, by their fields' keys."""
+    known = _Known(season)
+    found = {field.key: _wrong(field, entries, known) for field in fields}
+    return {key: words for key, words in found.items() if words}
 
 
 def _beyond(table: Table) -> str:

@@ -10,6 +10,7 @@ from openpyxl import Workbook
 import candlecalc.calc as calc  # declares the functions, too
 from candlecalc import __version__
 from candlecalc.files import zipped
+from candlecalc.season.fields import Value
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
 from candlecalc.workbook.draft import Draft
@@ -58,7 +59,7 @@ TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)
 
 
 def made(
-    season: Season, dated: datetime.date, *, stored: bool = True, picked: tuple[str, float] | None = None
+    season: Season, dated: datetime.date, *, stored: bool = True, picked: tuple[Value, Value] | None = None
 ) -> bytes:
     """The workbook of a season as bytes: the same for the same season and date.
 
@@ -107,7 +108,7 @@ def _coin_digits(currency: str) -> int:
         return 2
 
 
-def drafted(season: Season, dated: datetime.date, picked: tuple[str, float] | None = None) -> Drafted:
+def drafted(season: Season, dated: datetime.date, picked: tuple[Value, Value] | None = None) -> Drafted:
     """The workbook of a season, written and not yet packed."""
     book = Workbook()
     book.remove(book.active)

@@ -12,6 +12,7 @@ from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
+from candlecalc.season.fields import Value
 from candlecalc.season.season import Season
 from candlecalc.workbook import styles
 from candlecalc.workbook.place import FIRST_ROW, Plan
@@ -30,7 +31,7 @@ class Draft:
     plan: Plan
     formats: dict[str, str]
     dated: datetime.date
-    picked: tuple[str, float] | None = None  # what Batch opens with
+    picked: tuple[Value, Value] | None = None  # what Batch opens with
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:

@@ -16,6 +16,7 @@ from typing import Any, NamedTuple
 import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
 import openpyxl
 import pandas as pd
+from openpyxl.utils import column_index_from_string
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
 from candlecalc.season.fields import Field, Table, Value
@@ -25,7 +26,7 @@ from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import short
-from candlecalc.workbook.tabs import costing
+from candlecalc.workbook.tabs import batch, costing
 from candlecalc.workbook.tabs.start import FORMAT
 
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
@@ -41,10 +42,22 @@ class Opened(NamedTuple):
     tabs: dict[str, Rows]
 
 
+class Held(NamedTuple):
+    """What a workbook of ours holds: its season, and what is typed on Batch."""
+
+    season: Season
+    card: Row
+
+
 def season_of(path: Path) -> Season:
     """The season that a workbook of ours holds; an UnreadableError says why it cannot be read."""
+    return held(path).season
+
+
+def held(path: Path) -> Held:
+    """All that a maker typed in a workbook of ours; an UnreadableError says why it cannot be read."""
     titles = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values())]
-    book = opened(path, titles)
+    book = opened(path, [*titles, batch.TAB.title])
     missing = [title for title in titles if title not in book.tabs]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
@@ -54,7 +67,14 @@ def season_of(path: Path) -> Season:
     shown = partial(measures.shown, currency=str(settings["currency"]))
     settings[costing.RISE.key] = _rise(path, book.tabs[WHAT_IF.title], shown)
     tables = {key: _table(path, book.tabs[table.title], table, shown) for key, table in TABLES.items()}
-    return Season(settings, tables)
+    return Held(Season(settings, tables), _card(book.tabs.get(batch.TAB.title, [])))
+
+
+def _card(rows: Rows) -> Row:
+    return {
+        field.key: plain(cell_at(rows, batch.PICK, column_index_from_string(letter)))
+        for letter, field in batch.ENTRIES.items()
+    }
 
 
 def _refuse_other_format(path: Path, book: Opened) -> None:

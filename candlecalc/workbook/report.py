@@ -8,13 +8,14 @@ from typing import Any
 import openpyxl
 from openpyxl.utils import column_index_from_string, get_column_letter
 
-from candlecalc.season.season import Season, problems
+from candlecalc.season.fields import Value
+from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.read import Rows, cell_at, opened
 from candlecalc.workbook.table_tab import short
-from candlecalc.workbook.tabs import batch, costing, settings
+from candlecalc.workbook.tabs import batch, checks, costing, settings
 
 
 @dataclass(frozen=True)
@@ -53,7 +54,7 @@ class Calculated:
         return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
 
 
-def recalculated(season: Season, picked: tuple[str, float] | None = None) -> Calculated:
+def recalculated(season: Season, picked: tuple[Value, Value] | None = None) -> Calculated:
     """The season's workbook made anew. A maker's own file may hold numbers from before the last entry."""
     return Calculated(season, book.made(season, book.date_of(season), picked=picked))
 
@@ -72,6 +73,29 @@ def findings(calculated: Calculated) -> list[Finding]:
     return found
 
 
+def on_card(season: Season, card: Row) -> list[Finding]:
+    """What is wrong with the entries of Batch. Where nothing is picked it waits."""
+    if card[batch.PRODUCT.key] is None and card[batch.COUNT.key] is None:
+        return []
+    wrong = wrong_entries(season, batch.ENTRIES.values(), card)
+    return [
+        Finding(batch.TAB.title, f"{letter}{batch.PICK}", f"{field.head}: {wrong[field.key]}")
+        for letter, field in batch.ENTRIES.items()
+        if field.key in wrong
+    ]
+
+
+def disagreeing(calculated: Calculated) -> list[Finding]:
+    """Lines of Checks that do not agree."""
+    rows, heads = calculated.tab(checks.TAB.title), list(checks.WIDTHS)
+    verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in range(FIRST_ROW, len(rows) + 1)}
+    return [
+        Finding(checks.TAB.title, f"A{row}", f"{cell_at(rows, row, 1)}: {cell_at(rows, row, len(heads))}")
+        for row, verdict in verdicts.items()
+        if verdict != checks.AGREES
+    ]
+
+
 def _typed(season: Season, title: str, row: int, key: str, words: str) -> Finding:
     if title == WHAT_IF.title:
         return Finding(title, costing.RISE_LINE.entry, f"{short(WHAT_IF[key].head)}: {words}")
@@ -82,6 +106,10 @@ def _typed(season: Season, title: str, row: int, key: str, words: str) -> Findin
     return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
 
 
+CHANGED = "the formula was typed over or changed: make a fresh workbook from this one"
+MOST_CHANGED = 10  # cells of a tab that are named: where all of it is another's, one line says so
+
+
 def overwritten(path: Path, ours: openpyxl.Workbook) -> list[Finding]:
     """Formula cells of a maker's workbook that are not the formula we would write there."""
     theirs = opened(path, book.ORDER, values=False).tabs
@@ -90,11 +118,16 @@ def overwritten(path: Path, ours: openpyxl.Workbook) -> list[Finding]:
         if title not in theirs:
             found.append(Finding(title, "A1", "the tab is missing: make a fresh workbook from this one"))
             continue
-        for row in ours[title].iter_rows():
-            for each in row:
-                if each.data_type == "f" and not _alike(each.value, cell_at(theirs[title], each.row, each.column)):
-                    words = "the formula was typed over or changed: make a fresh workbook from this one"
-                    found.append(Finding(title, each.coordinate, words))
+        cells = [
+            each.coordinate
+            for row in ours[title].iter_rows()
+            for each in row
+            if each.data_type == "f" and not _alike(each.value, cell_at(theirs[title], each.row, each.column))
+        ]
+        found += [Finding(title, cell, CHANGED) for cell in cells[:MOST_CHANGED]]
+        if len(cells) > MOST_CHANGED:
+            more = len(cells) - MOST_CHANGED
+            found.append(Finding(title, cells[MOST_CHANGED], f"{more} formulas from here on: {CHANGED}"))
     return found
 
 
@@ -138,7 +171,8 @@ def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
 def _rows(season: Season, table: str, product: str) -> list[int]:
     """The rows of one product, or of all where none is named."""
     name = _known(season, product)
-    rows = [place for place, row in season.rows(table) if not product or row["product"] == name]
+    wanted = name.casefold()
+    rows = [at for at, row in season.rows(table) if not product or str(row["product"]).casefold() == wanted]
     if not rows:
         whose = f' for "{name}"' if product else ""
         raise ValueError(f"{TABLES[table].title} holds no line{whose} yet")

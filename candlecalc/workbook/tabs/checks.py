@@ -21,6 +21,7 @@ WIDTHS = {
     "What to do": 63,
 }  # fmt: skip
 NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
+AGREES = "agrees"
 LETTERS = 1.15  # of a text, where one digit has room
 
 
@@ -135,12 +136,12 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
         _line(draft, sheet, row, line)
     last = FIRST_ROW + len(all_lines) - 1
     cells = f"$G${FIRST_ROW}:$G${last}"
-    wrong = f'COUNTA({cells})-COUNTIF({cells},"agrees")'
+    wrong = f'COUNTA({cells})-COUNTIF({cells},"{AGREES}")'
     master = Formula(f'=IF({wrong}=0,"Numbers agree",{wrong}&" to fix")')
     draft.put(sheet["A2"], master, "verdict", "words")
     turns_red(sheet, "A2", 'A2<>"Numbers agree"')
     draft.name("master_check", "Checks", "A2")
-    turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"agrees"')
+    turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"{AGREES}"')
     mark_up(sheet, "Checks_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     print_list(sheet, len(WIDTHS), last)
@@ -149,7 +150,7 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
 def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     number = "quantity" if line.tolerance else "count"
     tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
-    verdict = f'=IF(COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1,"agrees","to fix")'
+    verdict = f'=IF(COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1,"{AGREES}","to fix")'
     cells = [
         (line.name, "strong_result", "text"),
         (line.tab, "result", "text"),
