@@ -34,6 +34,9 @@ class Term:
     choices: Tuple[str, ...] = ()
     text: bool = False  # words as they are typed
     blank: bool = False  # a blank is taken, and is None in `calc`
+    # How an answer is rounded where it is shown: "down" for a highest that is permitted, "up" for a lowest.
+    rounding: str = "nearest"
+    unit_in: str = ""  # the argument that says which unit its numbers are in
 
     @property
     def range(self) -> str:
@@ -52,10 +55,7 @@ class Term:
         what = "whole numbers " if self.whole else ""
         if self.low <= -LARGEST:
             return "any amount" + unit
-        if self.high < LARGEST:
-            start = f"more than {_plain(self.low)} up" if self.above else f"{_plain(self.low)}"
-            return f"{what}{start} to {_plain(self.high)}{unit}"
-        return f"{what}more than {_plain(self.low)}{unit}" if self.above else f"{what}{_plain(self.low)} or more{unit}"
+        return what + limits(plain(self.low), plain(self.high) if self.high < LARGEST else "", self.above) + unit
 
     @property
     def counts(self) -> bool:
@@ -99,6 +99,9 @@ class Term:
             day = days.read(value)
             if day:
                 return day
+            meant = " or ".join(map(str, days.meant(value)))
+            if meant:
+                raise ValueError(f"is {shown(value)}; it takes {self.range}: write {meant}")
         elif self.choices:
             # As spreadsheets compare words: "Value" is "value".
             for choice in self.choices:
@@ -166,8 +169,19 @@ class Argument:
         return read
 
 
-def _plain(limit: float) -> str:
-    # A limit of a million reads so, and not as 1e+06.
+def limits(low: str, high: str, above: bool) -> str:
+    """Two limits in words; `high` is empty where there is none, `above` says that `low` itself is out.
+
+    >>> limits("0", "2000", above=True), limits("0", "", above=False)
+    ('more than 0, at most 2000', '0 or more')
+    """
+    if above:
+        return f"more than {low}, at most {high}" if high else f"more than {low}"
+    return f"{low} to {high}" if high else f"{low} or more"
+
+
+def plain(limit: float) -> str:
+    """A limit as it is read: a million as 1000000, and not as 1e+06."""
     return f"{limit:g}" if abs(limit) < 1e5 else f"{limit:.0f}"
 
 

@@ -116,7 +116,7 @@ def test_the_end_of_a_range_is_in_it():
 
 
 def test_a_range_may_leave_its_end_out():
-    with refused("cylinder_volume: diameter is 0; it takes more than 0 up to 2000 mm."):
+    with refused("cylinder_volume: diameter is 0; it takes more than 0, at most 2000 mm."):
         cylinder_volume(diameter=0, height=90)
 
 
@@ -374,6 +374,31 @@ def later(empty_registry):
 @pytest.mark.parametrize("day", [date(2026, 3, 14), datetime(2026, 3, 14, 9, 30), "2026-03-14", 46095, 46095.4])
 def test_a_day_is_read_from_a_date_from_text_and_from_a_cells_number(later, day):
     assert later(day) == date(2026, 3, 15)
+
+
+@pytest.mark.parametrize(
+    "day",
+    ["14 Mar 2026", "14 March 2026", "14-mar-2026", "Mar 14, 2026", "March 14 2026", " 14 MARCH 2026 "],
+)
+def test_a_day_with_its_month_in_words_can_be_read_one_way_only(later, day):
+    assert later(day) == date(2026, 3, 15)
+    assert later("5 Sept 2026") == date(2026, 9, 6)
+
+
+@pytest.mark.parametrize(
+    "day", ["14 Mar", "Mar 2026", "14 Foo 2026", "14 M\u00e4rz 2026", "31 Feb 2026", "14 Mar 14 2026"]
+)
+def test_half_a_day_and_a_month_of_no_calendar_are_refused(later, day):
+    with refused(f'later: day is "{day}"; it takes a date such as "2026-03-14".'):
+        later(day)
+
+
+def test_a_day_in_numbers_alone_is_shown_as_it_is_to_be_written(later):
+    words = 'it takes a date such as "2026-03-14": write'
+    with refused(f'later: day is "5/12/2026"; {words} 2026-12-05 or 2026-05-12.'):
+        later("5/12/2026")
+    with refused(f'later: day is "14.3.2026"; {words} 2026-03-14.'):
+        later("14.3.2026")
 
 
 @pytest.mark.parametrize("day", ["14/03/2026", "2026-02-30", 12, True, None, pandas.NaT])

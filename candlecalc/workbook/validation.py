@@ -6,7 +6,7 @@ from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import NAME_LENGTH, Field
-from candlecalc.term import LARGEST
+from candlecalc.term import LARGEST, limits, plain
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL
 from candlecalc.workbook.table_tab import short
@@ -32,9 +32,8 @@ def allowed(draft: Draft, field: Field) -> str:
         return "a number"
     percent = field.term.unit.startswith("of ")
     kind = "a percentage" if percent else "a whole number" if field.term.whole else "a number"
-    first, last = (f"{limit * 100:g} %" if percent else f"{limit:g}" for limit in (low, high))
-    end = "" if high >= LARGEST else f" to {last}"
-    return f"{kind}, more than {first}{end}" if field.term.above else f"{kind}, {first}{end or ' or more'}"
+    first, last = (f"{plain(limit * 100)} %" if percent else plain(limit) for limit in (low, high))
+    return f"{kind}, {limits(first, '' if high >= LARGEST else last, field.term.above)}"
 
 
 def _rule(draft: Draft, field: Field) -> dict[str, Any]:

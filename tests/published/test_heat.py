@@ -105,9 +105,9 @@ def test_heating_up_a_pot_follows_the_textbook(face):
     assert heat == pytest.approx(429.9, abs=0.05)
     assert face.melt_time(429.856, 1200, 1) == pytest.approx(6, abs=0.05)
     assert face.heater_efficiency(429.856, 1200, 12) == pytest.approx(0.5, abs=0.005)
-    with face.refuses("it must be more than 0 up to 1 of the heater's power"):
+    with face.refuses("it must be more than 0, at most 1 of the heater's power"):
         face.heater_efficiency(429.856, 1200, 5)
-    with face.refuses("efficiency is 0; it takes more than 0 up to 1"):
+    with face.refuses("efficiency is 0; it takes more than 0, at most 1"):
         face.melt_time(429.856, 1200, 0)
 
 

@@ -145,7 +145,7 @@ def test_a_reorder_point_follows_the_examples(
 
 def test_a_risk_of_nothing_or_of_more_than_half_the_orders_is_refused(face):
     for risk in (0, 0.6):
-        with face.refuses(f"risk is {risk:g}; it takes more than 0 up to 0.5 of the orders"):
+        with face.refuses(f"risk is {risk:g}; it takes more than 0, at most 0.5 of the orders"):
             face.reorder_point(50, 1, risk, 5)
 
 
