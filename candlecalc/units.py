@@ -9,6 +9,7 @@ import re
 from typing import Dict, List, NamedTuple, Tuple
 
 import candlecalc.factors as factors
+import candlecalc.numerals as numerals
 
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {
@@ -22,14 +23,21 @@ SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["fl oz", "floz", "fluid ounce", "fluid ounces"], "fluid_ounce"),
     **dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], "millimeter"),
     **dict.fromkeys(["cm", "centimetre", "centimetres", "centimeter", "centimeters"], "centimeter"),
-    **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d"], "inch"),
+    **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d", "''", "\u2019\u2019"], "inch"),
+    **dict.fromkeys(["cm2", "cm\u00b2", "sq cm", "square centimetres", "square centimeters"], "centimeter**2"),
+    **dict.fromkeys(["in2", "in\u00b2", "sq in", "sq inch", "sq inches", "square inch", "square inches"], "inch**2"),
     **dict.fromkeys(["c", "degc", "deg c", "\u00b0c", "celsius"], "degC"),
     **dict.fromkeys(["f", "degf", "deg f", "\u00b0f", "fahrenheit"], "degF"),
     **dict.fromkeys(["s", "sec", "secs", "second", "seconds"], "second"),
     **dict.fromkeys(["min", "mins", "minute", "minutes"], "minute"),
     **dict.fromkeys(["h", "hr", "hrs", "hour", "hours"], "hour"),
+    **dict.fromkeys(["day", "days"], "day"),
+    **dict.fromkeys(["wk", "wks", "week", "weeks"], "week"),
+    # Of 365 days, as goods are dated. No months: they are of 28 to 31.
+    **dict.fromkeys(["yr", "yrs", "year", "years"], "common_year"),
     **dict.fromkeys(["g/ml", "g/cc", "g/cm3"], "gram/milliliter"),
     "kg/m3": "kilogram/meter**3",
+    "mg/l": "milligram/liter",
     **dict.fromkeys(["w", "watt", "watts"], "watt"),
     **dict.fromkeys(["kw", "kilowatt", "kilowatts"], "kilowatt"),
     "kj": "kilojoule",
@@ -41,7 +49,7 @@ SPELLINGS: Dict[str, str] = {
     "oz/h": "ounce/hour",
     "mm/h": "millimeter/hour",
     "in/h": "inch/hour",
-    "%": "percent",
+    **dict.fromkeys(["%", "percent", "per cent"], "percent"),
 }
 # Data sheets write a specific heat in many ways, by the kelvin or by the degree C, which are one step.
 for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": "kilojoule/kilogram/kelvin",
@@ -67,7 +75,10 @@ DIMENSIONS: Dict[str, Tuple[str, str]] = {
     "s": ("a time", "second"),
     "min": ("a time", "minute"),
     "h": ("a time", "hour"),
+    "days": ("a number of days", "day"),
+    "cm2": ("an area", "centimeter**2"),
     "g/ml": ("a density", "gram/milliliter"),
+    "mg/l": ("a concentration", "milligram/liter"),
     "W": ("a power", "watt"),
     "kJ": ("an amount of heat", "kilojoule"),
     "kJ/kg": ("a heat by weight", "kilojoule/kilogram"),
@@ -83,6 +94,9 @@ EXAMPLES = {
     "a temperature": '80 or "176 F"',
     "a difference in temperature": '10 or "18 F"',
     "a time": '90 or "90 min"',
+    "a number of days": '14 or "2 weeks"',
+    "an area": '90 or "14 sq in"',
+    "a concentration": '0.5 or "0.5 mg/l"',
     "a density": '0.9 or "0.9 g/ml"',
     "a power": '1500 or "1.5 kW"',
     "an amount of heat": '320 or "0.1 kWh"',
@@ -91,13 +105,15 @@ EXAMPLES = {
     "a rate of burning": '4.5 or "0.16 oz/h"',
     "a growth": '25 or "1 in/h"',
     "a share": '0.08 or "8%"',
-    "an amount of money": "12.50",
+    "an amount of money": '12.50 or "$12.50"',
     "a number": "24",
 }
 NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "fl oz",
          "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
          "degF": "F", "delta_degC": "C difference", "delta_degF": "F difference", "second": "s", "minute": "min",
-         "hour": "h", "percent": "%", "gram/milliliter": "g/ml", "kilogram/meter**3": "kg/m3", "watt": "W",
+         "hour": "h", "day": "days", "week": "weeks", "common_year": "years", "centimeter**2": "cm2",
+         "inch**2": "sq in", "milligram/liter": "mg/l", "percent": "%", "gram/milliliter": "g/ml",
+         "kilogram/meter**3": "kg/m3", "watt": "W",
          "kilowatt": "kW", "kilojoule": "kJ", "megajoule": "MJ", "kilowatt_hour": "kWh",
          "kilojoule/kilogram": "kJ/kg", "megajoule/kilogram": "MJ/kg", "kilojoule/kilogram/kelvin": "kJ/(kg C)",
          "joule/kilogram/kelvin": "J/(kg C)", "gram/hour": "g/h", "ounce/hour": "oz/h",
@@ -106,11 +122,18 @@ TEMPERATURES = frozenset(["degC", "degF"])
 # Every unit that is asked about: as written, as terms hold them, and temperatures as differences.
 ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values()), "delta_degC", "delta_degF"])
 
-_PIECE = re.compile(r"\s*(?P<number>[0-9][0-9.,]*|[.,][0-9]+)\s*(?P<unit>[^0-9.,+\-\s][^0-9]*(?:3(?![0-9.,]))?)?")
+# A 2 or a 3 is the unit's own in cm2, in2 and g/cm3.
+_PIECE = re.compile(
+    rf"\s*(?P<number>{numerals.NUMBER})\s*(?P<unit>[^0-9.,+\-\s/][^0-9]*(?:(?<=[mn^])[23](?![0-9.,]))?)?", re.IGNORECASE
+)
+_AN_HOUR = re.compile(r"\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
 
 
 class Reading(NamedTuple):
-    """Text as read: its value in the term's unit, and the unit it was written in ("" for none)."""
+    """Text as read: its value in the term's unit, and the unit it was written in ("" for none).
+
+    Of pounds and ounces that unit is the ounce; of an amount beside a currency it is "money".
+    """
 
     value: float
     unit: str
@@ -132,6 +155,7 @@ def read(text: str, unit: str) -> Reading:
     Reading(value=283.49523125, unit='ounce')
     """
     kind = kind_of(unit)
+    text, beside = _bare(text, unit)
     pieces = _pieces(text, kind)
     # The same words say where on the scale, and how far apart on it: what is wanted decides.
     apart = "delta_" if kind == "a difference in temperature" else ""
@@ -139,18 +163,48 @@ def read(text: str, unit: str) -> Reading:
     if not spelled:
         if len(pieces) > 1:
             raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
-        return Reading(pieces[0][0], "")
+        return Reading(pieces[0][0], beside)
     if len(spelled) < len(pieces):
         raise ValueError(f"a unit is missing beside a number; it takes {kind} such as {EXAMPLES[kind]}")
-    if len(pieces) > 1 and spelled != ["pound", "ounce"]:
-        raise ValueError('only pounds and ounces are read together ("5 lb 4 oz")')
+    _one_quantity(spelled)
     target = "percent" if kind == "a share" else DIMENSIONS.get(unit, ("", ""))[1]
     for name in spelled:
         if not target or not factors.alike(name, target):
             raise ValueError(_other_kind(pieces[0], name, kind))
     if kind == "a share":
         return Reading(pieces[0][0] / 100, "percent")
-    return Reading(sum(convert(value, name, target) for (value, _), name in zip(pieces, spelled)), spelled[0])
+    return Reading(sum(convert(value, name, target) for (value, _), name in zip(pieces, spelled)), spelled[-1])
+
+
+def written(text: str) -> Reading:
+    """A quantity in the unit it is written in, whatever it measures; a ValueError where it has none.
+
+    >>> written("1 lb 4 oz")
+    Reading(value=20.0, unit='ounce')
+    """
+    pieces = _pieces(text, "a number")
+    spelled = [SPELLINGS[name] for _, name in pieces if name]
+    if not spelled or len(spelled) < len(pieces):
+        raise ValueError("a unit is missing beside a number")
+    _one_quantity(spelled)
+    return Reading(sum(convert(value, name, spelled[-1]) for (value, _), name in zip(pieces, spelled)), spelled[-1])
+
+
+def one(text: str) -> bool:
+    """Whether a text is one number, with one unit or a currency beside it.
+
+    >>> one("2 7/8 in"), one("5 lb 4 oz"), one("12")
+    (True, False, False)
+    """
+    bare, currency = numerals.without_currency(text.strip())
+    match = _PIECE.fullmatch(numerals.plain(bare).lstrip(numerals.MINUS))
+    unit = _name(match.group("unit") or "") if match else ""
+    return bool(match) and (currency if not unit else not currency and unit in SPELLINGS)
+
+
+def _one_quantity(spelled: List[str]) -> None:
+    if len(spelled) > 1 and spelled != ["pound", "ounce"]:
+        raise ValueError('only pounds and ounces are read together ("5 lb 4 oz")')
 
 
 def convert(value: float, unit: str, to: str) -> float:
@@ -169,15 +223,18 @@ def between(value: float, unit: str, to: str) -> float:
     >>> between(1, "lb", "oz")
     16.0
     """
-    names = []
-    for written in (unit, to):
-        name = " ".join(written.lower().replace(".", "").split())
-        if name not in SPELLINGS:
-            raise ValueError(f'"{written}" is no unit known here; it takes a unit such as g, oz, ml or C')
-        names.append(SPELLINGS[name])
+    names = [named(unit), named(to)]
     if not factors.alike(*names):
         raise ValueError(f'"{unit}" is for {_kind_of_pint(names[0])} and "{to}" for {_kind_of_pint(names[1])}')
     return convert(value, *names)
+
+
+def named(spelling: str) -> str:
+    """A unit as pint names it, from a maker's spelling of it."""
+    name = _name(spelling)
+    if name not in SPELLINGS:
+        raise ValueError(f'"{spelling}" is no unit known here; it takes a unit such as g, oz, ml or C')
+    return SPELLINGS[name]
 
 
 def factor(unit: str, to: str) -> float:
@@ -185,11 +242,25 @@ def factor(unit: str, to: str) -> float:
     return convert(1.0, unit, to)
 
 
+def _name(spelling: str) -> str:
+    return " ".join(spelling.lower().replace(".", "").replace("^", "").split())
+
+
+def _bare(text: str, unit: str) -> Tuple[str, str]:
+    """A text without the words that its term says already: "24 times", "8% of wax weight", "$15 an hour"."""
+    text = text.strip()
+    if not unit.startswith("money"):
+        own = unit and unit not in DIMENSIONS and text.lower().endswith(unit.lower())
+        return text[: -len(unit)] if own else text, ""
+    text, currency = numerals.without_currency(_AN_HOUR.sub("", text) if unit == "money per h" else text)
+    return text, "money" if currency else ""
+
+
 def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
-    rest = text.replace("\u00a0", " ").replace("\u202f", " ").strip()
+    rest = numerals.plain(text)
     if not rest:
         raise ValueError(f"it is empty; it takes {kind} such as {EXAMPLES[kind]}")
-    sign = -1.0 if rest[0] in "-\u2212" else 1.0
+    sign = -1.0 if rest[0] in numerals.MINUS else 1.0
     rest = rest[1:] if sign < 0 else rest
     if not rest:
         raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
@@ -198,25 +269,14 @@ def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
         match = _PIECE.match(rest)
         if not match:
             raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
-        name = " ".join((match.group("unit") or "").lower().replace(".", "").split())
+        name = _name(match.group("unit") or "")
         if name and name not in SPELLINGS:
             raise ValueError(f'"{name}" is no unit known here; it takes {kind} such as {EXAMPLES[kind]}')
-        found.append((sign * _number(match.group("number")), name))
+        found.append((sign * numerals.value(match.group("number")), name))
         rest = rest[match.end() :].strip()
     if sign < 0 and len(found) > 1:
         raise ValueError(f"a minus is read before one number only; it takes {kind} such as {EXAMPLES[kind]}")
     return found
-
-
-def _number(text: str) -> float:
-    """Digits with a decimal point or a decimal comma. Thousands marks are refused, never guessed."""
-    whole, comma, decimals = text.partition(",")
-    if comma and len(decimals) == 3 and whole.isdigit() and whole.strip("0"):
-        raise ValueError(f'"{text}" can be read two ways: write {whole}.{decimals} or {whole}{decimals}')
-    plain = text.replace(",", ".")
-    if plain.count(".") > 1:
-        raise ValueError(f'"{text}" is not a plain number: leave out thousands marks, as in 1234.5')
-    return float(plain)
 
 
 def _other_kind(piece: Tuple[float, str], got: str, wanted: str) -> str:

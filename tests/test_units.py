@@ -20,6 +20,7 @@ from candlecalc.units import (
     factor,
     kind_of,
     read,
+    written,
 )
 
 # Defined, from memory: international yard and pound agreement of 1959 (1 lb = 0.45359237 kg,
@@ -42,6 +43,12 @@ EXACT = {  # unit: (what a term calls its own unit, how many of those one makes)
     "inch": ("mm", INCH),
     "minute": ("min", Fraction(1)),
     "hour": ("min", Fraction(60)),
+    "day": ("days", Fraction(1)),
+    "week": ("days", Fraction(7)),
+    "common_year": ("days", Fraction(365)),
+    "centimeter**2": ("cm2", Fraction(1)),
+    "inch**2": ("cm2", Fraction("2.54") ** 2),
+    "milligram/liter": ("mg/l", Fraction(1)),
     "gram/milliliter": ("g/ml", Fraction(1)),
     "kilogram/meter**3": ("g/ml", Fraction(1, 1000)),
     "percent": ("of wax weight", Fraction(1, 100)),
@@ -121,6 +128,35 @@ READ = [
     ("0.08", "of wax weight", 0.08),
     ("5 lb 4 oz", "g", float(POUND * Fraction("5.25"))),
     ("5lb4oz", "g", float(POUND * Fraction("5.25"))),
+    ("5 lb 2 oz", "g", float(POUND * Fraction("5.125"))),
+    ("5lb3oz", "g", float(POUND * Fraction("5.1875"))),
+    ("1 1/2 lb", "g", float(POUND * Fraction("1.5"))),
+    ("1/2 oz", "g", float(POUND / 32)),
+    ("\u00bd lb", "g", float(POUND / 2)),
+    ("1\u00bd lb", "g", float(POUND * Fraction("1.5"))),
+    ("1\u20442 lb", "g", float(POUND / 2)),
+    ("5 lb 1 1/2 oz", "g", float(POUND * Fraction("81.5") / 16)),
+    ("2 7/8 in", "mm", float(INCH * Fraction("2.875"))),
+    ('2\u215e"', "mm", float(INCH * Fraction("2.875"))),
+    ("10 1/2", "", 10.5),
+    ("1/2 %", "of wax weight", 0.005),
+    ("1.75''", "mm", 44.45),
+    ("1.75\u2019\u2019", "mm", 44.45),
+    ("10 percent", "of wax weight", 0.1),
+    ("10 per cent", "of wax weight", 0.1),
+    ("8% of wax weight", "of wax weight", 0.08),
+    ("14 days", "days", 14),
+    ("2 weeks", "days", 14),
+    ("1 year", "days", 365),
+    ("36 h", "days", 1.5),
+    ("12 sq in", "cm2", 77.4192),
+    ("4 in2", "cm2", 25.8064),
+    ("4 in^2", "cm2", 25.8064),
+    ("100 cm2", "cm2", 100),
+    ("100 cm\u00b2", "cm2", 100),
+    ("0.5 mg/l", "mg/l", 0.5),
+    ("4 times", "times", 4),
+    ("0.0008 per C", "per C", 0.0008),
     ('3"', "mm", 76.2),
     ("3\u2033", "mm", 76.2),
     ("2.5 in.", "mm", 63.5),
@@ -141,6 +177,18 @@ READ = [
     ("12.50", "money", 12.5),
     ("24", "", 24),
     ("1234.5", "money", 1234.5),
+    ("\u00a34.50", "money", 4.5),
+    ("$24", "money", 24),
+    ("24 \u20ac", "money", 24),
+    ("24,50 \u20ac", "money", 24.5),
+    ("GBP 4.50", "money", 4.5),
+    ("4.50gbp", "money", 4.5),
+    ("US$ 24", "money per unit", 24),
+    ("-\u00a34.50", "money", -4.5),
+    ("\u00a3-4.50", "money", -4.5),
+    ("$15/h", "money per h", 15),
+    ("\u00a315 an hour", "money per h", 15),
+    ("15 per h", "money per h", 15),
 ]
 
 
@@ -151,8 +199,19 @@ def test_text_is_read_as_a_maker_means_it(text, unit, value):
 
 def test_the_unit_written_is_told():
     assert read("12 oz", "g").unit == "ounce"
-    assert read("5 lb 4 oz", "g").unit == "pound"
+    assert read("5 lb 4 oz", "g").unit == "ounce"  # the smaller: an answer may be smaller still
     assert read("340", "g").unit == ""
+    assert read("$4.50", "money").unit == "money"
+    assert read("4.50", "money").unit == ""
+
+
+def test_a_quantity_is_read_in_the_unit_it_is_written_in():
+    assert written("12 oz") == (12, "ounce")
+    assert written("1 lb 4 oz") == (20, "ounce")
+    assert written("-4 F") == (-4, "degF")
+    for text in ("12", "1 lb 4"):
+        with refused("a unit is missing beside a number"):
+            written(text)
 
 
 REFUSED = [
@@ -176,7 +235,20 @@ REFUSED = [
     ("5 furlongs", "mm", '"furlongs" is no unit known here; it takes a length such as 75 or "3 in"'),
     ("1e5 g", "g", '"e" is no unit known here'),
     ("2*3 g", "g", "is no unit known here"),
-    ("$12", "money", "it takes an amount of money such as 12.50"),
+    ("$12", "g", "it takes a weight such as"),
+    ("$12", "", "it takes a number such as 24"),
+    ("$1,250", "money", '"1,250" can be read two ways'),
+    ("$12 \u00a3", "money", "it takes an amount of money such as 12.50"),
+    ("12 ABC", "money", '"abc" is no unit known here; it takes an amount of money'),
+    ("50\u00a2", "money", "is no unit known here"),
+    ("1 year 2 weeks", "days", "only pounds and ounces are read together"),
+    ("6 months", "days", '"months" is no unit known here; it takes a number of days such as 14 or "2 weeks"'),
+    ("2 oz", "days", '"2 oz" is a weight; it takes a number of days'),
+    ("3 in", "cm2", '"3 in" is a length; it takes an area such as 90 or "14 sq in"'),
+    ("1/0 oz", "g", '"1/0" is no number'),
+    ("1 5/4 oz", "g", '"1 5/4" is no number: a fraction is written as in 2 7/8'),
+    ("1.5 1/2 oz", "g", "a unit is missing beside a number"),
+    ("5/12/2026", "", "it takes a number such as 24"),
     ("12 g", "money", '"12 g" is a weight; it takes an amount of money'),
     ("12 g", "", '"12 g" is a weight; it takes a number such as 24'),
     ("8 g", "of wax weight", '"8 g" is a weight; it takes a share such as 0.08 or "8%"'),
