@@ -80,20 +80,23 @@ def _without_pack_unit(formula: Formula, given: Given) -> tuple[Given, str]:
 
 def _measured(text: str) -> tuple[float, str]:
     """A text as a number of its own unit, whatever it measures; no unit where it has none."""
-    for unit, (_, ours) in units.DIMENSIONS.items():
-        with suppress(ValueError):
-            value, spelled = units.read(text, unit)
-            if spelled:
-                return float(f"{units.convert(value, ours, spelled):.12g}"), units.NAMES[spelled]
+    with suppress(ValueError):
+        value, unit = units.written(text)
+        return float(f"{value:.12g}"), units.NAMES[unit]
     return 0.0, ""
 
 
 def _unit_asked(formula: Formula, result: Term, given: Given) -> str:
-    """The unit of the first argument that measures the same kind of thing as the result, where it has one."""
+    """The unit written in the first argument that is counted as the result is.
+
+    A function from one unit into another answers in the unit it is for: degrees F into C, weeks into days.
+    """
+    if result.unit_in:
+        return units.named(given[result.unit_in])
     for name, value in given.items():
         term = formula.arguments[name].term
+        alike = term.unit == result.unit and term.unit in units.DIMENSIONS and term.unit != "days"
         for text in value if isinstance(value, list) else [value]:
-            alike = term.unit in units.DIMENSIONS and units.kind_of(term.unit) == units.kind_of(result.unit)
             unit = units.read(text, term.unit).unit if alike and isinstance(text, str) and text else ""
             if unit:
                 return unit

@@ -7,8 +7,8 @@ from candlecalc.formula import LARGEST, Term, formula
 
 EXACT = "units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)"
 
-Measured = Annotated[float, Term("", "a value in the first unit", low=-LARGEST)]
-Converted = Annotated[float, Term("", "the same in the second unit", low=-LARGEST)]
+Measured = Annotated[float, Term("", "a value in the first unit", low=-LARGEST, unit_in="unit")]
+Converted = Annotated[float, Term("", "the same in the second unit", low=-LARGEST, unit_in="to")]
 Unit = Annotated[str, Term("", "a unit as you write it: g, kg, oz, lb, ml, fl oz, mm, in, C, F, min, h", text=True)]
 
 

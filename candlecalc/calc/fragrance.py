@@ -7,6 +7,8 @@ from candlecalc.calc.sources import BLEND_LIMIT, MASS_PERCENT, MIXING, PRACTICE,
 from candlecalc.calc.terms import (
     Fill,
     Highest,
+    HighestLoad,
+    HighestShare,
     Limit,
     Limits,
     Load,
@@ -15,7 +17,6 @@ from candlecalc.calc.terms import (
     Oil,
     Part,
     Parts,
-    ShareOfCandle,
     Step,
     TotalShare,
     Wax,
@@ -157,7 +158,7 @@ def oil_parts(oil: Oil, shares: Parts) -> Oils:
 
 
 @formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT)
-def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> Load:
+def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> HighestLoad:
     """The supplier's highest load as a load on wax, whichever way it was stated.
 
     >>> highest_on_wax(highest=0.2, basis="of total")
@@ -167,7 +168,7 @@ def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> Load:
 
 
 @formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT)
-def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> ShareOfCandle:
+def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestShare:
     """The supplier's highest load as a share of the finished candle, whichever way it was stated.
 
     >>> highest_of_total(highest=0.25, basis="of wax")
@@ -177,7 +178,7 @@ def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> ShareOfCa
 
 
 @formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)
-def load_at_limit(limit: Limit) -> Load:
+def load_at_limit(limit: Limit) -> HighestLoad:
     """Highest load on wax that a certified limit in the finished candle leaves, at most 0.5.
 
     A certified limit is a ceiling for the fragrance, no promise about how it

@@ -21,6 +21,7 @@ from candlecalc.calc.terms.hazard import (
     Concentrations,
     Dilutions,
     InOil,
+    LoadReached,
     Loads,
     MFactor,
     Note,
@@ -142,7 +143,7 @@ def substance_in_candle(concentration: InOil, load: Load) -> ShareOfCandle:
     requires={"ROUND(concentration-3*limit,9) >= 0": "at no load up to 0.5 of the wax does so little reach the limit"},
     source=MASS_PERCENT,
 )
-def load_reaching_limit(concentration: InOil, limit: ClassLimit) -> Load:
+def load_reaching_limit(concentration: InOil, limit: ClassLimit) -> LoadReached:
     """Load on wax at which a substance reaches a limit in the candle: to stay below it, pour less.
 
     At the limit itself the class is reached. It is one substance against one limit, 1 %

@@ -17,6 +17,7 @@ from candlecalc.calc.terms.label import (
     Gross,
     Mean,
     MeanError,
+    MeanNeeded,
     MeasuringError,
     NetWeight,
     Note,
@@ -135,7 +136,7 @@ class BatchTest(NamedTuple):
 
     verdict: Verdict
     mean: Mean
-    mean_needed: Mean
+    mean_needed: MeanNeeded
     short: ShortCount
     short_allowed: ShortCount
     far_short: ShortCount

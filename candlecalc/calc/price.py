@@ -13,6 +13,7 @@ from candlecalc.calc.terms import (
     Ending,
     Fee,
     FeeBasis,
+    LowestPrice,
     Margin,
     Markup,
     Mix,
@@ -159,7 +160,7 @@ def lowest_price(
     tax: Tax = 0.0,
     basis: FeeBasis = "net",
     least: Money = 0.0,
-) -> Price:
+) -> LowestPrice:
     """Lowest price before tax that still covers the materials and the place's fees.
 
     Below it every candle sold costs money, whatever the time was worth.

@@ -19,6 +19,9 @@ Step = Annotated[float, Term("g", "the smallest step the scale shows", above=Tru
 Load = Annotated[
     float, Term("of wax weight", "fragrance load: oil as a share of wax weight (8% is 0.08)", high=0.5, hint=PERCENT)
 ]
+HighestLoad = Annotated[
+    float, Term("of wax weight", "the highest fragrance load: oil as a share of wax weight", high=0.5, rounding="down")
+]
 LoadSwing = Annotated[
     float, Term("of wax weight", "how far the load may lie either side of what was worked out", high=LARGEST)
 ]
@@ -34,6 +37,9 @@ Parts = Annotated[
     Term("of the blend", "share of each oil in the blend; together 1", high=1.0, hint=PERCENT, many=True),
 ]
 ShareOfCandle = Annotated[float, Term("of the finished candle", "share of the finished candle", high=1.0)]
+HighestShare = Annotated[
+    float, Term("of the finished candle", "the highest share of the finished candle", high=1.0, rounding="down")
+]
 Limit = Annotated[
     float,
     Term(
@@ -42,6 +48,7 @@ Limit = Annotated[
         high=1.0,
         above=True,
         hint=PERCENT,
+        rounding="down",
     ),
 ]
 Limits = Annotated[
@@ -105,6 +112,7 @@ Costs = Annotated[Sequence[float], Term("money", "cost of each product that come
 Mix = Annotated[Sequence[float], Term("", "how many of each product sell together", many=True)]
 Cost = Annotated[float, Term("money", "what the candle costs")]
 Price = Annotated[float, Term("money", "price before tax")]
+LowestPrice = Annotated[float, Term("money", "the lowest price before tax", rounding="up")]
 TaxedPrice = Annotated[float, Term("money", "price with tax in it")]
 ShelfPrice = Annotated[float, Term("money", "price as the place states it, with tax in it or not")]
 PackPrice = Annotated[float, Term("money", "price of the pack")]

@@ -33,7 +33,8 @@ SomeLeft = Annotated[
     Term("h", "an end of the interval; below 0 it is past; blank where there is none", low=-LARGEST, blank=True),
 ]
 Fastest = Annotated[
-    float, Term("g/h", "the fastest it may burn: the high end of the rate's interval", high=1e6, above=True)
+    float,
+    Term("g/h", "the fastest it may burn: the high end of the rate's interval", high=1e6, above=True, rounding="up"),
 ]
 CandleRates = Annotated[
     Sequence[float], Term("g/h", "rate of burning of each candle of one recipe", high=1e6, above=True, many=True)

@@ -151,7 +151,12 @@ InOil = Annotated[
 ClassLimit = Annotated[
     float, Term("of the finished candle", "share from which the substance counts", high=1.0, above=True, hint=PERCENT)
 ]
-Change = Annotated[float, Term("of the share it had", "change of a substance's share, up or down", high=1.0)]
+LoadReached = Annotated[
+    float, Term("of wax weight", "the load at which the limit is reached: stay below it", high=0.5, rounding="down")
+]
+Change = Annotated[
+    float, Term("of the share it had", "change of a substance's share, up or down", high=1.0, rounding="down")
+]
 WaterToxicity = Annotated[
     float, Term("mg/l", "the lowest LC50, EC50 or NOEC in section 12 of the data sheet", high=1.0, above=True)
 ]

@@ -7,13 +7,13 @@ from candlecalc.term import LARGEST, Term
 NetWeight = Annotated[
     float, Term("g", "net weight to declare: wax and oil, no vessel, lid or wick tab", low=5.0, high=25_000.0)
 ]
-Content = Annotated[float, Term("g", "net weight that a package holds or may hold", high=25_000.0)]
+Content = Annotated[float, Term("g", "net weight that a package holds or may hold", high=25_000.0, rounding="up")]
 Ounces = Annotated[float, Term("", "the declaration in ounces: 16 for 1 lb", high=1000.0)]
-Grams = Annotated[float, Term("g", "the declaration in grams", high=25_000.0)]
+Grams = Annotated[float, Term("g", "the declaration in grams", high=25_000.0, rounding="up")]
 Decimals = Annotated[float, Term("", "decimals of the ounces at most", high=2.0, whole=True)]
 Declaration = Annotated[str, Term("", "the declaration as it may be printed", text=True)]
 Note = Annotated[str, Term("", "what it rests on, and what to check", text=True)]
-Height = Annotated[float, Term("mm", "least height of the figures")]
+Height = Annotated[float, Term("mm", "least height of the figures", rounding="up")]
 PanelShape = Annotated[
     Literal["flat", "round"],
     Term("", "a flat side of the package, or the side of a round one", choices=("flat", "round")),
@@ -27,20 +27,23 @@ Region = Annotated[Literal["US", "EU", "GB"], Term("", "where its buyers live", 
 Due = Annotated[str, Term("", "due, due for some types of candle, or offered", text=True)]
 Statement = Annotated[str, Term("", "what it says, in our words", text=True)]
 
-ShortBy = Annotated[float, Term("g", "how far under the declared weight")]
-MeasuringError = Annotated[float, Term("g", "error that weighing may have")]
-ScaleStep = Annotated[float, Term("g", "the smallest step the scale shows")]
+ShortBy = Annotated[float, Term("g", "how far under the declared weight", rounding="down")]
+MeasuringError = Annotated[float, Term("g", "error that weighing may have", rounding="down")]
+ScaleStep = Annotated[float, Term("g", "the smallest step the scale shows", rounding="down")]
 Tare = Annotated[float, Term("g", "vessel, lid, wick, label: all that is not sold by weight")]
 Tares = Annotated[Sequence[float], Term("g", "weights of empty vessels with all that belongs to them", many=True)]
-Gross = Annotated[float, Term("g", "weight of the whole package")]
+Gross = Annotated[float, Term("g", "weight of the whole package", rounding="up")]
 Weighings = Annotated[Sequence[float], Term("g", "net weight of each package weighed", many=True)]
 BatchSize = Annotated[float, Term("", "how many packages the batch has", low=1.0, high=1e6, whole=True)]
 SampleSize = Annotated[float, Term("", "how many packages to weigh", low=1.0, high=1e6, whole=True)]
 Weighed = Annotated[float, Term("", "how many packages were weighed", low=1.0, high=1000.0, whole=True)]
 ShortCount = Annotated[float, Term("", "how many packages are short", high=1e6, whole=True)]
 Mean = Annotated[float, Term("g", "average net weight of those weighed")]
+MeanNeeded = Annotated[float, Term("g", "the least that their average net weight may be", rounding="up")]
 MeanError = Annotated[float, Term("g", "average net weight less the declared one", low=-LARGEST)]
 Spread = Annotated[float, Term("g", "sample standard deviation of the weighings")]
-Factor = Annotated[float, Term("", "how many standard deviations the mean may lie under the declared weight")]
+Factor = Annotated[
+    float, Term("", "how many standard deviations the mean may lie under the declared weight", rounding="down")
+]
 Verdict = Annotated[str, Term("", "what the weighings say", text=True)]
 Marks = Annotated[List[str], Term("", "statements", text=True, many=True)]

@@ -109,7 +109,7 @@ Keep = Annotated[Sequence[float], Term("", "how much is to be left at the end of
 ByPeriod = Annotated[List[float], Term("", "how much in each week or month, in order", many=True)]
 Opening = Annotated[float, Term("", "how much is there at the start")]
 Closing = Annotated[float, Term("", "how much is to be left at the end")]
-PeriodRate = Annotated[float, Term("", "how much to make in each week or month")]
+PeriodRate = Annotated[float, Term("", "how much to make in each week or month", rounding="up")]
 MakingEach = Annotated[float, Term("money per unit", "what making one costs")]
 KeepingEach = Annotated[float, Term("money per unit", "what keeping one from a week or month to the next costs")]
 Raising = Annotated[
