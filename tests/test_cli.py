@@ -4,6 +4,7 @@
 
 import json
 import os
+import re
 import select
 import shutil
 import subprocess
@@ -14,7 +15,7 @@ import click
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__, cli
+from candlecalc import __version__, cli, units
 from candlecalc.cli import main
 from candlecalc.faces import reference, terminal
 from candlecalc.faces.finding import find
@@ -40,7 +41,8 @@ ANSWERS = [  # words, answer, how it was worked
     (["oil_for_wax", "wax=283.495", "load=0.07"], "19.8 g", "no unit spelled"),
     (["oil_for_wax", "wax=500 g", "load=8%"], "40.0 g", "our own unit is not said twice"),
     (["oil_for_wax", "wax=1,5 kg", "load=8 %"], "0.120 kg (120.0 g)", "a decimal comma"),
-    (["oil_for_wax", "5 lb 4 oz", "10%"], "0.525 lb (238.1 g)", "5.25 lb; by order, the first unit of the two"),
+    (["oil_for_wax", "5 lb 4 oz", "10%"], "8.40 oz (238.1 g)", "84 oz; by order, the smaller unit of the two"),
+    (["oil_for_wax", "1lb 4oz", "8%"], "1.60 oz (45.4 g)", "20 oz"),
     (["oil_for_wax", "load=10%", "1 lb"], "0.100 lb (45.4 g)", "the argument left over"),
     (["oil_for_wax", "wax=10", "oz", "7", "%"], "0.70 oz (19.8 g)", "quotes forgotten"),
     (["OIL-FOR-WAX", "500", "0.08"], "40.0 g", "any way of writing it"),
@@ -49,8 +51,42 @@ ANSWERS = [  # words, answer, how it was worked
     (["oil_for_wax", "0", "1%"], "0.0 g", "nothing is"),
     (["box_volume", "10 cm", "10 cm", "4 in"], "1016.0 ml", "a length asked, a volume given"),
     (["fill_weight", "8 fl oz", "0", "1"], "236.6 g", "8 x 29.5735295625 ml (US fluid ounce)"),
-    (["share_of_total", "load=10%"], "9.1% of total weight", "1/11"),
+    (["share_of_total", "load=10%"], "9.09% of total weight", "1/11"),
+    (["share_of_total", "load=1%"], "0.99% of total weight", "1/101"),
     (["margin_at", "-2", "16"], "-12.5% of the price", "a minus is no option"),
+    (["load_at_limit", "limit=5%"], "5.26% of wax weight", "5/95 is 5.263 %: 5.3 would be over the limit"),
+    (["load_at_limit", "limit=6%"], "6.38% of wax weight", "6/94 is 6.3830 %"),
+    (["load_at_limit", "limit=20%"], "25.0% of wax weight", "20/80, which is exact"),
+    (["highest_on_wax", "7%", "of total"], "7.52% of wax weight", "7/93 is 7.5269 %: no more than that"),
+    (["highest_of_total", "7%"], "6.54% of the finished candle", "7/107 is 6.5421 %"),
+    (["limit_of_blend", "70%;30%", "20%;5%"], "10.52% of the finished candle", "1/9.5 is 10.526 %"),
+    (["load_reaching_limit", "10%", "0.3%"], "3.09% of wax weight", "0.3/9.7 is 3.0928 %"),
+    (["substance_in_candle", "0.5%", "10%"], "0.0455% of the finished candle", "three digits: 0.05/1.1"),
+    (["lowest_price", "4.45", "fee=6.5%"], "4.76", "4.45/0.935 is 4.7594: 4.75 would not cover it"),
+    (["weighing_error_allowed", "8.9 oz"], "0.06 oz (1.8 g)", "a fifth of 9 g, down in ounces: 0.0635"),
+    (["binding_weight", "16", "453"], "453.6 g", "16 x 28.3495 is 453.592: no less"),
+    (["minutes_each", "8", "15", "60"], "8.25 min", "a quarter of a minute"),
+    (["days_covered", "41", "4"], "10.25 days", "a quarter of a day"),
+    (["convert", "12", "oz", "g"], "340.19 g", "12 x 28.349523125, as words come"),
+    (["convert", "12 oz", "to=g"], "340.19 g", "the value with its unit"),
+    (["convert", "8", "fl oz", "ml"], "236.59 ml", "8 x 29.5735295625"),
+    (["convert", "8", "fl", "oz", "to", "ml"], "236.59 ml", "without quotes, as it is said"),
+    (["convert", "1 lb 4 oz", "kg"], "0.567 kg", "20 x 28.349523125 g"),
+    (["convert", "to=g", "value=12", "unit=oz"], "340.19 g", "all by name"),
+    (["convert", "unit=oz", "12 oz", "g"], "340.19 g", "said twice alike"),
+    (["convert", "1", "oz", "lb"], "0.0625 lb", "1/16"),
+    (["convert", "180", "F", "C"], "82.22 C", "740/9"),
+    (["celsius", "180 F"], "82 C", "in the unit that it is for"),
+    (["fahrenheit", "82 C"], "180 F", "179.6"),
+    (["celsius_difference", "18 F"], "10.0 C difference", "the same for a difference"),
+    (["pour_by", "5 Dec 2026", "2 weeks"], "2026-11-20", "as 2026-12-05 and 14 days"),
+    (["pour_by", "Dec", "5,", "2026", "cure=2", "weeks"], "2026-11-20", "quotes forgotten"),
+    (["use_by", "2026-03-01", "1 year"], "2027-03-01", "365 days"),
+    (["shelf_days_left", "2026-03-01", "2 weeks", "2026-03-05"], "10 days", "days stay days"),
+    (["cylinder_volume", "2 7/8 in", "3 1/2 in"], "372.3 ml", "pi/4 x 73.025^2 x 88.9 mm3"),
+    (["cylinder_volume", "2", "7/8", "in", "3", "1/2", "in"], "372.3 ml", "quotes forgotten"),
+    (["labour_cost", "90", "\u00a315/h"], "22.50", "an hour and a half at 15"),
+    (["unit_cost", "price=45", "$", "size=10 lb"], "4.50 per lb", "a currency beside its number"),
     (["vessels_filled", "wax=5 kg", "fill=216", "load=8%"], "25", "5400/216"),
     (["unit_cost", "price=45", "size=10 lb", "shipping=3"], "4.80 per lb", "48/10, per the unit of the pack"),
     (["unit_cost", "price=18", "size=450", "shipping=4.5"], "0.05 per unit", "22.5/450"),
@@ -73,6 +109,21 @@ def test_an_answer_is_in_the_unit_it_was_asked_in(words, expected, how):
     assert answer(*words) == expected
 
 
+LIMITS = re.compile(r"^(highest|lowest|least|smallest|error that)|must weigh|under which|may be under|is held to", re.I)
+
+
+def test_what_is_highest_or_lowest_is_not_shown_beyond_it():
+    """An answer that is a limit says to which side it is rounded; words and whole numbers are as they are."""
+    found = {}
+    for name, formula in REGISTRY.items():
+        for term in [*formula.fields.values()] or [formula.result]:
+            told = [formula.summary] * (not formula.fields) + [term.help]
+            if term.counts and not term.whole and any(LIMITS.search(text.removeprefix("the ")) for text in told):
+                found[name] = term.rounding
+    assert {"load_at_limit", "highest_on_wax", "limit_of_blend", "lowest_price", "never_under"} <= set(found)
+    assert [name for name, side in found.items() if side == "nearest"] == []
+
+
 def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
     # Water boils at 212 F, 100 C, by the definition of the two scales.
     assert shown(100.0, Term("C", ""), "degF") == "212 F (100 C)"
@@ -86,7 +137,7 @@ def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     result = formula.checked(**given)
     terms = [*formula.fields.values()] or [formula.result]
     expected = [
-        shown(value, term, digits=int(given.get("digits", 2)))
+        shown(value, term, units.named(given[term.unit_in]) if term.unit_in else "", int(given.get("digits", 2)))
         for row in formula.rows(result)
         for term, value in zip(terms, row, strict=True)
     ]
@@ -110,10 +161,17 @@ WRONG = [  # words, exit code, what it says
     (["ask", "oil_for_wx", "1"], 2, "there is no function oil_for_wx. Nearest: oil_for_wax"),
     (["ask", "scented"], 2, "there is no function scented. Nearest: "),
     (["ask", "zzzz"], 2, "there is no function zzzz. List them with: candlecalc functions"),
-    (["ask", "oil_for_wax", "wx=10"], 2, "oil_for_wax has no wx. Nearest: wax."),
-    (["ask", "oil_for_wax", "zzzz=10"], 2, "oil_for_wax has no zzzz. Nearest: wax, load."),
+    (["ask", "oil_for_wx", "1"], 2, "Nearest: oil_for_wax (Fragrance oil to weigh out for a weight of wax)"),
+    (["ask", "oil_for_wax", "wx=10"], 2, "oil_for_wax has no wx. Nearest: wax (wax in the melt, before any oil)."),
+    (["ask", "oil_for_wax", "zzzz=10"], 2, "oil_for_wax has no zzzz. In order: oil_for_wax wax load"),
+    (["ask", "vessels_filled", "5 kg"], 2, "In order: vessels_filled wax fill [load]"),
+    (["ask", "oil_for_wax", "1", "1/2", "8%"], 2, "1 1/2 may be one number or two: put quotes around it, or name both"),
+    (["ask", "convert", "12 oz"], 2, "In order: convert value unit to"),
+    (["ask", "convert", "unit=lb", "12 oz", "to=g"], 2, 'value is "12 oz", and unit is lb: which of the two?'),
+    (["ask", "convert", "12 oz", "unit=lb", "to=g"], 2, "unit is given twice"),
+    (["ask", "pour_by", "5/12/2026", "14"], 1, "write 2026-12-05 or 2026-05-12"),
     (["ask", "oil_for_wax", "wax=10"], 2, "oil_for_wax also needs load: fragrance load"),
-    (["ask", "oil_for_wax", "10", "7%", "3"], 2, "3 is one too many: oil_for_wax takes wax, load"),
+    (["ask", "oil_for_wax", "10", "7%", "3"], 2, "3 is one too many. In order: oil_for_wax wax load"),
     (["ask", "oil_for_wax", "wax=10", "wax=11", "7%"], 2, "wax is given twice"),
     (["ask"], 2, "name a function"),
     (["ask", "oil_for_wax", "500", "load=8"], 1, 'load is "8"; it takes 0 to 0.5 of wax weight. Did you mean 8%?'),

@@ -1,16 +1,18 @@
 """A question as a person types it: which function is meant, and which words are which argument."""
 
 import difflib
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Mapping
 from typing import Any
 
-from candlecalc import units
+from candlecalc import days, numerals, units
 from candlecalc.faces import wizard
 from candlecalc.faces.finding import find
 from candlecalc.faces.reference import span
 from candlecalc.formula import REGISTRY, Argument, Formula
 
 Given = dict[str, Any]
+FRACTION = re.compile(r"(?:[^ ]*[=;])?[0-9]+ [0-9]+/[0-9]+")
 
 
 class CallError(ValueError):
@@ -23,54 +25,85 @@ def function(name: str) -> Formula:
     if plain in REGISTRY:
         return REGISTRY[plain]
     near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in find(plain)[:3]]
-    raise CallError(f"there is no function {name}. {_nearest(near) or 'List them with: candlecalc functions'}")
+    told = {name: REGISTRY[name].summary for name in near}
+    raise CallError(f"there is no function {name}. {_nearest(told) or 'List them with: candlecalc functions'}")
 
 
 def arguments(formula: Formula, words: Iterable[str]) -> Given:
     """Words such as `wax=10 oz` and `7%` by argument name, as text; those without a name in order."""
     given: Given = {}
-    for word in _joined(words):
+    rest = _joined(words)
+    while rest:
+        word = rest.pop(0)
         name, equals, value = word.partition("=")
-        if not equals:
+        # `convert 12 oz to g`: the name of an argument says what comes after it.
+        if not equals and rest and name.lower() in formula.arguments and name.lower() not in given:
+            value = rest.pop(0)
+        elif not equals:
             name, value = next((name for name in formula.arguments if name not in given), ""), word
         if not name:
-            raise CallError(f"{word} is one too many: {formula.name} takes {', '.join(formula.arguments)}")
+            raise CallError(f"{word} is one too many. {_in_order(formula)}")
         _put(formula, given, name.strip().lower(), value.strip())
     missing = [name for name, argument in formula.arguments.items() if not argument.optional and name not in given]
     if missing:
-        raise CallError(f"{formula.name} also needs {', and '.join(prompt_for(formula.arguments[n]) for n in missing)}")
+        needed = ", and ".join(prompt_for(formula.arguments[name]) for name in missing)
+        raise CallError(f"{formula.name} also needs {needed}. {_in_order(formula)}")
     return given
 
 
 def _put(formula: Formula, given: Given, name: str, value: str) -> None:
     if name not in formula.arguments:
         near = difflib.get_close_matches(name, formula.arguments, cutoff=0.5)
-        raise CallError(f"{formula.name} has no {name}. {_nearest(near or formula.arguments)}")
-    many = formula.arguments[name].term.many
-    if name in given and not many:
+        told = {name: formula.arguments[name].term.help for name in near}
+        raise CallError(f"{formula.name} has no {name}. {_nearest(told) or _in_order(formula)}")
+    term = formula.arguments[name].term
+    if name in given and not term.many and given[name] != value:
         raise CallError(f"{name} is given twice")
-    given[name] = [*given.get(name, []), value] if many else value
+    if term.unit_in:
+        value = _without_unit(given, name, value, term.unit_in)
+    given[name] = [*given.get(name, []), value] if term.many else value
+
+
+def _without_unit(given: Given, name: str, value: str, unit_in: str) -> str:
+    """A number without the unit beside it, which goes to the argument that states it."""
+    try:
+        number, unit = units.written(value)
+    except ValueError:
+        return value
+    if unit_in in given and units.named(given[unit_in]) != unit:
+        raise CallError(f'{name} is "{value}", and {unit_in} is {given[unit_in]}: which of the two?')
+    given[unit_in] = units.NAMES[unit]
+    return f"{number:.15g}"
 
 
 def _joined(words: Iterable[str]) -> list[str]:
-    """Words with a unit put back where quotes were forgotten: `wax=10 oz` arrives as two words."""
-    joined: list[str] = []
-    for word in words:
-        if joined and _goes_on(joined[-1].lower(), word.lower()):
-            joined[-1] += f" {word}"
-        else:
-            joined.append(word)
+    """Words put back together where quotes were forgotten: `wax=10 oz` arrives as two words."""
+    rest, joined = list(words), []
+    while rest:
+        size = next((size for size in (4, 3, 2) if size <= len(rest) and _one(rest[:size])), 1)
+        if size == 1 and FRACTION.fullmatch(numerals.plain(" ".join(rest[:2]))):
+            raise CallError(f"{' '.join(rest[:2])} may be one number or two: put quotes around it, or name both")
+        joined.append(" ".join(rest[:size]))
+        rest = rest[size:]
     return joined
 
 
-def _goes_on(before: str, word: str) -> bool:
-    if before.endswith(" fl"):
-        return word == "oz"
-    return before[-1:].isdigit() and (word in units.SPELLINGS or word == "fl")
+def _one(words: list[str]) -> bool:
+    """Whether words are one value: a number with its unit or its currency, or a day."""
+    # Before the first there may be the argument's name, or more of a list.
+    value = " ".join([re.split("[=;]", words[0])[-1], *words[1:]])
+    return units.one(value) or days.read(value) is not None
 
 
-def _nearest(names: Iterable[str]) -> str:
-    return f"Nearest: {', '.join(names)}." if names else ""
+def _nearest(told: Mapping[str, str]) -> str:
+    words = [f"{name} ({help_text.rstrip('.')})" for name, help_text in told.items()]
+    return f"Nearest: {'; '.join(words)}." if words else ""
+
+
+def _in_order(formula: Formula) -> str:
+    """The whole call, what may be left out in brackets: `In order: vessels_filled wax fill [load]`."""
+    names = [f"[{name}]" if argument.optional else name for name, argument in formula.arguments.items()]
+    return f"In order: {' '.join([formula.name, *names])}"
 
 
 def prompt_for(argument: Argument) -> str:
