@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
 # The commands that are offered where none is named, in the maker's words.
 MENU = {"new": "Make a workbook", "check": "Check a workbook", "ask": "Ask a question"}
+DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -88,43 +89,52 @@ def new(
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
-        _print(make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None))
+        told = make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None)
+    _print([*told.lines, *told.wrong])
+    if told.wrong:
+        sys.exit(DATA_WRONG)
 
 
 @main.command()
-@click.argument("book", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
 def check(book: Path) -> None:
-    """Say everything that is wrong in a workbook, a line each."""
+    """Say everything that is wrong in a workbook or a folder, a line each."""
     from candlecalc import make
 
     with _told():
         lines = make.check(book)
     _print(lines or [f"{book}: Numbers agree"])
     if lines:
-        sys.exit(1)
+        sys.exit(DATA_WRONG)
 
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
 @click.argument("what", type=click.Choice(["costs", "prices", "batch"]))
-@click.option("--product", metavar="NAME", default="", help="One product.")
+@click.option("--product", metavar="NAME", default="", help="One product; of a batch, else the one on Batch.")
 @click.option(
-    "--make", "count", type=click.IntRange(1, 100_000), default=12, show_default=True, help="How many, for batch."
+    "--make", "count", type=click.IntRange(1, 100_000), help="How many, for batch; else as many as Batch says, or 12."
 )
 @click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
-def show(book: Path, what: str, product: str, count: int, as_csv: bool, as_json: bool) -> None:
+def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
     """Show the costs, the prices or a batch of a workbook or a folder."""
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")
     from candlecalc import make
 
     with _told():
-        records = make.show(book, what, product, count)
-    if as_csv:
-        click.echo(make.as_csv(records), nl=False)
+        shown = make.show(book, what, product, count)
+    if as_csv or as_json:
+        click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:
-        _print([make.as_json(records)] if as_json else make.as_table(records))
+        _print([*filter(None, [shown.heading]), *make.as_table(shown.records)])
+    # A file of records holds nothing else, so what they are of is told beside them.
+    beside = [shown.heading, *shown.beside] if as_csv or as_json else shown.beside
+    for line in filter(None, beside):
+        click.echo(line, err=True)
+    if shown.wrong:
+        sys.exit(DATA_WRONG)
 
 
 # A value may begin with a minus, so what looks like an unknown option is taken as a value.

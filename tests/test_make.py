@@ -278,20 +278,129 @@ def test_a_command_makes_the_workbook_once(demo, tmp_path, monkeypatch, words):
 
 
 def test_costs_are_shown_as_the_workbook_has_them(demo):
-    records = json.loads(run("show", demo, "costs", "--json").output)
+    records = json.loads(run("show", demo, "costs", "--json").stdout)
     sheet = openpyxl.load_workbook(demo, data_only=True)["Costing"]
     assert [record["Full cost, USD"] for record in records] == [sheet[f"L{row}"].value for row in range(4, 16)]
 
 
 def test_prices_are_shown_as_csv(demo):
-    rows = list(csv.DictReader(io.StringIO(run("show", demo, "prices", "--product", "fig melt bar", "--csv").output)))
+    rows = list(csv.DictReader(io.StringIO(run("show", demo, "prices", "--product", "fig melt bar", "--csv").stdout)))
     assert {row["Product"] for row in rows} == {"Fig melt bar"}
 
 
 def test_a_batch_is_shown_for_any_number(demo):
-    few, many = (json.loads(run("show", demo, "batch", "--make", n, "--json").output) for n in (12, 120))
+    few, many = (json.loads(run("show", demo, "batch", "--make", n, "--json").stdout) for n in (12, 120))
     pieces = [[line["for all"] for line in lines if line["unit"] == "each"] for lines in (few, many)]
     assert pieces[1] == [ten * 10 for ten in pieces[0]]
+
+
+def bench(path, *given):
+    """What `show batch` says: its exit code, its records, and what it says beside them."""
+    done = run("show", path, "batch", *given, "--json")
+    return done.exit_code, json.loads(done.stdout), done.stderr.splitlines()
+
+
+def test_a_batch_is_the_one_that_stands_on_the_card_and_says_which(demo, tmp_path):
+    path = typed(demo, tmp_path, "Batch", "A3", "pear and honey TIN").rename(tmp_path / "one.xlsx")
+    path = typed(path, tmp_path, "Batch", "C3", 30)
+    code, records, beside = bench(path)
+    assert (code, beside[0]) == (0, "Pear and honey tin, 30 pieces")
+    assert (code, records, beside) == bench(demo, "--product", "Pear and honey tin", "--make", 30)
+    assert run("show", path, "batch").stdout.splitlines()[0] == "Pear and honey tin, 30 pieces"
+    assert bench(path, "--make", 1)[2][0] == "Pear and honey tin, 1 piece"
+    assert bench(path, "--product", "fig melt bar")[2][0] == "Fig melt bar, 30 pieces"
+
+
+def test_a_batch_of_a_folder_is_of_its_first_product_and_a_dozen(demo):
+    assert run("show", folder.DEMO, "batch").stdout == run("show", demo, "batch").stdout
+
+
+def test_a_card_that_cannot_be_used_is_told_unless_the_call_says_what_to_make(demo, tmp_path):
+    path = typed(demo, tmp_path, "Batch", "C3", 2.5)
+    done = run("show", path, "batch")
+    assert (done.exit_code, done.stdout) == (1, "")
+    assert "tab Batch, C3: Make: it is 2.5; it takes whole numbers 1 to 100000" in done.stderr
+    code, records, _ = bench(path, "--make", 12)
+    assert (code, records) == (1, bench(demo)[1])
+
+
+def test_a_batch_comes_with_a_caution(demo):
+    for given in ((), ("--csv",), ("--json",)):
+        assert "Hot wax burns skin and can catch fire" in run("show", demo, "batch", *given).stderr
+    assert run("show", demo, "costs").stderr == ""
+
+
+WHOLE = ["Soft plant wax for jars", "Fig and cedar oil", "Clear jar, straight", "Steel lid, jar",
+         "Cotton braid, medium", "Jar label with cautions", "Folded carton, small"]  # fmt: skip
+UNREADY = [  # tab, cell, what is typed, how many lines of the batch are not known, what is said
+    ("Vessels", "E4", None, 2, "tab Vessels, E4: Water to the brim: it is missing"),
+    ("Recipes", "V4", None, 7, "tab Recipes, V4: Minutes: it is missing"),
+    ("Materials", "K4", "light", 2, 'tab Materials, K4: Density: it is the text "light"'),
+    ("Settings", "B17", 2, 2, "tab Settings, B17: Waste: it is 2"),
+]
+
+
+@pytest.mark.parametrize("tab, cell, value, unknown, words", UNREADY)
+def test_a_line_that_is_not_known_stands_in_its_place_with_the_reason(demo, tmp_path, tab, cell, value, unknown, words):
+    path = typed(demo, tmp_path, tab, cell, value)
+    code, records, beside = bench(path)
+    assert code == 1
+    assert [record["what"] for record in records] == WHOLE
+    assert [record["what"] for record in records if record["for all"] is None] == WHOLE[:unknown]
+    assert len([line for line in beside if words in line]) == 1
+
+
+def test_what_is_not_known_is_an_error_in_a_table_and_in_csv(demo, tmp_path):
+    path = typed(demo, tmp_path, "Vessels", "E4", None)
+    for given in ((), ("--csv",)):
+        lines = run("show", path, "batch", *given).stdout.splitlines()
+        assert len([line for line in lines if line.count("#N/A") == 2]) == 2
+
+
+def test_a_load_above_a_limit_is_said_beside_the_batch_in_the_words_of_the_workbook(demo, tmp_path):
+    path = typed(demo, tmp_path, "Materials", "T6", 0.02)
+    code, records, beside = bench(path)
+    assert (code, records) == (1, bench(demo)[1])
+    assert len([line for line in beside if "tab Recipes, H4: Load: load above the certified limit: lower" in line]) == 1
+    other = bench(path, "--product", "Smoked plum jar")[2]
+    assert not [line for line in other if "certified limit" in line]
+    assert bench(path, "--product", "Long nights crate")[0] == 1
+
+
+def test_what_stands_behind_a_set_is_told_with_its_batch(demo, tmp_path):
+    path = typed(demo, tmp_path, "Vessels", "K7", None)  # of the tins
+    assert (
+        "tab Vessels, K7: Headspace: it is missing"
+        in run("show", path, "batch", "--product", "two tins in a box").stderr
+    )
+    assert "Vessels" not in run("show", path, "batch", "--product", "Fig and cedar jar").stderr
+
+
+@pytest.mark.parametrize("what", ["costs", "prices", "batch"])
+def test_what_is_wrong_is_counted_beside_what_is_shown(demo, tmp_path, what):
+    assert run("show", demo, what).exit_code == 0
+    path = typed(demo, tmp_path, "Materials", "F12", "dear")
+    done = run("show", path, what, "--product", "Fig and cedar jar")
+    many = len(run("check", path).output.splitlines())
+    told = f"{path}: {many} problem{'s' if many > 1 else ''}; candlecalc check {path} says which"
+    assert (done.exit_code, done.stderr.splitlines()[-1]) == (1, told)
+    assert done.stdout == run("show", demo, what, "--product", "Fig and cedar jar").stdout
+
+
+def test_a_workbook_made_from_data_with_problems_is_made_and_says_so(demo, tmp_path):
+    path, made = typed(demo, tmp_path, "Vessels", "E4", None), tmp_path / "made.xlsx"
+    done = run("new", made, "--from", path)
+    assert done.exit_code == 1
+    assert "tab Vessels, E4: Water to the brim: it is missing" in done.output
+    assert read.season_of(made).names("vessels") == read.season_of(demo).names("vessels")
+
+
+def test_a_folder_is_checked_as_its_workbook_would_be(demo, tmp_path):
+    season = read.season_of(demo)
+    assert run("check", csv_folder(season, tmp_path / "csv")).output == f"{tmp_path / 'csv'}: Numbers agree\n"
+    season.tables["vessels"].loc[0, "water"] = None
+    done = run("check", csv_folder(season, tmp_path / "csv"))
+    assert (done.exit_code, "tab Vessels, E4: Water to the brim: it is missing" in done.output) == (1, True)
 
 
 @pytest.mark.parametrize("what", ["costs", "prices", "batch"])
@@ -320,7 +429,7 @@ def test_a_product_without_a_price_has_none_to_show_and_says_so(tmp_path):
     season = folder.read(folder.DEMO)
     season.tables["prices"] = season.tables["prices"][:1]
     there = csv_folder(season, tmp_path / "one")
-    assert run("show", there, "prices").exit_code == 0
+    assert len(run("show", there, "prices").stdout.splitlines()) == 2
     done = run("show", there, "prices", "--product", "fig melt bar")
     assert (done.exit_code, done.output) == (1, 'candlecalc: Prices holds no line for "Fig melt bar" yet\n')
 

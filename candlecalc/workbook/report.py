@@ -1,4 +1,4 @@
-"""What a season comes to, read from its workbook's own cells: what is wrong, costs, prices, a batch."""
+"""What is wrong with a season, read from its workbook's own cells."""
 
 import io
 from dataclasses import dataclass
@@ -75,7 +75,7 @@ def findings(calculated: Calculated) -> list[Finding]:
 
 def on_card(season: Season, card: Row) -> list[Finding]:
     """What is wrong with the entries of Batch. Where nothing is picked it waits."""
-    if card[batch.PRODUCT.key] is None and card[batch.COUNT.key] is None:
+    if card.get(batch.PRODUCT.key) is None and card.get(batch.COUNT.key) is None:
         return []
     wrong = wrong_entries(season, batch.ENTRIES.values(), card)
     return [
@@ -138,52 +138,3 @@ def _alike(ours: str, theirs: object) -> bool:
 
 def _bare(formula: str) -> str:
     return formula.replace(" ", "").replace("'", "").replace("$", "").upper()
-
-
-COSTS = ["product", "wax", "oils", "other", "materials", "paid", "overhead", "making", "own", "running", "full"]
-PRICES = ["product", "place", "full", "target_price", "price", "fees", "tax", "profit", "margin", "must_sell"]
-
-
-def costs(season: Season, product: str = "") -> list[dict[str, Any]]:
-    """What each product costs, as on Costing."""
-    return recalculated(season).columns("costing", COSTS, _rows(season, "recipes", product))
-
-
-def prices(season: Season, product: str = "") -> list[dict[str, Any]]:
-    """What each product fetches in each place, as on Prices."""
-    return recalculated(season).columns("prices", PRICES, _rows(season, "prices", product))
-
-
-def bench(season: Season, product: str, count: float) -> list[dict[str, Any]]:
-    """What to weigh and count for a batch, as on Batch: of the first product where none is named."""
-    card = recalculated(season, (_known(season, product), count)).tab("Batch")
-    unit = season.measures.weight_unit
-    lines = []
-    for row in range(batch.WEIGH + 1, batch.DO):
-        name, amount = cell_at(card, row, 1), cell_at(card, row, 2)
-        if name and isinstance(amount, (int, float)):
-            weighed = row < batch.COUNTING
-            short_by = cell_at(card, row, 8 if weighed else 4)
-            lines.append({"what": name, "for all": amount, "unit": unit if weighed else "each", "short by": short_by})
-    return lines
-
-
-def _rows(season: Season, table: str, product: str) -> list[int]:
-    """The rows of one product, or of all where none is named."""
-    name = _known(season, product)
-    wanted = name.casefold()
-    rows = [at for at, row in season.rows(table) if not product or str(row["product"]).casefold() == wanted]
-    if not rows:
-        whose = f' for "{name}"' if product else ""
-        raise ValueError(f"{TABLES[table].title} holds no line{whose} yet")
-    return rows
-
-
-def _known(season: Season, product: str) -> str:
-    """A product's name as Recipes has it, however it is written; the first where none is named."""
-    names = {name.casefold(): name for name in season.names("recipes")}
-    if not names:
-        raise ValueError("Recipes holds no product yet: type what you sell there")
-    if product and product.casefold() not in names:
-        raise ValueError(f'"{product}" is not on Recipes; there are {", ".join(names.values())}')
-    return names[product.casefold()] if product else next(iter(names.values()))
