@@ -214,7 +214,7 @@ def functions(
     with _told():
         chosen = [function(name)] if name else find(words) if words else reference.every()
         if not chosen:
-            raise Problem(f'no function answers to "{words}"')
+            raise Problem(f'no function answers to "{words}"; candlecalc functions lists them all by subject')
         if as_json:
             click.echo(data.as_json(chosen))
         else:

@@ -148,6 +148,12 @@ def kind_of(unit: str) -> str:
     return "an amount of money" if unit.startswith("money") else "a number"
 
 
+def kind_of_spelling(spelling: str) -> str:
+    """What a unit as makers write it measures; nothing where it is no unit."""
+    name = _name(spelling)
+    return _kind_of_pint(SPELLINGS[name]) if name in SPELLINGS else ""
+
+
 def read(text: str, unit: str) -> Reading:
     """Read `text` as a value in `unit`; a ValueError says what was got and what is taken.
 

@@ -17,7 +17,7 @@ from click.testing import CliRunner
 
 from candlecalc import __version__, cli, units
 from candlecalc.cli import main
-from candlecalc.faces import reference, terminal
+from candlecalc.faces import finding, reference, terminal
 from candlecalc.faces.finding import find
 from candlecalc.faces.results import shown
 from candlecalc.formula import REGISTRY, Argument, Term
@@ -165,7 +165,7 @@ WRONG = [  # words, exit code, what it says
     (["ask", "oil_for_wax", "wx=10"], 2, "oil_for_wax has no wx. Nearest: wax (wax in the melt, before any oil)."),
     (["ask", "oil_for_wax", "zzzz=10"], 2, "oil_for_wax has no zzzz. In order: oil_for_wax wax load"),
     (["ask", "vessels_filled", "5 kg"], 2, "In order: vessels_filled wax fill [load]"),
-    (["ask", "oil_for_wax", "1", "1/2", "8%"], 2, "1 1/2 may be one number or two: put quotes around it, or name both"),
+    (["ask", "oil_for_wax", "1", "1/2", "8%"], 2, "1 1/2 may be one number or two: put quotes"),
     (["ask", "convert", "12 oz"], 2, "In order: convert value unit to"),
     (["ask", "convert", "unit=lb", "12 oz", "to=g"], 2, 'value is "12 oz", and unit is lb: which of the two?'),
     (["ask", "convert", "12 oz", "unit=lb", "to=g"], 2, "unit is given twice"),
@@ -181,7 +181,13 @@ WRONG = [  # words, exit code, what it says
     (["ask", "oil_parts", "40", "50%;;50%"], 1, "is blank at place 2 of 3"),
     (["ask", "highest_on_wax", "10%", "basis=of air"], 1, 'basis is "of air"; it takes "of wax" or "of total"'),
     (["functions", "oil_for_wx"], 2, "Nearest: oil_for_wax"),
-    (["functions", "--find", "zzzz"], 1, 'no function answers to "zzzz"'),
+    (
+        ["functions", "--find", "zzzz"],
+        1,
+        'no function answers to "zzzz"; candlecalc functions lists them all by subject',
+    ),
+    (["functions", "--find", "hot throw"], 1, 'no function answers to "hot throw"'),
+    (["functions", "--find", "frosting"], 1, "candlecalc functions lists them all by subject"),
     (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find, --markdown or --workbook"),
     (["functions", "--fnd", "oil"], 2, "--find"),
     (["melt"], 2, "melt"),
@@ -258,6 +264,25 @@ FINDS = [  # what a maker would say, the function that should be among the first
     ("how much do I pour", "fill_weight"),
     ("fifo", "stock_from_log"),
     ("which lot first", "lots_to_use"),
+    ("how much wax per candle", "wax_for_fill"),
+    ("ounces to grams", "convert"),
+    ("grams in a pound", "convert"),
+    ("oz in lb", "convert"),
+    ("Fahrenheit to Celsius", "celsius"),
+    ("cure time", "pour_by"),
+    ("curing", "pour_by"),
+    ("when may I light it", "pour_by"),
+    ("how long to melt wax", "melt_time"),
+    ("how many candles can I make", "vessels_filled"),
+    ("how many candles can I make", "enough_for"),
+    ("highest load", "limit_of_blend"),
+    ("maximum load", "load_at_limit"),
+    ("COGS", "cost_of_goods_sold"),
+    ("consignment", "price_for_margin"),
+    ("soot", "burn_verdict"),
+    ("tunnelling", "pool_time"),
+    ("sinkhole", "top_up_pour"),
+    ("certificate", "limit_of_blend"),
 ]
 
 
@@ -265,6 +290,16 @@ FINDS = [  # what a maker would say, the function that should be among the first
 def test_a_function_is_found_by_a_makers_words(words, name):
     assert name in [formula.name for formula in find(words)[:3]]
     assert f"  {name} " in run("functions", "--find", words).stdout
+
+
+def test_what_words_lead_to_is_there():
+    led = {name for names in finding.LEADS.values() for name in names.split()}
+    assert led <= set(REGISTRY)
+
+
+def test_a_unit_by_itself_asks_for_no_conversion():
+    assert find("ounces")[0].name != "convert"
+    assert find("oil in an ounce of wax")[0].name != "convert"
 
 
 def test_without_a_command_and_a_keyboard_help_is_printed():

@@ -18,6 +18,7 @@ from candlecalc.calc import (
     cylinder_volume,
     fee_at,
     fill_weight,
+    labour_cost,
     load_measured,
     oil_for_wax,
     price_for_margin,
@@ -177,6 +178,13 @@ def test_arithmetic_without_an_answer_is_refused(empty_registry):
 )
 def test_every_kind_of_number_is_taken(wax):
     assert oil_for_wax(wax, 0.08) == 40.0
+
+
+def test_money_is_taken_with_the_currency_beside_it_and_in_a_list():
+    assert labour_cost("1.5 h", "\u00a316") == 24
+    assert break_even_mix(fixed="$100", mix=[1, 1], prices=["$3", "4 USD"], costs=[1, 1]) == 20
+    with refused('oil_for_wax: wax is "$5": it takes a weight such as 340 or "12 oz".'):
+        oil_for_wax("$5", 0.08)
 
 
 def test_text_with_a_unit_is_converted():

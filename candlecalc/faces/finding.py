@@ -2,8 +2,9 @@
 
 import re
 
+from candlecalc import units
 from candlecalc.faces.reference import every, told
-from candlecalc.formula import Formula
+from candlecalc.formula import REGISTRY, Formula
 
 # What makers say -> what the declarations say.
 SAYINGS = {
@@ -15,23 +16,58 @@ SAYINGS = {
     **dict.fromkeys(["wage", "labor", "work"], "labour"),
     **dict.fromkeys(["postage", "freight", "delivery"], "shipping"),
     **dict.fromkeys(["profit", "earn"], "margin"),
+    **dict.fromkeys(["max", "maximum"], "highest"),
+    "curing": "cure",
+    **dict.fromkeys(["tunnel", "tunnelling"], "tunneling"),
+    "long": "time",  # how long
     "when": "date",
 }
+# Words that makers say together -> the functions that answer them, where the declarations do not say so.
+LEADS = {
+    "many candle": "enough_for vessels_filled",
+    "wax candle": "wax_for_fill",
+    "cure": "pour_by pour_by_own_days",
+    "when light": "pour_by pour_by_own_days",
+    "highest load": "load_at_limit highest_on_wax limit_of_blend highest_of_total",
+    "sinkhole": "setting_shrinkage top_up_pour",
+    "soot": "burn_verdict flame_height next_wick",
+    "tunneling": "pool_time pool_forecast next_wick",
+    "consignment": "price_for_margin fee_at price_to_state",
+    "cogs": "cost_of_goods_sold cost_of_goods_made cost_of_goods_schedule",
+}
+# Words that stand for what nothing here works out: half an answer would mislead.
+UNANSWERED = frozenset(["throw", "frosting"])
+# What is asked to be turned into one another: "grams in a pound".
+TURNED = frozenset(["a weight", "a volume", "a length", "a temperature"])
 SMALL_WORDS = frozenset(
     ["a", "an", "and", "are", "as", "at", "be", "by", "can", "do", "does", "for", "from", "how", "i", "if", "in", "is"]
-    + ["it", "many", "much", "must", "my", "need", "of", "on", "or", "should", "the", "to", "what", "when", "with"]
+    + ["it", "many", "may", "much", "must", "my", "need", "of", "on", "or", "per", "should", "the", "to", "what"]
+    + ["when", "with"]
 )
 
 
 def find(words: str) -> list[Formula]:
     """Functions that answer to a maker's words, best first."""
+    said = _words(words)
+    if UNANSWERED & set(said):
+        return []
     # "when" says nothing where it stands in a text, but asks for a date.
-    asked = {_stem(word) for word in _words(words) if word in SAYINGS or word not in SMALL_WORDS}
+    asked = {_stem(word) for word in said if word in SAYINGS or word not in SMALL_WORDS}
     wanted = [{stem, SAYINGS.get(stem, stem)} for stem in asked]
     phrase = "_".join(words.lower().split())
     scores = [(*_score(formula, wanted), phrase in formula.name, formula) for formula in every()]
     best = sorted(scores, key=lambda score: score[:3], reverse=True)
-    return [formula for matched, _, _, formula in best if matched]
+    first = [REGISTRY[name] for name in _leads(said)]
+    return first + [formula for matched, _, _, formula in best if matched and formula not in first]
+
+
+def _leads(said: list[str]) -> list[str]:
+    """Names of the functions that words lead to by themselves."""
+    meant = {SAYINGS.get(_stem(word), _stem(word)) for word in said} | {_stem(word) for word in said}
+    names = [name for words, led in LEADS.items() if set(map(_stem, words.split())) <= meant for name in led.split()]
+    kinds = [units.kind_of_spelling(word) for word in said if len(word) > 1 and word not in SMALL_WORDS]
+    turned = any(kinds.count(kind) > 1 for kind in TURNED)
+    return list(dict.fromkeys([*["convert"] * turned, *names]))
 
 
 def _score(formula: Formula, wanted: list[set[str]]) -> tuple[int, int]:

@@ -12,8 +12,8 @@ IN_CELLS = ["as a formula to paste", "as a named LAMBDA"]
 EVERYWHERE = ["in Python", "at the terminal", "in LibreOffice Calc (add-in)", "in Excel for Windows (add-in)"]
 INTRODUCTION = (
     "Numbers are in the unit stated. In Python, at the terminal and in the add-ins text with a unit is taken as well "
-    '("12 oz", "180 F", "8%"); in pasted formulas and named LAMBDAs it is not. What is out of range is an error, '
-    "#N/A in a cell."
+    '("12 oz", "2 7/8 in", "180 F", "8%", "$4.50", "2 weeks"); in pasted formulas and named LAMBDAs it is not. What is '
+    "out of range is an error, #N/A in a cell."
 )
 
 

@@ -297,6 +297,15 @@ def test_the_shown_names_are_known_when_typed(addin_office, tmp_path):
 
 CASES = {
     "text with a unit": ("oil_for_wax", ("5 lb 4 oz", "8%"), [[pytest.approx(84 * 28.349523125 * 0.08, rel=1e-12)]]),
+    "a fraction with its unit": ("oil_for_wax", ("1 1/2 lb", "10 percent"), [[pytest.approx(68.0388555, rel=1e-12)]]),
+    "money with its currency": ("labour_cost", (90, "$16 an hour"), [[24.0]]),
+    "money in a list": ("parts_cost", ([1, 2], ["$3", "\u00a34.50"]), [[12.0]]),
+    "a day in words, and weeks": ("pour_by", ("5 Dec 2026", "2 weeks"), [[days.serial(date(2026, 11, 20))]]),
+    "an area in square inches": (
+        "figure_height_us",
+        ("12 sq in",),
+        [[3.175, "unconfirmed: check against 16 CFR 500.21(b)"]],
+    ),
     "optional left out at the end": ("highest_on_wax", (0.2,), [[0.2]]),
     "optional left out before another": (
         "price_for_margin",
