@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 from openpyxl import Workbook
 
 from candlecalc.calc import round_money
-from candlecalc.rounding import round_half_away
+from candlecalc.rounding import round_half_away, round_to
 
 # What ROUND gives in LibreOffice 7.4, measured by `test_libreoffice_rounds_the_same` below; each is a
 # half that a float stores a hair below or above.
@@ -79,3 +79,28 @@ def test_every_half_cent_goes_up(amount):
 @given(st.floats(-1e9, 1e9))
 def test_rounding_moves_an_amount_by_half_a_cent_at_most(amount):
     assert abs(round_half_away(amount, 2) - amount) <= 0.005 + 1e-6
+
+
+SIDES = [  # amount, digits, down, up: by hand
+    (5.263157894736842, 2, 5.26, 5.27),
+    (5.26, 2, 5.26, 5.26),
+    (25.0, 2, 25.0, 25.0),
+    (100 * (0.1 + 0.2), 2, 30.0, 30.0),  # 30.000000000000004 as stored
+    (100 * 0.29, 0, 29, 29),  # 28.999999999999996 as stored
+    (-0.001, 2, -0.01, 0.0),
+    (0.0, 2, 0.0, 0.0),
+]
+
+
+@pytest.mark.parametrize("amount, digits, down, up", SIDES)
+def test_a_limit_is_rounded_to_its_own_side(amount, digits, down, up):
+    assert (round_to(amount, digits, "down"), round_to(amount, digits, "up")) == (down, up)
+
+
+@given(st.floats(0, 1e6), st.integers(0, 4))
+def test_down_is_never_more_and_up_never_less_by_a_step_at_most(amount, digits):
+    down, up = round_to(amount, digits, "down"), round_to(amount, digits, "up")
+    least = 1e-11 * amount  # what twelve digits leave open
+    assert down <= amount + least and up >= amount - least
+    assert up - down <= 10.0**-digits + least
+    assert round_to(amount, digits, "nearest") in (down, up)

@@ -12,6 +12,7 @@ from candlecalc.faces.reference import span
 from candlecalc.formula import REGISTRY, Argument, Formula
 
 Given = dict[str, Any]
+INTO = ("to", "in", "into")  # "12 oz in g"
 FRACTION = re.compile(r"(?:[^ ]*[=;])?[0-9]+ [0-9]+/[0-9]+")
 
 
@@ -34,21 +35,27 @@ def arguments(formula: Formula, words: Iterable[str]) -> Given:
     given: Given = {}
     rest = _joined(words)
     while rest:
-        word = rest.pop(0)
-        name, equals, value = word.partition("=")
-        # `convert 12 oz to g`: the name of an argument says what comes after it.
-        if not equals and rest and name.lower() in formula.arguments and name.lower() not in given:
-            value = rest.pop(0)
-        elif not equals:
-            name, value = next((name for name in formula.arguments if name not in given), ""), word
-        if not name:
-            raise CallError(f"{word} is one too many. {_in_order(formula)}")
+        name, value = _next(formula, given, rest)
         _put(formula, given, name.strip().lower(), value.strip())
     missing = [name for name, argument in formula.arguments.items() if not argument.optional and name not in given]
     if missing:
         needed = ", and ".join(prompt_for(formula.arguments[name]) for name in missing)
         raise CallError(f"{formula.name} also needs {needed}. {_in_order(formula)}")
     return given
+
+
+def _next(formula: Formula, given: Given, rest: list[str]) -> tuple[str, str]:
+    """The next argument and its text, taken off the words that are left."""
+    word = rest.pop(0)
+    name, equals, value = word.partition("=")
+    if equals:
+        return name, value
+    if formula.result.unit_in and rest and word.lower() in INTO:
+        return formula.result.unit_in, rest.pop(0)
+    for name in formula.arguments:
+        if name not in given:
+            return name, word
+    raise CallError(f"{word} is one too many. {_in_order(formula)}")
 
 
 def _put(formula: Formula, given: Given, name: str, value: str) -> None:

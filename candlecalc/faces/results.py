@@ -59,12 +59,13 @@ def _converted(value: float, unit: str) -> str:
 
 def _share(percent: float, side: str) -> str:
     """A percentage to a hundredth, a small one to three digits: limits of such shares lie close to them."""
-    return _trimmed(percent, 1, max(2, _decimals_for(percent, 3)), side)
+    # No further than a millionth: what is left of sums that cancel out is nothing.
+    return _trimmed(percent, 1, min(6, max(2, _decimals_for(percent, 3))), side)
 
 
 def _number(value: float, side: str) -> str:
     if float(value).is_integer():
-        return f"{value:.0f}"
+        return f"{value + 0.0:.0f}"  # no minus before a zero
     return native.number(round_to(value, max(0, _decimals_for(value, 6)), side))
 
 
