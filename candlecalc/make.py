@@ -11,8 +11,9 @@ from typing import Any, NamedTuple
 from candlecalc.files import write_whole
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
-from candlecalc.season.season import Row, empty
+from candlecalc.season.season import Row, Season, empty
 from candlecalc.workbook import book, read, report, shown
+from candlecalc.workbook.draft import NOTHING_BEFORE, Before
 
 
 class Told(NamedTuple):
@@ -33,20 +34,42 @@ class Shown(NamedTuple):
 
 def held_in(source: Path) -> read.Held:
     """What a folder of CSV files or a workbook holds."""
-    return read.Held(folder.read(source), {}) if source.is_dir() else read.held(source)
+    return read.Held(folder.read(source), {}, []) if source.is_dir() else read.held(source)
 
 
 def new(out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None) -> Told:
     """Make a season workbook. Nothing is left half written."""
+    held = held_in(source) if source else None
     blank = blank_settings(region, date or datetime.date.today())
-    season = held_in(source).season.compacted() if source else empty(blank)
+    season = held.season.compacted() if held else empty(blank)
     if name:
         season.settings["season"] = name
-    made = book.made(season, date or book.date_of(season))
+    mine = held is not None and source != folder.DEMO
+    before = Before(_printable(source.resolve().name), held.log) if source and held and mine else NOTHING_BEFORE
+    made = book.made(season, date or book.date_of(season), before=before)
     write_whole(out, made)
     told = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
     wrong = report.findings(report.Calculated(season, made)) if source else []
-    return Told([told], [f"{out}, {finding}" for finding in wrong])
+    return Told([told, *(_taken_over(season, name) if mine else [])], [f"{out}, {finding}" for finding in wrong])
+
+
+def _printable(name: str) -> str:
+    return "".join(letter for letter in name if letter.isprintable())
+
+
+def _taken_over(season: Season, name: str | None) -> list[str]:
+    """What stands as it stood in the data that a workbook was made from, and may be of last season."""
+    settings, materials = season.settings, [row for _, row in season.rows("materials")]
+    days = sorted(row["priced_on"] for row in materials if isinstance(row["priced_on"], datetime.date))
+    seen = f", seen from {days[0]} to {days[-1]}" if days else ""
+    stocked = len([row for row in materials if row["on_hand"]])
+    called = "the" if name else f'the season\'s name, "{settings["season"]}", and its'
+    return [
+        f"Look at Settings: {called} first and last day, {settings['first_day']} and {settings['last_day']}, "
+        "are as they were",
+        f"Look at Materials and Prices: {len(materials)} pack prices{seen}, {stocked} amounts on hand and "
+        f"{len(list(season.rows('prices')))} prices of yours are as they were",
+    ]
 
 
 def check(path: Path) -> list[str]:

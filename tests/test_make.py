@@ -13,6 +13,7 @@ import openpyxl
 import pytest
 from click.testing import CliRunner
 
+from candlecalc import __version__
 from candlecalc.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
@@ -53,16 +54,66 @@ def test_the_demo_has_no_problem(demo):
     assert (done.exit_code, done.output.strip()) == (0, f"{demo}: Numbers agree")
 
 
-def test_the_same_season_makes_the_same_bytes(demo, tmp_path):
-    again = tmp_path / "again.xlsx"
-    assert run("new", again, "--from", demo).exit_code == 0
-    assert again.read_bytes() == demo.read_bytes()
+def differing(one, other):
+    """The parts of two workbooks that are not the same."""
+    with zipfile.ZipFile(one) as first, zipfile.ZipFile(other) as second:
+        assert first.namelist() == second.namelist()
+        return [name for name in first.namelist() if first.read(name) != second.read(name)]
+
+
+CHANGES_TAB = f"xl/worksheets/sheet{book.ORDER.index('Changes') + 1}.xml"
+
+
+def test_the_same_season_makes_the_same_workbook_but_for_what_it_was_made_from(demo, tmp_path):
+    for name in ("one.xlsx", "two.xlsx"):
+        assert run("new", tmp_path / name, "--from", demo).exit_code == 0
+    assert (tmp_path / "one.xlsx").read_bytes() == (tmp_path / "two.xlsx").read_bytes()
+    assert differing(tmp_path / "one.xlsx", demo) == [CHANGES_TAB]
 
 
 def test_a_folder_of_csv_files_makes_the_same_workbook(demo, tmp_path):
     folder.write(read.season_of(demo), tmp_path / "csv")
     assert run("new", tmp_path / "again.xlsx", "--from", tmp_path / "csv").exit_code == 0
-    assert (tmp_path / "again.xlsx").read_bytes() == demo.read_bytes()
+    assert differing(tmp_path / "again.xlsx", demo) == [CHANGES_TAB]
+
+
+def changes(path):
+    rows = openpyxl.load_workbook(path)["Changes"].iter_rows(min_row=4, max_col=3, values_only=True)
+    return [row for row in rows if any(value is not None for value in row)]
+
+
+def test_the_log_of_changes_goes_on_and_says_what_a_workbook_was_made_from(demo, tmp_path):
+    path = typed(demo, tmp_path, "Changes", "B6", "wider jars, by hand").rename(tmp_path / "last.xlsx")
+    day, by = datetime.datetime(2027, 8, 2), "candlecalc"
+    made = (day, f"made by candlecalc {__version__}", by)
+    assert changes(demo) == [made]
+    assert run("new", tmp_path / "next.xlsx", "--from", path, "--date", "2028-03-01").exit_code == 0
+    again = (datetime.datetime(2028, 3, 1), f"made by candlecalc {__version__} from last.xlsx", by)
+    assert changes(tmp_path / "next.xlsx") == [made, (None, "wider jars, by hand", None), again]
+
+
+def test_a_long_log_is_kept_whole_with_room_for_more(demo, tmp_path):
+    copy = openpyxl.load_workbook(demo)
+    for row in range(5, 104):
+        copy["Changes"][f"B{row}"] = f"change {row}"
+    copy.save(tmp_path / "last.xlsx")
+    assert run("new", tmp_path / "next.xlsx", "--from", tmp_path / "last.xlsx").exit_code == 0
+    assert len(changes(tmp_path / "next.xlsx")) == 101
+    sheet = openpyxl.load_workbook(tmp_path / "next.xlsx")["Changes"]
+    assert [sheet[f"B{row}"].protection.locked for row in (104, 105, 124, 125)] == [False, False, False, True]
+
+
+def test_what_stands_as_it_was_last_season_is_named(demo, tmp_path):
+    told = run("new", tmp_path / "next.xlsx", "--from", demo).stdout.splitlines()[1:]
+    assert told == [
+        'Look at Settings: the season\'s name, "Autumn and winter 2027 (example)", and its first and last day, '
+        "2027-08-02 and 2028-01-30, are as they were",
+        "Look at Materials and Prices: 33 pack prices, seen from 2027-05-31 to 2027-07-05, 33 amounts on hand and "
+        "37 prices of yours are as they were",
+    ]
+    told = run("new", tmp_path / "named.xlsx", "--from", demo, "--season", "Spring 2028").stdout.splitlines()[1]
+    assert told == "Look at Settings: the first and last day, 2027-08-02 and 2028-01-30, are as they were"
+    assert len(run("new", tmp_path / "demo.xlsx", "--demo").stdout.splitlines()) == 1
 
 
 @pytest.fixture(scope="module")

@@ -13,7 +13,7 @@ from candlecalc.files import zipped
 from candlecalc.season.fields import Value
 from candlecalc.season.season import Season
 from candlecalc.workbook import chart, pack, styles
-from candlecalc.workbook.draft import Draft
+from candlecalc.workbook.draft import NOTHING_BEFORE, Before, Draft
 from candlecalc.workbook.place import Place, Plan
 from candlecalc.workbook.table_tab import Tab, TableTab, place_of_tab
 from candlecalc.workbook.tabs import (
@@ -59,13 +59,18 @@ TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)
 
 
 def made(
-    season: Season, dated: datetime.date, *, stored: bool = True, picked: tuple[Value, Value] | None = None
+    season: Season,
+    dated: datetime.date,
+    *,
+    stored: bool = True,
+    picked: tuple[Value, Value] | None = None,
+    before: Before = NOTHING_BEFORE,
 ) -> bytes:
     """The workbook of a season as bytes: the same for the same season and date.
 
-    `picked` is the product and the number that Batch opens with.
+    `picked` is the product and the number that Batch opens with, `before` what Changes says it was made from.
     """
-    return packed(drafted(season, dated, picked), stored=stored)
+    return packed(drafted(season, dated, picked, before), stored=stored)
 
 
 class Drafted(NamedTuple):
@@ -108,14 +113,19 @@ def _coin_digits(currency: str) -> int:
         return 2
 
 
-def drafted(season: Season, dated: datetime.date, picked: tuple[Value, Value] | None = None) -> Drafted:
+def drafted(
+    season: Season,
+    dated: datetime.date,
+    picked: tuple[Value, Value] | None = None,
+    before: Before = NOTHING_BEFORE,
+) -> Drafted:
     """The workbook of a season, written and not yet packed."""
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
     plan = plan_of(season)
     formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
-    draft = Draft(book, season, plan, formats, dated, picked)
+    draft = Draft(book, season, plan, formats, dated, picked, before)
     texts = _write(draft)
     _file(book, season, dated)
     return Drafted(book, dated, texts)

@@ -2,6 +2,7 @@
 
 import datetime
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from openpyxl import Workbook
 from openpyxl.cell.cell import Cell
@@ -13,13 +14,23 @@ from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Value
-from candlecalc.season.season import Season
+from candlecalc.season.season import Row, Season
 from candlecalc.workbook import styles
 from candlecalc.workbook.place import FIRST_ROW, Plan
 from candlecalc.workbook.printed import paper
 from candlecalc.workbook.table_tab import Tab
 
 HEAD_ROW = FIRST_ROW - 1
+
+
+class Before(NamedTuple):
+    """What a workbook is made from: the name of the file or folder, and the lines of its Changes."""
+
+    name: str
+    log: list[Row]
+
+
+NOTHING_BEFORE = Before("", [])
 
 
 @dataclass
@@ -32,6 +43,7 @@ class Draft:
     formats: dict[str, str]
     dated: datetime.date
     picked: tuple[Value, Value] | None = None  # what Batch opens with
+    before: Before = NOTHING_BEFORE
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:

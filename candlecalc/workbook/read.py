@@ -26,8 +26,7 @@ from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import short
-from candlecalc.workbook.tabs import batch, costing
-from candlecalc.workbook.tabs.start import FORMAT
+from candlecalc.workbook.tabs import batch, costing, start
 
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
@@ -43,10 +42,11 @@ class Opened(NamedTuple):
 
 
 class Held(NamedTuple):
-    """What a workbook of ours holds: its season, and what is typed on Batch."""
+    """What a workbook of ours holds: its season, what is typed on Batch, and the lines of Changes."""
 
     season: Season
     card: Row
+    log: list[Row]
 
 
 def season_of(path: Path) -> Season:
@@ -57,7 +57,7 @@ def season_of(path: Path) -> Season:
 def held(path: Path) -> Held:
     """All that a maker typed in a workbook of ours; an UnreadableError says why it cannot be read."""
     titles = [table.title for table in (SETTINGS, WHAT_IF, *TABLES.values())]
-    book = opened(path, [*titles, batch.TAB.title])
+    book = opened(path, [*titles, batch.TAB.title, start.CHANGES.title])
     missing = [title for title in titles if title not in book.tabs]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
@@ -67,7 +67,8 @@ def held(path: Path) -> Held:
     shown = partial(measures.shown, currency=str(settings["currency"]))
     settings[costing.RISE.key] = _rise(path, book.tabs[WHAT_IF.title], shown)
     tables = {key: _table(path, book.tabs[table.title], table, shown) for key, table in TABLES.items()}
-    return Held(Season(settings, tables), _card(book.tabs.get(batch.TAB.title, [])))
+    card, log = (book.tabs.get(tab.title, []) for tab in (batch.TAB, start.CHANGES))
+    return Held(Season(settings, tables), _card(card), _log(log))
 
 
 def _card(rows: Rows) -> Row:
@@ -77,12 +78,20 @@ def _card(rows: Rows) -> Row:
     }
 
 
+def _log(rows: Rows) -> list[Row]:
+    keys = [field.key for field in start.CHANGE_FIELDS]
+    lines = ({key: plain(value) for key, value in zip(keys, row, strict=False)} for row in rows[FIRST_ROW - 1 :])
+    return [dict.fromkeys(keys) | line for line in lines if any(value is not None for value in line.values())]
+
+
 def _refuse_other_format(path: Path, book: Opened) -> None:
     """A workbook laid out by another version may hold the same words in other places."""
     told = re.search(r"workbook format (\d+)", book.description)
-    if told and int(told[1]) != FORMAT:
-        newer = "a newer candlecalc: update yours" if int(told[1]) > FORMAT else "an older candlecalc"
-        raise UnreadableError(f"{path}: it is of workbook format {told[1]}, made by {newer}; this one reads {FORMAT}")
+    if told and int(told[1]) != start.FORMAT:
+        newer = "a newer candlecalc: update yours" if int(told[1]) > start.FORMAT else "an older candlecalc"
+        raise UnreadableError(
+            f"{path}: it is of workbook format {told[1]}, made by {newer}; this one reads {start.FORMAT}"
+        )
 
 
 def opened(path: Path, titles: Iterable[str], values: bool = True) -> Opened:

@@ -8,6 +8,7 @@ from candlecalc import __version__
 from candlecalc.formula import REGISTRY, Argument, Formula
 from candlecalc.native import Leaf, replace, spell
 from candlecalc.season.fields import Field
+from candlecalc.season.season import Row
 from candlecalc.workbook.draft import Draft, band, link, mark_up
 from candlecalc.workbook.entries import entry_format
 from candlecalc.workbook.place import FIRST_ROW
@@ -145,21 +146,27 @@ CHANGE_FIELDS = (
     Field("change", "What was changed", "a formula, a column, a unit: what was done, and why", longest=200),
     Field("by", "By", "who changed it"),
 )
-CHANGE_LINES = 40
+CHANGE_LINES, LINES_LEFT = 40, 20
 
 
 def write_changes(draft: Draft) -> None:
-    """A log for whoever changes the workbook: its first line says when it was made."""
+    """A log for whoever changes the workbook: that of the one it was made from, and a line on how it was made."""
     sheet = draft.tab(CHANGES, portrait=True)
-    last = FIRST_ROW + CHANGE_LINES - 1
-    first = (draft.dated, f"made by candlecalc {__version__}", "candlecalc")
-    for letter, field, width, value in zip("ABC", CHANGE_FIELDS, (14, 64, 24), first, strict=True):
+    lines = [*draft.before.log, _made(draft)]
+    last = FIRST_ROW + max(CHANGE_LINES, len(lines) + LINES_LEFT) - 1
+    for letter, field, width in zip("ABC", CHANGE_FIELDS, (14, 64, 24), strict=True):
         draft.put(sheet[f"{letter}2"], "entry", "mark")
         draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], field.head, "head")
         sheet.column_dimensions[letter].width = width
         for row in range(FIRST_ROW, last + 1):
-            draft.put(sheet[f"{letter}{row}"], value if row == FIRST_ROW else None, "entry", entry_format(field))
+            value = lines[row - FIRST_ROW][field.key] if row < FIRST_ROW + len(lines) else None
+            draft.put(sheet[f"{letter}{row}"], value, "entry", entry_format(field))
         add_validation(draft, sheet, field, f"{letter}{FIRST_ROW}:{letter}{last}")
     mark_up(sheet, "Changes_list", [field.head for field in CHANGE_FIELDS], last)
     sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:F{last}"
     sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
+
+
+def _made(draft: Draft) -> Row:
+    source = f" from {draft.before.name}" if draft.before.name else ""
+    return {"date": draft.dated, "change": f"made by candlecalc {__version__}{source}", "by": "candlecalc"}
