@@ -485,14 +485,48 @@ def test_a_product_without_a_price_has_none_to_show_and_says_so(tmp_path):
     assert (done.exit_code, done.output) == (1, 'candlecalc: Prices holds no line for "Fig melt bar" yet\n')
 
 
-@pytest.mark.parametrize("data", [b"", b"PK", b"not a workbook"])
-def test_a_file_that_is_no_workbook_is_refused_in_one_line(tmp_path, data):
-    path = tmp_path / "broken.xlsx"
+def package(**parts):
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as target:
+        for name, data in parts.items():
+            target.writestr(name.replace("__", "/").replace("_", "."), data)
+    return out.getvalue()
+
+
+OTHER_FILES = [  # name, what it holds, what is said
+    ("broken.xlsx", b"", "it is empty"),
+    ("broken.xlsx", b"PK", "it is cut short: copy or download it once more"),
+    ("dump.py", b"print(1)\n", "it is a file of another kind; a workbook is an .xlsx"),
+    ("prices.csv", b"product,place\n", "it is a CSV file: give the folder that holds the season's files"),
+    # The first eight bytes of a compound file: [MS-CFB] 2.2, from memory.
+    ("old.xls", bytes.fromhex("D0CF11E0A1B11AE1") + bytes(504), "it is an old .xls, or has a password: save it as"),
+    ("season.ods", package(mimetype="application/vnd.oasis.opendocument.spreadsheet", content_xml="<a/>"),
+     "it is an .ods, or the like: save it as .xlsx"),
+    ("season.xlsb", package(xl__workbook_bin="x"), "it is an .xlsb: save it as .xlsx"),
+    ("letter.docx", package(word__document_xml="<a/>"), "it is a package of another kind; a workbook is an .xlsx"),
+    ("season.xlsx", package(xl__workbook_xml="<a/>"), "it is damaged: open it in a spreadsheet and save it as .xlsx"),
+    ("season.xlsx", b"PK" + package(mimetype="x").replace(b"PK\1\2", b"PK\0\0"), "it is damaged: open it in a"),
+    ("season.zip", package(xl__workbook_xml="<a/>"), "name it with .xlsx at the end"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("name, data, words", OTHER_FILES)
+def test_a_file_that_is_no_workbook_is_refused_in_one_line(tmp_path, name, data, words):
+    path = tmp_path / name
     path.write_bytes(data)
-    done = run("check", path)
-    assert done.exit_code == 1
-    assert done.output.count("\n") == 1
-    assert "cannot be read as a workbook" in done.output
+    for given in (("check", path), ("new", tmp_path / "out.xlsx", "--from", path)):
+        done = run(*given)
+        assert done.exit_code == 1
+        assert done.output.count("\n") == 1
+        assert f"{path}: it cannot be read as a workbook: {words}" in done.output
+    assert list(tmp_path.iterdir()) == [path]
+
+
+def test_a_folder_that_is_no_season_says_what_one_holds(tmp_path):
+    for given in (("check", tmp_path), ("show", tmp_path, "costs")):
+        done = run(*given)
+        assert (done.exit_code, done.output.count("\n")) == (1, 1)
+        assert "settings.csv: it is not there; a season folder holds settings.csv and materials.csv" in done.output
 
 
 def test_a_part_that_unpacks_to_a_giant_is_refused(demo, tmp_path):

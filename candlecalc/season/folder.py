@@ -82,9 +82,8 @@ def _text_of(path: Path) -> str:
     try:
         text = path.read_bytes().decode("utf-8-sig")
     except OSError as problem:
-        raise UnreadableError(
-            f"{path}: {problem.strerror}; a season folder holds settings.csv and {_names()}"
-        ) from None
+        why = "it is not there" if isinstance(problem, FileNotFoundError) else problem.strerror
+        raise UnreadableError(f"{path}: {why}; a season folder holds settings.csv and {_names()}") from None
     except UnicodeDecodeError:
         raise UnreadableError(f"{path}: save it as CSV in UTF-8") from None
     unprintable = UNPRINTABLE.search(text)

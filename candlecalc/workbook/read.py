@@ -27,6 +27,7 @@ from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES,
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, costing, start
+from candlecalc.workbook.unreadable import why_not
 
 MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
@@ -106,8 +107,8 @@ def opened(path: Path, titles: Iterable[str], values: bool = True) -> Opened:
         raise
     except OSError as problem:
         raise UnreadableError(f"{path}: {problem.strerror or problem}") from None
-    except Exception as problem:  # noqa: BLE001  whatever a broken file makes the reader do, it is this file's fault
-        raise UnreadableError(f"{path}: it cannot be read as a workbook (.xlsx): {type(problem).__name__}") from None
+    except Exception:  # noqa: BLE001  whatever a broken file makes the reader do, it is this file's fault
+        raise UnreadableError(f"{path}: it cannot be read as a workbook: {why_not(path)}") from None
 
 
 def _refuse_giants(path: Path, package: zipfile.ZipFile) -> None:
