@@ -8,6 +8,7 @@ import pytest
 
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.tabs.checks import WAITS
 from candlecalc.workbook.tabs.costing import RISE_LINE
 
 JAR, PLAIN, BOX, BAR = "Fig and cedar jar", "Plain evening tumbler", "Two tins in a box", "Fig melt bar"
@@ -66,7 +67,7 @@ def faults(demo, values):
             {demo.cell("recipes", "dye", "Smoked plum jar"): None},
             (),
         ),
-        "Recipes: no wicks counted but none named": ({demo.cell("recipes", "wick", "Fir square, two wicks"): None}, ()),
+        "Recipes: no candle without its wick": ({demo.cell("recipes", "wick", "Fir square, two wicks"): None}, ()),
         "Recipes: no a load without an oil, or an oil without a load": (
             {demo.cell("recipes", "oil_first", PLAIN): OIL},
             (),
@@ -135,3 +136,14 @@ def test_half_of_a_part_and_its_share_is_said_in_its_row(demo, office):
     for (product, half), after in zip(HALVES, demo.edited_each(office, typed), strict=True):
         assert "part without its share" in after[demo.cell("workings", "warnings", product)], half
         assert after[demo.named("master_check")] != "Numbers agree", half
+
+
+def test_sums_over_a_row_that_is_to_mend_wait_for_it_and_accuse_nobody(demo, office):
+    after = office.edited(demo.path, {demo.cell("recipes", "load", JAR): 8})
+    said = verdicts(after)
+    assert [line for line, verdict in said.items() if verdict == "to fix"] == ["Recipes: every row begun is whole"]
+    assert {said[line] for line in (SUMS, SETS_CARRY, JUGS)} == {"waits"}
+    assert set(said.values()) == {"agrees", "to fix", "waits"}
+    rows = [row for row in range(FIRST_ROW, 200) if after.get(("Checks", f"G{row}")) == "waits"]
+    assert {after["Checks", f"H{row}"] for row in rows} == {WAITS}
+    assert after[demo.named("master_check")] == "1 to fix"

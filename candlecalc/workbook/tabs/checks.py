@@ -29,6 +29,9 @@ OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"
 ROUNDING = 0.000001  # what is left of a sum in binary numbers
 
 
+WAITS = "mend first what is to fix; if nothing is, make a fresh workbook"
+
+
 @dataclass(frozen=True)
 class Line:
     """One check of the workbook: two numbers that must agree within a tolerance."""
@@ -137,7 +140,8 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     last = FIRST_ROW + len(all_lines) - 1
     cells = f"$G${FIRST_ROW}:$G${last}"
     wrong = f'COUNTA({cells})-COUNTIF({cells},"{AGREES}")'
-    master = Formula(f'=IF({wrong}=0,"Numbers agree",{wrong}&" to fix")')
+    to_fix = f'COUNTIF({cells},"to fix")'
+    master = Formula(f'=IF({wrong}=0,"Numbers agree",IF({to_fix}=0,{wrong},{to_fix})&" to fix")')
     draft.put(sheet["A2"], master, "verdict", "words")
     turns_red(sheet, "A2", 'A2<>"Numbers agree"')
     draft.name("master_check", "Checks", "A2")
@@ -150,7 +154,10 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
 def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     number = "quantity" if line.tolerance else "count"
     tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
-    verdict = f'=IF(COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1,"{AGREES}","to fix")'
+    # A sum over a row that is to mend is an error: it waits, and the row is what is to fix.
+    agrees = f'COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1'
+    verdict = f'=IF(ISERROR(E{row}+F{row}),"waits",IF({agrees},"{AGREES}","to fix"))'
+    what = Formula(f'=IF(G{row}="waits","{WAITS}","{line.mend}")')
     cells = [
         (line.name, "strong_result", "text"),
         (line.tab, "result", "text"),
@@ -159,7 +166,7 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
         (Formula(f"=ROUND(C{row}-D{row},6)"), "result", number),
         (tolerance, "result", "factor"),
         (Formula(verdict), "verdict", "words"),
-        (line.mend, "note", "text"),
+        (what, "note", "words"),
     ]
     for column, (value, look, shown) in enumerate(cells, start=1):
         draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
