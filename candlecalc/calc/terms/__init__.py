@@ -13,7 +13,7 @@ Fill = Annotated[float, Term("g", "wax and oil together, as poured into a vessel
 Dye = Annotated[float, Term("g", "dye to weigh out")]
 Weight = Annotated[float, Term("g", "a weight, in any unit; the answer is in the same unit")]
 Water = Annotated[float, Term("g", "the water the vessel holds to the brim, as weighed on a scale in air")]
-Step = Annotated[float, Term("g", "the smallest step the scale shows", above=True)]
+Step = Annotated[float, Term("g", "the smallest step the scale shows", above=True, high=100.0)]
 
 # Shares
 Load = Annotated[
@@ -131,7 +131,9 @@ Margin = Annotated[float, Term("of the price", "profit as a share of the price b
 RealMargin = Annotated[
     float, Term("of the price", "profit as a share of the price before tax; minus for a loss", low=-LARGEST)
 ]
-Rise = Annotated[float, Term("of today's cost", "how far prices rise; minus for a fall", low=-0.9, high=10.0)]
+Rise = Annotated[
+    float, Term("of today's cost", "how far prices rise; minus for a fall", low=-0.9, high=2.0, hint=PERCENT)
+]
 Markup = Annotated[float, Term("of cost", "what is added to the cost, as a share of the cost", high=1000.0)]
 Fee = Annotated[float, Term("of the price", "what the place keeps of the price", high=0.95, hint=PERCENT)]
 Tax = Annotated[float, Term("of the price before tax", "rate of sales tax or VAT", high=1.0, hint=PERCENT)]
