@@ -169,7 +169,7 @@ RECIPES = Table(
         Field("oil_third", "Oil 3", "a third oil", of="materials", kind="fragrance oil"),
         Field("share_third", "Oil 3, of oil", "its share of the oil", _term(terms.Part)),
         Field("wick", "Wick", "the wick; none for a wax melt", of="materials", kind="wick"),
-        Field("wicks", "Wicks, each", "how many wicks a candle has; 1 if left out", Term("", "how many", high=12.0, whole=True)),
+        Field("wicks", "Wicks, each", "how many wicks a candle has; 1 if left out, 0 for a melt that stays in its vessel", Term("", "how many", high=12.0, whole=True)),
         Field("dye", "Dye", "the dye, if any", of="materials", kind="dye"),
         Field("dye_share", "Dye, of wax", term=_term(terms.DyeShare)),
         Field("lid", "Lid", "the lid, if any", of="materials", kind="lid"),

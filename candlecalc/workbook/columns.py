@@ -12,7 +12,17 @@ from candlecalc.formula import Formula, Term, find
 from candlecalc.guard import default, native_of
 from candlecalc.scaling import scales_with
 from candlecalc.workbook.place import Place, Plan
-from candlecalc.workbook.references import Reference, as_test, blank, guarded, place_of, reference_to
+from candlecalc.workbook.references import (
+    USABLE,
+    Reference,
+    as_test,
+    as_text,
+    blank,
+    guarded,
+    own,
+    place_of,
+    reference_to,
+)
 from candlecalc.workbook.styles import BY_UNIT
 
 
@@ -177,6 +187,11 @@ def look(
 def row_of(head: str, table: str, name: Reference) -> Look:
     """A column that holds the place of a name in another tab; blank where no name is given."""
     return look(head, place_of(table, name), "row", when=("ready", blank(name)), width=7)
+
+
+def usable(name: str) -> dict[str, Look]:
+    """The column of names by which other tabs find the rows that are ready."""
+    return {USABLE: look("Name, once ready", as_text(own(name)), width=35)}
 
 
 def total(head: str, *parts: str | Reference, format: str = "money", of: str = "SUM", when: When = READY) -> Total:  # noqa: A002

@@ -108,13 +108,20 @@ def as_test(given: str | Reference) -> Reference:
 
 
 def place_of(table: str, name: str | Reference) -> Reference:
-    """The place of a name among the rows of another tab."""
+    """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready.
+
+    What a row lacks would else count as nothing where the row is used, and make a candle cheaper.
+    """
 
     def formula(plan: Plan, place: Place) -> str:
         there = plan.places[table]
-        return f"MATCH({reference_to(name)(plan, place)},{there.range(next(iter(there.letters)))},0)"
+        names = USABLE if USABLE in there.letters else next(iter(there.letters))
+        return f"MATCH({reference_to(name)(plan, place)},{there.range(names)},0)"
 
     return formula
+
+
+USABLE = "usable"  # the column of names of a tab's rows that are ready
 
 
 def quoted(text: str) -> str:

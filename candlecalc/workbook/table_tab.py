@@ -78,7 +78,7 @@ class Mend(Column):
         for key in self.table.alone:
             letter = place.letters[key]
             pairs.append(f"${letter}${place.first_row}:${letter}${place.last_row},{cells[key]}")
-        return f'REPT("Twice; ",IFERROR(COUNTIFS({",".join(pairs)}),0)>1)'
+        return f'REPT("Twice on this tab; ",IFERROR(COUNTIFS({",".join(pairs)}),0)>1)'
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -97,14 +97,15 @@ class Ready(Column):
 
 @dataclass(frozen=True, kw_only=True)
 class Warnings(Column):
-    """What does not hold in a row that is ready, in words."""
+    """What does not hold in a row that is ready, in words; nothing of a row whose numbers are missing."""
 
     checks: tuple[Check, ...]
     format: str = "note"
     width: float = 42
 
     def expression(self, plan: Plan, place: Place) -> str:
-        return "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)
+        told = "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)
+        return f'IFERROR({told},"")'
 
     def _holds(self, check: Check, plan: Plan, place: Place) -> str:
         tree = native.parse(check.holds)

@@ -118,7 +118,7 @@ class Shop:
         """Kinds of a piece's own cost move: on its lines of Sets, in its full cost and in that of its sets."""
         told = cells("parts", self.row[product], " ".join(kinds))
         for line in self.lines("sets", "product", product):
-            told += cells("sets", line, " ".join(kinds))
+            told += cells("sets", line, " ".join([*kinds, "brought"] if kinds else []))
         for name in (product, *self.sets_with(product)):
             told += self.full_cost(name, kinds, card or name != product)
         return told

@@ -200,7 +200,7 @@ def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, o
 def test_a_bad_rise_takes_its_answers_alone(demo, values, office, rise):
     after = office.edited(demo.path, {("Costing", RISE_LINE.entry): rise})
     words = after["Costing", RISE_LINE.mend]
-    assert words == "Takes a percentage, -90 % to 1000 %"
+    assert words == "Takes a percentage, -90 % to 200 %"
     for _, row in demo.rows("recipes"):
         assert isinstance(after[demo.cell("costing", "risen", row["product"])], Error)
         full = demo.cell("costing", "full", row["product"])

@@ -68,6 +68,30 @@ def test_stored_values_agree_with_a_recalculation_from_scratch(made, office):
     assert errors(held) == errors(fresh) == []
 
 
+# What is typed wrong or left out in the demo, of what a set needs: table, key, row by its name, and the value.
+SET = "Two tins in a box"
+FAULTS = {
+    "8 for 8 %": ("recipes", "load", "Pear and honey tin", 8.0),
+    "a candle without its vessel": ("recipes", "vessel", "Pear and honey tin", None),
+    "a wax without its price": ("materials", "pack_price", "Soft plant wax for jars", None),
+    "an oil named twice": ("materials", "material", "Smoked plum oil", "Pear and honey oil"),
+    "a vessel without its size": ("vessels", "top", "Travel tin", None),
+    "a set without its minutes": ("recipes", "minutes", SET, None),
+}
+
+
+@pytest.mark.parametrize("table, key, name, value", FAULTS.values(), ids=FAULTS)
+def test_a_season_with_a_fault_stores_what_a_recalculation_comes_to(office, tmp_path, table, key, name, value):
+    season = books.demo()
+    rows = season.tables[table]
+    rows[key] = [value if first == name else old for first, old in zip(rows.iloc[:, 0], rows[key], strict=True)]
+    made = Book(season, tmp_path / "made.xlsx")
+    fresh, held = office.edited_each(made.path, [{}], times=2)[0], stored(made.path)
+    assert differences(held, fresh, made.formulas) == []
+    for cell in (made.cell("costing", "full", SET), made.cell("prices", "profit", f"{SET} @ Own web shop")):
+        assert not isinstance(held.get(cell), float)
+
+
 def test_the_demo_says_that_its_numbers_agree(demo, values):
     master = demo.named("master_check")
     assert values[master] == stored(demo.path)[master] == "Numbers agree"

@@ -30,7 +30,7 @@ MOVED = [each for each, field in FIELDS.items() if not field.name]
 # Steps so fine and numbers so large that no rounding hides a move, while all that is on hand runs short.
 FINE = {"scale_step": 1e-6, "price_step": 1e-4, "price_ending": 2e-5}
 COUNT, WAX_ON_HAND, COST_OF_PLACE = 99991.0, 100.0, 1e6  # times the demo's wax, and its costs of a place
-COARSE = {"scale_step": [7.0, 13.0], "price_step": [1.0, 0.3]}  # what the steps are changed to
+COARSE = {"scale_step": [3.5, 2.3], "price_step": [1.0, 0.3]}  # what the steps are changed to
 # What a vessel says besides where it is measured otherwise.
 SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1}
 BESIDE = {"water": {"water": 9.0, "water_temperature": 70.0}, "round": SIZES, "box": SIZES}
@@ -150,9 +150,10 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
     assert changed
 
 
-# Columns that no entry moves while its row is right: names carried to a tab, pieces of which one goes with each,
-# and whether every line of Sets names its set.
-STILL = {*((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
+# Columns that no entry moves while its row is right: names carried to a tab or kept while a row is ready, pieces of
+# which one goes with each, and whether every line of Sets names its set.
+STILL = {*((tab, "usable") for tab in ("materials", "vessels", "places")),
+         *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole")}  # fmt: skip
 
 

@@ -122,7 +122,7 @@ def other_vessel(shop, entry):
 def poured_elsewhere(shop, entry):
     """The recipe names another vessel, which may be bought as nothing."""
     name = shop.name(entry)
-    yield from cells("workings", entry.row, "vessel_row volume headspace bought bought_row") + shop.filled(name)
+    yield from cells("workings", entry.row, "vessel_row volume headspace bought bought_row use?") + shop.filled(name)
     yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
     yield from cells("amounts", entry.row, "vessel?")
 
@@ -202,13 +202,13 @@ def in_its_set(shop, entry):
     """A line brings into the cost of its set what its candle costs."""
     row = shop.tables["sets"][entry.row]
     spends = shop.spends(row["product"])
-    return cells("sets", entry.row, " ".join(spends)) + shop.full_cost(row["set"], spends)
+    return cells("sets", entry.row, " ".join([*spends, "brought"])) + shop.full_cost(row["set"], spends)
 
 
 def other_candle(shop, entry):
     row = shop.tables["sets"][entry.row]
     kinds = [*MATERIALS, *WORK]
-    yield from maybe(cells("sets", entry.row, " ".join(kinds)) + shop.full_cost(row["set"], kinds))
+    yield from maybe(cells("sets", entry.row, " ".join([*kinds, "brought"])) + shop.full_cost(row["set"], kinds))
     yield from in_its_set(shop, entry)
 
 
@@ -326,7 +326,7 @@ TABLE = {
         "priced_on": [],
     },
     "vessels": {
-        "use": [],
+        "use": [poured(lambda shop, name: cells("workings", shop.row[name], "use"))],
         "bought_as": [other_vessel],
         "measured": [own("by_water? by_round? by_box?"), measured],
         "water": [measured],

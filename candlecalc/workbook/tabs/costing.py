@@ -6,7 +6,8 @@ from candlecalc.season.tables import RECIPES, WHAT_IF
 from candlecalc.workbook.columns import SumWhere, result, total
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.lines import Line, write_line
-from candlecalc.workbook.references import named, same
+from candlecalc.workbook.place import Place, Plan
+from candlecalc.workbook.references import named, own, same
 from candlecalc.workbook.table_tab import TableTab, follows, letters
 from candlecalc.workbook.tabs.parts import piece
 
@@ -24,6 +25,14 @@ def _with_set(key: str) -> SumWhere:
     )
 
 
+def _with_all_candles(plan: Plan, place: Place) -> str:
+    """1 while every candle of a set has its cost: sums over other tabs are not stopped by an error everywhere."""
+    sets, name = plan.places["sets"], own("product")(plan, place)
+    lines = f"{sets.range('set')},{name}"
+    missing = f'COUNTIFS({lines})-COUNTIFS({lines},{sets.range("brought")},">=0")'
+    return f"CHOOSE(1+({missing}=0),NA(),{same('workings', 'whole')(plan, place)})"
+
+
 TAB = TableTab(
     "Costing",
     "output",
@@ -31,7 +40,7 @@ TAB = TableTab(
     "costing",
     RECIPES.room,
     {
-        **follows("recipes", "product", "Product", when_so=same("workings", "whole")),
+        **follows("recipes", "product", "Product", when_so=_with_all_candles),
         "wax": _with_set("wax"),
         "oils": _with_set("oils"),
         "other": _with_set("other"),

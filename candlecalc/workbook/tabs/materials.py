@@ -1,7 +1,7 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
-from candlecalc.workbook.columns import look, result
+from candlecalc.workbook.columns import look, result, usable
 from candlecalc.workbook.references import at, constant, own, place_of, running, text
 from candlecalc.workbook.table_tab import Check, entry_tab
 
@@ -17,6 +17,7 @@ TAB = entry_tab(
         "flash": look("Flash point, {temperature}, or none", own("flash_point"), "temperature", instead=("flash_point", text(""))),
         "of_kind": look("Kind, number", running("kind"), when=("material", "kind"), width=18),
         "candle_limit": look("Certificate's highest, of candle", own("certified_limit"), "percent", instead=("certified_limit", constant(1))),
+        **usable("material"),
     },
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',

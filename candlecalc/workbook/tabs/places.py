@@ -1,7 +1,7 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
 from candlecalc.season.tables import PLACES
-from candlecalc.workbook.columns import look, result
+from candlecalc.workbook.columns import look, result, usable
 from candlecalc.workbook.references import named, own
 from candlecalc.workbook.table_tab import Check, entry_tab
 
@@ -14,6 +14,7 @@ TAB = entry_tab(
         "tax": result("Tax rate there, of price", "tax_charged", rate=named("tax_rate"), collector="collector"),
         "stated_used": look("Prices are, in use", own("stated"), instead=("stated", named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
+        **usable("place"),
     },
     checks=(
         Check('(collector="maker")*1<=registered_yes', "tax paid by a maker who is not registered",

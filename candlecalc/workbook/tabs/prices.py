@@ -5,19 +5,22 @@ from candlecalc.workbook.columns import look, result, total
 from candlecalc.workbook.references import named, not_above_zero, same
 from candlecalc.workbook.table_tab import Check, entry_tab
 
+# A line is ready when it is typed whole; its results wait until its product has a cost, too.
+COSTED = ("full",)
+
 TAB = entry_tab(
     PRICES,
     {
         "full": look("Full cost, {money}", same("selling", "full"), "money"),
-        "target_price": result("Price for the target, {money}", "round_up_price", price=same("selling", "to_state"), step=named("price_step"), ending=named("price_ending"), format="money_strong"),
-        "lowest": look("Lowest that covers materials, {money}", same("selling", "lowest_stated"), "money"),
-        "received": look("Yours before tax, {money}", same("selling", "received"), "money"),
-        "tax": result("Tax on it, {money}", "tax_on", price="received", tax=same("selling", "tax")),
-        "fees": total("Fees and postage, {money}", same("selling", "fee_taken"), same("selling", "fixed")),
-        "profit": result("Profit, {money}", "profit_at", price="received", cost="full", fees="fees"),
-        "margin": result("Margin, of price", "margin_at", profit="profit", price="received"),
-        "target": look("Target margin, of price", same("selling", "margin"), "percent"),
-        "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=("ready", not_above_zero("profit"))),
+        "target_price": result("Price for the target, {money}", "round_up_price", price=same("selling", "to_state"), step=named("price_step"), ending=named("price_ending"), format="money_strong", when=COSTED),
+        "lowest": look("Lowest that covers materials, {money}", same("selling", "lowest_stated"), "money", when=COSTED),
+        "received": look("Yours before tax, {money}", same("selling", "received"), "money", when=COSTED),
+        "tax": result("Tax on it, {money}", "tax_on", price="received", tax=same("selling", "tax"), when=COSTED),
+        "fees": total("Fees and postage, {money}", same("selling", "fee_taken"), same("selling", "fixed"), when=COSTED),
+        "profit": result("Profit, {money}", "profit_at", price="received", cost="full", fees="fees", when=COSTED),
+        "margin": result("Margin, of price", "margin_at", profit="profit", price="received", when=COSTED),
+        "target": look("Target margin, of price", same("selling", "margin"), "percent", when=COSTED),
+        "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=(*COSTED, not_above_zero("profit"))),
     },
     results_printed=True,
     checks=(

@@ -5,6 +5,9 @@ from candlecalc.workbook.columns import look, result, row_of, total
 from candlecalc.workbook.references import at, carry
 from candlecalc.workbook.table_tab import TableTab, follows
 
+# Nothing while the product has no cost yet.
+COSTED = ("full",)
+
 TAB = TableTab(
     "Selling",
     "working",
@@ -27,12 +30,12 @@ TAB = TableTab(
         "stated": look("Prices are", at("places", "stated_used", "place_row"), width=11),
         "margin": look("Target margin, of price", at("places", "margin", "place_row"), "percent"),
         "season_fixed": look("Fixed cost, {money} a season", at("places", "season_fixed", "place_row"), "money"),
-        "target_net": result("Target before tax, {money}", "price_for_margin", cost="full", margin="margin", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least"),
-        "to_state": result("Target as stated, {money}", "price_to_state", price="target_net", discount="discount", tax="tax", stated="stated"),
-        "lowest_net": result("Lowest before tax, {money}", "lowest_price", materials="materials", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least"),
-        "lowest_stated": result("Lowest as stated, {money}", "price_to_state", price="lowest_net", discount="discount", tax="tax", stated="stated"),
+        "target_net": result("Target before tax, {money}", "price_for_margin", cost="full", margin="margin", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least", when=COSTED),
+        "to_state": result("Target as stated, {money}", "price_to_state", price="target_net", discount="discount", tax="tax", stated="stated", when=COSTED),
+        "lowest_net": result("Lowest before tax, {money}", "lowest_price", materials="materials", fee="fee", fixed="fixed", tax="tax", basis="fee_basis", least="least", when=COSTED),
+        "lowest_stated": result("Lowest as stated, {money}", "price_to_state", price="lowest_net", discount="discount", tax="tax", stated="stated", when=COSTED),
         "received": result("Yours before tax, {money}", "price_received", shelf=carry("prices", "price"), discount="discount", tax="tax", stated="stated"),
         "fee_taken": result("Fee taken, {money}", "fee_at", price="received", fee="fee", tax="tax", basis="fee_basis", least="least"),
-        "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed"),
+        "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed", when=COSTED),
     },
 )  # fmt: skip

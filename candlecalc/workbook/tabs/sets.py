@@ -1,7 +1,7 @@
 """The Sets tab: which candles a set holds, and what they bring into its cost."""
 
 from candlecalc.season.tables import SETS
-from candlecalc.workbook.columns import READY, Result, look, result
+from candlecalc.workbook.columns import READY, Result, look, result, total
 from candlecalc.workbook.references import at, place_of, running
 from candlecalc.workbook.table_tab import entry_tab
 from candlecalc.workbook.tabs.parts import PIECES, piece
@@ -17,6 +17,7 @@ TAB = entry_tab(
         "row": look("Candle, row", place_of("recipes", "product"), "row", when=READY, width=8),
         "key": look("Line of the set", running("set"), width=36),
         **{key: _brings(key) for key in PIECES},
+        "brought": total("All of it, {money}", *PIECES),
     },
     # A line half typed must not leave its set too cheap: with a set's name it is begun, and an error.
     required=("set",),

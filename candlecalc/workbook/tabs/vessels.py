@@ -1,7 +1,7 @@
 """The Vessels tab: what each vessel holds, by water or by size."""
 
 from candlecalc.season.tables import VESSELS
-from candlecalc.workbook.columns import result, total
+from candlecalc.workbook.columns import result, total, usable
 from candlecalc.workbook.references import differs
 from candlecalc.workbook.table_tab import Check, entry_tab
 
@@ -12,6 +12,7 @@ TAB = entry_tab(
         "by_round": result("Round, ml", "tapered_volume", top="top", bottom="bottom", height="height", base="base", when=("ready", differs("measured", "round"))),
         "by_box": result("Box, ml", "box_volume", length="top", width="bottom", height="height", base="base", when=("ready", differs("measured", "box"))),
         "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
+        **usable("vessel"),
     },
     checks=(
         Check('(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),

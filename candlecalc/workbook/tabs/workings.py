@@ -3,7 +3,7 @@
 from candlecalc.season.tables import RECIPES, SETS
 from candlecalc.workbook.columns import CountWhere, Look, look, result, row_of, total
 from candlecalc.workbook.place import Place, Plan
-from candlecalc.workbook.references import as_text, at, carry, constant, named, own, span
+from candlecalc.workbook.references import as_text, at, blank, carry, constant, named, own, span
 from candlecalc.workbook.table_tab import Check, TableTab, Warnings, follows
 
 POURED = ("ready", "vessel_row")
@@ -23,7 +23,7 @@ CHECKS = (
     Check('(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
     Check('((wax_second_row<>"")=(N(share_wax)>0))*((oil_second_row<>"")=(N(share_second)>0))*((oil_third_row<>"")=(N(share_third)>0))*((dye_row<>"")=(N(share_dye)>0))>0',
           "part without its share, or share without its part", "name the wax, oil or dye that a share is of, and type the share of each that is named", "wax_second"),
-    Check('(wick_row<>"")+(N(wicks)=0)>0', "wicks counted but none named", "name the wick, or clear how many", "wick"),
+    Check('(wick_row<>"")+(use<>"stays")*(N(wicks)=0)+(wicks=0)>0', "candle without its wick", "name the wick; for a melt type 0 wicks", "wick"),
     Check('(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
           "choose the oil, or make the load 0", "oil_first"),
     Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
@@ -81,7 +81,8 @@ TAB = TableTab(
         "share_third": look("Oil 3, of oil", carry("recipes", "share_third"), "percent", when=POURED),
         "shares": total("Oils, of oil", "share_first", "share_second", "share_third", format="percent", when=POURED),
         "share_dye": look("Dye, of wax", carry("recipes", "dye_share"), "fine_percent", when=POURED),
-        "wicks": look("Wicks, each", carry("recipes", "wicks"), "count", when=POURED),
+        "wicks": look("Wicks, each", carry("recipes", "wicks"), "count", when=(*POURED, blank(carry("recipes", "wicks")))),
+        "use": look("Use of vessel", at("vessels", "use", "vessel_row"), when=POURED, width=8),
         "supplier_first": look("Oil 1 supplier, of candle", at("materials", "share_limit", "oil_first_row"), "percent", when=POURED, instead=("oil_first_row", constant(1))),
         "supplier_second": look("Oil 2 supplier, of candle", at("materials", "share_limit", "oil_second_row"), "percent", when=POURED, instead=("oil_second_row", constant(1))),
         "supplier_third": look("Oil 3 supplier, of candle", at("materials", "share_limit", "oil_third_row"), "percent", when=POURED, instead=("oil_third_row", constant(1))),
