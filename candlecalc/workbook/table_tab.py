@@ -103,9 +103,11 @@ class Warnings(Column):
     format: str = "note"
     width: float = 42
 
+    def formula(self, plan: Plan, place: Place) -> str:
+        return f'=IFERROR({super().formula(plan, place)[1:]},"")'
+
     def expression(self, plan: Plan, place: Place) -> str:
-        told = "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)
-        return f'IFERROR({told},"")'
+        return "&".join(f'REPT("{check.words}; ",1-({self._holds(check, plan, place)}))' for check in self.checks)
 
     def _holds(self, check: Check, plan: Plan, place: Place) -> str:
         tree = native.parse(check.holds)

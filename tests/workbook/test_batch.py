@@ -132,6 +132,20 @@ def test_at_the_usual_batch_the_card_and_the_costing_agree(demo, cards, product)
         assert card.costs("C")[head] == pytest.approx(each * row["usual_batch"], abs=0.025)  # five lines, half a cent
 
 
+SAYS = {
+    "a load above the certified limit": (JAR, "certified_limit", 0.05, "Look at: load above the certified limit; "),
+    "a load that cannot be": (JAR, "load", 8, "Look at: Load; "),
+    "nothing": (JAR, "load", 0.07, ""),
+}
+
+
+@pytest.mark.parametrize("product, key, value, said", SAYS.values(), ids=SAYS)
+def test_the_card_says_what_is_to_be_looked_at_in_its_recipe(demo, office, product, key, value, said):
+    cell = demo.cell("materials", key, "Fig and cedar oil") if key != "load" else demo.cell("recipes", key, product)
+    after = office.edited(demo.path, {**picked(demo, product, 12), cell: value})
+    assert after["Batch", f"B{batch.SAID}"] == said
+
+
 @pytest.mark.parametrize("product", PRODUCTS)
 @pytest.mark.parametrize("count", [12, 48])
 def test_the_money_of_a_batch_is_in_cents_and_its_lines_add_up(cards, product, count):

@@ -13,7 +13,7 @@ from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 
 # Rows of the card: those of the head, and the heads of its sections.
-PICK, ENOUGH, POTS, WEIGH = 3, 4, 5, 8
+SAID, PICK, ENOUGH, POTS, WEIGH = 2, 3, 4, 5, 8
 COUNTING = WEIGH + len(WEIGHED) + 3
 SET_LINES = 4
 DO = COUNTING + len(COUNTED) + SET_LINES + 2
@@ -61,10 +61,10 @@ class Card:
     def height(self, row: int, points: float) -> None:
         self.sheet.row_dimensions[row].height = points
 
-    def section(self, row: int, heads: Sequence[str], *, tall: bool = False) -> None:
-        """The heads of a section over all columns; tall ones take two lines."""
+    def section(self, row: int, heads: Sequence[str], *, words: str = WORDS, tall: bool = False) -> None:
+        """The heads of a section over all columns, those of words to the left; tall ones take two lines."""
         for letter, head in zip(COLUMNS, [*heads, *[""] * (len(COLUMNS) - len(heads))], strict=True):
-            text, side = self.draft.plan.head(head) or None, "text" if letter in WORDS else "row"
+            text, side = self.draft.plan.head(head) or None, "text" if letter in words else "row"
             self.draft.put(self.sheet[f"{letter}{row}"], text, "section", side, wrap=tall)
         self.height(row, 34 if tall else 20)
 

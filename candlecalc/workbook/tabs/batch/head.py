@@ -6,7 +6,7 @@ from candlecalc.workbook.columns import asked
 from candlecalc.workbook.draft import Formula, turns_red
 from candlecalc.workbook.entries import valid_number
 from candlecalc.workbook.references import named, place_of
-from candlecalc.workbook.tabs.batch.card import ENOUGH, PICK, POTS, UNPICKED, WEIGH, Card
+from candlecalc.workbook.tabs.batch.card import COLUMNS, ENOUGH, PICK, POTS, SAID, UNPICKED, WEIGH, Card
 from candlecalc.workbook.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
@@ -26,6 +26,7 @@ TO_PICK, TO_COUNT, TO_FIND = (
 def write(card: Card) -> None:
     _pick(card)
     _checked(card)
+    _said(card)
     _pots(card)
     _enough(card)
 
@@ -65,6 +66,14 @@ def _checked(card: Card) -> None:
     card.shows(f"C{ENOUGH}", makes, "note", "count", unless=[f'F{ENOUGH}=""'])
     card.name("batch_row", f"F{ENOUGH}")
     card.name("batch_makes", f"C{ENOUGH}")
+
+
+def _said(card: Card) -> None:
+    """What other tabs say of the product: the bench is the last place to hear of a load above its limit."""
+    said = f"{card.of('recipes', 'mend')}&{card.of('workings', 'warnings')}"
+    told = f'IF(batch_row="","",IF({said}="","","Look at: "&{said}))'
+    card.put(f"B{SAID}", Formula(f'=IFERROR({told},"")'), "note")
+    turns_red(card.sheet, f"B{SAID}:{COLUMNS[-1]}{SAID}", f'$B${SAID}<>""')
 
 
 def _pots(card: Card) -> None:

@@ -13,7 +13,7 @@ def write(card: Card) -> None:
     card.section(WEIGH, WEIGH_HEADS, tall=True)
     for row, part in enumerate(WEIGHED, start=WEIGH + 1):
         _weigh(card, row, part)
-    card.section(COUNTING, COUNT_HEADS)
+    card.section(COUNTING, COUNT_HEADS, words="AEIJ")
     for row, part in enumerate(COUNTED, start=COUNTING + 1):
         _count(card, row, part)
     for line in range(1, SET_LINES + 1):

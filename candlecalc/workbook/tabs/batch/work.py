@@ -18,7 +18,7 @@ TO_DO = (
     Step("Vessels clean, dry and at room warmth; wicks fixed", degrees=False),
     Step("Melt the wax: its range is up to", "melt_high"),
     Step("Melt no hotter than", "ceiling"),
-    Step("Dye in, then oil in at; stir slowly", "add_at"),
+    Step("Stir dye in, then oil, slowly, at", "add_at"),
     Step("Pour at", "pour_at"),
     Step("Leave to set level, out of draughts; room is at"),
     Step("Trim wicks, wipe, label with the batch no.", degrees=False),
@@ -61,7 +61,7 @@ def write(card: Card) -> None:
     card.section(DO, ["Do", "at", "", "", "", "", "", "done", "read", "time"])
     for row, step in zip(range(DO + 1, DO + 1 + STEPS), TO_DO, strict=True):
         _step(card, row, step)
-    card.section(COSTS, ["Cost, {money}", "a piece", "the batch", "", "Cautions"])
+    card.section(COSTS, ["Cost at this number, {money}", "a piece", "the batch", "", "Cautions"], words="AEIJ")
     for row, cost in zip(range(COSTS + 1, COSTS + 1 + COST_LINES), COST, strict=True):
         _cost(card, row, cost)
     for row, words in enumerate(CAUTIONS, start=COSTS + 1):
