@@ -31,6 +31,7 @@ MOVED = [each for each, field in FIELDS.items() if not field.name]
 FINE = {"scale_step": 1e-6, "price_step": 1e-4, "price_ending": 2e-5}
 COUNT, WAX_ON_HAND, COST_OF_PLACE = 99991.0, 100.0, 1e6  # times the demo's wax, and its costs of a place
 COARSE = {"scale_step": [3.5, 2.3], "price_step": [1.0, 0.3]}  # what the steps are changed to
+SAID = ("Batch", f"B{batch.SAID}")
 # What a vessel says besides where it is measured otherwise.
 SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1}
 BESIDE = {"water": {"water": 9.0, "water_temperature": 70.0}, "round": SIZES, "box": SIZES}
@@ -134,8 +135,8 @@ def faults(workbook, table, key):
 
 
 def remark(cell, entry, told):
-    """Whether a cell says in words what is to be looked at in a row that moves."""
-    return cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
+    """Whether a cell says in words what is to be looked at in a row that moves, or on the card."""
+    return cell == SAID or cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
 
 
 @pytest.fixture(scope="module")
