@@ -136,7 +136,9 @@ def faults(workbook, table, key):
 
 def remark(cell, entry, told):
     """Whether a cell says in words what is to be looked at in a row that moves, or on the card."""
-    return cell == SAID or cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
+    return (
+        cell == SAID or cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
+    )
 
 
 @pytest.fixture(scope="module")
