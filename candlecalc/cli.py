@@ -5,17 +5,12 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import click
 
 from candlecalc import __version__
 
-if TYPE_CHECKING:
-    from candlecalc.formula import Argument, Formula
-
-# The commands that are offered where none is named, in the maker's words.
-MENU = {"new": "Make a workbook", "check": "Check a workbook", "ask": "Ask a question"}
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
@@ -154,7 +149,9 @@ def ask(name: str | None, values: tuple[str, ...]) -> None:
         if name:
             _print(asking.ask(name, values))
         elif sys.stdin.isatty():
-            _lead_to_an_answer()
+            from candlecalc.menu import answered
+
+            _print(answered())
         else:
             raise click.UsageError("name a function; candlecalc functions lists them")
 
@@ -294,52 +291,12 @@ def _new_file(out: Path, suffix: str, force: bool) -> None:
 
 
 def _menu(context: click.Context) -> None:
-    offered = [name for name in MENU if name in main.commands]
-    click.echo("What do you want to do?")
-    name = offered[_choice([MENU[name] for name in offered])]
+    from candlecalc import menu
+
+    name, *given = menu.words(lambda path: _new_file(path, ".xlsx", force=False))
     command = main.commands[name]
-    given = [click.prompt(parameter.human_readable_name) for parameter in command.params if _is_asked(parameter)]
     with command.make_context(name, given, parent=context) as inner:
         command.invoke(inner)
-
-
-def _is_asked(parameter: click.Parameter) -> bool:
-    return isinstance(parameter, click.Argument) and parameter.required
-
-
-def _choice(choices: list[str]) -> int:
-    for number, words in enumerate(choices, start=1):
-        click.echo(click.wrap_text(words, 79, initial_indent=f"  {number}  ", subsequent_indent=" " * 5))
-    chosen: int = click.prompt("Number", type=click.IntRange(1, len(choices)))
-    return chosen - 1
-
-
-def _lead_to_an_answer() -> None:
-    from candlecalc.ask import answer
-    from candlecalc.faces.finding import find
-
-    found: list[Formula] = []
-    while not found:
-        found = find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
-        if not found:
-            click.echo("No function answers to that; try other words.")
-    formula = found[_choice([f"{formula.name}: {formula.summary}" for formula in found])]
-    given = {argument.name: _value_for(argument) for argument in formula.arguments.values()}
-    _print(answer(formula, given))
-
-
-def _value_for(argument: "Argument") -> Any:
-    from candlecalc.ask import checked
-    from candlecalc.faces.question import prompt_for
-    from candlecalc.faces.reference import default_of
-
-    def read(text: str) -> Any:
-        try:
-            return checked(argument, text)
-        except ValueError as problem:
-            raise click.BadParameter(str(problem)) from None
-
-    return click.prompt(prompt_for(argument), default=default_of(argument), value_proc=read)
 
 
 def _print(lines: list[str]) -> None:

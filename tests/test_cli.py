@@ -15,12 +15,13 @@ import click
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__, cli, units
+from candlecalc import __version__, cli, menu, units
 from candlecalc.cli import main
 from candlecalc.faces import finding, reference, terminal
 from candlecalc.faces.finding import find
 from candlecalc.faces.results import shown
 from candlecalc.formula import REGISTRY, Argument, Term
+from candlecalc.workbook import read
 
 HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
 
@@ -324,7 +325,7 @@ def test_help_fits_and_version_is_ours():
 def test_a_value_is_asked_for_until_it_is_taken(monkeypatch):
     asked = iter(["8", "12 jars", "8%"])
     monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: next(asked))
-    assert cli._value_for(REGISTRY["oil_for_wax"].arguments["load"]) == "8%"
+    assert menu.value_for(REGISTRY["oil_for_wax"].arguments["load"]) == "8%"
     assert list(asked) == []
 
 
@@ -333,6 +334,36 @@ def test_a_default_is_offered():
     assert reference.default_of(Argument("fee", term, 0.0)) == "0"
     assert reference.default_of(Argument("fee", term)) is None
     assert reference.default_of(REGISTRY["fee_at"].arguments["basis"]) == "net"
+
+
+MADE = [  # what is typed at each question, the call it comes to
+    (["1", "1", "spring"], ["new", "--demo", "spring.xlsx"]),
+    (["1", "3", "old.xlsx", "spring.ods", "spring.xlsx"], ["new", "--region", "gb", "spring.xlsx"]),
+    (["1", "4", "no/such.xlsx", "spring.xlsx"], ["new", "--region", "eu", "spring.xlsx"]),
+    (["1", "5", "lost.xlsx", "old.xlsx", "spring.xlsx"], ["new", "--from", "old.xlsx", "spring.xlsx"]),
+    (["2", "lost.xlsx", "old.xlsx"], ["check", "old.xlsx"]),
+    (["3"], ["ask"]),
+]
+
+
+@pytest.mark.parametrize(("typed", "call"), MADE, ids=lambda value: " ".join(value))
+def test_each_question_is_asked_in_words_until_it_is_answered(tmp_path, monkeypatch, typed, call):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "old.xlsx").write_bytes(b"mine")
+    asked, questions = iter(typed), []
+    monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: questions.append(text) or next(asked))
+    assert menu.words(lambda path: cli._new_file(path, ".xlsx", force=False)) == call
+    assert list(asked) == []
+    assert not [question for question in questions if question.isupper()]
+
+
+def test_what_is_asked_for_is_made(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    asked = iter(["1", "3", "spring"])
+    monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: next(asked))
+    cli._menu(click.Context(main))
+    assert [path.name for path in tmp_path.iterdir()] == ["spring.xlsx"]
+    assert read.season_of(tmp_path / "spring.xlsx").settings["region"] == "gb"
 
 
 def command(*words):
