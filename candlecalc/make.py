@@ -49,7 +49,7 @@ def new(out: Path, source: Path | None, name: str | None, region: str, date: dat
     made = book.made(season, date or book.date_of(season), before=before)
     write_whole(out, made)
     told = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
-    wrong = report.findings(report.Calculated(season, made)) if source else []
+    wrong = report.everything_wrong(report.Calculated(season, made), {}) if source else []
     return Told([told, *(_taken_over(season, name) if mine else [])], [f"{out}, {finding}" for finding in wrong])
 
 
@@ -85,9 +85,7 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> tuple[report.Calculat
     picked = (card["product"], card["count"]) if card else None
     ours = book.drafted(season, book.date_of(season), picked)
     calculated = report.Calculated(season, book.packed(ours))
-    wrong = report.findings(calculated) + report.on_card(season, held.card)
-    # What the entries do not explain is told as the workbook itself tells it.
-    wrong = wrong or report.disagreeing(calculated)
+    wrong = report.everything_wrong(calculated, held.card)
     return calculated, [*wrong, *([] if path.is_dir() else report.overwritten(path, ours.book))]
 
 

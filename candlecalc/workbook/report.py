@@ -8,7 +8,6 @@ from typing import Any
 import openpyxl
 from openpyxl.utils import column_index_from_string, get_column_letter
 
-from candlecalc.season.fields import Value
 from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
@@ -31,7 +30,10 @@ class Finding:
 
 
 class Calculated:
-    """A season's workbook, calculated: its cells by table, column and row, or a tab's by their place."""
+    """A season's workbook made anew: its cells by table, column and row, or a tab's by their place.
+
+    A maker's own file may hold numbers from before the last entry.
+    """
 
     def __init__(self, season: Season, made: bytes) -> None:
         self.season, self.plan = season, book.plan_of(season)
@@ -54,9 +56,9 @@ class Calculated:
         return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
 
 
-def recalculated(season: Season, picked: tuple[Value, Value] | None = None) -> Calculated:
-    """The season's workbook made anew. A maker's own file may hold numbers from before the last entry."""
-    return Calculated(season, book.made(season, book.date_of(season), picked=picked))
+def everything_wrong(calculated: Calculated, card: Row) -> list[Finding]:
+    """What is wrong with a season and with its card, as typed; else what the workbook itself finds."""
+    return findings(calculated) + on_card(calculated.season, card) or disagreeing(calculated)
 
 
 def findings(calculated: Calculated) -> list[Finding]:
@@ -86,13 +88,14 @@ def on_card(season: Season, card: Row) -> list[Finding]:
 
 
 def disagreeing(calculated: Calculated) -> list[Finding]:
-    """Lines of Checks that do not agree."""
+    """Lines of Checks that are to fix; where there is none, those that wait for a row to be mended."""
     rows, heads = calculated.tab(checks.TAB.title), list(checks.WIDTHS)
     verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in range(FIRST_ROW, len(rows) + 1)}
+    wrong = [row for row, verdict in verdicts.items() if verdict != checks.AGREES]
+    to_fix = [row for row in wrong if verdicts[row] == checks.TO_FIX]
     return [
         Finding(checks.TAB.title, f"A{row}", f"{cell_at(rows, row, 1)}: {cell_at(rows, row, len(heads))}")
-        for row, verdict in verdicts.items()
-        if verdict != checks.AGREES
+        for row in to_fix or wrong
     ]
 
 

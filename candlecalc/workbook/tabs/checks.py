@@ -21,7 +21,7 @@ WIDTHS = {
     "What to do": 63,
 }  # fmt: skip
 NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
-AGREES = "agrees"
+AGREES, TO_FIX = "agrees", "to fix"
 LETTERS = 1.15  # of a text, where one digit has room
 
 
@@ -140,7 +140,7 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     last = FIRST_ROW + len(all_lines) - 1
     cells = f"$G${FIRST_ROW}:$G${last}"
     wrong = f'COUNTA({cells})-COUNTIF({cells},"{AGREES}")'
-    to_fix = f'COUNTIF({cells},"to fix")'
+    to_fix = f'COUNTIF({cells},"{TO_FIX}")'
     master = Formula(f'=IF({wrong}=0,"Numbers agree",IF({to_fix}=0,{wrong},{to_fix})&" to fix")')
     draft.put(sheet["A2"], master, "verdict", "words")
     turns_red(sheet, "A2", 'A2<>"Numbers agree"')
@@ -156,7 +156,7 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
     # A sum over a row that is to mend is an error: it waits, and the row is what is to fix.
     agrees = f'COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1'
-    verdict = f'=IF(ISERROR(E{row}+F{row}),"waits",IF({agrees},"{AGREES}","to fix"))'
+    verdict = f'=IF(ISERROR(E{row}+F{row}),"waits",IF({agrees},"{AGREES}","{TO_FIX}"))'
     what = Formula(f'=IF(G{row}="waits","{WAITS}","{line.mend}")')
     cells = [
         (line.name, "strong_result", "text"),
