@@ -86,3 +86,9 @@ def test_a_file_that_no_workbook_can_hold_is_refused_in_words(there, given, word
     with pytest.raises(UnreadableError) as refused:
         folder.read(there)
     assert str(refused.value) == f"{path}{words}"
+
+
+def test_a_setting_stands_there_once(there):
+    change(there / "settings.csv", "scale_step,", "scale_step,3\nscale_step,")
+    with pytest.raises(UnreadableError, match=re.escape("settings.csv: scale_step stands there twice; take one line")):
+        folder.read(there)

@@ -28,14 +28,17 @@ class UnreadableError(ValueError):
 
 def read(folder: Path) -> Season:
     """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
-    settings: dict[str, Value] = dict.fromkeys(SETTING_FIELDS)
-    for line in _lines(folder / "settings.csv", ["key", "value"]):
-        if line["key"] not in SETTING_FIELDS:
-            raise UnreadableError(
-                f"{folder / 'settings.csv'}: {line['key']} is no setting; known are {', '.join(SETTING_FIELDS)}"
-            )
-        settings[line["key"]] = _value(line["value"], SETTING_FIELDS[line["key"]])
-    refuse_unmade(str(folder / "settings.csv"), settings)
+    path = folder / "settings.csv"
+    settings: dict[str, Value] = {}
+    for line in _lines(path, ["key", "value"]):
+        key = line["key"]
+        if key not in SETTING_FIELDS:
+            raise UnreadableError(f"{path}: {key} is no setting; known are {', '.join(SETTING_FIELDS)}")
+        if key in settings:
+            raise UnreadableError(f"{path}: {key} stands there twice; take one line out")
+        settings[key] = _value(line["value"], SETTING_FIELDS[key])
+    settings = dict.fromkeys(SETTING_FIELDS) | settings
+    refuse_unmade(str(path), settings)
     return Season(settings, {key: frame(_rows(folder / f"{key}.csv", table), table) for key, table in TABLES.items()})
 
 
