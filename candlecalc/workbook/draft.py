@@ -7,7 +7,7 @@ from typing import NamedTuple
 from openpyxl import Workbook
 from openpyxl.cell.cell import Cell
 from openpyxl.formatting.rule import Rule
-from openpyxl.utils import get_column_letter
+from openpyxl.utils import absolute_coordinate, get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.table import Table, TableStyleInfo
@@ -21,6 +21,7 @@ from candlecalc.workbook.printed import paper
 from candlecalc.workbook.table_tab import Tab
 
 HEAD_ROW = FIRST_ROW - 1
+ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
 
 
 class Before(NamedTuple):
@@ -63,8 +64,7 @@ class Draft:
     def name(self, name: str, sheet: str, cell: str) -> None:
         """Give a cell a name that formulas use."""
         quoted = f"'{sheet}'" if " " in sheet else sheet
-        absolute = "".join(f"${part}" for part in _split(cell))
-        self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute}")
+        self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute_coordinate(cell)}")
 
     def tab(self, tab: Tab, *, portrait: bool = False) -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
@@ -86,18 +86,13 @@ class Draft:
         """The master check, near the title."""
         cell = sheet["B1" if kind == "input" else "A2"]
         self.put(cell, Formula("=master_check"), "verdict", "words")
-        turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"Numbers agree"')
+        turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"{ALL_WELL}"')
 
 
 class Formula(str):
     """A text that is meant as a formula."""
 
     __slots__ = ()
-
-
-def _split(cell: str) -> tuple[str, str]:
-    letters = cell.rstrip("0123456789")
-    return letters, cell[len(letters) :]
 
 
 def lock(sheet: Worksheet) -> None:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from openpyxl.utils import absolute_coordinate
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
@@ -25,19 +26,14 @@ def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over
     shown, side = entry_format(field), "row" if over_a_list else "text"
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
     draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
-    test = bad(field, {field.key: _fixed(line.entry)}, draft.plan)
+    test = bad(field, {field.key: absolute_coordinate(line.entry)}, draft.plan)
     takes = allowed(draft, field).replace('"', "'")
     mend = Formula(f'=REPT("Takes {takes}",{test})')
     draft.put(sheet[line.mend], mend, "label" if over_a_list else "note", side)
     for cell in (line.entry, line.mend):
-        turns_red(sheet, cell, f'{_fixed(line.mend)}<>""')
+        turns_red(sheet, cell, f'{absolute_coordinate(line.mend)}<>""')
     add_validation(draft, sheet, field, line.entry)
     if field.free:  # no formula asks for it
         return
     used = f'=CHOOSE(1+({line.entry}="")+2*({line.mend}<>""),{line.entry},"",NA(),NA())'
     draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))
-
-
-def _fixed(cell: str) -> str:
-    letters = cell.rstrip("0123456789")
-    return f"${letters}${cell[len(letters) :]}"

@@ -8,7 +8,7 @@ import pytest
 
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch
-from candlecalc.workbook.tabs.checks import WAITS
+from candlecalc.workbook.tabs.checks import MEND_FIRST
 from candlecalc.workbook.tabs.costing import RISE_LINE
 
 JAR, PLAIN, BOX, BAR = "Fig and cedar jar", "Plain evening tumbler", "Two tins in a box", "Fig melt bar"
@@ -145,5 +145,5 @@ def test_sums_over_a_row_that_is_to_mend_wait_for_it_and_accuse_nobody(demo, off
     assert {said[line] for line in (SUMS, SETS_CARRY, JUGS)} == {"waits"}
     assert set(said.values()) == {"agrees", "to fix", "waits"}
     rows = [row for row in range(FIRST_ROW, 200) if after.get(("Checks", f"G{row}")) == "waits"]
-    assert {after["Checks", f"H{row}"] for row in rows} == {WAITS}
+    assert {after["Checks", f"H{row}"] for row in rows} == {MEND_FIRST}
     assert after[demo.named("master_check")] == "1 to fix"

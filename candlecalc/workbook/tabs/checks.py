@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import SETTINGS, TABLES
-from candlecalc.workbook.draft import Draft, Formula, mark_up, turns_red
+from candlecalc.workbook.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.place import FIRST_ROW, Place
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Check, Tab, TableTab
@@ -21,15 +21,11 @@ WIDTHS = {
     "What to do": 63,
 }  # fmt: skip
 NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
-AGREES, TO_FIX = "agrees", "to fix"
-LETTERS = 1.15  # of a text, where one digit has room
-
-
+AGREES, TO_FIX, WAITS = "agrees", "to fix", "waits"
+MEND_FIRST = "mend first what is to fix; if nothing is, make a fresh workbook"
 OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"
+LETTERS = 1.15  # of a text, where one digit has room
 ROUNDING = 0.000001  # what is left of a sum in binary numbers
-
-
-WAITS = "mend first what is to fix; if nothing is, make a fresh workbook"
 
 
 @dataclass(frozen=True)
@@ -141,9 +137,9 @@ def write(draft: Draft, tabs: dict[str, TableTab]) -> None:
     cells = f"$G${FIRST_ROW}:$G${last}"
     wrong = f'COUNTA({cells})-COUNTIF({cells},"{AGREES}")'
     to_fix = f'COUNTIF({cells},"{TO_FIX}")'
-    master = Formula(f'=IF({wrong}=0,"Numbers agree",IF({to_fix}=0,{wrong},{to_fix})&" to fix")')
+    master = Formula(f'=IF({wrong}=0,"{ALL_WELL}",IF({to_fix}=0,{wrong},{to_fix})&" {TO_FIX}")')
     draft.put(sheet["A2"], master, "verdict", "words")
-    turns_red(sheet, "A2", 'A2<>"Numbers agree"')
+    turns_red(sheet, "A2", f'A2<>"{ALL_WELL}"')
     draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"{AGREES}"')
     mark_up(sheet, "Checks_list", list(WIDTHS), last)
@@ -156,8 +152,8 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: Line) -> None:
     tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
     # A sum over a row that is to mend is an error: it waits, and the row is what is to fix.
     agrees = f'COUNTIFS(E{row},">="&-F{row},E{row},"<="&F{row})=1'
-    verdict = f'=IF(ISERROR(E{row}+F{row}),"waits",IF({agrees},"{AGREES}","{TO_FIX}"))'
-    what = Formula(f'=IF(G{row}="waits","{WAITS}","{line.mend}")')
+    verdict = f'=IF(ISERROR(E{row}+F{row}),"{WAITS}",IF({agrees},"{AGREES}","{TO_FIX}"))'
+    what = Formula(f'=IF(G{row}="{WAITS}","{MEND_FIRST}","{line.mend}")')
     cells = [
         (line.name, "strong_result", "text"),
         (line.tab, "result", "text"),
