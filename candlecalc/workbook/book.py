@@ -2,7 +2,7 @@
 
 import datetime
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from openpyxl import Workbook
@@ -12,6 +12,7 @@ from candlecalc import __version__
 from candlecalc.files import zipped
 from candlecalc.season.fields import Value
 from candlecalc.season.season import Season
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook import chart, pack, styles
 from candlecalc.workbook.draft import NOTHING_BEFORE, Before, Draft
 from candlecalc.workbook.place import Place, Plan
@@ -56,6 +57,8 @@ CARDS: dict[Tab, Callable[[Draft], None]] = {
     start.CHANGES: start.write_changes,
 }
 TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)}
+# How many rows there are for what people type, by table, where nothing else is asked.
+ROOMS = {key: table.room for key, table in TABLES.items()}
 
 
 def made(
@@ -65,12 +68,14 @@ def made(
     stored: bool = True,
     picked: tuple[Value, Value] | None = None,
     before: Before = NOTHING_BEFORE,
+    rooms: Mapping[str, int] = ROOMS,
 ) -> bytes:
     """The workbook of a season as bytes: the same for the same season and date.
 
-    `picked` is the product and the number that Batch opens with, `before` what Changes says it was made from.
+    `picked` is the product and the number that Batch opens with, `before` what Changes says it was made from,
+    `rooms` how many rows there are for each table.
     """
-    return packed(drafted(season, dated, picked, before), stored=stored)
+    return packed(drafted(season, dated, picked, before, rooms), stored=stored)
 
 
 class Drafted(NamedTuple):
@@ -99,10 +104,10 @@ def date_of(season: Season) -> datetime.date:
     return first if isinstance(first, datetime.date) else datetime.date(2000, 1, 1)
 
 
-def plan_of(season: Season) -> Plan:
+def plan_of(season: Season, rooms: Mapping[str, int] = ROOMS) -> Plan:
     """Where everything stands in the season's workbook."""
-    places: dict[str, Place] = {key: place_of_tab(tab) for key, tab in TABLE_TABS.items()}
-    places |= {"units": lists.units_place(), "lists": lists.lists_place()}
+    places: dict[str, Place] = {key: place_of_tab(tab, rooms[tab.typed_on]) for key, tab in TABLE_TABS.items()}
+    places |= {"units": lists.units_place(), "lists": lists.lists_place(rooms)}
     return Plan(season.measures, season.currency, _coin_digits(season.currency), places)
 
 
@@ -118,12 +123,13 @@ def drafted(
     dated: datetime.date,
     picked: tuple[Value, Value] | None = None,
     before: Before = NOTHING_BEFORE,
+    rooms: Mapping[str, int] = ROOMS,
 ) -> Drafted:
     """The workbook of a season, written and not yet packed."""
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
-    plan = plan_of(season)
+    plan = plan_of(season, rooms)
     formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
     draft = Draft(book, season, plan, formats, dated, picked, before)
     texts = _write(draft)

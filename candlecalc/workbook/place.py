@@ -25,6 +25,10 @@ class Place:
     first_row: int = FIRST_ROW
 
     @property
+    def rows(self) -> int:
+        return self.last_row - self.first_row + 1
+
+    @property
     def sheet(self) -> str:
         return f"'{self.title}'" if " " in self.title else self.title
 

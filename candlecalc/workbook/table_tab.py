@@ -37,7 +37,6 @@ class TableTab(Tab):
     """A list of a workbook. `columns` holds entries (fields) and formula columns, in order."""
 
     key: str
-    rows: int
     columns: Mapping[str, Field | Column]
     checks: tuple[Check, ...] = ()
     results_printed: bool = True
@@ -131,7 +130,7 @@ def entry_tab(
     columns |= results or {}
     if checks:
         columns["warnings"] = Warnings(head="Look at", checks=checks)
-    return TableTab(table.title, "input", table.purpose, table.key, table.room, columns, checks, results_printed)
+    return TableTab(table.title, "input", table.purpose, table.key, columns, checks, results_printed)
 
 
 READY = constant(1)
@@ -174,5 +173,5 @@ def letters(columns: Mapping[str, object]) -> dict[str, str]:
     return {key: get_column_letter(number) for number, key in enumerate(columns, start=1)}
 
 
-def place_of_tab(tab: TableTab) -> Place:
-    return Place(tab.title, FIRST_ROW + tab.rows - 1, letters(tab.columns))
+def place_of_tab(tab: TableTab, rows: int) -> Place:
+    return Place(tab.title, FIRST_ROW + rows - 1, letters(tab.columns))

@@ -18,9 +18,9 @@ DATED = datetime.date(2027, 8, 2)
 class Book:
     """The workbook of a season, saved at a path."""
 
-    def __init__(self, season, path, *, stored=True):
-        self.season, self.path, self.plan = season, path, book.plan_of(season)
-        path.write_bytes(book.made(season, DATED, stored=stored))
+    def __init__(self, season, path, *, stored=True, rooms=book.ROOMS):
+        self.season, self.path, self.plan = season, path, book.plan_of(season, rooms)
+        path.write_bytes(book.made(season, DATED, stored=stored, rooms=rooms))
 
     def cell(self, table, key, row):
         """A cell by its table, column and row, given as a number from 0 or by the row's name."""

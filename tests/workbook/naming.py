@@ -26,7 +26,7 @@ def _lists(book):
         for tab, each in TABLE_TABS.items()
         for place in [book.plan.places[tab]]
         for key in each.columns
-        for row in range(each.rows)
+        for row in range(place.rows)
     }
 
 

@@ -10,7 +10,6 @@ from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.tabs import lists
 
 
 @pytest.mark.parametrize("kind", ["fragrance oil", "label"])
@@ -21,5 +20,5 @@ def test_a_tab_full_of_one_kind_is_offered_whole(kind):
     season.tables["materials"] = frame([blank | {"material": name, "kind": kind, "pack_size": 1.0,
         "pack_unit": "each", "pack_price": 1.0} for name in names], TABLES["materials"])  # fmt: skip
     sheet = openpyxl.load_workbook(io.BytesIO(book.made(season, books.DATED)), data_only=True)["Lists"]
-    letter = lists.lists_place().letters[f"materials {kind}"]
+    letter = book.plan_of(season).places["lists"].letters[f"materials {kind}"]
     assert [sheet[f"{letter}{FIRST_ROW + row}"].value for row in range(len(names))] == names

@@ -1,6 +1,5 @@
 """The Amounts tab: how much of each part goes into one piece, waste and all."""
 
-from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.columns import Column, When, look, result, total
 from candlecalc.workbook.references import blank, carry, constant, same
 from candlecalc.workbook.table_tab import TableTab, follows
@@ -37,7 +36,6 @@ TAB = TableTab(
     "working",
     "What goes into one piece: weights to weigh out, with what is lost in pots, and pieces.",
     "amounts",
-    RECIPES.room,
     {
         **follows("recipes", "product", "Product"),
         "wax_first": result("Wax, {weight}", "first_wax", wax=same("workings", "wax"), share=same("workings", "share_wax"), when=has("wax_first")),

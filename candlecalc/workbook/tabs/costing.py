@@ -2,7 +2,7 @@
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.tables import RECIPES, WHAT_IF
+from candlecalc.season.tables import WHAT_IF
 from candlecalc.workbook.columns import SumWhere, result, total
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.lines import Line, write_line
@@ -38,7 +38,6 @@ TAB = TableTab(
     "output",
     "What one piece costs at its usual batch: materials, making cost, full cost.",
     "costing",
-    RECIPES.room,
     {
         **follows("recipes", "product", "Product", when_so=_with_all_candles),
         "wax": _with_set("wax"),

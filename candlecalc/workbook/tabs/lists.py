@@ -1,5 +1,7 @@
 """The Units and Lists tabs: units of packs, and the names that drop-downs offer."""
 
+from collections.abc import Mapping
+
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
@@ -26,9 +28,9 @@ def lists() -> dict[str, Field]:
     return {list_key(field): field for field in fields}
 
 
-def lists_place() -> Place:
+def lists_place(rooms: Mapping[str, int]) -> Place:
     letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
-    return Place("Lists", FIRST_ROW + max(TABLES[field.of].room for field in lists().values()) - 1, letters)
+    return Place("Lists", FIRST_ROW + max(rooms[field.of] for field in lists().values()) - 1, letters)
 
 
 def write_units(draft: Draft) -> None:
@@ -67,7 +69,7 @@ def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> No
     there = draft.plan.places[field.of]
     name = next(iter(there.letters))
     style = draft.style("result")
-    for step in range(TABLES[field.of].room):
+    for step in range(there.rows):
         cell = sheet.cell(FIRST_ROW + step, number)
         cell.style = style
         if field.kind:

@@ -1,6 +1,5 @@
 """The Part costs tab: what a unit of each part costs, and what one piece costs before any set is put together."""
 
-from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.columns import Column, look, result
 from candlecalc.workbook.references import at, carry, named, same, span
 from candlecalc.workbook.table_tab import TableTab, follows
@@ -34,7 +33,6 @@ TAB = TableTab(
     "working",
     "What each part costs, and what one piece costs to make: for a set, its packing and its own work.",
     "parts",
-    RECIPES.room,
     {
         **follows("recipes", "product", "Product"),
         **{part: _unit_cost(part) for part in PARTS},

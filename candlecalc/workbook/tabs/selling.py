@@ -1,6 +1,5 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
-from candlecalc.season.tables import PRICES
 from candlecalc.workbook.columns import look, result, row_of, total
 from candlecalc.workbook.references import at, carry
 from candlecalc.workbook.table_tab import TableTab, follows
@@ -13,7 +12,6 @@ TAB = TableTab(
     "working",
     "The terms of the place behind each line of Prices.",
     "selling",
-    PRICES.room,
     {
         **follows("prices", "product", "Product"),
         "place": look("Place", carry("prices", "place"), width=35),

@@ -1,6 +1,6 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
-from candlecalc.season.tables import RECIPES, SETS
+from candlecalc.season.tables import SETS
 from candlecalc.workbook.columns import CountWhere, Look, look, result, row_of, total
 from candlecalc.workbook.place import Place, Plan
 from candlecalc.workbook.references import as_text, at, blank, carry, constant, named, own, span
@@ -48,7 +48,6 @@ TAB = TableTab(
     "working",
     "Where each part of a recipe stands, what its vessel takes, and the highest load it may have.",
     "workings",
-    RECIPES.room,
     {
         **follows("recipes", "product", "Product"),
         "kind": look("Made or set", carry("recipes", "kind"), width=8),
