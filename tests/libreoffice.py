@@ -6,6 +6,8 @@
     office.edited_each(path, [changes, other_changes])     one file opened once; each set from the file as it is,
                                                            and calculated once, or as many `times` as are given;
                                                            of some `tabs`, if they are named
+    office.after_gestures(path, [[("cut", "Vessels", "A4:N4"), ("paste", "Vessels", "A20")], ...])
+                                                           the same after each sequence of what a person does
     office.opened(path)                                    what it shows on opening a file, not calculated
     office.saved_as(path, "ods")                           the path of a copy that LibreOffice saved
     office.pdf(path)                                       the path of its pages as PDF
@@ -18,7 +20,8 @@ Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Er
 "#N/A" and the like. Empty cells are left out; a formula that gives an empty text is there as "".
 
 One office serves a test process: it is started at the first question, under a profile of its own.
-`Office(addin=path)` is one that has that .oxt installed.
+`Office(addin=path)` is one that has that .oxt installed, `Office(locale="de-DE")` one that reads and shows numbers
+as they are written there.
 """
 
 import atexit
@@ -56,9 +59,10 @@ class Error(str):
 
 
 class Office:
-    def __init__(self, seconds: float = SECONDS, addin: Path | None = None) -> None:
+    def __init__(self, seconds: float = SECONDS, addin: Path | None = None, locale: str = "en-US") -> None:
         self.seconds = seconds
         self._addin = addin
+        self._locale = locale
         self._folder: Path | None = None
         self._worker: subprocess.Popen[bytes] | None = None
 
@@ -80,6 +84,12 @@ class Office:
         rows = [_rows(changes) for changes in edits]
         answer = self._ask(path=_existing(path), edits=rows, times=times, tabs=list(tabs))
         return [_values(values) for values in answer]
+
+    def after_gestures(
+        self, path: Path, sequences: Iterable[Iterable[tuple[object, ...]]], tabs: Iterable[str] = ()
+    ) -> list[Values]:
+        gestures = [list(sequence) for sequence in sequences]
+        return [_values(values) for values in self._ask(path=_existing(path), gestures=gestures, tabs=list(tabs))]
 
     def saved_as(self, path: Path, kind: str, changes: Changes | None = None) -> Path:
         folder = tempfile.mkdtemp(dir=self._home())
@@ -129,6 +139,7 @@ class Office:
     def _start(self) -> None:
         profile = self._home() / f"{self._home().name}profile"
         profile.mkdir(exist_ok=True)
+        _set_up(profile, self._locale)
         if self._addin:
             _install(self._addin, profile)
         self._worker = subprocess.Popen(  # noqa: S603
@@ -161,6 +172,22 @@ class Office:
             os.killpg(self._worker.pid, signal.SIGKILL)
         self._worker.communicate()
         self._worker = None
+
+
+# What a person chooses under Tools, Options: the locale, and to paste over cells without being asked.
+SETTINGS = """<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema">
+<item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale"><value>{}</value></prop></item>
+<item oor:path="/org.openoffice.Office.Calc/Input">
+<prop oor:name="ReplaceCellsWarning"><value>false</value></prop></item>
+</oor:items>
+"""
+
+
+def _set_up(profile: Path, locale: str) -> None:
+    settings = profile / "user" / "registrymodifications.xcu"
+    settings.parent.mkdir(exist_ok=True)
+    settings.write_text(SETTINGS.format(locale))
 
 
 @cache

@@ -86,6 +86,8 @@ def _answer(context, desktop, codes, request):
     try:
         if "functions" in request:
             return {"answer": dict(_functions(context, request["functions"]))}
+        if "gestures" in request:
+            return {"answer": list(_after_gestures(context, desktop, codes, **request))}
         do = functools.partial(_do, desktop, codes, **request)
         return {"answer": _on_main_thread(context, do) if "rounds" in request else do()}
     except Exception as problem:
@@ -167,6 +169,24 @@ def _do(
         book.enableAutomaticCalculation(True)  # the file would keep that it is off
         book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
         return save
+    finally:
+        book.close(True)
+
+
+def _after_gestures(context, desktop, codes, path, gestures, tabs=()):
+    """The values after each sequence of gestures; each begins with the file as it is, once the last is undone."""
+    from office_gestures import Hand
+
+    book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
+    try:
+        hand = Hand(context, book)
+        for sequence in gestures:
+            for gesture in sequence:
+                hand.does(gesture)
+            for _ in range(2):
+                book.calculateAll()
+            yield _Reader(book, codes, tabs).values()
+            hand.undoes_all()
     finally:
         book.close(True)
 

@@ -2,6 +2,7 @@
 
 import datetime
 import functools
+import math
 import re
 import zipfile
 
@@ -124,6 +125,36 @@ def rewritten(path, target, sheet, pattern, replacement):
 
 def demo():
     return folder.read(folder.DEMO)
+
+
+FEW = ("Orange and clove tumbler", "Pear and honey tin", "Bitter orange tin", "Two tins in a box")
+FEW_ROOMS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
+
+
+def few(products=FEW, places=3):
+    """The demo with some of its products, all they are made of, and the first places."""
+    season = demo()
+    rows = {key: [row for _, row in season.rows(key)] for key in season.tables}
+    rows["recipes"] = [row for row in rows["recipes"] if row["product"] in products]
+    rows["sets"] = [row for row in rows["sets"] if row["set"] in products]
+    used = {value for row in rows["recipes"] for value in row.values()}
+    rows["vessels"] = [row for row in rows["vessels"] if row["vessel"] in used]
+    used |= {row["bought_as"] for row in rows["vessels"]}
+    rows["materials"] = [row for row in rows["materials"] if row["material"] in used]
+    rows["places"] = rows["places"][:places]
+    sold = {row["place"] for row in rows["places"]}
+    rows["prices"] = [row for row in rows["prices"] if row["product"] in products and row["place"] in sold]
+    for key, table in TABLES.items():
+        season.tables[key] = frame(rows[key], table)
+    return season
+
+
+def alike(a, b):
+    """Whether two values of a cell are the same; an empty text is stored as no text at all."""
+    if isinstance(a, float) and isinstance(b, float):
+        return math.isclose(a, b, rel_tol=1e-9, abs_tol=1e-12)
+    a, b = ("" if value is None else value for value in (a, b))
+    return type(a) is type(b) and a == b
 
 
 def blank(region):

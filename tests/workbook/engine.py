@@ -13,6 +13,8 @@ from openpyxl.utils.datetime import to_excel
 from candlecalc.files import zipped
 from candlecalc.workbook import pack
 
+ERRORS = {"Na": "#N/A", "Value": "#VALUE!", "Div": "#DIV/0!", "Ref": "#REF!", "Num": "#NUM!", "Name": "#NAME?"}
+
 
 class Held:
     """A workbook that is calculated anew where a change reaches, and keeps its other values."""
@@ -24,7 +26,7 @@ class Held:
         self.book.evaluate_all()
 
     def changed(self, changes):
-        """{tab: its rows of values} after changes to the workbook as it was made."""
+        """{tab: its rows of values} after changes to the workbook as it was made; None clears a cell."""
         # A cell that is no longer changed gets back what stood there.
         for cell, value in {**self.stood, **changes}.items():
             now = self.value(cell)
@@ -52,7 +54,7 @@ def _plain(value):
     if isinstance(value, datetime.date):
         return float(to_excel(value))
     if isinstance(value, dict):
-        return f"#{value['kind']}"
+        return ERRORS.get(value["kind"], f"#{value['kind']}")
     return "" if value is None else value
 
 
