@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from candlecalc.files import write_whole
+from candlecalc.rounding import round_half_away
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import Row, Season, empty
@@ -175,4 +176,5 @@ def as_json(records: Sequence[dict[str, Any]]) -> str:
 def _shown(value: Any) -> str:
     if value is None:
         return ""
-    return f"{value:.2f}" if isinstance(value, float) else str(value)
+    # Rounded as a sheet rounds what it shows: half a coin away from zero.
+    return f"{round_half_away(value, 2):.2f}" if isinstance(value, float) else str(value)

@@ -14,6 +14,15 @@ def round_half_away(amount: float, digits: int = 0) -> float:
     return float(exact.quantize(Decimal(1).scaleb(-int(digits)), ROUND_HALF_UP))
 
 
+def whole_steps(amount: float) -> float:
+    """A number of steps that was worked out, as a whole number: a half that division left a hair short is a half.
+
+    >>> whole_steps(63.3 / 0.2), 63.3 / 0.2
+    (317.0, 316.49999999999994)
+    """
+    return round_half_away(round_half_away(amount, 6))
+
+
 def round_to(amount: float, digits: int, side: str) -> float:
     """Round to `digits` decimals: "down" never to more than there is, "up" never to less, or to the "nearest".
 

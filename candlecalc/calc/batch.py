@@ -5,29 +5,29 @@ import math
 from candlecalc.calc.sources import ALGEBRA, PRACTICE
 from candlecalc.calc.terms import Count, Quantity, Weight
 from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.rounding import round_half_away, whole_steps
 
 STEP = {"step > 0": "step must be more than 0"}
 
 
-@formula(native="ROUND(weight/step,0)*step", requires=STEP, source=PRACTICE)
+@formula(native="ROUND(ROUND(weight/step,6),0)*step", requires=STEP, source=PRACTICE)
 def to_scale_step(weight: Weight, step: Weight) -> Weight:
     """A weight as the scale can show it: the nearest whole number of steps.
 
     >>> to_scale_step(weight=41.27, step=0.5)
     41.5
     """
-    return round_half_away(weight / step) * step
+    return whole_steps(weight / step) * step
 
 
-@formula(native="ROUND(each*count/step,0)*step", requires=STEP, source=PRACTICE)
+@formula(native="ROUND(ROUND(each*count/step,6),0)*step", requires=STEP, source=PRACTICE)
 def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     """What to weigh out for a batch, to the scale's step.
 
     >>> weigh_out(each=15.52, count=24, step=0.5)
     372.5
     """
-    return round_half_away(each * count / step) * step
+    return whole_steps(each * count / step) * step
 
 
 @formula(native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
@@ -51,7 +51,7 @@ def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
 
 
 @formula(
-    native="ROUND(each*pot/melt/step,0)*step",
+    native="ROUND(ROUND(each*pot/melt/step,6),0)*step",
     requires={**STEP, "melt > 0": "melt must be more than 0"},
     source=PRACTICE,
 )
@@ -61,7 +61,7 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     >>> weigh_for_pot(each=16, pot=2160, melt=216, step=1)
     160.0
     """
-    return round_half_away(each * pot / melt / step) * step
+    return whole_steps(each * pot / melt / step) * step
 
 
 @formula(native="each*count", source=ALGEBRA)

@@ -22,7 +22,7 @@ from candlecalc.calc.terms import (
     Wax,
 )
 from candlecalc.formula import Term, formula
-from candlecalc.rounding import round_half_away
+from candlecalc.rounding import whole_steps
 
 Oils = Annotated[List[float], Term("g", "each oil to weigh out, in the order of the shares", many=True)]
 
@@ -124,7 +124,7 @@ def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
 
 
 @formula(
-    native="ROUND(wax*load/step,0)*step/(ROUND(wax/step,0)*step)",
+    native="ROUND(ROUND(wax*load/step,6),0)/ROUND(ROUND(wax/step,6),0)",
     requires={"wax >= step": "the wax must weigh at least one step of the scale"},
     source=PRACTICE,
 )
@@ -134,7 +134,7 @@ def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
     >>> load_after_rounding(wax=100, load=0.065, step=1)
     0.07
     """
-    return round_half_away(wax * load / step) * step / (round_half_away(wax / step) * step)
+    return whole_steps(wax * load / step) / whole_steps(wax / step)
 
 
 @formula(native="oil*share", source=PRACTICE)

@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 from xml.sax.saxutils import escape
 
 from openpyxl import Workbook
+from openpyxl.cell.cell import Cell
 from openpyxl.utils import get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.worksheet import Worksheet
@@ -81,7 +82,7 @@ WORDS = {
 class Plain(Draft):
     """A workbook without a master check: nothing in it must agree with anything."""
 
-    def _master(self, sheet: Worksheet, kind: str) -> None:
+    def _master(self, cell: Cell) -> None:
         pass
 
 

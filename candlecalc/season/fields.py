@@ -12,6 +12,8 @@ from candlecalc.term import Term
 NAME_LENGTH = 32
 # A spreadsheet looks names up with these as wild cards.
 NOT_IN_NAMES = "*?~"
+# ... and counts by these as comparisons.
+NOT_FIRST_IN_NAMES = "<>="
 # Every spreadsheet counts these days alike.
 FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
 
@@ -32,8 +34,11 @@ class Field:
     name: bool = False  # the row's own name, which others look up
     date: bool = False
     required: bool = False
-    # Needed only where another field of the row has one of these values.
+    # Needed only where another field of the row has one of these values; without values, where it has any.
     needed_when: tuple[str, tuple[str, ...]] = ("", ())
+    least: float = 0.0  # the smallest number besides nothing
+    # No cost rests on it: what is wrong with it is told, and the row counts all the same.
+    aside: bool = False
     width: int = 0
     longest: int = 60  # characters of a text
 
@@ -61,7 +66,8 @@ class Field:
         if self.date:
             return "a date such as 2026-03-07"
         if self.name:
-            return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}"
+            first = " ".join(NOT_FIRST_IN_NAMES)
+            return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}, not after {first}"
         return f"text of at most {self.longest} characters"
 
     def as_declared(self, value: Value) -> Value:
@@ -73,7 +79,8 @@ class Field:
     def needed(self, row: dict[str, Value]) -> bool:
         """Whether a row must have this field."""
         other, values = self.needed_when
-        return self.required or (bool(other) and row.get(other) in values)
+        there = row.get(other)
+        return self.required or (bool(other) and (there in values if values else there is not None))
 
 
 @dataclass(frozen=True)
@@ -97,3 +104,13 @@ class Table:
     @property
     def keys(self) -> list[str]:
         return [each.key for each in self.fields]
+
+    def label(self, given: Field) -> str:
+        """What a field is called in a sentence: its head without the unit, or whole where two begin alike."""
+        alike = [each for each in self.fields if short(each.head) == short(given.head)]
+        return short(given.head) if len(alike) == 1 else given.head
+
+
+def short(head: str) -> str:
+    """A head without its unit: "Pack price, {money}" becomes "Pack price"."""
+    return head.partition(",")[0]

@@ -1,7 +1,9 @@
 """The units a maker's workbook is in, against the units that `calc` works in."""
 
+import math
 from dataclasses import dataclass
 
+from candlecalc.rounding import round_to
 from candlecalc.term import LARGEST, Term
 from candlecalc.units import GRAMS, MILLIMETRES
 
@@ -51,11 +53,15 @@ class Measures:
 
     def limits(self, term: Term) -> tuple[float, float]:
         """A term's range in the workbook's units."""
-        low, high = (
-            limit if abs(limit) >= LARGEST else round(self.from_calc(limit, term.unit), 6)
-            for limit in (term.low, term.high)
-        )
-        return low, high
+        return self._limit(term.low, term.unit, "down"), self._limit(term.high, term.unit, "up")
+
+    def _limit(self, limit: float, unit: str, outward: str) -> float:
+        if abs(limit) >= LARGEST or unit not in ("g", "mm", "C"):
+            return limit
+        own = self.from_calc(limit, unit)
+        # 705.479 oz is nothing that anybody reads: 710.
+        exact = own == limit or unit == "C" or own == 0
+        return round(own, 6) if exact else round_to(own, 1 - math.floor(math.log10(abs(own))), outward)
 
     def shown(self, text: str, currency: str) -> str:
         """A head with its units put in: "Pack price, {money}" becomes "Pack price, USD"."""

@@ -9,7 +9,16 @@ from typing import Any
 
 import pandas as pd
 
-from candlecalc.season.fields import FIRST_DAY, LAST_DAY, NAME_LENGTH, NOT_IN_NAMES, Field, Table, Value
+from candlecalc.season.fields import (
+    FIRST_DAY,
+    LAST_DAY,
+    NAME_LENGTH,
+    NOT_FIRST_IN_NAMES,
+    NOT_IN_NAMES,
+    Field,
+    Table,
+    Value,
+)
 from candlecalc.season.measures import Measures
 from candlecalc.season.tables import ONCE, SETTINGS, TABLES
 from candlecalc.term import Term, shown
@@ -70,7 +79,12 @@ class Season:
 
 
 def _trimmed(row: Row) -> Row:
-    return {key: value.strip() or None if isinstance(value, str) else value for key, value in row.items()}
+    return {key: without_blanks(value) or None if isinstance(value, str) else value for key, value in row.items()}
+
+
+def without_blanks(text: str) -> str:
+    """A text without the blanks that nobody sees: around it, or two side by side in it."""
+    return " ".join(text.replace("\u00a0", " ").split())
 
 
 def plain(value: Any) -> Value:
@@ -120,18 +134,7 @@ def problems(season: Season) -> list[Problem]:
             found += _twice(table, place, row, seen)
             if place >= table.room:
                 found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
-    return [*_not_found_for_a_blank(season, known), *found]
-
-
-def _not_found_for_a_blank(season: Season, known: "_Known") -> Iterator[Problem]:
-    """Names with a blank before or after them that stand elsewhere without it."""
-    for key, table in TABLES.items():
-        field = table.fields[0]
-        for place, row in season.rows(key) if field.name else ():
-            name = row[field.key]
-            if isinstance(name, str) and name != name.strip() and (key, name.strip().casefold()) in known.missed:
-                words = f'it is "{name}", and a look-up for "{name.strip()}" misses it: {WITHOUT_BLANK}'
-                yield Problem(table.title, place, field.key, words)
+    return found
 
 
 def wrong_entries(season: Season, fields: Iterable[Field], entries: Mapping[str, Value]) -> dict[str, str]:
@@ -150,7 +153,6 @@ class _Known:
 
     def __init__(self, season: Season) -> None:
         self.measures = season.measures
-        self.missed: set[tuple[str, str]] = set()  # names that were looked for, and stand there with blanks
         self._names: dict[tuple[str, str], set[str]] = {}
         for field in (field for table in TABLES.values() for field in table.fields if field.of):
             for kind in {"", field.kind}:
@@ -161,11 +163,8 @@ class _Known:
         return name.casefold() in self._names[table, kind]
 
     def has_with_blanks(self, name: str, table: str) -> bool:
-        """Whether a name is there but for blanks around it: to a spreadsheet they are part of it."""
-        found = name.strip().casefold() in {known.strip() for known in self._names[table, ""]}
-        if found:
-            self.missed.add((table, name.strip().casefold()))
-        return found
+        """Whether a name is there but for blanks: to a spreadsheet they are part of it."""
+        return without_blanks(name).casefold() in {without_blanks(known) for known in self._names[table, ""]}
 
 
 def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
@@ -175,19 +174,29 @@ def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
         takes = _in_own_unit(field.term, known.measures).range if field.term else field.allowed()
         return f"it is missing; type {takes}" if field.needed(dict(row)) else ""
     if field.term:
-        return _wrong_number(field.term, value, known.measures)
+        return _wrong_number(field.term, value, known.measures) or _too_little(field, value)
     if field.date:
         return _wrong_date(value, field)
     if not isinstance(value, str):
         return f"it is {shown(value)}; it takes {field.allowed()}"
     if field.choices and value not in field.choices:
-        bare = field.as_declared(value.strip())
+        bare = field.as_declared(without_blanks(value))
         mend = WITHOUT_BLANK if bare in field.choices else f"it takes {field.allowed()}"
         return f"it is {shown(value)}; {mend}"
-    if field.name and (len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES)):
-        return f"it is {shown(value)}; it takes {field.allowed()}"
-    if field.of and not known.has(value, field.of, field.kind):
+    if field.name:
+        return _wrong_name(value, field)
+    if field.of and (value != without_blanks(value) or not known.has(value, field.of, field.kind)):
         return _not_named(value, field, known)
+    return ""
+
+
+def _wrong_name(value: str, field: Field) -> str:
+    if value != without_blanks(value):
+        return f"it is {shown(value)}, with a blank that nobody sees: {WITHOUT_BLANK}"
+    if value.casefold() == field.head.casefold():
+        return f"it is {shown(value)}, the head of its column: choose another name"
+    if len(value) > NAME_LENGTH or any(mark in value for mark in NOT_IN_NAMES) or value[:1] in NOT_FIRST_IN_NAMES:
+        return f"it is {shown(value)}; it takes {field.allowed()}"
     return ""
 
 
@@ -217,14 +226,21 @@ def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
     return ""
 
 
+def _too_little(field: Field, value: Value) -> str:
+    if isinstance(value, float) and 0 < value < field.least:
+        clock = "a time such as 0:05 is a part of a day to a spreadsheet"
+        return f"it is {shown(value)}; it takes 0, or {field.least:g} and more: {clock}"
+    return ""
+
+
 def _not_named(value: str, field: Field, known: _Known) -> str:
     title = TABLES[field.of].title
-    if field.kind and known.has(value, field.of):
+    if field.kind and value == without_blanks(value) and known.has(value, field.of):
         return f'"{value}" on {title} is not of kind {field.kind}'
     if known.has_with_blanks(value, field.of):
-        if known.has(value.strip(), field.of):
+        if known.has(without_blanks(value), field.of):
             return f'"{value}" is not on {title}: {WITHOUT_BLANK}'
-        return f'"{value}" stands on {title} with a blank before or after it'
+        return f'"{value}" stands on {title} with a blank too many'
     return f'"{value}" is not on {title}: add it there, or choose another'
 
 

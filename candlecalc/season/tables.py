@@ -1,5 +1,6 @@
 """The tables of a season: settings, materials, vessels, recipes, sets, places sold, prices."""
 
+from dataclasses import replace
 from typing import get_args
 
 from candlecalc.calc import terms
@@ -12,9 +13,26 @@ def _term(annotated: object) -> Term:
     return found
 
 
-MONEY = _term(terms.Money)
-WEIGHT = _term(terms.Weight)
-TEMPERATURE = Term("C", "a temperature", low=-50.0, high=400.0)
+def _entry(annotated: object, low: float | None = None, high: float | None = None) -> Term:
+    """A term as an entry takes it: within what a candle maker can mean, in the units of `calc`.
+
+    A number outside is a slip: another unit, a fraction that became a date, minutes that became a time of day.
+    """
+    term = annotated if isinstance(annotated, Term) else _term(annotated)
+    return replace(term, low=term.low if low is None else low, high=term.high if high is None else high)
+
+
+# In any currency: a pack may cost a million where a coin is worth little.
+MONEY = _entry(terms.Money, high=1e6)
+RATE = _entry(terms.HourlyRate, high=1e6)
+PRICE = Term("money", "a price", above=True, high=1e6)
+A_WEIGHT, A_DEGREE = Term("g", "a weight", above=True), Term("C", "a temperature")
+MELTS, POURS = _entry(A_DEGREE, 20, 110), _entry(A_DEGREE, 30, 120)  # wax freezes below, and smokes above
+CEILING, FLASH = _entry(A_DEGREE, 40, 250), _entry(A_DEGREE, 20, 300)
+WATER, POT = _entry(A_WEIGHT, 10, 20e3), _entry(A_WEIGHT, 100, 200e3)
+INSIDE, PANEL, BASE = _entry(terms.Length, 10, 600), _entry(terms.Length, 5, 600), _entry(terms.BaseRise, -50, 50)
+MINUTES = _entry(terms.Minutes, high=1440)
+A_MOMENT = 0.05  # minutes; 0:05, typed for five, is a 288th of a day to a spreadsheet
 STATED = _term(terms.Stated).choices
 CURE_DAYS = Term("", "whole days", high=365.0, whole=True)
 
@@ -35,16 +53,16 @@ SETTINGS = Table(
         Field("last_day", "Last day", "last day of the season", date=True, required=True),
         Field("registered", "Registered for tax", "whether you charge sales tax or VAT yourself", choices=YES_NO, required=True),
         Field("tax_rate", "Tax rate, of the price", "rate of sales tax or VAT where you sell; ask your tax office", _term(terms.Tax), required=True),
-        Field("paid_rate", "Paid help, {money} an hour", "what an hour of paid help costs you, all told", _term(terms.HourlyRate), required=True),
-        Field("own_rate", "Own time, {money} an hour", "what an hour of your own time must earn", _term(terms.HourlyRate), required=True),
+        Field("paid_rate", "Paid help, {money} an hour", "what an hour of paid help costs you, all told", RATE, required=True),
+        Field("own_rate", "Own time, {money} an hour", "what an hour of your own time must earn", RATE, required=True),
         Field("production_overhead", "Production overhead, {money} a season", "workshop rent, power, tools: what making costs besides materials and work", MONEY, required=True),
         Field("running_costs", "Running costs, {money} a season", "insurance, phone, web site, travel: what the business costs besides making", MONEY, required=True),
-        Field("season_hours", "Hours at the bench, a season", "hours of making that the two sums above are spread over", _term(terms.Activity), required=True),
+        Field("season_hours", "Hours at the bench, a season", "hours of making that the two sums above are spread over", _entry(terms.Activity, 1, 20e3), required=True),
         Field("waste", "Waste, of what is weighed out", "wax and oil left in pots and jugs", _term(terms.Waste), required=True),
-        Field("price_step", "Price step, {money}", "the step between the prices you use", _term(terms.PriceStep), required=True),
-        Field("price_ending", "Price ending, {money}", "what your prices end in: 0.95 for 17.95; below the step", _term(terms.Ending), required=True),
+        Field("price_step", "Price step, {money}", "the step between the prices you use", _entry(terms.PriceStep, high=1e5), required=True),
+        Field("price_ending", "Price ending, {money}", "what your prices end in: 0.95 for 17.95; below the step", _entry(terms.Ending, high=1e5), required=True),
         Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", _term(terms.Step), required=True),
-        Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", Term("g", "a weight", above=True), required=True),
+        Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", POT, required=True),
     ),
     room=0,
     purpose="What holds for the whole season.",
@@ -99,26 +117,26 @@ MATERIALS = Table(
         Field("material", "Material", "one line for each thing you buy", name=True, required=True),
         Field("kind", "Kind", "what it is used as", choices=KINDS, required=True, width=14),
         Field("supplier", "Supplier", "where you buy it", width=30, longest=28),
-        Field("pack_size", "Pack size", "how much the pack holds", _term(terms.PackSize), required=True),
+        Field("pack_size", "Pack size", "how much the pack holds", _entry(terms.PackSize, 0.01, 1e6), required=True),
         Field("pack_unit", "Pack unit", "the unit of the pack size: each for pieces", choices=UNITS, required=True, width=7),
         Field("pack_price", "Pack price, {money}", "price of the pack today, before tax you can claim back", MONEY, required=True),
         Field("shipping", "Shipping, {money}", "the pack's share of the shipping", MONEY),
         Field("tax", "Tax kept, {money}", "tax on the pack that you cannot claim back", MONEY),
-        Field("on_hand", "On hand, in pack unit", "how much you have, in the unit of the pack size", Term("", "an amount")),
-        Field("stands_in_for", "Stands in for", "the material it can take the place of", of="materials"),
+        Field("on_hand", "On hand, in pack unit", "how much you have, in the unit of the pack size", Term("", "an amount", high=1e7)),
+        Field("stands_in_for", "Stands in for", "the material it can take the place of", of="materials", aside=True),
         Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", _term(terms.Density), needed_when=("kind", ("wax",))),
-        Field("melt_low", "Melts from, {temperature}", "low end of the wax's melting range", TEMPERATURE),
-        Field("melt_high", "Melts to, {temperature}", "high end of the wax's melting range", TEMPERATURE),
-        Field("add_at", "Add oil at, {temperature}", "temperature to add oil at, by the wax's data sheet", TEMPERATURE),
-        Field("pour_at", "Pour at, {temperature}", "temperature to pour at, by the wax's data sheet", TEMPERATURE),
-        Field("ceiling", "Never above, {temperature}", "the wax's highest temperature, by its data sheet", TEMPERATURE),
-        Field("usual_load", "Usual load, of wax", "the load you start from with this wax or oil", _term(terms.Load)),
-        Field("highest_load", "Highest load", "the supplier's highest load for this wax or oil", _term(terms.Highest)),
-        Field("basis", "Highest load is", "what the highest load is a share of; of wax if left out", choices=_term(terms.LoadBasis).choices, width=9),
-        Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", _term(terms.Limit)),
-        Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", TEMPERATURE),
-        Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS),
-        Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True),
+        Field("melt_low", "Melts from, {temperature}", "low end of the wax's melting range", MELTS, aside=True),
+        Field("melt_high", "Melts to, {temperature}", "high end of the wax's melting range", MELTS, aside=True),
+        Field("add_at", "Add oil at, {temperature}", "temperature to add oil at, by the wax's data sheet", POURS, aside=True),
+        Field("pour_at", "Pour at, {temperature}", "temperature to pour at, by the wax's data sheet", POURS, aside=True),
+        Field("ceiling", "Never above, {temperature}", "the wax's highest temperature, by its data sheet", CEILING, aside=True),
+        Field("usual_load", "Usual load, of wax", "the load you start from with this wax or oil", _term(terms.Load), aside=True),
+        Field("highest_load", "Highest load", "the supplier's highest load for this wax or oil", _term(terms.Highest), aside=True),
+        Field("basis", "Highest load is", "what the highest load is a share of; of wax if left out", choices=_term(terms.LoadBasis).choices, width=9, aside=True),
+        Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", _term(terms.Limit), aside=True),
+        Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", FLASH, aside=True),
+        Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS, aside=True),
+        Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True, aside=True),
     ),
     room=200,
     purpose="What you buy, what it costs, and what its data sheet says.",
@@ -133,16 +151,16 @@ VESSELS = Table(
         Field("use", "Use", "stays with the candle, or a mould that is used again", choices=("stays", "mould"), required=True, width=8),
         Field("bought_as", "Bought as", "its line on Materials; none for a mould", of="materials", kind="vessel", needed_when=("use", ("stays",))),
         Field("measured", "Measured by", "by the water it holds, or by its size: round or box", choices=("water", "round", "box"), required=True, width=12),
-        Field("water", "Water to the brim, {weight}", "weigh the vessel full of water, less the vessel", Term("g", "a weight", above=True), needed_when=("measured", ("water",))),
+        Field("water", "Water to the brim, {weight}", "weigh the vessel full of water, less the vessel", WATER, needed_when=("measured", ("water",))),
         Field("water_temperature", "Water at, {temperature}", "temperature of that water", _term(terms.WaterTemperature), needed_when=("measured", ("water",))),
-        Field("top", "Inside top or length, {length}", "round: inside diameter at the top; box: inside length", _term(terms.Length), needed_when=("measured", ("round", "box"))),
-        Field("bottom", "Inside bottom or width, {length}", "round: inside diameter at the bottom; box: inside width", _term(terms.Length), needed_when=("measured", ("round", "box"))),
-        Field("height", "Inside height, {length}", "from the floor's edge to the brim", _term(terms.Length), needed_when=("measured", ("round", "box"))),
-        Field("base", "Floor pushed up, {length}", "how high the floor is pushed up; minus where it bulges down", _term(terms.BaseRise)),
-        Field("headspace", "Headspace, of brim volume", "share left empty above the wax", _term(terms.Headspace), required=True),
-        Field("diameter", "Melt pool across, {length}", "inside diameter where the wax stands, for choosing a wick", _term(terms.Length)),
-        Field("panel_width", "Label panel width, {length}", "flat or round face that a label can cover", _term(terms.Length)),
-        Field("panel_height", "Label panel height, {length}", "height of that face", _term(terms.Length)),
+        Field("top", "Inside top or length, {length}", "round: inside diameter at the top; box: inside length", INSIDE, needed_when=("measured", ("round", "box"))),
+        Field("bottom", "Inside bottom or width, {length}", "round: inside diameter at the bottom; box: inside width", INSIDE, needed_when=("measured", ("round", "box"))),
+        Field("height", "Inside height, {length}", "from the floor's edge to the brim", INSIDE, needed_when=("measured", ("round", "box"))),
+        Field("base", "Floor pushed up, {length}", "how high the floor is pushed up; minus where it bulges down", BASE),
+        Field("headspace", "Headspace, of brim volume", "share left empty above the wax", _entry(terms.Headspace, high=0.6), required=True),
+        Field("diameter", "Melt pool across, {length}", "inside diameter where the wax stands, for choosing a wick", INSIDE, aside=True),
+        Field("panel_width", "Label panel width, {length}", "flat or round face that a label can cover", PANEL, aside=True),
+        Field("panel_height", "Label panel height, {length}", "height of that face", PANEL, aside=True),
     ),
     room=24,
     purpose="What you pour into, how it was measured, and how far it is filled.",
@@ -155,7 +173,7 @@ RECIPES = Table(
     "Recipes",
     (
         Field("product", "Product", "one line for each thing you sell", name=True, required=True),
-        Field("tag", "Season tag", "your own word for a range or a season", width=17, longest=16),
+        Field("tag", "Season tag", "your own word for a range or a season", width=17, longest=16, aside=True),
         Field("kind", "Made or set", "made: a candle; set: a box of candles, listed on Sets", choices=("made", "set"), required=True, width=8),
         Field("vessel", "Vessel", "what it is poured into", of="vessels", needed_when=MADE),
         Field("wax", "Wax", "the wax, or the first of two", of="materials", kind="wax", needed_when=MADE),
@@ -175,9 +193,9 @@ RECIPES = Table(
         Field("lid", "Lid", "the lid, if any", of="materials", kind="lid"),
         Field("label", "Label", "the label, if any", of="materials", kind="label"),
         Field("packing", "Packing", "box, sleeve or wrap that it is sold in", of="materials", kind="packaging"),
-        Field("minutes", "Minutes, each", "working minutes for each one, without set-up", _term(terms.Minutes), required=True),
-        Field("setup", "Set-up, minutes", "minutes to set up and clean, once a batch", _term(terms.Minutes), required=True),
-        Field("usual_batch", "Usual batch", "how many you usually make together", _term(terms.Batch), required=True),
+        Field("minutes", "Minutes, each", "working minutes for each one, without set-up", MINUTES, least=A_MOMENT, required=True),
+        Field("setup", "Set-up, minutes", "minutes to set up and clean, once a batch", MINUTES, least=A_MOMENT, required=True),
+        Field("usual_batch", "Usual batch", "how many you usually make together", _entry(terms.Batch, high=1e4), required=True),
         Field("paid_share", "Paid help, of time", term=_term(terms.PaidShare)),
     ),
     room=60,
@@ -204,23 +222,23 @@ PLACES = Table(
     "Places sold",
     (
         Field("place", "Place", "one line for each place you sell in", name=True, required=True),
-        Field("kind", "Kind", "how you sell there", choices=PLACE_KINDS, required=True, width=16),
+        Field("kind", "Kind", "how you sell there", choices=PLACE_KINDS, required=True, width=16, aside=True),
         Field("fee", "Fee, of price", "what the place, or the card firm, keeps of the price", _term(terms.Fee)),
-        Field("fee_basis", "Fee is of", "the price before tax (net) or with tax (gross)", choices=_term(terms.FeeBasis).choices, required=True, width=8),
+        Field("fee_basis", "Fee is of", "the price before tax (net) or with tax (gross)", choices=_term(terms.FeeBasis).choices, needed_when=("fee", ()), width=8),
         Field("fee_item", "Fee an item, {money}", "fixed fee for each candle", MONEY),
         Field("fee_order", "Fee an order, {money}", "fixed fee for each order", MONEY),
         Field("least_fee", "Least fee an order, {money}", "the smallest fee by share that an order is charged", MONEY),
-        Field("per_order", "Candles an order", term=_term(terms.PerOrder), required=True),
+        Field("per_order", "Candles an order", term=_entry(terms.PerOrder, high=1e4), required=True),
         Field("postage_paid", "Postage paid, {money}", "postage you pay for an order", MONEY),
         Field("postage_charged", "Postage charged, {money}", "postage the buyer pays you for an order, before tax", MONEY),
         Field("packing_order", "Packing an order, {money}", "carton and filling for an order", MONEY),
         Field("fixed_cost", "Fixed cost, {money}", "stand fee or subscription, a day or a month", MONEY),
-        Field("fixed_times", "Days or months", "how many of them in the season", _term(terms.Times)),
+        Field("fixed_times", "Days or months", "how many of them in the season", _entry(terms.Times, high=1e4)),
         Field("discount", "Discount", "what a shop, or a usual offer, takes off the stated price", _term(terms.Discount)),
         Field("stated", "Prices are", "whether prices there are stated with tax in them; as Settings says if left out", choices=STATED, width=11),
         Field("collector", "Tax is paid by", "who charges the buyer tax and pays it over; nobody where none is due", choices=_term(terms.Collector).choices, required=True, width=9),
         Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", _term(terms.Margin), required=True),
-        Field("rules", "Buyers' rules", "which rules its buyers live under", choices=RULES, required=True, width=8),
+        Field("rules", "Buyers' rules", "which rules its buyers live under", choices=RULES, required=True, width=8, aside=True),
     ),
     room=12,
     purpose="Where you sell, what each place keeps, and what you want left.",
@@ -233,7 +251,7 @@ PRICES = Table(
     (
         Field("product", "Product", "what you sell", of="recipes", required=True),
         Field("place", "Place", "where you sell it", of="places", required=True),
-        Field("price", "Your price, {money}", "the price you ask there, as it is stated there", Term("money", "a price", above=True), required=True),
+        Field("price", "Your price, {money}", "the price you ask there, as it is stated there", PRICE, required=True),
     ),
     room=180,
     purpose="What each candle must fetch in each place, and what your own price leaves.",

@@ -11,8 +11,8 @@ from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphPrope
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.draft import HEAD_ROW, Draft
-from candlecalc.workbook.place import FIRST_ROW, Place
+from candlecalc.workbook.draft import Draft
+from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place
 from candlecalc.workbook.printed import widths
 from candlecalc.workbook.styles import PAPER, SERIES
 from candlecalc.workbook.tabs.costing import CHART_PARTS
@@ -22,6 +22,7 @@ HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
 MOST_BARS = 12
 LAST_BAR = FIRST_ROW + MOST_BARS - 1  # however many products there are now: others are typed later
 CHART_COLUMNS = 14
+GAP = 2
 ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
 
 
@@ -54,10 +55,11 @@ def _print_beside(sheet: Worksheet, last: int, first: int) -> None:
     sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS - 1)}{max(int(last_row), FIRST_ROW + ROWS_BESIDE)}"
     sheet.page_setup.fitToWidth = 2
     # Breaks between pages are not kept where pages are fitted: columns as wide as the list's keep it on its own.
-    _, *others = widths(sheet, last)
-    sheet.column_dimensions[get_column_letter(first - 1)].width = 2
+    # The list's last column, why there is no cost, goes with the chart.
+    _, *listed, why = widths(sheet, last)
+    sheet.column_dimensions[get_column_letter(first - 1)].width = GAP
     for number in range(first, first + CHART_COLUMNS):
-        sheet.column_dimensions[get_column_letter(number)].width = sum(others) / CHART_COLUMNS
+        sheet.column_dimensions[get_column_letter(number)].width = (sum(listed) - why - GAP) / CHART_COLUMNS
 
 
 def _series(sheet: Worksheet, place: Place, key: str, colour: str, hatch: str) -> Series:

@@ -11,7 +11,7 @@ import candlecalc.native as native
 from candlecalc.formula import Formula, Term, find
 from candlecalc.guard import default, native_of
 from candlecalc.scaling import scales_with
-from candlecalc.workbook.place import Place, Plan
+from candlecalc.workbook.place import OWN_ROW, Place, Plan
 from candlecalc.workbook.references import (
     USABLE,
     Reference,
@@ -89,30 +89,31 @@ class Total(Column):
 
 @dataclass(frozen=True, kw_only=True)
 class SumWhere(Column):
-    """The sum of another tab's column over the rows that carry this row's name, added to an own part."""
+    """The sum of another tab's column over the rows whose key is this row's number, added to an own part.
+
+    By number and not by name: a criterion reads "<3" as a comparison and "1e3" as a thousand.
+    """
 
     part: str | Reference
     table: str
     column: str
     by: str
-    name: str
 
     def expression(self, plan: Plan, place: Place) -> str:
         there = plan.places[self.table]
-        part, name = (reference_to(one)(plan, place) for one in (self.part, self.name))
-        return f"SUM({part},SUMIFS({there.range(self.column)},{there.range(self.by)},{name}))"
+        part = reference_to(self.part)(plan, place)
+        return f"SUM({part},SUMIFS({there.range(self.column)},{there.range(self.by)},{place.cell(OWN_ROW)}))"
 
 
 @dataclass(frozen=True, kw_only=True)
 class CountWhere(Column):
-    """How many rows of another tab carry this row's name."""
+    """How many rows of another tab have this row's number as their key."""
 
     table: str
     by: str
-    name: str
 
     def expression(self, plan: Plan, place: Place) -> str:
-        return f"COUNTIF({plan.places[self.table].range(self.by)},{reference_to(self.name)(plan, place)})"
+        return f"COUNTIF({plan.places[self.table].range(self.by)},{place.cell(OWN_ROW)})"
 
 
 def call(formula: Formula, given: Mapping[str, str]) -> str:
@@ -191,7 +192,7 @@ def row_of(head: str, table: str, name: Reference) -> Look:
 
 def usable(name: str) -> dict[str, Look]:
     """The column of names by which other tabs find the rows that are ready."""
-    return {USABLE: look("Name, once ready", as_text(own(name)), width=35)}
+    return {USABLE: look("Name, once its row is whole and can be used", as_text(own(name)), width=35)}
 
 
 def total(head: str, *parts: str | Reference, format: str = "money", of: str = "SUM", when: When = READY) -> Total:  # noqa: A002

@@ -16,11 +16,10 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.fields import Value
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook import styles
-from candlecalc.workbook.place import FIRST_ROW, Plan
+from candlecalc.workbook.place import HEAD_ROW, Plan
 from candlecalc.workbook.printed import paper
 from candlecalc.workbook.table_tab import Tab
 
-HEAD_ROW = FIRST_ROW - 1
 ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
 
 
@@ -66,27 +65,27 @@ class Draft:
         quoted = f"'{sheet}'" if " " in sheet else sheet
         self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute_coordinate(cell)}")
 
-    def tab(self, tab: Tab, *, portrait: bool = False) -> Worksheet:
+    def tab(self, tab: Tab, *, portrait: bool = False, master: str = "") -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
+        # An input tab has the word entry in its second row, so its master check stands in the first.
+        master = master or ("B1" if tab.kind == "input" else "A2")
         sheet: Worksheet = self.book.create_sheet(tab.title)
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
         self.put(sheet["A1"], tab.title, "title")
         sheet["A1"].hyperlink = Hyperlink(ref="A1", location="Start!A1", tooltip="to Start")
         sheet["A1"].style = self.style("title")  # a link of openpyxl's brings a look of its own
         sheet.row_dimensions[1].height = 26
-        # An input tab has the word entry in its second row, so its master check stands in the first.
-        self.put(sheet["C1" if tab.kind == "input" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
+        self.put(sheet["C1" if master == "B1" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
         if tab.title != "Checks":  # there it is worked out
-            self._master(sheet, tab.kind)
+            self._master(sheet[master])
         paper(sheet, str(self.season.settings["paper"]), portrait)
         lock(sheet)
         return sheet
 
-    def _master(self, sheet: Worksheet, kind: str) -> None:
+    def _master(self, cell: Cell) -> None:
         """The master check, near the title."""
-        cell = sheet["B1" if kind == "input" else "A2"]
         self.put(cell, Formula("=master_check"), "verdict", "words")
-        turns_red(sheet, cell.coordinate, f'{cell.coordinate}<>"{ALL_WELL}"')
+        turns_red(cell.parent, cell.coordinate, f'{cell.coordinate}<>"{ALL_WELL}"')
 
 
 class Formula(str):

@@ -8,17 +8,25 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.fields import Field
 from candlecalc.workbook.draft import Draft, Formula, turns_red
 from candlecalc.workbook.entries import bad, entry_format
+from candlecalc.workbook.references import standing
 from candlecalc.workbook.validation import add_validation, allowed
 
 
 @dataclass(frozen=True)
 class Line:
-    """The cells of such an entry."""
+    """The cells of such an entry, and the rows of locked cells over and under it in its column."""
 
     label: str
     entry: str
     mend: str
     used: str
+    over: int
+    under: int
+
+    @property
+    def typed(self) -> str:
+        """The entry as formulas reach it."""
+        return standing(self.entry, self.over, self.under, self.label)
 
 
 def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over_a_list: bool = False) -> None:
@@ -26,7 +34,7 @@ def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over
     shown, side = entry_format(field), "row" if over_a_list else "text"
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
     draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
-    test = bad(field, {field.key: absolute_coordinate(line.entry)}, draft.plan)
+    test = bad(field, {field.key: line.typed}, draft.plan)
     takes = allowed(draft, field).replace('"', "'")
     mend = Formula(f'=REPT("Takes {takes}",{test})')
     draft.put(sheet[line.mend], mend, "label" if over_a_list else "note", side)
@@ -35,5 +43,5 @@ def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over
     add_validation(draft, sheet, field, line.entry)
     if field.free:  # no formula asks for it
         return
-    used = f'=CHOOSE(1+({line.entry}="")+2*({line.mend}<>""),{line.entry},"",NA(),NA())'
+    used = f'=CHOOSE(1+({line.typed}="")+2*({line.mend}<>""),{line.typed},"",NA(),NA())'
     draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))

@@ -6,23 +6,30 @@ from dataclasses import dataclass, field
 from candlecalc.season.measures import Measures
 
 ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
-ABOVE = "\u00a4"  # ... and for the row above it
-FIRST_ROW = 4
+HEAD_ROW = 3
+FIRST_ROW = HEAD_ROW + 1
+OWN_ROW = "own_row"  # the locked column that holds which row of its list a row is, the head being the first
 
 
 def in_row(formula: str, row: int) -> str:
     """A column's formula as it stands in one row."""
-    return formula.replace(ROW, str(row)).replace(ABOVE, str(row - 1))
+    return formula.replace(ROW, str(row))
 
 
 @dataclass(frozen=True)
 class Place:
-    """Where a table stands: its tab, its rows, and the letter of each column."""
+    """Where a table stands: its tab, its rows, the letter of each column, and which columns people type in.
+
+    Formulas reach a cell that people type in by its number in a range from the locked head to the locked,
+    empty row under the list. A spreadsheet moves a plain reference along when the cell is cut and pasted,
+    and the ends of a range too; these ends cannot be cut.
+    """
 
     title: str
     last_row: int
     letters: Mapping[str, str]
     first_row: int = FIRST_ROW
+    typed: frozenset[str] = frozenset()
 
     @property
     def rows(self) -> int:
@@ -32,10 +39,27 @@ class Place:
     def sheet(self) -> str:
         return f"'{self.title}'" if " " in self.title else self.title
 
-    def range(self, key: str, last: str = "") -> str:
-        """A whole column, or several side by side, as other tabs refer to it."""
-        start, end = self.letters[key], self.letters[last or key]
-        return f"{self.sheet}!${start}${self.first_row}:${end}${self.last_row}"
+    def range(self, key: str) -> str:
+        """A whole column as any formula refers to it: from the head to the row under the list."""
+        return f"{self.sheet}!{self.column(key)}"
+
+    def column(self, key: str) -> str:
+        """The same for a formula on the tab itself."""
+        letter = self.letters[key]
+        return f"${letter}${self.first_row - 1}:${letter}${self.last_row + 1}"
+
+    def results(self, key: str) -> str:
+        """The rows alone of a column that nobody types in."""
+        if key in self.typed:
+            raise ValueError(f"{self.title}: {key} is typed, and its first row may be cut")
+        letter = self.letters[key]
+        return f"{self.sheet}!${letter}${self.first_row}:${letter}${self.last_row}"
+
+    def cell(self, key: str) -> str:
+        """The cell of the same row."""
+        if key in self.typed:
+            return f"INDEX({self.column(key)},${self.letters[OWN_ROW]}{ROW})"
+        return f"${self.letters[key]}{ROW}"
 
 
 @dataclass(frozen=True)

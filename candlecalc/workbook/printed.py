@@ -23,7 +23,9 @@ def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int 
     margins = sheet.page_margins
     margins.left = margins.right = SIDE
     margins.top, margins.bottom, margins.footer = TOP, BOTTOM, FOOT
-    sheet.oddFooter.center.text = "&A, page &P of &N"
+    # Each tab counts its own: the number of all pages would be the whole workbook's.
+    sheet.oddFooter.center.text = "&A, page &P"
+    sheet.page_setup.firstPageNumber, sheet.page_setup.useFirstPageNumber = 1, True
 
 
 def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1) -> None:

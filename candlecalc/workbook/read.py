@@ -19,13 +19,12 @@ import pandas as pd
 from openpyxl.utils import column_index_from_string
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
-from candlecalc.season.fields import Field, Table, Value
+from candlecalc.season.fields import Field, Table, Value, short
 from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, costing, start
 from candlecalc.workbook.unreadable import why_not
 

@@ -2,39 +2,36 @@
 
 from collections.abc import Callable, Sequence
 
+from openpyxl.utils import absolute_coordinate
+
 import candlecalc.native as native
-from candlecalc.workbook.place import ABOVE, ROW, Place, Plan
+from candlecalc.workbook.place import OWN_ROW, Place, Plan
 
 Reference = Callable[[Plan, Place], str]
 
 
 def own(key: str) -> Reference:
     """The cell of the same row and tab."""
-    return lambda plan, place: f"${place.letters[key]}{ROW}"
+    return lambda plan, place: place.cell(key)
 
 
 def span(first: str, last: str) -> Reference:
     """Cells side by side in the same row and tab."""
-    return lambda plan, place: f"${place.letters[first]}{ROW}:${place.letters[last]}{ROW}"
+    return lambda plan, place: f"{place.cell(first)}:{place.cell(last)}"
 
 
 def carry(table: str, key: str) -> Reference:
-    """The same row of a tab where people type: by place, since cut and paste there moves plain references."""
-
-    def formula(plan: Plan, place: Place) -> str:
-        # Counted from the head to the row above: a cell that counts itself reads as circular.
-        return f"INDEX({plan.places[table].range(key)},ROWS($A${place.first_row - 1}:$A{ABOVE}))"
-
-    return formula
+    """The same row of a tab where people type."""
+    return lambda plan, place: f"INDEX({plan.places[table].range(key)},{place.cell(OWN_ROW)})"
 
 
 def same(table: str, key: str, last: str = "") -> Reference:
-    """The same row of a working tab, one cell or several side by side."""
+    """The same row of another tab, one cell or several side by side, where nobody types."""
 
     def formula(plan: Plan, place: Place) -> str:
         there = plan.places[table]
-        end = f":${there.letters[last]}{ROW}" if last else ""
-        return f"{there.sheet}!${there.letters[key]}{ROW}{end}"
+        end = f":{there.cell(last)}" if last else ""
+        return f"{there.sheet}!{there.cell(key)}{end}"
 
     return formula
 
@@ -49,11 +46,11 @@ def at(table: str, key: str, row: str | Reference) -> Reference:
 
 
 def running(key: str) -> Reference:
-    """An own cell's text with its running number down the column: "wax 2" for the second wax."""
+    """An own cell with its running number down the column: "wax 2" for the second wax."""
 
     def formula(plan: Plan, place: Place) -> str:
-        cell, letter = own(key)(plan, place), place.letters[key]
-        return f'{cell}&" "&COUNTIF(${letter}${place.first_row}:{cell},{cell})'
+        cell, head = place.cell(key), f"${place.letters[key]}${place.first_row - 1}"
+        return f'{cell}&" "&COUNTIF({head}:{cell},{cell})'
 
     return formula
 
@@ -61,6 +58,18 @@ def running(key: str) -> Reference:
 def as_text(reference: Reference) -> Reference:
     """A looked-up text, where a blank is no text rather than 0."""
     return lambda plan, place: f'{reference(plan, place)}&""'
+
+
+def standing(entry: str, first: int, last: int, beside: str, sheet: str = "") -> str:
+    """An entry that is typed once: the cell of its column in the row of a locked cell beside it.
+
+    `first` and `last` are the rows of locked cells over and under it. A plain reference would follow the entry
+    when it is cut and pasted elsewhere. `sheet` is named where the formula is on another tab.
+    """
+    column = entry.rstrip("0123456789")
+    over, end, row = (absolute_coordinate(cell) for cell in (f"{column}{first}", f"{column}{last}", beside))
+    there = f"{sheet}!" if sheet else ""
+    return f"INDEX({there}{over}:{end},ROW({there}{row})-ROW({there}{over})+1)"
 
 
 def named(name: str) -> Reference:

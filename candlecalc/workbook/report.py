@@ -8,12 +8,12 @@ from typing import Any
 import openpyxl
 from openpyxl.utils import column_index_from_string, get_column_letter
 
+from candlecalc.season.fields import short
 from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.read import Rows, cell_at, opened
-from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs import batch, checks, costing, settings
 
 
@@ -68,8 +68,8 @@ def findings(calculated: Calculated) -> list[Finding]:
     for key, tab in book.TABLE_TABS.items():
         typed = tab.typed_on
         for row, _ in season.rows(typed) if tab.checks else ():
-            said = calculated.value(key, "warnings", row)
             for check in tab.checks:
+                said = calculated.value(key, "doubts" if check.unlikely else "warnings", row)
                 if isinstance(said, str) and check.words in said:
                     found.append(_typed(season, TABLES[typed].title, row, check.column, f"{check.words}: {check.mend}"))
     return found
@@ -106,7 +106,7 @@ def _typed(season: Season, title: str, row: int, key: str, words: str) -> Findin
         return Finding(title, f"B{settings.line_of(key)}", f"{short(SETTING_FIELDS[key].head)}: {words}")
     table = next(table for table in TABLES.values() if table.title == title)
     letter = get_column_letter(table.keys.index(key) + 1)
-    return Finding(title, f"{letter}{FIRST_ROW + row}", f"{short(table[key].head)}: {words}")
+    return Finding(title, f"{letter}{FIRST_ROW + row}", f"{table.label(table[key])}: {words}")
 
 
 CHANGED = "the formula was typed over or changed: make a fresh workbook from this one"

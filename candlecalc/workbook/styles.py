@@ -60,7 +60,7 @@ WIDTHS = {
 }
 LEFT = {"text", "note", "words", "date"}
 # What is too long for its cell is shown smaller: never cut, never ####.
-SHRINKING = {"entry", "big_entry", "result", "strong_result", "weigh", "weigh_small"}
+SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "weigh", "weigh_small"}
 
 
 def number_formats(money_digits: int, weight_digits: int, length_digits: int) -> dict[str, str]:
@@ -110,6 +110,7 @@ def _looks() -> dict[str, dict[str, object]]:
         "link": {"font": font(colour=LINK_INK, underline="single")},
         "verdict": {"font": font(bold=True, colour=GOOD_INK), "fill": fill(GOOD_GROUND)},
         "entry": {"font": font(), **typed},
+        "list_entry": {"font": font(), "fill": fill(ENTRY_GROUND), "protection": Protection(locked=False)},
         "big_entry": {"font": font(14, bold=True), **typed},
         "result": {"font": font(), "border": Border(bottom=_side(RULE))},
         "strong_result": {"font": font(bold=True), "border": Border(bottom=_side(RULE))},
@@ -135,6 +136,11 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
     )
     book.add_named_style(style)
     return name
+
+
+def ruled() -> DifferentialStyle:
+    """The lines around an entry, as conditional formatting has them."""
+    return DifferentialStyle(border=_box(ENTRY_LINE))
 
 
 def failing() -> DifferentialStyle:

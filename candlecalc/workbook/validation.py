@@ -5,11 +5,10 @@ from typing import Any
 from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.fields import NAME_LENGTH, Field
+from candlecalc.season.fields import NAME_LENGTH, Field, short
 from candlecalc.term import LARGEST, limits, plain
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL
-from candlecalc.workbook.table_tab import short
 
 
 def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> None:
@@ -48,7 +47,7 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
     if field.choices:
         return {"type": "list", "formula1": f'"{",".join(field.choices)}"'}
     if field.of:
-        return {"type": "list", "formula1": draft.plan.places["lists"].range(list_key(field))}
+        return {"type": "list", "formula1": draft.plan.places["lists"].results(list_key(field))}
     if field.date:
         return {"type": "date", "operator": "between", "formula1": FIRST_SERIAL, "formula2": LAST_SERIAL}
     longest = NAME_LENGTH if field.name else field.longest

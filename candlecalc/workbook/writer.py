@@ -1,6 +1,7 @@
 """Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
 
 from openpyxl.cell.cell import Cell
+from openpyxl.formatting.rule import Rule
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
@@ -8,16 +9,16 @@ from candlecalc.season.fields import NAME_LENGTH, Field, Value
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import styles
 from candlecalc.workbook.columns import Column
-from candlecalc.workbook.draft import HEAD_ROW, Draft, mark_up, turns_red
-from candlecalc.workbook.entries import bad, entry_format
-from candlecalc.workbook.place import FIRST_ROW, Place, in_row
+from candlecalc.workbook.draft import Draft, mark_up, turns_red
+from candlecalc.workbook.entries import entry_format
+from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place, in_row
 from candlecalc.workbook.printed import print_list, widths
-from candlecalc.workbook.references import own
-from candlecalc.workbook.table_tab import Mend, TableTab, Warnings
+from candlecalc.workbook.table_tab import Mend, TableTab, Waits, Warnings
 from candlecalc.workbook.validation import add_validation
 
 HEAD_LINES = 4
 WIDTH_OF_PURPOSE = 110
+ROWS_OF_A_PAGE, SPARE = 20, 6  # rows of a list that a page shows in any layout; blank rows to write in
 
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
@@ -29,14 +30,31 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     for each in tab.fields:
         _check_entries(draft, sheet, each, place, tab)
     for key, column in tab.columns.items():
-        if isinstance(column, (Mend, Warnings)):
+        if isinstance(column, (Mend, Waits, Warnings)):
             letter = place.letters[key]
-            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'{letter}{FIRST_ROW}<>""')
-    mark_up(sheet, tab.title.replace(" ", "_") + "_list", heads, place.last_row)
+            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'${letter}{FIRST_ROW}<>""')
+    if tab.fields:
+        _open_to_hands(sheet, place, len(tab.fields))
+    # What is sorted or filtered is the entries alone: the rest is locked.
+    marked = heads[: len(tab.fields)] or heads
+    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, place.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     names = len(TABLES[tab.key].alone) if tab.key in TABLES else 1
     print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, place), names)
     return sheet
+
+
+def _open_to_hands(sheet: Worksheet, place: Place, fields: int) -> None:
+    """Let entries be sorted, and rule off the rows that are filled and a page of those that are not.
+
+    LibreOffice prints no page on which nothing stands and no line is drawn: lines in the style would be printed
+    down to the last row there is room for.
+    """
+    sheet.protection.sort = sheet.protection.autoFilter = False  # False: not kept from it
+    cells = f"A{FIRST_ROW}:{get_column_letter(fields)}{place.last_row}"
+    names = place.column(next(iter(place.letters)))
+    ruled = f"ROW()<=MAX({FIRST_ROW + ROWS_OF_A_PAGE - 1},COUNTA({names})+{HEAD_ROW + SPARE})"
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled(), formula=[ruled]))
 
 
 def _printed(sheet: Worksheet, tab: TableTab) -> int:
@@ -48,9 +66,9 @@ def _printed(sheet: Worksheet, tab: TableTab) -> int:
 
 
 def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
-    """Blank rows at the end are not worth paper: a few are printed to write in."""
+    """The last row that is printed: the list may grow to twice what it holds, and to a page at least."""
     used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
-    return min(place.last_row, FIRST_ROW + used + 4)
+    return min(place.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
 
 
 def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
@@ -103,7 +121,9 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
         strong = number == 1 and not entry
-        look = "entry" if entry else "strong_result" if strong or format_of(column).endswith("strong") else "result"
+        look = (
+            "list_entry" if entry else "strong_result" if strong or format_of(column).endswith("strong") else "result"
+        )
         style = draft.style(look, format_of(column))
         text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
         array = None
@@ -135,7 +155,7 @@ def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, t
     letter = place.letters[field.key]
     cells = f"{letter}{FIRST_ROW}:{letter}{place.last_row}"
     add_validation(draft, sheet, field, cells)
-    own_cells = {each.key: own(each.key)(draft.plan, place) for each in tab.fields}
-    test = in_row(bad(field, own_cells, draft.plan), FIRST_ROW)
-    first, last = (in_row(own_cells[tab.fields[at].key], FIRST_ROW) for at in (0, -1))
-    turns_red(sheet, cells, f"AND(COUNTA({first}:{last})>0,{test})")
+    words = next(column for column in tab.columns.values() if isinstance(column, Mend)).words(field)
+    # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
+    mend = in_row(place.cell("mend"), FIRST_ROW)
+    turns_red(sheet, cells, f'ISNUMBER(FIND("; {words}","; "&{mend}))')

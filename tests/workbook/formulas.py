@@ -64,10 +64,18 @@ class _Reader:
             assert self.next().subtype == "CLOSE"
         else:
             assert (item.type, item.subtype) == ("FUNC", "OPEN"), item.value
-            found = Node("function", item.value.rstrip("("), self.arguments())
+            found = self.function(item)
+        if self.is_next("FUNC") and self.items[self.at].value.startswith(":"):
+            found = Node("operation", ":", (found, self.function(self.next())))
         while self.is_next("OPERATOR-POSTFIX"):
             found = Node("operation", self.next().value, (found,))
         return found
+
+    def function(self, item):
+        """A function; the tokenizer leaves what stands before it of a range, as in A1:INDEX(...), in its name."""
+        first, _, name = item.value.rstrip("(").rpartition(":")
+        found = Node("function", name, self.arguments())
+        return Node("operation", ":", (Node("operand", first, of="RANGE"), found)) if first else found
 
     def arguments(self):
         found = []

@@ -47,7 +47,7 @@ def _card(book):
     steps = {2: "melt_high", 3: "ceiling", 4: "add_at", 5: "pour_at", 8: "cure_days"}
     cells |= {f"B{batch.DO + step}": key for step, key in steps.items()}
     cells |= {f"{letter}{batch.POTS + 1}": name for letter, name in {"B": "enough", "E": "load", "H": "recipe"}.items()}
-    cells |= {f"A{batch.ENOUGH}": "says", f"E{batch.COSTS + len(batch.CAUTIONS) + 1}": "flash"}
+    cells |= {f"B{batch.ENOUGH}": "says", f"E{batch.COSTS + len(batch.CAUTIONS) + 1}": "flash"}
     cells |= {cell: name.removeprefix("batch_") for name, (tab, cell) in book.names.items() if tab == "Batch"}
     return {("Batch", cell): ("batch", name, 0) for cell, name in cells.items()}
 

@@ -203,7 +203,7 @@ def test_weights_are_shown_to_the_step_of_the_scale(demo, cards, office):
 @pytest.mark.parametrize("name", UNUSABLE)
 def test_an_unusable_number_or_product_gives_words_and_no_number(unusable, name):
     card = unusable[name]
-    assert card[f"A{batch.ENOUGH}"] == UNUSABLE[name][2]
+    assert card[f"B{batch.ENOUGH}"] == UNUSABLE[name][2]
     row_of_product = {card.demo.named("batch_row")[1]: 1.0} if card.named("batch_row") == 1 else {}
     assert card.numbers() == row_of_product
 

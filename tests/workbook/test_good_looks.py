@@ -49,7 +49,7 @@ def test_44_text_stands_out_from_its_ground(sheets):  # WCAG 2.2, 1.4.3: 4.5 to 
     pairs = {(cell.font.color.rgb[2:], cell.fill.fgColor.rgb[2:] if cell.fill.fill_type else "FFFFFF")
              for cell in filled(sheets)}  # fmt: skip
     rules = [rule for sheet in sheets for area in sheet.conditional_formatting for rule in area.rules]
-    pairs |= {(rule.dxf.font.color.rgb[2:], rule.dxf.fill.bgColor.rgb[2:]) for rule in rules}
+    pairs |= {(rule.dxf.font.color.rgb[2:], rule.dxf.fill.bgColor.rgb[2:]) for rule in rules if rule.dxf.font}
     assert len(pairs) > 5
     assert not [pair for pair in pairs if contrast(*pair) < 4.5]
 
@@ -126,7 +126,7 @@ def test_52_keys_lead_through_the_entries_and_each_is_named_before_it_is_reached
 
 
 # Tabs that are wider than a page of type that can be read, with the pages they take.
-WIDE = {"Materials": 2, "Vessels": 2, "Recipes": 4, "Workings": 5, "Part costs": 3, "Costing": 2, "Places sold": 2,
+WIDE = {"Materials": 2, "Vessels": 2, "Recipes": 4, "Workings": 4, "Part costs": 3, "Costing": 2, "Places sold": 2,
         "Prices": 2, "Selling": 2, "Lists": 4, "Functions": 2}  # fmt: skip
 
 
@@ -138,7 +138,7 @@ def test_53_each_tab_prints_on_the_makers_paper_with_its_heads(sheets, file):
         assert setup.orientation in ("portrait", "landscape")
         assert sheet.sheet_properties.pageSetUpPr.fitToPage
         assert sheet.print_area
-        assert sheet.oddFooter.center.text == "&A, page &P of &N"
+        assert sheet.oddFooter.center.text == "&A, page &P"
         assert int(setup.fitToWidth) == WIDE.get(sheet.title, 1), sheet.title
         if sheet.tables and sheet.title != "Units":
             assert sheet.print_title_rows == f"$1:${FIRST_ROW - 1}"
@@ -162,7 +162,7 @@ def long_season():
 
     def long(name):
         if isinstance(name, str) and name not in named:
-            named[name] = f"{name} {'mmmWm' * 7}"[: NAME_LENGTH - 3] + f" {len(named):02d}"
+            named[name] = f"{name} {'mmmWm' * 7}"[: NAME_LENGTH - 3].strip() + f" {len(named):02d}"
         return named.get(name)
 
     for key, table in TABLES.items():
@@ -203,7 +203,7 @@ def _pages(pdf):
 
 
 def _tab(page):
-    """The tab a page is of: its foot is "Places sold, page 3 of 60"."""
+    """The tab a page is of: its foot is "Places sold, page 3"."""
     return " ".join(text for _, text in page).rpartition(", page ")[0].rpartition(" ")[2]
 
 

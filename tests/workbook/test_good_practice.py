@@ -107,8 +107,10 @@ def test_09_no_tab_is_blank_or_has_stray_cells_far_away(sheets):  # AF; ICO
         end = sheet.max_row, sheet.max_column
         last = [cell for cell in cells(sheet) if cell.row == end[0] or cell.column == end[1]]
         assert any(cell.has_style for cell in last)
-        for table in sheet.tables.values():
-            assert table.ref.rpartition(":")[2] == sheet.dimensions.rpartition(":")[2]
+        for table in sheet.tables.values():  # on an input tab, of the entries alone: they can be sorted
+            assert re.sub(r"\D", "", table.ref.partition(":")[2]) == str(sheet.max_row)
+            typed = book.TABS[sheet.title].kind == "input"
+            assert typed or table.ref.rpartition(":")[2] == sheet.dimensions.rpartition(":")[2]
 
 
 @pytest.mark.parametrize("title", LISTS)
@@ -201,8 +203,11 @@ def test_20_only_entries_are_unlocked_and_all_look_like_entries(sheets):  # 20P 
         assert sheet.protection.sheet
         for cell in cells(sheet):
             line = cell.border.left and cell.border.left.color
-            looks = cell.fill.fgColor.rgb == "00" + styles.ENTRY_GROUND, line and line.rgb == "00" + styles.ENTRY_LINE
-            assert all(looks) == any(looks) == (not cell.protection.locked), cell
+            # In a list the lines are drawn by a rule, as far as it is filled: what is drawn is printed.
+            ruled = sheet.title in LISTS or line and line.rgb == "00" + styles.ENTRY_LINE
+            looks = cell.fill.fgColor.rgb == "00" + styles.ENTRY_GROUND
+            assert looks == (not cell.protection.locked), cell
+            assert not looks or ruled, cell
 
 
 def test_21_entries_stand_on_input_tabs_but_for_those_that_start_names(sheets):  # 20P 10; FAST

@@ -1,13 +1,15 @@
 """The Costing tab: what each candle's money is made of. Making cost first, then what prices must also cover."""
 
+from dataclasses import dataclass
+
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import WHAT_IF
-from candlecalc.workbook.columns import SumWhere, result, total
+from candlecalc.workbook.columns import Column, SumWhere, result, total
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.lines import Line, write_line
-from candlecalc.workbook.place import Place, Plan
-from candlecalc.workbook.references import named, own, same
+from candlecalc.workbook.place import OWN_ROW, Place, Plan
+from candlecalc.workbook.references import Reference, named, own, same
 from candlecalc.workbook.table_tab import TableTab, follows, letters
 from candlecalc.workbook.tabs.parts import piece
 
@@ -19,18 +21,31 @@ def _with_set(key: str) -> SumWhere:
         part=same("parts", key),
         table="sets",
         column=key,
-        by="set",
-        name="product",
+        by="set_row",
         format="money",
     )
 
 
 def _with_all_candles(plan: Plan, place: Place) -> str:
     """1 while every candle of a set has its cost: sums over other tabs are not stopped by an error everywhere."""
-    sets, name = plan.places["sets"], own("product")(plan, place)
-    lines = f"{sets.range('set')},{name}"
-    missing = f'COUNTIFS({lines})-COUNTIFS({lines},{sets.range("brought")},">=0")'
+    sets = plan.places["sets"]
+    lines = f"{sets.range('set_row')},{place.cell(OWN_ROW)}"
+    missing = f'COUNTIFS({lines})-COUNTIFS({lines},{sets.range("brought")},">="&0)'
     return f"CHOOSE(1+({missing}=0),NA(),{same('workings', 'whole')(plan, place)})"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Why(Column):
+    """What is to mend, or waits, where a product has no cost: in the words of its row on Recipes."""
+
+    format: str = "note"
+    when: tuple[str | Reference, ...] = ()
+
+    def expression(self, plan: Plan, place: Place) -> str:
+        told = "&".join(same("recipes", key)(plan, place) for key in ("mend", "waits"))
+        number, whole = own("full")(plan, place), same("workings", "whole")(plan, place)
+        lines = f'REPT("Sets: see its lines there; ",({own("product")(plan, place)}<>"")*({told}=""))'
+        return f'IF(COUNT({number})>0,"",IFERROR({told}&REPT({lines},ISERROR({whole})+ISERROR({number})>0),""))'
 
 
 TAB = TableTab(
@@ -52,6 +67,7 @@ TAB = TableTab(
         "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
         "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=named("materials_rise")),
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),
+        "why": Why(head="Why there is no cost", width=40),
     },
 )  # fmt: skip
 
@@ -64,7 +80,7 @@ def _over(key: str, row: int = RISE_ROW) -> str:
     return f"{letters(TAB.columns)[key]}{row}"
 
 
-RISE_LINE = Line(label=_over("full"), entry=_over("risen"), mend=_over("paid"), used=_over("work"))
+RISE_LINE = Line(_over("full"), _over("risen"), _over("paid"), _over("work"), RISE_ROW - 1, RISE_ROW + 1)
 
 
 def write_rise(draft: Draft, sheet: Worksheet) -> None:

@@ -8,7 +8,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.tables import TABLES, UNITS
 from candlecalc.units import GRAMS
 from candlecalc.workbook.draft import Draft, Formula, mark_up
-from candlecalc.workbook.place import FIRST_ROW, Place
+from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place
 from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.validation import list_key
@@ -72,9 +72,11 @@ def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> No
     for step in range(there.rows):
         cell = sheet.cell(FIRST_ROW + step, number)
         cell.style = style
+        # Counted from over the head to the row above: a cell that counts itself reads as circular.
+        nth = f"ROWS($A${HEAD_ROW - 1}:$A{FIRST_ROW + step - 1})"
         if field.kind:
             # The nth of its kind: its row is found by the running number beside the entries.
-            wanted = f'"{field.kind} "&ROWS($A${FIRST_ROW - 1}:$A{FIRST_ROW + step - 1})'
+            wanted = f'"{field.kind} "&{nth}-1'
             cell.value = f'=IFERROR(INDEX({there.range(name)},MATCH({wanted},{there.range("of_kind")},0)),"")'
         else:
-            cell.value = f'=INDEX({there.range(name)},ROWS($A${FIRST_ROW - 1}:$A{FIRST_ROW + step - 1}))&""'
+            cell.value = f'=INDEX({there.range(name)},{nth})&""'

@@ -2,8 +2,8 @@
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
 from candlecalc.workbook.columns import look, result, usable
-from candlecalc.workbook.references import at, constant, own, place_of, running, text
-from candlecalc.workbook.table_tab import Check, entry_tab
+from candlecalc.workbook.references import at, constant, place_of, running, text
+from candlecalc.workbook.table_tab import Check, entry_tab, or_error
 
 TAB = entry_tab(
     MATERIALS,
@@ -12,18 +12,26 @@ TAB = entry_tab(
         "size": result("Pack, {weight} or each", "in_unit", size="pack_size", factor="factor", format="quantity"),
         "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
         "stock": result("On hand, {weight} or each", "in_unit", size="on_hand", factor="factor", format="quantity"),
-        "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", instead=("highest_load", constant(0.5))),
-        "share_limit": result("Supplier's highest, of candle", "highest_of_total", highest="highest_load", basis="basis", instead=("highest_load", constant(1))),
-        "flash": look("Flash point, {temperature}, or none", own("flash_point"), "temperature", instead=("flash_point", text(""))),
+        # An error where the limit, or what it is of, is not what it takes: it must not count as none.
+        "limits": look("Highest load, known", or_error(MATERIALS, "highest_load", "basis"), "row", width=9),
+        "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", when=("ready", "limits"), instead=("highest_load", constant(0.5))),
+        "share_limit": result("Supplier's highest, of candle", "highest_of_total", highest="highest_load", basis="basis", when=("ready", "limits"), instead=("highest_load", constant(1))),
+        "flash": look("Flash point, {temperature}, or none", or_error(MATERIALS, "flash_point"), "temperature", instead=("flash_point", text(""))),
         "of_kind": look("Kind, number", running("kind"), when=("material", "kind"), width=18),
-        "candle_limit": look("Certificate's highest, of candle", own("certified_limit"), "percent", instead=("certified_limit", constant(1))),
+        "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", instead=("certified_limit", constant(1))),
         **usable("material"),
     },
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
               "pack unit at odds with the kind", "wax, oil and dye go by weight, all else by the piece", "pack_unit"),
-        Check('melt_low<=melt_high+1000*(melt_high="")', "melting range upside down", "the low end comes first", "melt_high"),
-        Check('MAX(add_at,pour_at)<=ceiling+1000*(ceiling="")', "temperature above its ceiling",
+        Check('N(melt_low)<=N(melt_high)+1000*(N(melt_high)=0)', "melting range upside down", "the low end comes first", "melt_high"),
+        Check('MAX(N(add_at),N(pour_at))<=N(ceiling)+1000*(N(ceiling)=0)', "temperature above its ceiling",
               "add and pour no hotter than the wax's data sheet allows", "ceiling"),
+        Check('N(melt_high)<=N(ceiling)+1000*(N(ceiling)=0)', "melting range above the ceiling",
+              "see the wax's data sheet: one of the two is another wax's", "ceiling"),
+        Check('(N(add_at)>=N(melt_low))+(N(add_at)=0)>0', "oil goes into wax that is set",
+              "the oil goes in below the wax's melting range: see its data sheet", "add_at", unlikely=True),
+        Check('(N(pour_at)<=N(add_at))+(N(add_at)=0)>0', "poured hotter than the oil went in",
+              "see the wax's data sheet: wax cools between the two", "pour_at", unlikely=True),
     ),
 )  # fmt: skip

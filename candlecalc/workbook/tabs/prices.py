@@ -3,7 +3,7 @@
 from candlecalc.season.tables import PRICES
 from candlecalc.workbook.columns import look, result, total
 from candlecalc.workbook.references import named, not_above_zero, same
-from candlecalc.workbook.table_tab import Check, entry_tab
+from candlecalc.workbook.table_tab import Check, entry_tab, no_number, not_usable
 
 # A line is ready when it is typed whole; its results wait until its product has a cost, too.
 COSTED = ("full",)
@@ -22,6 +22,7 @@ TAB = entry_tab(
         "target": look("Target margin, of price", same("selling", "margin"), "percent", when=COSTED),
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=(*COSTED, not_above_zero("profit"))),
     },
+    waits={"product": no_number("full"), "place": not_usable("places", "place")},
     results_printed=True,
     checks=(
         Check("ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),

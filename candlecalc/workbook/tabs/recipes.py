@@ -3,9 +3,10 @@
 from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.columns import look
 from candlecalc.workbook.references import running
-from candlecalc.workbook.table_tab import entry_tab
+from candlecalc.workbook.table_tab import entry_tab, not_usable
 
 TAB = entry_tab(
     RECIPES,
     {"of_kind": look("Kind, number", running("kind"), when=("product", "kind"), width=12)},
+    waits={field.key: not_usable(field.of, field.key) for field in RECIPES.fields if field.of},
 )

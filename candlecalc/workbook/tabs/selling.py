@@ -1,7 +1,7 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
 from candlecalc.workbook.columns import look, result, row_of, total
-from candlecalc.workbook.references import at, carry
+from candlecalc.workbook.references import at, carry, text
 from candlecalc.workbook.table_tab import TableTab, follows
 
 # Nothing while the product has no cost yet.
@@ -20,7 +20,7 @@ TAB = TableTab(
         "full": look("Full cost, {money}", at("costing", "full", "product_row"), "money"),
         "materials": look("Materials, {money}", at("costing", "materials", "product_row"), "money"),
         "fee": look("Fee, of price", at("places", "fee", "place_row"), "percent"),
-        "fee_basis": look("Fee is of", at("places", "fee_basis", "place_row"), width=8),
+        "fee_basis": look("Fee is of", at("places", "fee_basis", "place_row"), width=8, instead=(at("places", "fee_basis", "place_row"), text("net"))),
         "fixed": look("Fixed fees a candle, {money}", at("places", "fixed", "place_row"), "money"),
         "least": look("Least fee a candle, {money}", at("places", "least", "place_row"), "money"),
         "tax": look("Tax rate, of price", at("places", "tax", "place_row"), "percent"),

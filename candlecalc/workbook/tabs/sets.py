@@ -3,7 +3,7 @@
 from candlecalc.season.tables import SETS
 from candlecalc.workbook.columns import READY, Result, look, result, total
 from candlecalc.workbook.references import at, place_of, running
-from candlecalc.workbook.table_tab import entry_tab
+from candlecalc.workbook.table_tab import entry_tab, no_number
 from candlecalc.workbook.tabs.parts import PIECES, piece
 
 
@@ -15,10 +15,13 @@ TAB = entry_tab(
     SETS,
     {
         "row": look("Candle, row", place_of("recipes", "product"), "row", when=READY, width=8),
-        "key": look("Line of the set", running("set"), width=36),
+        # By itself, ready or not: a line half typed must not leave its set too cheap.
+        "set_row": look("Set, row", place_of("recipes", "set"), "row", when=("set",), width=7),
+        "key": look("Line of the set", running("set_row"), width=9),
         **{key: _brings(key) for key in PIECES},
         "brought": total("All of it, {money}", *PIECES),
     },
-    # A line half typed must not leave its set too cheap: with a set's name it is begun, and an error.
+    waits={"product": no_number("brought")},
+    # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
 )

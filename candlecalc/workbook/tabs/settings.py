@@ -54,7 +54,8 @@ def write(draft: Draft) -> None:
 
 def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:
     row = line_of(field.key)
-    line = Line(label=f"A{row}", entry=f"B{row}", mend=f"C{row}", used=f"D{row}")
+    over, under = FIRST_LINE - 1, FIRST_LINE + len(SETTINGS.fields)
+    line = Line(f"A{row}", f"B{row}", f"C{row}", f"D{row}", over, under)
     write_line(draft, sheet, field, line)
     draft.put(sheet.cell(row, 5), field.help, "note")
     if field.key in NAMED:

@@ -3,7 +3,7 @@
 from candlecalc.season.tables import VESSELS
 from candlecalc.workbook.columns import result, total, usable
 from candlecalc.workbook.references import differs
-from candlecalc.workbook.table_tab import Check, entry_tab
+from candlecalc.workbook.table_tab import Check, entry_tab, not_usable
 
 TAB = entry_tab(
     VESSELS,
@@ -14,6 +14,7 @@ TAB = entry_tab(
         "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
         **usable("vessel"),
     },
+    waits={"bought_as": not_usable("materials", "bought_as")},
     checks=(
         Check('(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
     ),

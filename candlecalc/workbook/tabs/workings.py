@@ -4,7 +4,7 @@ from candlecalc.season.tables import SETS
 from candlecalc.workbook.columns import CountWhere, Look, look, result, row_of, total
 from candlecalc.workbook.place import Place, Plan
 from candlecalc.workbook.references import as_text, at, blank, carry, constant, named, own, span
-from candlecalc.workbook.table_tab import Check, TableTab, Warnings, follows
+from candlecalc.workbook.table_tab import Check, TableTab, follows, said
 
 POURED = ("ready", "vessel_row")
 
@@ -20,13 +20,13 @@ CHECKS = (
           "lower the load: Materials has the supplier's highest", "load"),
     Check('ROUND(N(load)-N(load_certified),6)<=0', "load above the certified limit",
           "lower the load: the oil's certificate sets this ceiling", "load"),
-    Check('(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first"),
+    Check('(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first", sums=True),
     Check('((wax_second_row<>"")=(N(share_wax)>0))*((oil_second_row<>"")=(N(share_second)>0))*((oil_third_row<>"")=(N(share_third)>0))*((dye_row<>"")=(N(share_dye)>0))>0',
-          "part without its share, or share without its part", "name the wax, oil or dye that a share is of, and type the share of each that is named", "wax_second"),
+          "part without its share, or share without its part", "name the wax, oil or dye that a share is of, and type the share of each that is named", "wax_second", sums=True),
     Check('(wick_row<>"")+(use<>"stays")*(N(wicks)=0)+(wicks=0)>0', "candle without its wick", "name the wick; for a melt type 0 wicks", "wick"),
     Check('(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
-          "choose the oil, or make the load 0", "oil_first"),
-    Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind"),
+          "choose the oil, or make the load 0", "oil_first", sums=True),
+    Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind", sums=True),
     Check("priced>0", "product without a price", "give it a line on Prices", "product"),
 )  # fmt: skip
 
@@ -100,9 +100,9 @@ TAB = TableTab(
         "flash_third": look("Oil 3 flash point, {temperature}", at("materials", "flash", "oil_third_row"), "temperature", when=("ready", "oil_third_row")),
         "flash": total("Lowest flash point, {temperature}", "flash_first", "flash_second", "flash_third", format="temperature", of="MIN", when=("ready", _no_oil)),
         "whole": look("Set whole", _whole, "row", width=7),
-        "in_set": CountWhere(head="Lines on Sets", table="sets", by="set", name="product", format="row", width=7),
-        "priced": CountWhere(head="Lines on Prices", table="prices", by="product", name="product", format="row", width=7),
-        "warnings": Warnings(head="Look at", checks=CHECKS),
+        "in_set": CountWhere(head="Lines on Sets", table="sets", by="set_row", format="row", width=7),
+        "priced": CountWhere(head="Lines on Prices", table="selling", by="product_row", format="row", width=7),
+        **said(CHECKS),
     },
     CHECKS,
 )  # fmt: skip

@@ -16,19 +16,21 @@ from candlecalc.workbook.tabs.batch.card import (
     TAB,
     WEIGH,
     Card,
+    typed,
 )
 from candlecalc.workbook.tabs.batch.head import COUNT, DATE, ENTRIES, PRODUCT
 from candlecalc.workbook.tabs.batch.work import CAUTIONS, COST
 
 __all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "LAST", "PICK", "POTS",
-           "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "write"]  # fmt: skip
+           "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
 
 # In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
-WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17}
+WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17, "L": 24, "M": 9}
 
 
 def write(draft: Draft) -> None:
-    sheet = draft.tab(TAB, portrait=True)
+    # Over and under an entry nothing may stand that rests on it: formulas reach it between those cells.
+    sheet = draft.tab(TAB, portrait=True, master="B1")
     for letter, width in WIDTHS.items():
         sheet.column_dimensions[letter].width = width
     card = Card(draft, sheet)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.draft import Draft, Formula
-from candlecalc.workbook.references import guarded
+from candlecalc.workbook.references import guarded, standing
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
 
@@ -33,6 +33,11 @@ def empty(cell: str) -> str:
 
 
 UNPICKED = empty("batch_makes")
+
+
+def typed(letter: str, sheet: str = "") -> str:
+    """An entry of the card, by its column, as formulas reach it: those on another tab name this one."""
+    return standing(f"{letter}{PICK}", SAID, ENOUGH, f"B{PICK}", sheet)
 
 
 @dataclass(frozen=True)

@@ -5,8 +5,8 @@ from candlecalc.season.fields import Field
 from candlecalc.workbook.columns import asked
 from candlecalc.workbook.draft import Formula, turns_red
 from candlecalc.workbook.entries import valid_number
-from candlecalc.workbook.references import named, place_of
-from candlecalc.workbook.tabs.batch.card import COLUMNS, ENOUGH, PICK, POTS, SAID, UNPICKED, WEIGH, Card
+from candlecalc.workbook.references import place_of
+from candlecalc.workbook.tabs.batch.card import COLUMNS, ENOUGH, PICK, POTS, SAID, UNPICKED, WEIGH, Card, empty, typed
 from candlecalc.workbook.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
@@ -14,8 +14,10 @@ PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="r
 COUNT = Field("count", "Make", "how many pieces to make", MANY, required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 ENTRIES = {"A": PRODUCT, "C": COUNT, "I": DATE}
+# As formulas reach them.
+PICKED, COUNTED, POURED_ON = (typed(letter) for letter in ENTRIES)
 
-BEGUN = "OR(ISBLANK(batch_product),ISBLANK(batch_count))"
+BEGUN = f"OR(ISBLANK({PICKED}),ISBLANK({COUNTED}))"
 TO_PICK, TO_COUNT, TO_FIND = (
     '"Pick a product and type how many"',
     '"How many takes a whole number from 1"',
@@ -51,26 +53,26 @@ def _pick(card: Card) -> None:
 
 
 def _checked(card: Card) -> None:
-    """The entries as they are used: blank while nothing is picked, an error where one cannot be used."""
+    """The entries as they are used, beside the card: blank while nothing is picked, an error where one cannot be."""
     plan = card.draft.plan
-    counts = valid_number(MANY, "batch_count", plan)
-    row = place_of("recipes", named("batch_product"))(plan, plan.places["recipes"])
+    counts = valid_number(MANY, COUNTED, plan)
+    row = place_of("recipes", lambda plan, place: PICKED)(plan, plan.places["recipes"])
     wrong = f'IF({counts}=0,{TO_COUNT},IFERROR(IF({row}>0,""),{TO_FIND}))'
-    ready = card.of("costing", "ready", f"$F${ENOUGH}")
-    card.put(f"A{ENOUGH}", Formula(f"=IF({BEGUN},{TO_PICK},{wrong})"), "note")
-    turns_red(card.sheet, f"A{ENOUGH}", f'$A${ENOUGH}<>""')
-    card.put(f"D{ENOUGH}", "recipe line", "note", "row")
-    card.shows(f"F{ENOUGH}", row, "note", "row", unless=[BEGUN])
-    card.put(f"B{ENOUGH}", "making", "note", "row")
-    makes = f"CHOOSE(1+{counts},NA(),batch_count*{ready})"
-    card.shows(f"C{ENOUGH}", makes, "note", "count", unless=[f'F{ENOUGH}=""'])
-    card.name("batch_row", f"F{ENOUGH}")
-    card.name("batch_makes", f"C{ENOUGH}")
+    ready = card.of("costing", "ready", "batch_row")
+    card.put(f"B{ENOUGH}", Formula(f"=IF({BEGUN},{TO_PICK},{wrong})"), "note")
+    turns_red(card.sheet, f"B{ENOUGH}", f'$B${ENOUGH}<>""')
+    card.put(f"L{PICK}", "Row of the recipe", "note")
+    card.shows(f"M{PICK}", row, "note", "row", unless=[BEGUN])
+    card.put(f"L{ENOUGH}", "Pieces, once they count", "note")
+    makes = f"CHOOSE(1+{counts}*COUNT({ready}),NA(),{COUNTED})"
+    card.shows(f"M{ENOUGH}", makes, "note", "count", unless=[empty("batch_row")])
+    card.name("batch_row", f"M{PICK}")
+    card.name("batch_makes", f"M{ENOUGH}")
 
 
 def _said(card: Card) -> None:
     """What other tabs say of the product: the bench is the last place to hear of a load above its limit."""
-    said = f"{card.of('recipes', 'mend')}&{card.of('workings', 'warnings')}"
+    said = f"{card.of('recipes', 'mend')}&{card.of('recipes', 'waits')}&{card.of('workings', 'warnings')}"
     told = f'IF(batch_row="","",IF({said}="","","Look at: "&{said}))'
     card.put(f"B{SAID}", Formula(f'=IFERROR({told},"")'), "note")
     turns_red(card.sheet, f"B{SAID}:{COLUMNS[-1]}{SAID}", f'$B${SAID}<>""')

@@ -72,7 +72,7 @@ def _count(card: Card, row: int, part: str) -> None:
 
 def _candle(card: Card, row: int, line: int) -> None:
     """A candle of a set, by its line on Sets."""
-    found = f'MATCH(batch_product&" {line}",{card.draft.plan.places["sets"].range("key")},0)'
+    found = f'MATCH(batch_row&" {line}",{card.draft.plan.places["sets"].range("key")},0)'
     pieces = asked("pieces_for", each=card.of("sets", "count", found), count="batch_makes")
     card.shows(f"A{row}", f'IFERROR({card.of("sets", "product", found)},"")', "weigh_small", unless=[UNPICKED])
     card.shows(f"B{row}", pieces, "weigh", "pieces", unless=[empty(f"$A{row}")])

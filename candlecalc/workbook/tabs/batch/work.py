@@ -2,8 +2,10 @@
 
 from typing import NamedTuple
 
+from candlecalc.season.tables import MATERIALS
 from candlecalc.workbook.columns import asked
-from candlecalc.workbook.tabs.batch.card import COST_LINES, COSTS, DO, STEPS, UNPICKED, Card, empty
+from candlecalc.workbook.entries import valid, valid_date
+from candlecalc.workbook.tabs.batch.card import COST_LINES, COSTS, DO, STEPS, UNPICKED, Card, empty, typed
 
 
 class Step(NamedTuple):
@@ -80,10 +82,12 @@ def _step(card: Card, row: int, step: Step) -> None:
 
 def _from_the_wax(card: Card, row: int, key: str) -> None:
     value, no_wax = card.of_material(key, "wax_first"), empty(card.of("workings", "wax_row"))
+    unknown = f"{valid(MATERIALS[key], value, card.draft.plan)}=0"
     if key == "cure_days":
-        unless, text, number = f"OR({empty(value)},{empty('batch_date')})", f"batch_date+{value}", "date"
+        day = typed("I")
+        unless, text, number = f"OR({unknown},{valid_date(day)}=0)", f"{day}+{value}", "date"
     else:
-        unless, text, number = empty(value), value, "temperature"
+        unless, text, number = unknown, value, "temperature"
     card.shows(f"B{row}", text, "strong_result", number, unless=[UNPICKED, no_wax, unless])
 
 
@@ -119,4 +123,4 @@ def _a_piece(card: Card, part: str) -> str:
 def _flash(card: Card, row: int) -> None:
     lowest = card.of("workings", "flash")
     words = f'"Lowest flash point of its neat oils: "&TEXT({lowest},"0")&" {_degree(card)}, for storing and shipping"'
-    card.shows(f"E{row}", words, "label", unless=[UNPICKED, f"N({lowest})=0"])
+    card.shows(f"E{row}", words, "label", unless=[UNPICKED, f"COUNT({lowest})=0"])
