@@ -61,8 +61,10 @@ def test_a_substance_without_data_is_left_out_of_the_whole_and_stated(face):
 
 # CLP Annex I, 3.1.3.6.2.3: what is unknown is left out of the whole; all of it unknown leaves nothing (derived).
 def test_where_all_is_of_unknown_toxicity_there_is_no_estimate(face):
-    rows = of_mixture(face, ("a", "0.5 %", "Acute Tox. 4 H302"), ("b", "100 %", None, "ATE unknown"))
+    rows = of_mixture(face, ("a", "1 %", "Acute Tox. 4 H302"), ("b", "100 %", None, "ATE (oral) unknown"))
     assert [row.found for row in rows][:2] == ["cannot be estimated: Acute Tox. (oral)", NONE]
+    (row, *_) = of_mixture(face, ("b", "100 %", None, "ATE unknown"))
+    assert row.found == "cannot be estimated: Acute Tox. (oral, dermal, gas, vapour, dust or mist)"
     assert not [row for row in rows if row.amount == 0]
 
 
