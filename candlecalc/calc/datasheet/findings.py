@@ -23,7 +23,8 @@ ASK_US = (
     "Product Safety Commission about labels for consumers (the latter from memory)"
 )
 ABSENT = "a substance below the sheet's own thresholds is not printed: absence from the lines proves nothing"
-NAMED = "CLP Annex II, 2.8, and Annex I, Table 3.4.6"
+ANNEX_TWO = "CLP Annex II, 2.8"
+BY_STATEMENT, BY_NAME = "EUH208", "name on the label"
 STRICTER = "where the substances are aldehydes, phenols, acids, bases or surfactants: expert judgement"
 CAUTION = (
     "a calculation from the lines typed alone: the supplier's data sheet for the oil in wax, tests and a competent "
@@ -114,17 +115,22 @@ def statement(code: str) -> Dict[str, str]:
 
 def wording(code: str, names: Iterable[str] = ()) -> str:
     """The wording of a statement, with the names of substances where it takes them."""
-    return statement(code)["text"].replace("<name of sensitising substance>", ", ".join(map(printed_name, names)))
+    return statement(code)["text"].replace("<name of sensitising substance>", ", ".join(names))
 
 
 def _allergen(each: Allergen, mixture: Mixture) -> HazardFound:
     """EUH208, or the name alone where the mixture has its class as a sensitiser already."""
     amounts = float(each.share), float(each.limit)
-    near = each.share <= each.limit * (1 + mixture.margin)
-    status = _status(mixture, NAMED, f"within {mixture.percent} of the limit" * near)
+    name, status = printed_name(each.name), _status(mixture, allergen_status(each, mixture))
     if mixture.sensitising:
-        return HazardFound("name on the label", None, each.name, *amounts, each.why, status)
-    return HazardFound("EUH208", "EUH208", wording("EUH208", [each.name]), *amounts, each.why, status)
+        return HazardFound(BY_NAME, None, name, *amounts, each.why, status)
+    return HazardFound(BY_STATEMENT, "EUH208", wording("EUH208", [name]), *amounts, each.why, status)
+
+
+def allergen_status(each: Allergen, mixture: Mixture) -> str:
+    """By which text a sensitising substance is named, and whether its amount is near the limit."""
+    near = each.share <= each.limit * (1 + mixture.margin)
+    return f"{ANNEX_TWO}, and Annex I, Table 3.4.6" + f"; within {mixture.percent} of the limit" * near
 
 
 def _close(mixture: Mixture) -> List[HazardFound]:
