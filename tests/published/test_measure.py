@@ -41,7 +41,8 @@ def test_a_small_batch_is_judged_on_all_of_its_packages(face, weighings, verdict
 
 
 # The same schedule, 2.9, 4.5 and 3.3 to 3.5, printed: of a batch of 400, 50 are drawn for the short ones (3 allowed),
-# and 30 of these for the mean, which is not under Qn - 0.503 s; of 600, 80 (5 allowed) and 50, 0.379 s.
+# and 30 of these for the mean, which is not under Qn - 0.503 s; of 600, 80 (5 allowed) and 50, 0.379 s. One short
+# package more is the criterion of rejection.
 PLANS = [  # batch, sample, of these for the mean, factor, short allowed
     (400, 50, 30, 0.503, 3),
     (600, 80, 50, 0.379, 5),
@@ -57,7 +58,6 @@ def test_a_sample_is_judged_by_the_plans_of_the_schedule(face, batch, sample, av
     assert (found.verdict, found.short, found.short_allowed) == ("both tests are met", allowed, allowed)
     assert found.mean == 200
     assert found.mean_needed == pytest.approx(200 - factor * spread, abs=1e-9)
-    # One more short package: the criterion of rejection.
     found = face.batch_test(200, [*weighings[:-1], 190], batch)
     assert found.verdict == f"{allowed + 1} are under 191 g, more than the {allowed} allowed"
 
