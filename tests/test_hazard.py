@@ -23,6 +23,8 @@ SPECIFICS = [
     "", "M = 10", "M (acute) = 100; M (chronic) = 1", "ATE (oral) = 250 mg/kg", "ATE (vapour) 3 mg/l; ATE (dermal) 900",
     "Skin Sens. 1: C >= 0.01 %", "Skin Sens. 1: C >= 5 %", "Skin Irrit. 2; H315: C >= 0.5 %", "Eye Dam. 1: C >= 20 %",
     "ATE unknown", "aquatic toxicity unknown", "STOT SE 1: C >= 1 %; STOT SE 2: 0.1 % <= C < 1 %",
+    "Skin Corr. 1A: C >= 90 %; Skin Corr. 1B: 25 % <= C < 90 %; Eye Irrit. 2: 10 % <= C < 25 %", "C >= 0.05 %",
+    "Skin Corr. 1A: C >= 5 %; Skin Corr. 1B: 2 % <= C < 5 %; Skin Irrit. 2: 0.5 % <= C < 2 %", "C >= 30 %",
 ]  # fmt: skip
 shares = st.integers(1, 10000).map(lambda hundredths: hundredths / 100)
 typed = st.lists(st.sampled_from(CLASSES), max_size=3).map("; ".join)

@@ -6,7 +6,7 @@ from typing import Dict, Iterable, List, NamedTuple, Tuple
 
 import candlecalc.tables as tables
 from candlecalc.calc.datasheet.result import Result, listed, reaches, result, shown
-from candlecalc.calc.datasheet.substance import Part
+from candlecalc.calc.datasheet.substance import Hazard, Part, Words
 
 # Table 1.1: a substance below this is not added up, or below its own specific limit where that is less.
 COUNTED = Fraction(1)
@@ -98,7 +98,7 @@ def skin(parts: List[Part]) -> List[Result]:
 def _subcategory(shares: List[_Share]) -> str:
     """1A, 1A and 1B, or all three are held against their limits in turn; a category without a letter stays so."""
     counted = _counted(shares)
-    if any(_without_letter(each.part) for each in counted):
+    if any(_without_letter(words) for each in counted for words in each.part.said):
         return "1"
     for letter in ("1A", "1B"):
         among = [each.part for each in counted if each.part.category("Skin Corr.") <= letter]
@@ -108,12 +108,10 @@ def _subcategory(shares: List[_Share]) -> str:
     return "1C"
 
 
-def _without_letter(part: Part) -> bool:
-    """Whether nothing tells the sub-category: neither its class nor limits in steps."""
-    steps = {
-        limit.hazard.category for words in part.said for limit in words.limits if limit.hazard.kind == "Skin Corr."
-    }
-    return part.category("Skin Corr.") == "1" and not steps & {"1A", "1B", "1C"}
+def _without_letter(words: Words) -> bool:
+    """Whether a line prints no sub-category of what corrodes: neither as its class nor in limits in steps."""
+    steps = {limit.hazard.category for limit in words.limits if limit.hazard.kind == "Skin Corr."}
+    return Hazard("Skin Corr.", "1") in words.hazards and steps <= {"1"}
 
 
 def _eye_damage(parts: Iterable[Part], generic: int) -> List[_Share]:
@@ -129,7 +127,8 @@ def _eye_limit(part: Part, generic: Fraction) -> Fraction:
     if not part.has("Skin Corr.") or part.has_limit("Eye Dam."):
         return own
     corrodes = part.limit("Skin Corr.", "1", Fraction(5))
-    return corrodes if part.has_limit("Skin Corr.") and part.has_limit("Eye Irrit.") else min(own, corrodes)
+    in_steps = part.has_limit("Skin Corr.") and part.has_limit("Eye Irrit.")
+    return part.limit("Eye Dam.", "1", corrodes) if in_steps else min(own, corrodes)
 
 
 def eyes(parts: List[Part]) -> List[Result]:
