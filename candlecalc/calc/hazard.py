@@ -116,7 +116,8 @@ def hazard_of_candle(
 ) -> List[HazardFound]:
     """Classes of a candle from the lines of its oils' and dyes' data sheets and their loads on wax.
 
-    Oils that hold the same substance are added up by its CAS number or name. It is a
+    Oils that hold the same substance are added up by its CAS number or name; with several
+    oils, lines without a CAS number are named, as another name would hide them. It is a
     calculation from what is typed, no substitute for the supplier's data sheet for the
     oil in wax, for tests, or for a competent person. For the label use `label_of_candle`.
 

@@ -1,17 +1,21 @@
 """The label of a candle by its hazard classes: EU rules, to be confirmed where a row says so."""
 
-from typing import Dict, List, Optional, Set, Tuple
+from typing import Dict, List, Optional, Sequence, Set, Tuple
 
 from candlecalc.calc.datasheet.classes import SENSITISING, allergens, key_of
-from candlecalc.calc.datasheet.duties import cautions, duties, sheet_on_request
+from candlecalc.calc.datasheet.duties import beside_a_statement, cautions, duties, sheet_on_request
 from candlecalc.calc.datasheet.findings import (
+    ANNEX_TWO,
     ASK_US,
+    BY_NAME,
+    BY_STATEMENT,
     GB,
     NOTHING_REACHED,
     NOTHING_TYPED,
     PRINTED,
     US,
     HazardFound,
+    allergen_status,
     found_in,
     wording,
 )
@@ -29,7 +33,7 @@ from candlecalc.calc.datasheet.lines import LONGEST, lines_of
 from candlecalc.calc.datasheet.mixture import candle, named
 from candlecalc.calc.datasheet.read import read
 from candlecalc.calc.datasheet.result import Result
-from candlecalc.calc.datasheet.substance import Words
+from candlecalc.calc.datasheet.substance import Words, printed_name
 from candlecalc.calc.sources import CLP
 from candlecalc.calc.terms.hazard import (
     Adding,
@@ -82,13 +86,17 @@ def label_of_candle(
         lines = lines_of(substances, concentrations, classes, specifics, oils)
         mixture = candle(lines, loads, dilutions, viscosity, route, region, uncertainty)
     taken = {result.name for result in mixture.classes}
-    found = [_as_label_line(each, taken) for each in found_in(mixture) if each.found != "caution"]
+    rows = [each for each in found_in(mixture) if each.found != "caution"]
+    # Sensitising substances below their class stand once, in the words of the label.
+    found = [_as_label_line(each, taken) for each in rows if each.found not in (BY_STATEMENT, BY_NAME)]
     if region == "US" or not lines:
         return found
-    named_besides = [each.name for each in allergens(mixture.parts, mixture.classes)]
-    besides = _elements(mixture.classes, named_besides, holds, buyer)
-    if buyer == "trade" and not mixture.classes:
-        besides += sheet_on_request(mixture.parts)
+    others = [
+        _named(each.name, each.why, allergen_status(each, mixture))
+        for each in allergens(mixture.parts, mixture.classes)
+    ]
+    asked = sheet_on_request(mixture.parts) if buyer == "trade" and not mixture.classes else []
+    besides = _elements(mixture.classes, others, holds, buyer, asked)
     return found + _in_region(besides, region) + _cautions(region)
 
 
@@ -114,15 +122,15 @@ def label_of_classes(
     for words in typed:
         if len(words) > LONGEST:
             raise ValueError(f"label_of_classes: a class is {len(words)} characters long; type one to a cell.")
-    named_besides = [name for name in allergens or [] if name]
-    if not typed and not named_besides:
+    others = [_named(name, None, ANNEX_TWO) for name in allergens or [] if name]
+    if not typed and not others:
         return [LabelLine(NOTHING_TYPED)]
     results, said = _typed_results(typed, tuple(name for name in names or [] if name))
     lines = [LabelLine("not read", None, unread, "not counted", PRINTED) for unread in said.unread]
     lines += [LabelLine("note", None, note) for note in said.notes]
     lines += [LabelLine("class", None, result.name, result.why) for result in results]
     lines += [] if results else [LabelLine("class", None, NOTHING_REACHED)]
-    return lines + _in_region(_elements(results, named_besides, holds, buyer), region) + _cautions(region)
+    return lines + _in_region(_elements(results, others, holds, buyer), region) + _cautions(region)
 
 
 @formula(source="drawn up from the cautions of the sources named in hazard_of_candle; common practice")
@@ -135,15 +143,30 @@ def hazard_cautions(region: Region = "EU") -> Cautions:
     return [US + ": " + ASK_US] if region == "US" else cautions(region)
 
 
-def _elements(results: List[Result], others: List[str], holds: Optional[float], buyer: str) -> List[LabelLine]:
+def _named(substance: str, why: Optional[str], status: str) -> LabelLine:
+    return LabelLine("name", None, printed_name(substance), why, status)
+
+
+def _elements(
+    results: List[Result], others: List[LabelLine], holds: Optional[float], buyer: str, asked: Sequence[LabelLine] = ()
+) -> List[LabelLine]:
+    """What the label shows by its classes, by `others` that it names as sensitising, and by what is `asked` besides."""
     sensitising = any(result.kind in SENSITISING for result in results)
     lines = signal_word(results) + pictograms(results) + statements(results)
-    if others and not sensitising:
-        lines.append(LabelLine("supplemental", "EUH208", wording("EUH208", others), None, "CLP Annex II, 2.8"))
+    lines += [_may_react(others)] if others and not sensitising else []
     lines += names(results, others if sensitising else []) + precautions(results, buyer)
     if results or others:
         lines += small_package(results, holds, buyer) + sizes(holds)
-    return lines + duties(results, buyer)
+    lines += [*duties(results, buyer), *asked]
+    return lines + [beside_a_statement()] * bool(not results and (others or asked))
+
+
+def _may_react(others: List[LabelLine]) -> LabelLine:
+    """EUH208 with every name that it takes."""
+    text = wording("EUH208", [line.text for line in others if line.text])
+    why = "; ".join(line.why for line in others if line.why) or None
+    status = "; ".join(dict.fromkeys(line.status for line in others if line.status))
+    return LabelLine("supplemental", "EUH208", text, why, status)
 
 
 def _typed_results(typed: List[str], behind: "Tuple[str, ...]") -> "Tuple[List[Result], Words]":

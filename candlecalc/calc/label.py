@@ -12,7 +12,6 @@ from candlecalc.calc.terms.label import (
     Content,
     Decimals,
     Declaration,
-    Due,
     Grams,
     Height,
     NetWeight,
@@ -24,6 +23,7 @@ from candlecalc.calc.terms.label import (
     PanelShape,
     Region,
     ShortBy,
+    Standing,
     Statement,
 )
 from candlecalc.formula import formula
@@ -33,11 +33,15 @@ OUNCE = 28.3495  # g, the factor that 16 CFR 500.19(a) allows and no other
 SQUARE_INCH = 6.4516  # cm2, exact
 SIXTEENTH = 25.4 / 16  # mm
 
-NET_WEIGHT = "15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory"
+NET_WEIGHT = (
+    "15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory; down, never up: a NIST "
+    "fact sheet, second-hand; two decimals: American Samoa, Admin. Code 27.0632"
+)
 BINDING = "NIST Handbook 133 (2026), 2.3.3; factor of 16 CFR 500.19(a)"
 METRIC = "rounded down, three digits: 16 CFR 500.19(b); Directive 76/211/EEC, Annex I, 1.1"
 AVERAGE_SYSTEM = "Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods"
 PANEL = "16 CFR 500.21(a)"
+OF_THE_PANEL = {"flat": 1.0, "round": 0.4, "round lid": math.pi / 4}  # of height by width, circumference or diameter
 HEIGHT_US = "16 CFR 500.21(b), by a page on the parallel FDA rule"
 HEIGHT_METRIC = "Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service"
 FIRE = "ASTM F2058 (US); EN 15494:2019 (EU, GB), both by reports of others"
@@ -51,11 +55,12 @@ class NetStatement(NamedTuple):
 
 
 @formula(source=NET_WEIGHT)
-def net_weight_us(net: NetWeight, decimals: Decimals = 1) -> NetStatement:
+def net_weight_us(net: NetWeight, decimals: Decimals = 2) -> NetStatement:
     """Net weight statement for a US label: pounds and ounces with grams beside them, both rounded down.
 
     `net` is the least that every candle is filled with. Neither figure says
-    more than there is; the larger of the two is the one that binds.
+    more than there is: 340 g are 11.99 oz, and 12 oz take 340.2 g. The larger
+    of the two is the one that binds.
 
     >>> net_weight_us(net=227)
     NetStatement(statement='Net Wt 8 oz (227 g)', note='unconfirmed: check against 16 CFR 500.9 and 500.17')
@@ -142,14 +147,17 @@ def never_under(net: NetWeight) -> Content:
     return net - 2 * tolerable_negative_error(net)
 
 
-@formula(native='height*around*(0.4+0.6*(shape="flat"))/100', source=PANEL)
+@formula(native='height*around*IF(shape="flat",1,IF(shape="round",0.4,PI()/4))/100', source=PANEL)
 def panel_area(height: PanelHeight, around: PanelAround, shape: PanelShape = "round") -> PanelArea:
     """Area of the principal display panel: the whole of a flat side, two fifths of the side of a round package.
+
+    Lids, bottoms, shoulders and necks are left out, unless the buyer looks at the
+    lid first: then all of it is the panel, a round one by how far it is across both ways.
 
     >>> panel_area(height=90, around=250)
     90.0
     """
-    return height * around * (0.4 + 0.6 * (shape == "flat")) / 100
+    return height * around * OF_THE_PANEL[shape] / 100
 
 
 class FigureHeight(NamedTuple):
@@ -182,24 +190,30 @@ def figure_height_metric(net: NetWeight) -> FigureHeight:
 
 
 class FireStatement(NamedTuple):
-    """A fire-safety statement, whether it is due, and what to check."""
+    """A fire-safety statement, whether the standard requires it, and what to check."""
 
-    due: Due
+    standing: Standing
     statement: Statement
     note: Note
 
 
 @formula(source=FIRE)
 def fire_statements(region: Region) -> List[FireStatement]:
-    """Fire-safety statements for the label of a container candle: those due first, then those offered.
+    """Fire-safety statements for the label of a container candle: those of the standard first, then optional ones.
 
-    The wording, signs and sizes are the standard's: have it beside you when
-    the label is made. They stand besides the hazard label of the oil.
+    The standards are voluntary. Wording, signs and sizes are theirs: have yours
+    beside you when the label is made. The US warning stands on the unit of sale,
+    where the buyer sees it. A hazard label is a duty of its own.
 
-    >>> fire_statements(region="US")[0].statement
+    >>> fire_statements(region="US")[1].statement
     'Burn within sight'
     """
-    standard = "ASTM F2058" if region == "US" else "EN 15494"
+    standard = ("ASTM F2058" if region == "US" else "EN 15494") + ", a voluntary standard"
     kept = [row for row in tables.rows("fire_statements") if row["region"] == ("US" if region == "US" else "EU")]
-    note = unconfirmed(standard)
-    return [FireStatement(row["due"], row["statement"], note) for row in kept]
+    return [FireStatement(row["standing"], row["statement"], _fire_note(standard, row["status"])) for row in kept]
+
+
+def _fire_note(standard: str, status: str) -> str:
+    if status == "read in the text":
+        return f"{standard}, by its abstract"
+    return unconfirmed(f"{standard} ({'read second-hand' if status == 'second-hand' else status})")

@@ -6,7 +6,7 @@ weights and measures office's.
 
 import math
 import statistics
-from typing import NamedTuple
+from typing import NamedTuple, Sequence, Tuple
 
 import candlecalc.tables as tables
 from candlecalc.calc.label import TOLERABLE, tolerable_negative_error
@@ -41,6 +41,7 @@ WEIGHING_ERROR = "SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9"
 REFERENCE_TEST = "UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II"
 HANDBOOK = "NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory"
 HANDBOOK_TABLES = unconfirmed("NIST Handbook 133, Appendix A")
+READ_AT = (113, 907)  # g: where a variation was read in the handbook's chapter 2
 WHOLE_BATCH = 100  # a smaller one is weighed whole
 SAMPLE = tables.native_steps("reference_test", "batch", lambda row: row["sample"])
 
@@ -94,14 +95,16 @@ def variation_us(net: NetWeight) -> Variation:
     >>> variation_us(net=113).coarsest_step
     1.2
     """
-    try:
-        row = tables.row_up_to("allowable_variations", net)
-    except LookupError as problem:
-        raise ValueError(f"variation_us: net is {net:g}; {problem} g.") from None
-    variation = float(row["variation"] or 0) or net * float(row["share"])
+    row = tables.row_up_to("allowable_variations", net)
+    variation = _variation(net)
     read = row["status"] == "read in the text"
     note = "read at 113 g and 907 g only: check against NIST Handbook 133, Appendix A" if read else HANDBOOK_TABLES
     return Variation(variation, round_half_away(variation / 6, 6), note)
+
+
+def _variation(net: float) -> float:
+    row = tables.row_up_to("allowable_variations", net)
+    return float(row["variation"] or 0) or net * float(row["share"])
 
 
 @formula(
@@ -123,12 +126,7 @@ def packages_to_weigh(batch: BatchSize) -> SampleSize:
     >>> packages_to_weigh(batch=400)
     50
     """
-    return batch if batch < WHOLE_BATCH else _plan(batch)[0]
-
-
-def _plan(batch: float) -> "tuple[int, int]":
-    row = tables.row_up_to("reference_test", batch)
-    return int(row["sample"]), int(row["short_allowed"])
+    return batch if batch < WHOLE_BATCH else int(tables.row_up_to("reference_test", batch)["sample"])
 
 
 class BatchTest(NamedTuple):
@@ -146,8 +144,9 @@ class BatchTest(NamedTuple):
 def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchTest:
     """The two tests of a batch in the EU and GB, on net weights: its average, and its short packages.
 
-    Weigh as many as `packages_to_weigh` says, taken at random. A batch that
-    fails is not to be sold under this declared weight.
+    Weigh as many as `packages_to_weigh` says, taken at random, and type them in that
+    order: of a batch from 100 on the average is that of the first 30, from 501 on of the
+    first 50, as the schedule has it. A batch that fails is not to be sold under this weight.
 
     >>> batch_test(net=180, weighings=[181, 179.5, 180.5, 182], batch=4).verdict
     'both tests are met'
@@ -157,10 +156,8 @@ def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchT
         raise ValueError(f"batch_test: {len(weighings)} weighed; a batch of {batch:g} asks for {wanted}.")
     if len(weighings) > batch:
         raise ValueError(f"batch_test: {len(weighings)} weighed of a batch of {batch:g}.")
-    whole = batch < WHOLE_BATCH
-    allowed = math.floor(round_half_away(batch * 0.05, 6)) if whole else _plan(batch)[1]
-    mean, error = math.fsum(weighings) / len(weighings), tolerable_negative_error(net)
-    needed = net if whole else net - mean_factor(len(weighings)) * statistics.stdev(weighings)
+    mean, needed, allowed = _planned(net, weighings, batch)
+    error = tolerable_negative_error(net)
     under = [round_half_away(net - weighing, 6) for weighing in weighings]
     short, far = sum(by > error for by in under), sum(by > 2 * error for by in under)
     reasons = []
@@ -174,6 +171,16 @@ def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchT
     return BatchTest(verdict, mean, needed, short, allowed, far)
 
 
+def _planned(net: float, weighings: Sequence[float], batch: float) -> Tuple[float, float, int]:
+    """The mean that the plan asks for, the least that it may be, and how many may be short."""
+    if batch < WHOLE_BATCH:
+        return math.fsum(weighings) / len(weighings), net, math.floor(round_half_away(batch * 0.05, 6))
+    row = tables.row_up_to("reference_test", batch)
+    averaged = weighings[: int(row["averaged"])]
+    needed = net - float(row["factor"]) * statistics.stdev(averaged)
+    return math.fsum(averaged) / len(averaged), needed, int(row["short_allowed"])
+
+
 class LotTest(NamedTuple):
     """What the weighings of a US lot say, with the figures they say it by."""
 
@@ -182,17 +189,20 @@ class LotTest(NamedTuple):
     spread: Spread
     error_limit: ShortBy
     note: Note
+    variation: ShortBy
+    beyond: ShortCount
 
 
 @formula(source=HANDBOOK)
 def lot_test_us(net: NetWeight, weighings: Weighings) -> LotTest:
-    """The average requirement of a US lot on the net weights of its sample.
+    """The two requirements of a US lot on the net weights of its sample: its average, and each package by itself.
 
-    Zero or more on average meets it with no table. A minus is held against a
-    limit whose factor is from memory here, so that no verdict is given on it.
+    Zero or more on average meets the first with no table. What rests on a table that
+    stands here from memory, the limit of a minus and most variations of a single
+    package, gets no verdict.
 
-    >>> lot_test_us(net=227, weighings=[227.5, 226.8, 227.4]).verdict
-    'the average is not under the declared weight'
+    >>> lot_test_us(net=227, weighings=[190, 240, 260]).beyond
+    1
     """
     if len(weighings) < 2:
         raise ValueError("lot_test_us: one weighing has no spread; weigh two or more.")
@@ -204,4 +214,16 @@ def lot_test_us(net: NetWeight, weighings: Weighings) -> LotTest:
     else:
         side = "within" if -average < limit else "not within"
         verdict = f"no verdict: {-average:.3f} g under on average, {side} a limit of {limit:.3f} g that is from memory"
-    return LotTest(verdict, average, spread, limit, HANDBOOK_TABLES)
+    variation = _variation(net)
+    beyond = sum(round_half_away(-error - variation, 6) > 0 for error in errors)
+    verdict += f"; {_on_each(net, variation, beyond, -min(errors))}"
+    return LotTest(verdict, average, spread, limit, HANDBOOK_TABLES, variation, beyond)
+
+
+def _on_each(net: float, variation: float, beyond: int, furthest: float) -> str:
+    """What is to be said of single packages: an error over the variation is called unreasonable, 2.3.7.1."""
+    read = net in READ_AT
+    if not beyond:
+        return f"none is more than {variation:g} g under" + ("" if read else f", {HANDBOOK_TABLES}")
+    words = f"{beyond} more than {variation:g} g under, the furthest {furthest:.3f} g: "
+    return words + ("that is an unreasonable minus error" if read else f"no verdict, {HANDBOOK_TABLES}")

@@ -7,7 +7,7 @@ transcription that quotes their cells.
 import pytest
 
 NONE = "no class reached from the lines typed"
-SAYS = ("note", "caution", "statement", "just below", "by the stricter route", "not read")
+SAYS = ("note", "caution", "statement", "just below", "by the stricter route", "not read", "no CAS number")
 
 
 def of_mixture(face, *lines, **given):
@@ -59,6 +59,35 @@ def test_a_substance_without_data_is_left_out_of_the_whole_and_stated(face):
     assert "11 % of the mixture consists of component(s) of unknown acute toxicity" in [row.statement for row in rows]
 
 
+# CLP Annex I, 3.1.3.6.2.3: what is unknown is left out of the whole; all of it unknown leaves nothing (derived).
+def test_where_all_is_of_unknown_toxicity_there_is_no_estimate(face):
+    rows = of_mixture(face, ("a", "1 %", "Acute Tox. 4 H302"), ("b", "100 %", None, "ATE (oral) unknown"))
+    assert [row.found for row in rows][:2] == ["cannot be estimated: Acute Tox. (oral)", NONE]
+    (row, *_) = of_mixture(face, ("b", "100 %", None, "ATE unknown"))
+    assert row.found == "cannot be estimated: Acute Tox. (oral, dermal, gas, vapour, dust or mist)"
+    assert not [row for row in rows if row.amount == 0]
+
+
+def test_an_estimate_is_never_below_that_of_the_most_toxic_substance(face):
+    # The same, derived: where known and unknown make up the whole, no mean of the known is below the least of them.
+    # The upper ends of two ranges make more than the whole here, and 0.5 over 1/600 would come to 300, category 3.
+    rows = of_mixture(face, ("a", "<= 1 %", None, "ATE (oral) 600 mg/kg"), ("b", "<= 99.5 %", None, "ATE unknown"))
+    assert (rows[0].found, rows[0].amount) == ("Acute Tox. 4 (oral)", pytest.approx(600, rel=1e-12))
+
+
+def test_a_substance_that_becomes_known_may_make_the_estimate_milder(face):
+    # CLP Annex I, 3.1.3.6.2.3, worked here: 0.8367 % at 5 mg/kg beside 66.53 % unknown is 33.47 over 0.16733, 200.0,
+    # category 2; with the unknown known as 1100 mg/kg (Table 3.1.2, second-hand) 100 over 0.22782 is 438.9, category 3.
+    toxic = [("a", "0.8367 %", "Acute Tox. 1 H310")]
+    (unknown, *_) = of_mixture(face, *toxic, ("b", "66.5333 %", None, "ATE unknown"))
+    assert (unknown.found, unknown.amount) == ("unconfirmed: Acute Tox. 2 (dermal)", pytest.approx(200.0, abs=0.05))
+    lines = [*toxic, ("b", "66.53 %", None, "ATE unknown"), ("b", "0.0033 %", "Acute Tox. 4 H312")]
+    rows = of_mixture(face, *lines)
+    assert (rows[0].found, rows[0].amount) == ("unconfirmed: Acute Tox. 3 (dermal)", pytest.approx(438.9, abs=0.05))
+    said = "b: toxicity unknown on one line, known on another: the known one counts (dermal)"
+    assert said in [row.why for row in rows if row.found == "note"]
+
+
 ACID = [("acid", "4 %", "Skin Corr. 1"), ("irritant", "5 %", "Skin Irrit. 2"), ("mild", "5 %", "Skin Irrit. 3")]
 
 
@@ -89,6 +118,43 @@ SPECIFIC = [("25 %", "STOT SE 1"), ("5 %", "STOT SE 2"), ("2 %", NONE)]
 @pytest.mark.parametrize("share, found", SPECIFIC)
 def test_specific_limits_go_before_the_general_ones(face, share, found):
     assert found_in(of_mixture(face, ("methanol 67-56-1", share, "STOT SE 1 H370", METHANOL))) == [found]
+
+
+# CLP Annex VI, acetic acid and sodium hydroxide: their specific limits in steps, from memory.
+ACETIC = (
+    "acetic acid 64-19-7", "Skin Corr. 1A H314",
+    "Skin Corr. 1A; H314: C >= 90 %; Skin Corr. 1B; H314: 25 % <= C < 90 %; "
+    "Skin Irrit. 2; H315: 10 % <= C < 25 %; Eye Irrit. 2; H319: 10 % <= C < 25 %",
+)  # fmt: skip
+LYE = (
+    "sodium hydroxide 1310-73-2", "Skin Corr. 1A H314",
+    "Skin Corr. 1A; H314: C >= 5 %; Skin Corr. 1B; H314: 2 % <= C < 5 %; "
+    "Skin Irrit. 2; H315: 0,5 % <= C < 2 %; Eye Irrit. 2; H319: 0,5 % <= C < 2 %",
+)  # fmt: skip
+STEPS = [  # substance, share, found
+    (ACETIC, "5 %", [NONE]),
+    (ACETIC, "9.99 %", [NONE]),
+    (ACETIC, "15 %", ["Skin Irrit. 2", "Eye Irrit. 2"]),
+    (ACETIC, "30 %", ["Skin Corr. 1B", "Eye Dam. 1"]),
+    (ACETIC, "90 %", ["Skin Corr. 1A", "Eye Dam. 1"]),
+    (LYE, "0.4 %", [NONE]),
+    (LYE, "1 %", ["Skin Irrit. 2", "Eye Irrit. 2"]),
+    (LYE, "2.5 %", ["Skin Corr. 1B", "Eye Dam. 1"]),
+    (LYE, "6 %", ["Skin Corr. 1A", "Eye Dam. 1"]),
+]
+
+
+@pytest.mark.parametrize("typed, share, found", STEPS)
+def test_specific_limits_in_steps_are_judged_by_the_step_that_is_reached(face, typed, share, found):
+    name, classes, limits = typed
+    for route in ("additive", "stricter"):
+        assert found_in(of_mixture(face, (name, share, classes, limits), route=route)) == found
+
+
+def test_two_corrosives_with_steps_of_their_own_are_added_up_by_them(face):
+    # ECHA guidance, part 1, 1.6.3.3.3 (second-hand): 12.5 of 25 and 1 of 2 % make one; 1A takes 12.5/90 + 1/5 (worked).
+    rows = of_mixture(face, (ACETIC[0], "12.5 %", *ACETIC[1:]), (LYE[0], "1 %", *LYE[1:]))
+    assert found_in(rows)[0] == "unconfirmed: Skin Corr. 1B"
 
 
 # CLP Annex I, Tables 3.4.5 and 3.4.6; the shares just below them are a third party's choice.
@@ -276,6 +342,24 @@ def test_oils_that_hold_the_same_substance_are_added_up(face):
         face.hazard_of_candle(["a", "b"], ["8 %", "4 %"], ["H317", "H317"], [0.1], oils=[1, 2])
 
 
+def test_lines_without_a_cas_number_are_named_where_there_are_several_oils(face):
+    # Derived: 0.59 % twice is 1.07 % of the candle at two loads of 10 % and reaches the 1 % of Table 3.4.5; under two
+    # names nothing shows that it is one substance, so that each line without a number is said.
+    names = ["linalool", "3,7-dimethylocta-1,6-dien-3-ol", "citral 5392-40-5"]
+    typed = [names, ["6.43 %", "6.43 %", "0.01 %"], ["Skin Sens. 1B H317"] * 3, [0.1, 0.1]]
+    rows = face.hazard_of_candle(*typed, oils=[1, 2, 2])
+    said = [row for row in rows if row.found.startswith("no CAS number")]
+    assert [row.found for row in said] == [f"no CAS number: {name}" for name in names[:2]]
+    assert said[0].why.startswith("line 1, oil 1: added up with lines of the same name alone")
+    (nothing,) = [row for row in rows if row.found.startswith(NONE)]
+    assert nothing.found == f"{NONE}, where lines without a CAS number are added up by name alone"
+    label = face.label_of_candle(*typed, oils=[1, 2, 2])
+    assert [line.element for line in label][:2] == [f"no CAS number: {name}" for name in names[:2]]
+    # One sheet lists a substance once: there is nothing to add up.
+    one = face.hazard_of_candle(["linalool"], ["6.43 %"], ["Skin Sens. 1B"], [0.1])
+    assert [row.found for row in one][0] == NONE
+
+
 def test_a_sheet_of_a_diluted_sample_is_brought_to_the_neat_oil(face):
     # Derived: 1 % of a sample that holds 10 % oil is 10 % of the oil.
     neat = face.hazard_of_candle(["a"], ["10 %"], ["Skin Sens. 1B"], [0.1 / 0.9])
@@ -336,6 +420,53 @@ def test_classes_are_shown_as_they_are_read(face):
     assert row.classes == "Aquatic Chronic 2; Skin Sens. 1B"
     assert row.specifics == "Skin Sens. 1B from 0.5 %; M acute 10; M chronic 10"
     assert row.unread == "Skn Irr"
+
+
+# Common practice, no source: ways in which data sheets print M-factors, limits and estimates.
+PRINTED = [  # classes, specifics, what is read
+    ("Aquatic Chronic 1 H410", "M-factor 10", "M acute 10; M chronic 10"),
+    ("Aquatic Acute 1; Aquatic Chronic 1", "M acute 10; M chronic 1", "M acute 10; M chronic 1"),
+    ("Aquatic Acute 1; Aquatic Chronic 1", "M-factor (acute) 100, M-factor (chronic) 10", "M acute 100; M chronic 10"),
+    ("Aquatic Acute 1 H400", "M factor of 10", "M acute 10; M chronic 10"),
+    ("Aquatic Acute 1; Aquatic Chronic 1", "M-factors: acute 10, chronic 1", "M acute 10; M chronic 1"),
+    ("Skin Sens. 1A H317", "C>=0.001%", "Skin Sens. 1A from 0.001 %"),
+    ("Skin Sens. 1A H317", "SCL: 0,001 %", "Skin Sens. 1A from 0.001 %"),
+    ("Skin Sens. 1 H317; Aquatic Chronic 3 H412", ">= 0.5 %", "Skin Sens. 1 from 0.5 %"),
+    ("Acute Tox. 4 H302", "LD50 (oral, rat): 1680 mg/kg", "oral: estimate 1680"),
+    ("", "LD50 oral - rat - 1680 mg/kg", "oral: estimate 1680"),
+    ("", "LD50/oral/rat = 1680 mg/kg bw", "oral: estimate 1680"),
+    ("", "Oral LD50 (rat): 1680 mg/kg body weight", "oral: estimate 1680"),
+    ("", "LD50 (rat, male and female, oral) 1680 mg/kg; LD50 (rabbit, dermal) > 2000 mg/kg",
+     "dermal: tested without toxicity; oral: estimate 1680"),
+    ("", "LC50 (inhalation, vapour, rat, 4 h): 12 mg/l", "vapour: estimate 12"),
+    ("", "LD50 1680 mg/kg (rat, oral)", "oral: estimate 1680"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("classes, specifics, read", PRINTED)
+def test_what_stands_beside_the_classes_is_read_as_sheets_print_it(face, classes, specifics, read):
+    row = face.hazard_lines(["a"], ["1-5"], [classes], [specifics])[0]
+    assert (row.specifics, row.unread) == (read, None)
+
+
+def test_a_limit_without_its_class_counts_where_it_is_stricter(face):
+    # Common practice, no source: of several classes that take a limit none is named, so the stricter reading is taken.
+    row = face.hazard_lines(["a"], ["1-5"], ["Skin Sens. 1A H317; Eye Irrit. 2 H319"], ["C >= 0.05 %"])[0]
+    assert row.unread is None and "no class beside it" in row.note
+    typed = "Skin Sens. 1A; Eye Irrit. 2", "C >= 20 %"  # far above the 0.1 % of Table 3.4.5, and 10 % of Table 3.3.3
+    assert found_in(of_mixture(face, ("a", "12 %", *typed))) == ["Eye Irrit. 2", "Skin Sens. 1"]
+    # A class that goes by an M-factor or an estimate takes no limit.
+    assert (
+        face.hazard_lines(["a"], ["1-5"], ["Aquatic Chronic 1"], ["C >= 0.1 %"])[0].unread
+        == "C >= 0.1 % without a class"
+    )
+
+
+def test_a_limit_that_is_not_used_is_said(face):
+    # CLP Art. 10: M-factors stand for limits in the classes for water; acute toxicity goes by estimates (3.1.3.6.1).
+    for typed in ("Aquatic Acute 1; H400: C >= 2.5 %", "Acute Tox. 4; H302: C >= 25 %"):
+        row = face.hazard_lines(["a"], ["1-5"], [typed.partition(":")[0]], [typed])[0]
+        assert "its limit is not used here" in row.note
 
 
 def test_nothing_typed_is_no_answer(face):

@@ -60,6 +60,10 @@ PICTOGRAMS = [  # classes, pictograms, those left out, where
     (["Acute Tox. 4 (oral) H302", "Eye Dam. 1 H318"], ["GHS05", "GHS07"], [], "07 is kept for H302"),
     (["Aquatic Chronic 2 H411", "Aquatic Chronic 3 H412"], ["GHS09"], [], "the most severe of a class"),
     (["Aquatic Chronic 3 H412"], [], [], "none"),
+    (["STOT SE 1 H370", "STOT SE 3 H336"], ["GHS08"], ["GHS07"], "Art. 26(2): 08 of the most severe of the class"),
+    (["STOT SE 2 H371", "STOT SE 3 H335"], ["GHS08"], ["GHS07"], "the same"),
+    (["STOT SE 1 H370", "STOT SE 3 H336", "Skin Sens. 1"], ["GHS07", "GHS08"], [], "07 is kept for another class"),
+    (["STOT RE 1 H372", "STOT SE 3 H336"], ["GHS07", "GHS08"], [], "two classes"),
 ]
 
 
@@ -68,6 +72,13 @@ def test_a_stronger_pictogram_stands_for_a_milder_one(face, typed, shown, left_o
     lines = face.label_of_classes(typed)
     assert codes(lines, "pictogram") == shown
     assert codes(lines, "pictogram left out") == left_out
+
+
+def test_a_pictogram_left_out_names_its_article(face):
+    # CLP Art. 26(1) by the kind of hazard, 26(2) within one class.
+    (one,) = of(face.label_of_classes(["STOT SE 1 H370", "STOT SE 3 H336"]), "pictogram left out")
+    (other,) = of(face.label_of_classes(["Skin Irrit. 2 H315", "Eye Dam. 1 H318"]), "pictogram left out")
+    assert (one.status, other.status) == ("CLP Art. 26(2)", "CLP Art. 26(1)")
 
 
 def test_the_committees_examples_have_their_labels(face):
@@ -107,6 +118,55 @@ def test_an_allergen_below_its_class_is_named_by_euh208(face):
     assert [line.text for line in of(lines, "name")] == ["citral", "linalool"]
 
 
+def test_a_label_with_euh208_alone_names_the_product_and_who_supplies_it(face):
+    # CLP Annex II, 2.8; that product and supplier stand beside it: Art. 25(6), from memory. 0.1 to 1 % of the candle.
+    lines = face.label_of_candle(
+        ["Linalool (CAS 78-70-6)", "citral, EC 226-394-6"], ["5 %", "4 %"], ["Skin Sens. 1B H317"] * 2, [0.1]
+    )
+    assert [line.code for line in lines if line.code] == ["EUH208"]
+    (line,) = of(lines, "supplemental")
+    assert line.text == "Contains Linalool, citral. May produce an allergic reaction."
+    assert "Linalool (CAS 78-70-6) 0.454545 %; Skin Sens. is named from 0.1 % on" in line.why
+    (duty,) = of(lines, "duty")
+    assert duty.text == "supplier's name, address and telephone; the product's name"
+    assert duty.status == "unconfirmed: check against CLP Art. 25(6) (from memory)"
+    # From the supplier's own statement too, and for EUH210, which stands in the same part of Annex II.
+    assert of(face.label_of_classes([], None, ["linalool 78-70-6"]), "duty") == [duty]
+    lines = face.label_of_candle(["a"], ["10 %"], ["Eye Irrit. 2"], [0.1 / 0.9], buyer="trade")
+    assert [line.text for line in of(lines, "duty")] == [duty.text]
+
+
+def test_a_label_without_a_statement_has_no_duty(face):
+    # CLP Art. 17 and 25(6), from memory.
+    assert of(face.label_of_candle(["a"], ["0.1 %"], ["Skin Sens. 1B"], [0.1]), "duty") == []
+
+
+# CLP Annex II, 2.8, and Art. 18(3): substances are named; their numbers are for the data sheet (common practice).
+NAMES = [  # typed, named
+    ("linalool 78-70-6", "linalool"),
+    ("Linalool, CAS-No. 78-70-6, EC 201-134-4", "Linalool"),
+    ("citral (EC: 226-394-6; Index 605-019-00-3)", "citral"),
+    ("d-limonene 5989-27-5 01-2119529223-47-XXXX", "d-limonene"),
+    ("78-70-6", "<name of 78-70-6>"),
+]
+
+
+@pytest.mark.parametrize("typed, named", NAMES)
+def test_a_label_names_substances_without_their_numbers(face, typed, named):
+    (line,) = of(face.label_of_classes([], None, [typed]), "supplemental")
+    assert line.text == f"Contains {named}. May produce an allergic reaction."
+    assert [line.text for line in of(face.label_of_classes(["Skin Sens. 1 H317"], [typed]), "name")] == [named]
+    (row,) = [row for row in face.hazard_of_candle([typed], ["5 %"], ["Skin Sens. 1B"], [0.1]) if row.code == "EUH208"]
+    assert row.statement == line.text
+
+
+def test_an_allergen_beside_a_class_is_named_once(face):
+    # CLP Annex II, 2.8: the name alone where the mixture is classified as sensitising.
+    lines = face.label_of_candle(["a 78-70-6", "b"], ["30 %", "5 %"], ["Skin Sens. 1B"] * 2, [0.1])
+    assert [line.text for line in of(lines, "name")] == ["a", "b"]
+    assert not [line for line in lines if line.element in ("EUH208", "name on the label")]
+
+
 def test_names_come_with_some_classes_and_not_with_irritation(face):
     # CLP Art. 18(3)(b), its list second-hand.
     assert [line.text for line in of(face.label_of_classes(["Eye Dam. 1 H318"], ["x"]), "name")] == ["x"]
@@ -121,6 +181,26 @@ def test_precautions_are_offered_by_how_far_they_are_recommended(face):
     assert "P332+P313" not in offered and "P333+P313" in offered  # the one for rash stands for both
     assert lines[0].why == "highly recommended for Skin Irrit. 2, Skin Sens. 1"
     assert all(line.status.startswith("unconfirmed") for line in lines)
+
+
+# CLP Annex IV, Part 2, to which Art. 22(4) points, by the data set mhchem/hpstatements; Part 1 as amended by Regulation
+# (EU) 2019/521 has other words, second-hand (a data set of the acts that amended Annex IV).
+TWICE_WORDED = [  # code, words of Part 2, words of Part 1
+    ("P103", "Read label before use.", "Read carefully and follow all instructions."),
+    (
+        "P280",
+        "Wear protective gloves/protective clothing/eye protection/face protection.",
+        "Wear protective gloves/protective clothing/eye protection/face protection/hearing protection/…",
+    ),
+]
+
+
+@pytest.mark.parametrize("code, words, other", TWICE_WORDED)
+def test_a_precaution_with_two_wordings_gives_both(face, code, words, other):
+    (line,) = [line for line in of(face.label_of_classes(["Skin Sens. 1 H317"]), "precaution") if line.code == code]
+    assert line.text == words
+    against = f'CLP Annex IV, whose Part 1, amended by Regulation (EU) 2019/521, reads "{other}" (read second-hand)'
+    assert f"unconfirmed: check against {against}" in line.status
 
 
 # CLP Annex I, 1.5.2.1, read in the Czech and German texts: packages that hold no more than 125 ml.

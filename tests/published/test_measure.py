@@ -1,5 +1,7 @@
 """Weighing of packages against the handbook and the reference test."""
 
+import math
+
 import pytest
 
 # UK SI 2006/659, Schedule 2, 4.5 and 4.6: factors of the mean test, printed for 30, 50 and 20 packages.
@@ -38,6 +40,28 @@ def test_a_small_batch_is_judged_on_all_of_its_packages(face, weighings, verdict
     assert verdict in face.batch_test(200, weighings, 40).verdict
 
 
+# The same schedule, 2.9, 4.5 and 3.3 to 3.5, printed: of a batch of 400, 50 are drawn for the short ones (3 allowed),
+# and 30 of these for the mean, which is not under Qn - 0.503 s; of 600, 80 (5 allowed) and 50, 0.379 s. One short
+# package more is the criterion of rejection.
+PLANS = [  # batch, sample, of these for the mean, factor, short allowed
+    (400, 50, 30, 0.503, 3),
+    (600, 80, 50, 0.379, 5),
+    (4000, 125, 50, 0.379, 7),
+]
+
+
+@pytest.mark.parametrize("batch, sample, averaged, factor, allowed", PLANS)
+def test_a_sample_is_judged_by_the_plans_of_the_schedule(face, batch, sample, averaged, factor, allowed):
+    spread = math.sqrt(averaged / (averaged - 1))  # of as many at 199 g as at 201 g
+    weighings = [199, 201] * (averaged // 2) + [190] * allowed + [200] * (sample - averaged - allowed)
+    found = face.batch_test(200, weighings, batch)
+    assert (found.verdict, found.short, found.short_allowed) == ("both tests are met", allowed, allowed)
+    assert found.mean == 200
+    assert found.mean_needed == pytest.approx(200 - factor * spread, abs=1e-9)
+    found = face.batch_test(200, [*weighings[:-1], 190], batch)
+    assert found.verdict == f"{allowed + 1} are under 191 g, more than the {allowed} allowed"
+
+
 def test_a_sample_that_is_too_small_is_refused(face):
     # The same schedule: 50 of a batch of 400.
     with face.refuses("40 weighed; a batch of 400 asks for 50"):
@@ -72,6 +96,31 @@ def test_a_variation_from_memory_says_so(face):
 WEIGHINGS = [226.1, 227.4, 225.8, 226.9, 227.2, 226.4, 225.5, 227.8, 226.0, 226.7, 227.1, 225.9]
 
 
+# NIST Handbook 133 (2026), 2.3.7.1: no package may lie further under than the variation of table 2-5, which was read at
+# 113 g (7.2 g) and 907 g (31.7 g) only; 12.7 g at 227 g is from memory, and so is how many may all the same.
+LOTS = [  # net g, weighings g, variation g, beyond it, what the verdict says of single packages
+    (227, [190, 240, 260], 12.7, 1, "1 more than 12.7 g under, the furthest 37.000 g: no verdict, unconfirmed: check"),
+    (227, [226, 227, 229], 12.7, 0, "none is more than 12.7 g under, unconfirmed: check"),
+    (
+        113,
+        [105, 120, 121],
+        7.2,
+        1,
+        "1 more than 7.2 g under, the furthest 8.000 g: that is an unreasonable minus error",
+    ),
+    (113, [105.8, 120, 121], 7.2, 0, "none is more than 7.2 g under"),
+    (20_000, [19_780, 20_100, 20_200], 226, 0, "none is more than 226 g under, unconfirmed: check"),
+    (25_000, [24_400, 25_500, 25_600], 500, 1, "1 more than 500 g under, the furthest 600.000 g: no verdict"),
+]
+
+
+@pytest.mark.parametrize("net, weighings, variation, beyond, words", LOTS)
+def test_no_single_package_of_a_lot_is_far_under(face, net, weighings, variation, beyond, words):
+    found = face.lot_test_us(net, weighings)
+    assert (found.variation, found.beyond) == (pytest.approx(variation, abs=1e-9), beyond)
+    assert found.verdict.startswith(f"the average is not under the declared weight; {words}")
+
+
 def test_a_lot_under_its_weight_on_average_gets_no_verdict_from_a_remembered_table(face):
     found = face.lot_test_us(227, WEIGHINGS)
     assert found.average_error == pytest.approx(-5.2 / 12, abs=1e-9)
@@ -82,6 +131,7 @@ def test_a_lot_under_its_weight_on_average_gets_no_verdict_from_a_remembered_tab
 
 def test_a_lot_that_is_not_under_its_weight_meets_the_average(face):
     # NIST Handbook 133 (2026), 2.3.7.2: zero or plus passes.
-    assert face.lot_test_us(227, [227, 227, 227.5]).verdict == "the average is not under the declared weight"
+    verdict = face.lot_test_us(227, [227, 227, 227.5]).verdict
+    assert verdict.startswith("the average is not under the declared weight; ")
     with face.refuses("weigh two or more"):
         face.lot_test_us(227, [227])

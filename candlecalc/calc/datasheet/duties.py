@@ -11,6 +11,7 @@ from candlecalc.calc.datasheet.substance import Part
 from candlecalc.calc.sources import unconfirmed
 
 ECHA_TABLE = "a table on ECHA's pages"
+SUPPLIER = "supplier's name, address and telephone; the product's name"
 RESTRICTED = ("H340", "H350", "H360")
 TENTH, ONE = Fraction(1, 10), Fraction(1)
 # Sold to trade alone and of no class, a mixture offers its data sheet from 0.1 % of these on: CLP Annex II, 2.10.
@@ -53,9 +54,15 @@ def duties(results: List[Result], buyer: str) -> List[LabelLine]:
         why, where = ", ".join(result.name for result in bodily), "CLP Art. 45 and Annex VIII, by an authority's page"
         found.append(LabelLine("duty", None, text, why, where))
     if results:
-        text = "supplier's name, address and telephone; the product's name; for the public the weight"
+        text = f"{SUPPLIER}; for the public the weight"
         found.append(LabelLine("duty", None, text, "every label", unconfirmed("CLP Art. 17 (from memory)")))
     return found
+
+
+def beside_a_statement() -> LabelLine:
+    """What stands beside EUH208 or EUH210 on the label of a mixture without a class."""
+    status = unconfirmed("CLP Art. 25(6) (from memory)")
+    return LabelLine("duty", None, SUPPLIER, "a statement of Annex II, Part 2, without a class", status)
 
 
 def _by_class(results: List[Result], column: str, text: str) -> List[LabelLine]:

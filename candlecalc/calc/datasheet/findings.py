@@ -8,12 +8,13 @@ import candlecalc.tables as tables
 from candlecalc.calc.datasheet.classes import Allergen, allergens, classes, close_allergens, key_of
 from candlecalc.calc.datasheet.mixture import Mixture
 from candlecalc.calc.datasheet.result import Result, shown
-from candlecalc.calc.datasheet.substance import Line
+from candlecalc.calc.datasheet.substance import Line, printed_name
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms
 
 NOTHING_TYPED = "no data sheet typed: cannot say"
 PRINTED = "type it as the sheet prints its classes"
+NUMBERED = "type its CAS number as the sheet prints it"
 NOTHING_REACHED = "no class reached from the lines typed"
 GB = "the GB list may differ: confirm"
 US = "these rules do not apply in the US"
@@ -22,7 +23,8 @@ ASK_US = (
     "Product Safety Commission about labels for consumers (the latter from memory)"
 )
 ABSENT = "a substance below the sheet's own thresholds is not printed: absence from the lines proves nothing"
-NAMED = "CLP Annex II, 2.8, and Annex I, Table 3.4.6"
+ANNEX_TWO = "CLP Annex II, 2.8"
+BY_STATEMENT, BY_NAME = "EUH208", "name on the label"
 STRICTER = "where the substances are aldehydes, phenols, acids, bases or surfactants: expert judgement"
 CAUTION = (
     "a calculation from the lines typed alone: the supplier's data sheet for the oil in wax, tests and a competent "
@@ -51,8 +53,8 @@ def found_in(mixture: Mixture) -> List[HazardFound]:
     if not mixture.lines:
         return [HazardFound(NOTHING_TYPED)]
     taken = mixture.classes
-    found = _not_read(mixture) + [_class(result, mixture) for result in taken]
-    found += [] if taken else [HazardFound(NOTHING_REACHED, status=_status(mixture, ABSENT))]
+    found = _not_read(mixture) + _unnumbered(mixture) + _not_estimated(mixture)
+    found += [_class(result, mixture) for result in taken] if taken else [_nothing(mixture)]
     found += [_allergen(each, mixture) for each in allergens(mixture.parts, taken)]
     found += _close(mixture) + _stricter(mixture) + _unknown(mixture) + _notes(mixture)
     return found + [HazardFound("caution", why=CAUTION, status="all cautions: hazard_cautions")]
@@ -65,6 +67,29 @@ def _not_read(mixture: Mixture) -> List[HazardFound]:
             why = f"{line.substance}, line {line.place}: not counted"
             rows.append(HazardFound(f"not read: {words}", why=why, status=PRINTED))
     return rows
+
+
+def _unnumbered(mixture: Mixture) -> List[HazardFound]:
+    why = "added up with lines of the same name alone; under another name it is counted apart, and less of it is seen"
+    return [
+        HazardFound(
+            f"no CAS number: {line.substance}", why=f"line {line.place}, oil {line.oil}: {why}", status=NUMBERED
+        )
+        for line in mixture.unnumbered
+    ]
+
+
+def _not_estimated(mixture: Mixture) -> List[HazardFound]:
+    if not mixture.not_estimated:
+        return []
+    found = f"cannot be estimated: Acute Tox. ({', '.join(mixture.not_estimated)})"
+    why = "substances that make up all of the mixture are typed as of unknown toxicity: nothing known is left"
+    return [HazardFound(found, why=why, status=_status(mixture, "CLP Annex I, 3.1.3.6.2.3"))]
+
+
+def _nothing(mixture: Mixture) -> HazardFound:
+    by_name = ", where lines without a CAS number are added up by name alone" if mixture.unnumbered else ""
+    return HazardFound(NOTHING_REACHED + by_name, status=_status(mixture, ABSENT))
 
 
 def _class(result: Result, mixture: Mixture) -> HazardFound:
@@ -96,11 +121,16 @@ def wording(code: str, names: Iterable[str] = ()) -> str:
 def _allergen(each: Allergen, mixture: Mixture) -> HazardFound:
     """EUH208, or the name alone where the mixture has its class as a sensitiser already."""
     amounts = float(each.share), float(each.limit)
-    near = each.share <= each.limit * (1 + mixture.margin)
-    status = _status(mixture, NAMED, f"within {mixture.percent} of the limit" * near)
+    name, status = printed_name(each.name), _status(mixture, allergen_status(each, mixture))
     if mixture.sensitising:
-        return HazardFound("name on the label", None, each.name, *amounts, each.why, status)
-    return HazardFound("EUH208", "EUH208", wording("EUH208", [each.name]), *amounts, each.why, status)
+        return HazardFound(BY_NAME, None, name, *amounts, each.why, status)
+    return HazardFound(BY_STATEMENT, "EUH208", wording("EUH208", [name]), *amounts, each.why, status)
+
+
+def allergen_status(each: Allergen, mixture: Mixture) -> str:
+    """By which text a sensitising substance is named, and whether its amount is near the limit."""
+    near = each.share <= each.limit * (1 + mixture.margin)
+    return f"{ANNEX_TWO}, and Annex I, Table 3.4.6" + f"; within {mixture.percent} of the limit" * near
 
 
 def _close(mixture: Mixture) -> List[HazardFound]:
@@ -151,6 +181,11 @@ def _unknown(mixture: Mixture) -> List[HazardFound]:
 def _notes(mixture: Mixture) -> List[HazardFound]:
     """How lines were read, and what no sum decides."""
     notes = [f"{line.substance}: {note}" for line in mixture.lines for note in notes_of(line)]
+    for part in mixture.parts:
+        ways = ", ".join(toxicity.learned(part))
+        notes += [f"{part.name}: toxicity unknown on one line, known on another: the known one counts ({ways})"] * bool(
+            ways
+        )
     eu_only = [result.name for result in mixture.classes if result.kind in EU_ONLY]
     if eu_only and mixture.region == "GB":
         notes.append(f"{', '.join(eu_only)}: a class of the EU alone (read second-hand)")

@@ -3,8 +3,9 @@
 from typing import Dict, Iterable, List, NamedTuple, Optional, Set, Tuple
 
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.findings import code_of, statement, wording
+from candlecalc.calc.datasheet.findings import code_of, wording
 from candlecalc.calc.datasheet.result import Result
+from candlecalc.calc.datasheet.substance import printed_name
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms
 
@@ -55,13 +56,25 @@ def pictograms(results: List[Result]) -> List[LabelLine]:
     lines = []
     for code in sorted(brought - {""}):
         among = [result for result in results if result.row["pictogram"] == code]
-        kept = [result for result in among if not _covered(result, brought, results)]
+        kept = [result for result in among if not _article(result, brought, results)]
         status = by_status(among[0].row, "pictogram", "the label tables of CLP Annex I")
         if kept:
             lines.append(LabelLine("pictogram", code, PICTOGRAMS[code], _for(kept), status))
         else:
-            lines.append(LabelLine("pictogram left out", code, PICTOGRAMS[code], _for(among), "CLP Art. 26(1)"))
+            articles = sorted({_article(result, brought, results) for result in among})
+            lines.append(LabelLine("pictogram left out", code, PICTOGRAMS[code], _for(among), ", ".join(articles)))
     return lines
+
+
+def _article(result: Result, brought: "Set[str]", results: List[Result]) -> str:
+    """The article by which a pictogram is not printed for this class; blank where it is."""
+    # Within one class, the most severe category has the word: STOT SE 1 or 2 over STOT SE 3.
+    severe = min(
+        (other for other in results if other.kind == result.kind and other.row["pictogram"]), key=lambda each: each.rank
+    )
+    if severe.row["pictogram"] != result.row["pictogram"]:
+        return "CLP Art. 26(2)"
+    return "CLP Art. 26(1)" if _covered(result, brought, results) else ""
 
 
 def _covered(result: Result, brought: "Set[str]", results: List[Result]) -> bool:
@@ -102,17 +115,17 @@ def _both(code: str, codes: "Set[str]") -> str:
     return unconfirmed("CLP Annex I, 4.1, whether one statement stands for both") if pair else ""
 
 
-def names(results: List[Result], others: Iterable[str] = ()) -> List[LabelLine]:
-    """Substances that the label names: Art. 18(3)."""
+def names(results: List[Result], others: Iterable[LabelLine] = ()) -> List[LabelLine]:
+    """Substances that the label names: those behind the classes by Art. 18(3), and others."""
     behind: Dict[str, List[Result]] = {}
     for result in results:
         if result.row["names"]:
             for name in result.names:
-                behind.setdefault(name, []).append(result)
+                behind.setdefault(printed_name(name), []).append(result)
     status = unconfirmed("CLP Art. 18(3) (list read second-hand)")
     lines = [LabelLine("name", None, name, _for(among), status) for name, among in behind.items()]
-    lines += [LabelLine("name", None, name, "sensitising, though not behind the class", "CLP Annex II, 2.8")
-              for name in others if name not in behind]  # fmt: skip
+    besides = "sensitising, though not behind the class"
+    lines += [line._replace(why=line.why or besides) for line in others if line.text not in behind]
     if len(behind) > MOST_NAMES:
         lines.append(LabelLine("names", None, "four are enough unless more are needed", None, status))
     return lines
@@ -144,7 +157,7 @@ def precautions(results: List[Result], buyer: str) -> List[LabelLine]:
 def _precaution(code: str, among: List[Tuple[str, Result]]) -> LabelLine:
     best = min((grade for grade, _ in among), key=list(GRADES).index)
     why = f"{GRADES[best]} for {', '.join(result.name for _, result in among)}"
-    status = unconfirmed(f"{GUIDANCE} (read second-hand)")
+    status = unconfirmed(f"{GUIDANCE} (read second-hand)") + _worded_twice(code)
     if code == "P210":
         status += "; it contradicts a lit wick, and what is plainly redundant may be left out (the latter from memory)"
     return LabelLine("precaution", code, wording(code), why, status)
@@ -159,11 +172,16 @@ def _for_everyone(results: List[Result], buyer: str) -> List[LabelLine]:
         )
     if buyer == "public":
         for code in ("P102", "P101", "P103"):
-            status = unconfirmed("CLP Annex IV (when it applies: from memory)")
-            if statement(code)["status"] != "read in the text":
-                status += "; its wording differs between two lists"
+            status = unconfirmed("CLP Annex IV (when it applies: from memory)") + _worded_twice(code)
             lines.append(LabelLine("precaution", code, wording(code), "products for consumers", status))
     return lines
+
+
+def _worded_twice(code: str) -> str:
+    """The other words of a precaution, where the two parts of Annex IV differ: Art. 22(4) points to Part 2."""
+    others = [row["text"] for row in tables.rows("precautions_part_1") if row["code"] == code]
+    part_1 = 'CLP Annex IV, whose Part 1, amended by Regulation (EU) 2019/521, reads "{}" (read second-hand)'
+    return "".join(f"; {unconfirmed(part_1.format(other))}" for other in others)
 
 
 def small_package(results: List[Result], holds: Optional[float], buyer: str) -> List[LabelLine]:

@@ -10,7 +10,8 @@ from typing import Iterator, List, Optional, Tuple
 from candlecalc.calc.datasheet.classes import SENSITISING, Close, classes, close
 from candlecalc.calc.datasheet.lines import Numbers, in_oils, oils_without_sheet, shares_in_candle
 from candlecalc.calc.datasheet.result import Result, shown
-from candlecalc.calc.datasheet.substance import Line, Part, parts_of
+from candlecalc.calc.datasheet.substance import CAS, Line, Part, parts_of
+from candlecalc.calc.datasheet.toxicity import not_estimated
 
 # A limit this near is pointed out; weighing and drift from batch to batch may cross it.
 LEAST_MARGIN = Fraction(1, 10)
@@ -35,6 +36,16 @@ class Mixture:
     @cached_property
     def close(self) -> List[Close]:
         return close(self.parts, self.route, self.viscosity, self.margin)
+
+    @cached_property
+    def not_estimated(self) -> List[str]:
+        return not_estimated(self.parts)
+
+    @property
+    def unnumbered(self) -> List[Line]:
+        """Lines without a CAS number: between several oils, these are added up by their names alone."""
+        several = len({line.oil for line in self.lines}) > 1
+        return [line for line in self.lines if several and not CAS.search(line.substance)]
 
     @property
     def sensitising(self) -> bool:

@@ -38,6 +38,14 @@ class _Text:
             begin = found.end(start) if start and found[start] else found.start()
             self.items.append(Item(self._blank(begin, found.end()), sort, found))
 
+    def take_factors(self) -> None:
+        self.take("factor", grammar.FACTOR)
+        for item in self.of("factor"):
+            second = grammar.SECOND_FACTOR.match(self.left, item.found.end())
+            # Beside one that says which it is; a bare "Chronic 1" is a class.
+            if second and _which(item) and (second["middle"] or second["after"]):
+                self.items.append(Item(self._blank(second.start(), second.end()), "factor", second))
+
     def take_classes(self) -> None:
         for found in grammar.CLASS.finditer(self.left):
             kind = grammar.KINDS[int((found.lastgroup or "k0")[1:])][0]
@@ -83,7 +91,7 @@ def _taken(text: str, *limits: "Pattern[str]") -> _Text:
     taken = _Text(text)
     taken.take("unknown", grammar.UNKNOWN)
     taken.take("estimate", grammar.ESTIMATE, start="before")
-    taken.take("factor", grammar.FACTOR)
+    taken.take_factors()
     taken.take("nothing", grammar.NOTHING)
     taken.take_classes()
     for pattern in limits:
@@ -173,9 +181,13 @@ def _says(row: Dict[str, str], hazard: Hazard) -> bool:
 
 
 def _read_limits(text: _Text, words: Words, beside: bool) -> None:
-    """Specific limits: each belongs to the class it stands beside."""
+    """Specific limits: each belongs to the class it stands beside, or to those typed where it stands alone."""
     limits = text.of("limit")
     printed = text.of("class") or [item for item in text.of("code") if _coded(item)]
+    if beside and not printed:
+        for alone in limits:
+            _read_limit_alone(alone, words)
+        return
     first = bool(limits) and bool(printed) and limits[0].start < printed[0].start
     used = set()
     for item in printed:
@@ -189,13 +201,29 @@ def _read_limits(text: _Text, words: Words, beside: bool) -> None:
         if category not in _categories(kind):
             words.unread += [item.found[0].strip() + f" {category}"] * beside
             continue
-        share = number(next(filter(None, limit.found.groupdict().values())))
+        share = _share_of(limit)
+        if kind in WITHOUT_LIMIT:
+            words.notes.append(f"{kind} {category}: its limit is not used here; it goes by {WITHOUT_LIMIT[kind]}")
         codes = [row for code in text.of("code") for row in _coded(code) if row["kind"] == kind]
         for route in _routes(kind, category, item.routes, codes, Words()):
             words.limits.append(Limit(Hazard(kind, category, route), share))
     words.unread += [f"{limit.found[0].strip()} without a class" for limit in limits if limit not in used]
     for limit_ in words.limits:
         _class_behind(limit_.hazard, words)
+
+
+def _read_limit_alone(limit: Item, words: Words) -> None:
+    """A limit with no class beside it: of the one class that takes a limit, or of each where it is stricter."""
+    among = sorted(hazard for hazard in words.hazards if hazard.kind not in WITHOUT_LIMIT)
+    if not among:
+        words.unread.append(f"{limit.found[0].strip()} without a class")
+    words.limits += [Limit(hazard, _share_of(limit), certain=len(among) == 1) for hazard in among]
+    if len(among) > 1:
+        words.notes.append(f"{limit.found[0].strip()} has no class beside it: counted for each where it is stricter")
+
+
+def _share_of(limit: Item) -> Fraction:
+    return number(next(filter(None, limit.found.groupdict().values())))
 
 
 def _limit_of(item: Item, limits: List[Item], first: bool, later: List[int]) -> Optional[Item]:
@@ -228,10 +256,16 @@ def _read_factors(text: _Text, words: Words) -> None:
         if str(factor).strip("0") != "1":
             words.unread.append(f"{item.found[0].strip()} (M-factors are 1, 10, 100 and so on)")
             continue
-        named = next((printed[where].lower() for where in ("before", "middle", "after") if printed[where]), "")
+        named = _which(item)
         before = [other.kind for other in text.of("class") if other.start < item.start and "Aquatic" in other.kind]
         for which in [named] if named else [before[-1][8:].lower()] if before else ["acute", "chronic"]:
             words.factors[which] = max(factor, words.factors.get(which, 1))
+
+
+def _which(factor: Item) -> str:
+    """Whether an M-factor is printed as acute or chronic; blank where it is not."""
+    printed = factor.found.groupdict()
+    return next((printed[where].lower() for where in ("before", "middle", "after") if printed.get(where)), "")
 
 
 def _read_estimates(text: _Text, words: Words) -> None:
@@ -240,7 +274,8 @@ def _read_estimates(text: _Text, words: Words) -> None:
         words.unknown |= {"aquatic"} if printed["water"] else set(_forms_of(printed["route"] or "", "", words) or FORMS)
     for item in text.of("estimate"):
         printed = item.found.groupdict()
-        routes = (printed["middle"] or "") + (printed["after"] or "") or printed["before"] or ""
+        ways = (printed["middle"] or "") + (printed["after"] or "")
+        routes = ways if forms(ways.lower()) else printed["before"] or ""
         found = _forms_of(routes.lower(), (printed["unit"] or "").lower(), words)
         if printed["none"]:
             words.unknown |= set(found or FORMS)
@@ -283,6 +318,14 @@ def _settle_breath(words: Words) -> None:
             words.notes.append(f"{hazard.name}: form not printed, taken as dust or mist, the stricter")
 
 
+# Classes for which a limit is read and not used, and what they go by.
+WITHOUT_LIMIT = {
+    "Aquatic Acute": "its M-factor",
+    "Aquatic Chronic": "its M-factor",
+    "Acute Tox.": "its estimate",
+    "Flam. Liq.": "a test",
+    "Flam. Sol.": "a test",
+}
 # A limit of the one is a limit for a substance typed with the other.
 FAMILIES = [{"Skin Corr.", "Skin Irrit."}, {"Skin Corr.", "Eye Dam.", "Eye Irrit."}]
 

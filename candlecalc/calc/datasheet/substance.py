@@ -10,9 +10,16 @@ from candlecalc.calc.datasheet.concentration import Concentration
 ORAL, DERMAL, DUST = "oral", "dermal", "dust or mist"
 FORMS = [ORAL, DERMAL, "gas", "vapour", DUST]  # the ways into the body that have estimates of their own
 
-# Chemical Abstracts Service number, and the number of the EU's inventories.
+# Chemical Abstracts Service number; the number of the EU's inventories; that of the index of harmonised classes.
 CAS = re.compile(r"(?<![\d-])(\d{2,7})-(\d{2})-(\d)(?![\d-])")
 EC = re.compile(r"(?<![\d-])\d{3}-\d{3}-\d(?![\d-])")
+INDEX = re.compile(r"(?<![\d-])\d{3}-\d{3}-\d{2}-[\dX](?![\d-])", re.I)
+# A registration: its last part is the registrant's, so that it does not tell one substance from another.
+REGISTERED = re.compile(r"(?<![\d-])\d{2}-\d{10}-\d{2}(?:-\w{4})?(?![\d-])")
+# The words that stand before such numbers.
+NUMBERED = re.compile(
+    r"\b(?:CAS|EC|EINECS|index|REACH|reg(?:istration)?)\b[\s:.-]*(?:(?:no|nr)\b\.?|number)?[\s:.]*", re.I
+)
 
 
 class Hazard(NamedTuple):
@@ -32,6 +39,7 @@ class Limit(NamedTuple):
 
     hazard: Hazard
     low: Fraction
+    certain: bool = True  # printed beside its class, or there is no other that it can be for
 
 
 @dataclass
@@ -75,20 +83,28 @@ class Part(NamedTuple):
     def limit(self, kind: str, category: str, generic: Fraction, route: str = "") -> Fraction:
         """The limit for a result: a specific one goes before the generic one.
 
-        A specific limit above the generic one counts only where every line of the substance prints it.
+        A specific limit above the generic one counts only where every line of the substance prints it. Of limits
+        in steps, those of a category and of all that are more severe bring that category: 1B from 25 % on is also
+        what 1A from 90 % on comes to.
         """
         found = [
-            [limit.low for limit in words.limits if _alike(limit.hazard, kind, category, route)] for words in self.said
+            [limit for limit in words.limits if _brings(limit.hazard, kind, category, route)] for words in self.said
         ]
-        lows = [low for line in found for low in line]
-        return min(lows + ([] if all(found) else [generic]))
+        lows = [limit.low for line in found for limit in line]
+        return min(lows + ([] if all(any(limit.certain for limit in line) for line in found) else [generic]))
+
+    def has_limit(self, kind: str) -> bool:
+        """Whether every line of the substance prints a specific limit for a class."""
+        return all(any(limit.certain and limit.hazard.kind == kind for limit in words.limits) for words in self.said)
 
     def factor(self, which: str) -> int:
         return max(words.factors.get(which, 1) for words in self.said)
 
 
-def _alike(hazard: Hazard, kind: str, category: str, route: str) -> bool:
-    return hazard.kind == kind and hazard.category[:1] == category[:1] and route in ("", hazard.route)
+def _brings(hazard: Hazard, kind: str, category: str, route: str) -> bool:
+    """Whether what has this class has the category that is asked for, or a more severe one of the same number."""
+    alike = hazard.kind == kind and hazard.category[:1] == category[:1] and route in ("", hazard.route)
+    return alike and (len(category) < 2 or hazard.category <= category)
 
 
 def identifiers(substance: str) -> "FrozenSet[str]":
@@ -101,12 +117,23 @@ def identifiers(substance: str) -> "FrozenSet[str]":
         digits = [int(digit) for digit in found[1] + found[2]]
         if sum(weight * digit for weight, digit in enumerate(reversed(digits), start=1)) % 10 != int(found[3]):
             raise ValueError(f'is "{substance}"; the last digit of {found[0]} does not fit: type the CAS number again')
-    numbers = [found[0] for pattern in (CAS, EC) for found in pattern.finditer(substance)]
-    bare = re.sub(
-        r"\b(?:CAS|EC|EINECS)\b[\s:.-]*(?:no\b\.?|number)?", " ", EC.sub(" ", CAS.sub(" ", substance)), flags=re.I
-    )
-    name = " ".join(bare.split()).strip(" ,;:()[]/*-").casefold()
+    numbers = [found[0] for pattern in (CAS, EC, INDEX) for found in pattern.finditer(substance)]
+    name = _bare(substance).casefold().strip("()[]")
     return frozenset(numbers + ([name] if name else []))
+
+
+def _bare(substance: str) -> str:
+    """A substance as typed without its numbers and the words before them."""
+    for pattern in (REGISTERED, INDEX, EC, CAS, NUMBERED):
+        substance = pattern.sub(" ", substance)
+    # Brackets that held nothing but numbers go; those of "(R)-" and "(-)-" belong to the name.
+    left = re.sub(r"[(\[](?:[\s,;:/.*]|\s-\s)*[)\]]", " ", substance)
+    return " ".join(left.split()).strip(" ,;:/*-").rstrip(" ([,;:/").lstrip(")] ")
+
+
+def printed_name(substance: str) -> str:
+    """The name that a label prints; where a number alone is typed, what is to be put in its place."""
+    return _bare(substance) or f"<name of {', '.join(sorted(identifiers(substance))) or substance}>"
 
 
 def parts_of(lines: Iterable[Line], shares: Mapping[int, Fraction]) -> List[Part]:
@@ -124,5 +151,6 @@ def parts_of(lines: Iterable[Line], shares: Mapping[int, Fraction]) -> List[Part
 
 def _part(lines: List[Line], shares: Mapping[int, Fraction]) -> Part:
     share = sum((line.share.high * shares[line.oil] for line in lines), Fraction(0))
-    # The longest way it was typed tells most: name and number.
-    return Part(max((line.substance for line in lines), key=len), share, tuple(line.words for line in lines))
+    # The longest way it was typed tells most, name and number; a number alone names nothing.
+    typed = max((line.substance for line in lines), key=lambda substance: (bool(_bare(substance)), len(substance)))
+    return Part(typed, share, tuple(line.words for line in lines))

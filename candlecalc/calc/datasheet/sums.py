@@ -6,7 +6,7 @@ from typing import Dict, Iterable, List, NamedTuple, Tuple
 
 import candlecalc.tables as tables
 from candlecalc.calc.datasheet.result import Result, listed, reaches, result, shown
-from candlecalc.calc.datasheet.substance import Part
+from candlecalc.calc.datasheet.substance import Hazard, Part, Words
 
 # Table 1.1: a substance below this is not added up, or below its own specific limit where that is less.
 COUNTED = Fraction(1)
@@ -96,19 +96,44 @@ def skin(parts: List[Part]) -> List[Result]:
 
 
 def _subcategory(shares: List[_Share]) -> str:
-    """1A, 1A and 1B, or all three are held against the limit in turn; a category without a letter stays so."""
+    """1A, 1A and 1B, or all three are held against their limits in turn; a category without a letter stays so."""
     counted = _counted(shares)
-    for letter in ("1", "1A", "1B"):
-        among = [each for each in counted if each.part.category("Skin Corr.") <= letter]
-        total = sum((each.part.share / each.limit for each in among), Fraction(0))
-        if among and (letter == "1" or reaches(total, Fraction(1))):
+    if any(_without_letter(words) for each in counted for words in each.part.said):
+        return "1"
+    for letter in ("1A", "1B"):
+        among = [each.part for each in counted if each.part.category("Skin Corr.") <= letter]
+        limits = [part.limit("Skin Corr.", letter, Fraction(5)) for part in among]
+        if reaches(sum((part.share / limit for part, limit in zip(among, limits)), Fraction(0)), Fraction(1)):
             return letter
     return "1C"
 
 
+def _without_letter(words: Words) -> bool:
+    """Whether a line prints no sub-category of what corrodes: neither as its class nor in limits in steps."""
+    steps = {limit.hazard.category for limit in words.limits if limit.hazard.kind == "Skin Corr."}
+    return Hazard("Skin Corr.", "1") in words.hazards and steps <= {"1"}
+
+
+def _eye_damage(parts: Iterable[Part], generic: int) -> List[_Share]:
+    return [_Share(part, _eye_limit(part, Fraction(generic)), Fraction(generic)) for part in _damaging(list(parts))]
+
+
+def _eye_limit(part: Part, generic: Fraction) -> Fraction:
+    """What corrodes skin damages the eye: sheets print no limit for that beside those in steps for the skin.
+
+    Where the step at which it irritates the eye is printed as well, nothing general is left to go by.
+    """
+    own = part.limit("Eye Dam.", "1", generic)
+    if not part.has("Skin Corr.") or part.has_limit("Eye Dam."):
+        return own
+    corrodes = part.limit("Skin Corr.", "1", Fraction(5))
+    in_steps = part.has_limit("Skin Corr.") and part.has_limit("Eye Irrit.")
+    return part.limit("Eye Dam.", "1", corrodes) if in_steps else min(own, corrodes)
+
+
 def eyes(parts: List[Part]) -> List[Result]:
     where = "Table 3.3.3"
-    damaging = _shares(_damaging(parts), "Eye Dam.", "1", 3)
+    damaging = _eye_damage(parts, 3)
     both = _shares(_damaging(parts), "Eye Irrit.", "2", 1) + _shares(_smarting(parts), "Eye Irrit.", "2", 10)
     return _added("Eye Dam.", "1", damaging, 3, where) + _added("Eye Irrit.", "2", both, 10, where)
 
@@ -116,16 +141,17 @@ def eyes(parts: List[Part]) -> List[Result]:
 def not_adding(parts: List[Part]) -> List[Result]:
     """The limits for aldehydes, phenols, acids, bases and surfactants, which do not add up."""
     found = []
-    for kind, category, limit, among in (
-        ("Skin Corr.", "1", 1, _corrosive(parts)),
-        ("Skin Irrit.", "2", 3, _irritant(parts)),
-        ("Eye Dam.", "1", 1, _damaging(parts)),
-        ("Eye Irrit.", "2", 3, _smarting(parts)),
+    for kind, category, among in (
+        ("Skin Corr.", "1", _shares(_corrosive(parts), "Skin Corr.", "1", 1)),
+        ("Skin Irrit.", "2", _shares(_irritant(parts), "Skin Irrit.", "2", 3)),
+        ("Eye Dam.", "1", _eye_damage(parts, 1)),
+        ("Eye Irrit.", "2", _shares(_smarting(parts), "Eye Irrit.", "2", 3)),
     ):
+        # What reaches a limit of its own has its class by the sums already, in the right step.
         reached = [
             (each.part.share / each.limit, each.part, each.limit)
-            for each in _shares(among, kind, category, limit)
-            if reaches(each.part.share, each.limit)
+            for each in among
+            if each.limit == each.generic and reaches(each.part.share, each.limit)
         ]
         if reached:
             alone = _by_itself(kind, category, "Tables 3.2.4 and 3.3.4", reached)

@@ -10,6 +10,7 @@ from candlecalc.calc.datasheet.substance import FORMS, Part, Words
 COUNTED, COUNTED_TOXIC = Fraction(1), Fraction(1, 10)  # Table 1.1: category 4, and 1 to 3
 # The UN system's worked examples leave out estimates above 5000 mg/kg, 2.5 times the end of category 4.
 LEFT_OUT = Fraction(5, 2)
+WHOLE = Fraction(100)
 MOST_UNKNOWN = 10  # %; from more on, the known substances stand for the whole less the unknown
 CONVERTED = "CLP Annex I, Table 3.1.2, converted estimates (read second-hand); better, type the ATE"
 ONE_CATEGORY = "CLP Annex I, 3.1.3: all in one category (read in the US text only)"
@@ -36,14 +37,34 @@ def unknown(parts: List[Part]) -> Fraction:
     return sum((part.share for part in among if reaches(part.share, COUNTED)), Fraction(0))
 
 
+def not_estimated(parts: List[Part]) -> List[str]:
+    """The ways into the body for which all of the mixture is typed as unknown."""
+    return [form for form in FORMS if reaches(_dark(form, parts), WHOLE)]
+
+
+def learned(part: Part) -> List[str]:
+    """The ways for which one line says that a substance's toxicity is unknown, and another line knows it."""
+    known = [{form for form in FORMS if _estimate(form, words)} for words in part.said]
+    dark = set().union(*(words.unknown - known_here for words, known_here in zip(part.said, known)))
+    return [form for form in FORMS if form in dark & set().union(*known)]
+
+
+def _all_toxic(form: str, parts: List[Part]) -> List[_Toxic]:
+    return [each for part in parts for each in _toxic(form, part)]
+
+
+def _dark(form: str, parts: List[Part]) -> Fraction:
+    return sum((part.share for part in parts if _unknown(part, form) and reaches(part.share, COUNTED)), Fraction(0))
+
+
 def _by(form: str, parts: List[Part]) -> List[Result]:
-    toxic = [each for part in parts for each in _toxic(form, part)]
-    load = sum((each.part.share / each.estimate for each in toxic), Fraction(0))
-    if not load:
+    toxic, dark = _all_toxic(form, parts), _dark(form, parts)
+    if not toxic or reaches(dark, WHOLE):
         return []
-    dark = sum((part.share for part in parts if _unknown(part, form) and reaches(part.share, COUNTED)), Fraction(0))
-    known = max(Fraction(0), 100 - dark) if dark > MOST_UNKNOWN else Fraction(100)
-    estimate = known / load
+    known = WHOLE - dark if dark > MOST_UNKNOWN else WHOLE
+    # Upper ends may add up to more than the whole; no mean of what is known is below the least of it.
+    least = min(each.estimate for each in toxic)
+    estimate = max(least, known / sum((each.part.share / each.estimate for each in toxic), Fraction(0)))
     row = _row(form, estimate)
     alike = _one_category(form, toxic)
     if row is None:
@@ -51,7 +72,8 @@ def _by(form: str, parts: List[Part]) -> List[Result]:
     unconfirmed = CONVERTED if any(each.converted for each in toxic) else ""
     if alike and alike["category"] > row["category"]:
         row, unconfirmed = alike, ONE_CATEGORY
-    why = f"estimate {shown(estimate)} {row['unit']} ({shown(known)} over the sum of share/estimate) of "
+    way = "that of the most toxic" if estimate == least else f"{shown(known)} over the sum of share/estimate"
+    why = f"estimate {shown(estimate)} {row['unit']} ({way}) of "
     why += f"{listed(each.part for each in toxic)}; category {row['category']} is up to {row['upto']} {row['unit']}"
     amounts = estimate, Fraction(row["upto"])
     parts = [each.part for each in toxic]

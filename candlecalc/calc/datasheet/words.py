@@ -50,13 +50,17 @@ NO_CATEGORY = {"Lact.", "vPvB", "vPvM", "PBT", "PMT"}
 ROUTE = r"(?:oral(?:ly)?|dermal|inhal\w*\.?|vapou?rs?|dusts?|mists?|gas(?:es)?)"
 ROUTES = rf"[(\[]?\s*{ROUTE}(?:[\s,/:(-]*(?:(?:and|or)\s+)?{ROUTE})*\s*[)\]]?"
 FOLLOWING = re.compile(rf"\s*[-,:]?\s*{ROUTES}", re.I)  # the route behind a class
+# On what an estimate was found, and for how long: printed among the words of its way.
+SUBJECT = r"(?:rats?|mouse|mice|rabbits?|guinea[\s-]?pigs?|animals?|females?|males?|exposure|\d+\s?h(?:ours?|rs?)?)\b"
+WAY = rf"(?:{ROUTE}|{SUBJECT})"
+WAYS = rf"[(\[]?\s*{WAY}(?:[\s,;/:(-]*(?:(?:and|or)\s+)?{WAY}){{0,9}}\s*[)\]]?"
 BIG = r"\d{1,3}(?: \d{3})+|\d+(?:[.,]\d+)?"
-# ATE (oral) = 500 mg/kg; oral: ATE 500; LD50 > 2000 mg/kg (dermal); ATE (vapour) unknown
+# ATE (oral) = 500 mg/kg; oral: ATE 500; LD50 (oral, rat): 1680 mg/kg; LD50 > 2000 mg/kg (dermal); ATE (vapour) unknown
 ESTIMATE = re.compile(
-    rf"(?P<before>{ROUTES}[\s,:-]*)?\b(?:ATE|LD\s?50|LC\s?50)(?:\s?mix)?[\s,:-]*(?P<middle>{ROUTES})?[\s:=,-]*"
+    rf"(?P<before>{WAYS}[\s,:-]*)?\b(?:ATE|LD\s?50|LC\s?50)(?:\s?mix)?[\s,:/-]*(?P<middle>{WAYS})?[\s:=,-]*"
     rf"(?:(?P<none>unknown|no data|not known)|(?P<sign>>=?)?\s*(?P<low>{BIG})(?:\s*-\s*(?:{BIG}))?"
-    r"\s*(?P<unit>mg\s*/\s*kg(?:\s*\(?bw\b\)?)?|mg\s*/\s*l\b(?:\s*/\s*4\s*h)?|ppmv?)?)"
-    rf"(?(before)|(?P<after>\s*{ROUTES})?)",
+    r"\s*(?P<unit>mg\s*/\s*kg(?:\s*\(?(?:bw\b|body\s?weight\b)\)?)?|mg\s*/\s*l\b(?:\s*/\s*4\s*h)?|ppmv?)?)"
+    rf"(?(before)|(?P<after>\s*{WAYS})?)",
     re.I,
 )
 UNKNOWN = re.compile(
@@ -64,10 +68,17 @@ UNKNOWN = re.compile(
     r"(?:is\s+)?(?:unknown|no data|not known)\)?",
     re.I,
 )
-# M = 10; M (acute) = 1; M-factor chronic: 100
+# M = 10; M (acute) = 1; M-factor chronic: 100; M-factor 10; M-factors: acute 10, chronic 1
 FACTOR = re.compile(
-    r"(?:\b(?P<before>acute|chronic)\s+)?\bM(?:\s*-?\s*factors?)?\s*[(\[]?\s*(?P<middle>acute|chronic)?(?:\s+toxicity)?"
-    r"[)\]]?\s*[:=]\s*(?P<value>\d{1,3}(?:[ .,]\d{3})+|\d+)(?:\s*[(\[]?(?P<after>acute|chronic)\b[)\]]?)?",
+    r"(?:\b(?P<before>acute|chronic)\s+)?\bM(?:\s*-?\s*factors?)?\s*[:=]?\s*[(\[]?\s*(?P<middle>acute|chronic)?"
+    r"(?:\s+toxicity)?[)\]]?\s*(?:[:=]|\b(?:of|is)\b)?\s*(?<!\w)(?P<value>\d{1,3}(?:[ .,]\d{3})+|\d+)(?![\d.,]*\d|\s?%)"
+    r"(?:\s*[(\[]?(?P<after>acute|chronic)\b(?!\s*[:=]?\s*\d)[)\]]?)?",
+    re.I,
+)
+# The second of two behind one M: "M-factors: acute 10, chronic 1"; "M = 10 (acute), 1 (chronic)"
+SECOND_FACTOR = re.compile(
+    r"\s*(?:[,;/&]|\band\b)\s*(?:[(\[]?(?P<middle>acute|chronic)\b[)\]]?\s*[:=]?\s*)?"
+    r"(?P<value>\d{1,3}(?:[ .,]\d{3})+|\d+)(?![\d.,]*\d|\s?%)(?:\s*[(\[]?(?P<after>acute|chronic)\b[)\]]?)?",
     re.I,
 )
 # C >= 0.5 %; 3 % <= C < 10 %; without the sign only in the column of limits: 3 - 10 %; 0.5 %
@@ -82,49 +93,10 @@ CLASS = re.compile("|".join(rf"(?P<k{n}>\b(?:{words})(?![a-z]))" for n, (_, word
 TESTED = re.compile(rf"\b(?:{BY_TEST})(?:{CATEGORY.pattern})?", re.I)
 NOTHING = re.compile(r"\b(?:not classified|no classification|none|n\.?\s?c\.?)(?!\w)", re.I)
 # Words that say nothing by themselves.
-FILLERS = frozenset(
-    [
-        "and",
-        "or",
-        "of",
-        "by",
-        "the",
-        "category",
-        "categories",
-        "cat",
-        "hazard",
-        "hazards",
-        "class",
-        "code",
-        "codes",
-        "clp",
-    ]
-    + [
-        "statement",
-        "statements",
-        "eu",
-        "specific",
-        "limit",
-        "limits",
-        "concentration",
-        "conc",
-        "c",
-        "scl",
-        "m",
-        "factor",
-    ]
-    + [
-        "factors",
-        "oral",
-        "orally",
-        "dermal",
-        "inhalation",
-        "inhalative",
-        "inhal",
-        "vapour",
-        "vapours",
-        "vapor",
-        "vapors",
-    ]
-    + ["dust", "dusts", "mist", "mists", "gas", "gases", "rat", "rabbit", "mouse", "bw", "h"]
-)
+SAYING_NOTHING = """
+    and or of by the is category categories cat hazard hazards class code codes clp statement statements eu specific
+    limit limits concentration conc c scl m factor factors oral orally dermal inhalation inhalative inhal vapour vapours
+    vapor vapors dust dusts mist mists gas gases rat rats rabbit rabbits mouse mice guinea pig pigs animal animals
+    male males female females exposure bw body weight h
+"""
+FILLERS = frozenset(SAYING_NOTHING.split())

@@ -10,21 +10,43 @@ NetWeight = Annotated[
 Content = Annotated[float, Term("g", "net weight that a package holds or may hold", high=25_000.0, rounding="up")]
 Ounces = Annotated[float, Term("", "the declaration in ounces: 16 for 1 lb", high=1000.0)]
 Grams = Annotated[float, Term("g", "the declaration in grams", high=25_000.0, rounding="up")]
-Decimals = Annotated[float, Term("", "decimals of the ounces at most", high=2.0, whole=True)]
+Decimals = Annotated[
+    float,
+    Term(
+        "",
+        "decimals of the ounces at most; the rest is left off, so that the label never says too much",
+        high=2.0,
+        whole=True,
+    ),
+]
 Declaration = Annotated[str, Term("", "the declaration as it may be printed", text=True)]
 Note = Annotated[str, Term("", "what it rests on, and what to check", text=True)]
 Height = Annotated[float, Term("mm", "least height of the figures", rounding="up")]
 PanelShape = Annotated[
-    Literal["flat", "round"],
-    Term("", "a flat side of the package, or the side of a round one", choices=("flat", "round")),
+    Literal["flat", "round", "round lid"],
+    Term(
+        "",
+        "a flat side or lid of the package, the side of a round one, or a round lid that the buyer sees first",
+        choices=("flat", "round", "round lid"),
+    ),
 ]
-PanelHeight = Annotated[float, Term("mm", "height of the side that is shown", high=2000.0, above=True)]
+PanelHeight = Annotated[
+    float, Term("mm", "height of the side that is shown; of a lid how far it is across", high=2000.0, above=True)
+]
 PanelAround = Annotated[
-    float, Term("mm", "width of a flat side; of a round package all the way around", high=5000.0, above=True)
+    float,
+    Term(
+        "mm",
+        "width of a flat side; of a round package all the way around; of a lid how far it is across the other way",
+        high=5000.0,
+        above=True,
+    ),
 ]
 PanelArea = Annotated[float, Term("cm2", "area of the side that is shown to the buyer", high=1e6)]
 Region = Annotated[Literal["US", "EU", "GB"], Term("", "where its buyers live", choices=("US", "EU", "GB"))]
-Due = Annotated[str, Term("", "due, due for some types of candle, or offered", text=True)]
+Standing = Annotated[
+    str, Term("", "required by the standard, required for some types of candle, or optional", text=True)
+]
 Statement = Annotated[str, Term("", "what it says, in our words", text=True)]
 
 ShortBy = Annotated[float, Term("g", "how far under the declared weight", rounding="down")]
@@ -38,7 +60,7 @@ BatchSize = Annotated[float, Term("", "how many packages the batch has", low=1.0
 SampleSize = Annotated[float, Term("", "how many packages to weigh", low=1.0, high=1e6, whole=True)]
 Weighed = Annotated[float, Term("", "how many packages were weighed", low=1.0, high=1000.0, whole=True)]
 ShortCount = Annotated[float, Term("", "how many packages are short", high=1e6, whole=True)]
-Mean = Annotated[float, Term("g", "average net weight of those weighed")]
+Mean = Annotated[float, Term("g", "average net weight of those that the plan averages")]
 MeanNeeded = Annotated[float, Term("g", "the least that their average net weight may be", rounding="up")]
 MeanError = Annotated[float, Term("g", "average net weight less the declared one", low=-LARGEST)]
 Spread = Annotated[float, Term("g", "sample standard deviation of the weighings")]
