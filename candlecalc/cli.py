@@ -5,11 +5,14 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from candlecalc import __version__
+
+if TYPE_CHECKING:
+    from candlecalc.make import Answer
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
@@ -84,10 +87,9 @@ def new(
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
-        told = make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None)
-    _print([*told.lines, *told.wrong])
-    if told.wrong:
-        sys.exit(DATA_WRONG)
+        day = date.date() if date else None
+        made = make.new(out, DEMO if demo else source, name, region or "us", day, force=force)
+    _answer(made)
 
 
 @main.command()
@@ -97,10 +99,8 @@ def check(book: Path) -> None:
     from candlecalc import make
 
     with _told():
-        lines = make.check(book)
-    _print(lines or [f"{book}: Numbers agree"])
-    if lines:
-        sys.exit(DATA_WRONG)
+        checked = make.check(book)
+    _answer(checked)
 
 
 @main.command()
@@ -297,6 +297,12 @@ def _menu(context: click.Context) -> None:
     command = main.commands[name]
     with command.make_context(name, given, parent=context) as inner:
         command.invoke(inner)
+
+
+def _answer(answer: "Answer") -> None:
+    _print(answer.lines)
+    if answer.wrong:
+        sys.exit(DATA_WRONG)
 
 
 def _print(lines: list[str]) -> None:

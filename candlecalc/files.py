@@ -11,7 +11,7 @@ from pathlib import Path
 THERE_ALREADY = "is there already; --force writes over it"
 
 
-def write_whole(path: Path, data: bytes) -> None:
+def write_whole(path: Path, data: bytes, *, force: bool = False) -> None:
     """Write a file whole or not at all; an OSError names the file and says why not."""
     # Putting another file in its place would pass over what its owner said.
     if path.exists() and not path.stat().st_mode & 0o222:
