@@ -35,6 +35,9 @@ class Commands(click.Group):
         except BrokenPipeError:  # who reads has read enough
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
             code = 1
+        except FileExistsError as problem:  # it appeared while we worked; a wrong call all the same
+            _complain(f"{problem.filename} {problem.strerror}")
+            code = click.UsageError.exit_code
         except OSError as problem:
             _complain(": ".join(str(part) for part in (problem.filename, problem.strerror) if part))
             code = 1
@@ -234,7 +237,7 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
     from candlecalc.faces import add_functions as adding
 
     with _told():
-        _print(adding.add(mine, out))
+        _print(adding.add(mine, out, force=force))
 
 
 @main.group()
@@ -266,7 +269,7 @@ def calc(out: Path, force: bool) -> None:
     from candlecalc.faces import calc_addin
     from candlecalc.files import write_whole
 
-    write_whole(out, calc_addin.addin())
+    write_whole(out, calc_addin.addin(), force=force)
     _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
 
 
@@ -275,7 +278,7 @@ def _functions_workbook(out: Path, force: bool) -> None:
     from candlecalc.faces import functions_book
     from candlecalc.files import write_whole
 
-    write_whole(out, functions_book.made())
+    write_whole(out, functions_book.made(), force=force)
     _print([f"{out}: the functions, an example beside each; read Start"])
 
 
