@@ -149,7 +149,10 @@ def _put_new(part: Path, there: Path) -> None:
         raise FileExistsError(errno.EEXIST, THERE_ALREADY) from None
     except OSError:  # a file system without links, such as that of a memory card: the name is taken first, then filled
         _take(there)
-        part.replace(there)
+        with ExitStack() as undo:
+            undo.callback(there.unlink)
+            part.replace(there)
+            undo.pop_all()
         return
     part.unlink()
 

@@ -120,7 +120,7 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     return Work(calculated, wrong, [*beside, *held.origin.advice(path)])
 
 
-MOVED = "{}: its columns or rows stand in other places than they were made in, so no formula was compared"
+MOVED = "{}: columns or rows have moved since it was made, so its formulas were not compared with ours"
 USUAL_COUNT = 12.0
 CAUTION = (
     "Hot wax burns skin and can catch fire: before you weigh, read the cautions on the Batch tab. "

@@ -158,7 +158,7 @@ def wax(path):
     return read.season_of(path).tables["materials"].iloc[0].to_dict()
 
 
-MOVED = "Materials: its columns or rows stand in other places than they were made in, so no formula was compared"
+MOVED = "Materials: columns or rows have moved since it was made, so its formulas were not compared with ours"
 
 
 def test_an_optional_column_that_is_absent_reads_as_blank_and_is_mentioned_once(made, tmp_path):

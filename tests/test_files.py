@@ -131,6 +131,18 @@ def test_a_file_system_without_links_gets_the_file_too(tmp_path, monkeypatch):
     assert [(path.name, path.read_bytes()) for path in tmp_path.iterdir()] == [("out.xlsx", b"data")]
 
 
+def test_a_name_that_was_taken_and_cannot_be_filled_is_given_up(tmp_path, monkeypatch):
+    def refused(*_):
+        raise OSError(errno.EIO, "Input/output error")
+
+    without_links(monkeypatch)
+    monkeypatch.setattr(os, "replace", refused)
+    monkeypatch.setattr(Path, "replace", refused)
+    with pytest.raises(OSError, match="Input/output error"):
+        write_whole(tmp_path / "out.xlsx", b"data")
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_a_link_that_points_nowhere_is_a_file_that_is_there(tmp_path):
     (tmp_path / "out.xlsx").symlink_to(tmp_path / "gone.xlsx")
     with pytest.raises(FileExistsError, match="is there already"):
