@@ -5,11 +5,14 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from candlecalc import __version__
+
+if TYPE_CHECKING:
+    from candlecalc.make import Answer
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
@@ -32,6 +35,9 @@ class Commands(click.Group):
         except BrokenPipeError:  # who reads has read enough
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
             code = 1
+        except FileExistsError as problem:  # it appeared while we worked; a wrong call all the same
+            _complain(f"{problem.filename} {problem.strerror}")
+            code = click.UsageError.exit_code
         except OSError as problem:
             _complain(": ".join(str(part) for part in (problem.filename, problem.strerror) if part))
             code = 1
@@ -84,10 +90,9 @@ def new(
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
-        told = make.new(out, DEMO if demo else source, name, region or "us", date.date() if date else None)
-    _print([*told.lines, *told.wrong])
-    if told.wrong:
-        sys.exit(DATA_WRONG)
+        day = date.date() if date else None
+        made = make.new(out, DEMO if demo else source, name, region or "us", day, force=force)
+    _answer(made)
 
 
 @main.command()
@@ -97,10 +102,8 @@ def check(book: Path) -> None:
     from candlecalc import make
 
     with _told():
-        lines = make.check(book)
-    _print(lines or [f"{book}: Numbers agree"])
-    if lines:
-        sys.exit(DATA_WRONG)
+        checked = make.check(book)
+    _answer(checked)
 
 
 @main.command()
@@ -234,7 +237,7 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
     from candlecalc.faces import add_functions as adding
 
     with _told():
-        _print(adding.add(mine, out))
+        _print(adding.add(mine, out, force=force))
 
 
 @main.group()
@@ -266,7 +269,7 @@ def calc(out: Path, force: bool) -> None:
     from candlecalc.faces import calc_addin
     from candlecalc.files import write_whole
 
-    write_whole(out, calc_addin.addin())
+    write_whole(out, calc_addin.addin(), force=force)
     _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
 
 
@@ -275,7 +278,7 @@ def _functions_workbook(out: Path, force: bool) -> None:
     from candlecalc.faces import functions_book
     from candlecalc.files import write_whole
 
-    write_whole(out, functions_book.made())
+    write_whole(out, functions_book.made(), force=force)
     _print([f"{out}: the functions, an example beside each; read Start"])
 
 
@@ -297,6 +300,12 @@ def _menu(context: click.Context) -> None:
     command = main.commands[name]
     with command.make_context(name, given, parent=context) as inner:
         command.invoke(inner)
+
+
+def _answer(answer: "Answer") -> None:
+    _print(answer.lines)
+    if answer.wrong:
+        sys.exit(DATA_WRONG)
 
 
 def _print(lines: list[str]) -> None:

@@ -12,16 +12,18 @@ from candlecalc.files import write_whole
 from candlecalc.rounding import round_half_away
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
-from candlecalc.season.season import Row, Season, empty
+from candlecalc.season.season import Row, Season, empty, trimmed
 from candlecalc.workbook import book, read, report, shown
-from candlecalc.workbook.draft import NOTHING_BEFORE, Before
+from candlecalc.workbook.draft import ALL_WELL, NOTHING_BEFORE, Before
+from candlecalc.workbook.left_out import not_carried
+from candlecalc.workbook.tabs.batch import NOTHING_PICKED
 
 
-class Told(NamedTuple):
-    """What a command has to say: what was asked for, and what is wrong, a line each."""
+class Answer(NamedTuple):
+    """What a command says, a line each, and whether anything is wrong with the data."""
 
     lines: list[str]
-    wrong: list[str]
+    wrong: bool
 
 
 class Shown(NamedTuple):
@@ -38,20 +40,35 @@ def held_in(source: Path) -> read.Held:
     return read.Held(folder.read(source), {}, []) if source.is_dir() else read.held(source)
 
 
-def new(out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None) -> Told:
+def new(
+    out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None, *, force: bool = False
+) -> Answer:
     """Make a season workbook. Nothing is left half written."""
     held = held_in(source) if source else None
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
+    card = trimmed(held.card) if held else {}
     if name:
         season.settings["season"] = name
     mine = held is not None and source != folder.DEMO
     before = Before(_printable(source.resolve().name), held.log) if source and held and mine else NOTHING_BEFORE
-    made = book.made(season, date or book.date_of(season), before=before)
-    write_whole(out, made)
-    told = f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials"
-    wrong = report.everything_wrong(report.Calculated(season, made), {}) if source else []
-    return Told([told, *(_taken_over(season, name) if mine else [])], [f"{out}, {finding}" for finding in wrong])
+    made = book.made(season, date or book.date_of(season), picked=card or None, before=before)
+    left_out = _left_out(source, held) if source and held else []
+    write_whole(out, made, force=force)
+    lines = [f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials", *left_out]
+    if mine:
+        lines += _taken_over(season, name)
+    wrong = report.everything_wrong(report.Calculated(season, made), card) if source else []
+    return Answer([*lines, *(f"{out}, {finding}" for finding in wrong)], bool(wrong))
+
+
+def _left_out(source: Path, held: read.Held) -> list[str]:
+    """What the source has not, and what in it is not carried over."""
+    absent = [f"{source}: {words}" for words in held.absent]
+    if source.is_dir():
+        return absent
+    own = not_carried(source, held.origin, book.plan_of(held.season).head)
+    return [*absent, *(f"not carried over from {source}: {what}" for what in own)]
 
 
 def _printable(name: str) -> str:
@@ -73,23 +90,38 @@ def _taken_over(season: Season, name: str | None) -> list[str]:
     ]
 
 
-def check(path: Path) -> list[str]:
-    """Every problem of a workbook or a folder, a line each; nothing where its numbers agree."""
+def check(path: Path) -> Answer:
+    """Every problem of a workbook or a folder, a line each, and what else is to be known of it."""
     held = held_in(path)
-    _, wrong = _worked_out(path, held, held.card)
-    return [f"{path}, {finding}" for finding in wrong]
+    work = _worked_out(path, held, held.card)
+    found = [f"{path}, {finding}" for finding in work.wrong]
+    return Answer([*(found or [f"{path}: {ALL_WELL}"]), *work.beside], bool(found))
 
 
-def _worked_out(path: Path, held: read.Held, card: Row) -> tuple[report.Calculated, list[report.Finding]]:
-    """A season's workbook made anew with its card set, and everything wrong with what was typed."""
+class Work(NamedTuple):
+    """A season's workbook made anew, everything wrong with what was typed, and what to say beside it."""
+
+    calculated: report.Calculated
+    wrong: list[report.Finding]
+    beside: list[str]
+
+
+def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
+    """A season calculated from its entries, with the card set."""
     season = held.season
-    picked = (card["product"], card["count"]) if card else None
-    ours = book.drafted(season, book.date_of(season), picked)
+    ours = book.drafted(season, book.date_of(season), card or None)
     calculated = report.Calculated(season, book.packed(ours))
-    wrong = report.everything_wrong(calculated, held.card)
-    return calculated, [*wrong, *([] if path.is_dir() else report.overwritten(path, ours.book))]
+    wrong = report.everything_wrong(calculated, held.card, held.spots)
+    beside = [f"{path}: {words}" for words in held.absent]
+    # The formulas of another version are others, and nobody's fault.
+    if not path.is_dir() and not held.origin.older:
+        overwritten, moved = report.overwritten(path, ours.book)
+        wrong += overwritten
+        beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
+    return Work(calculated, wrong, [*beside, *held.origin.advice(path)])
 
 
+MOVED = "{}: columns or rows have moved since it was made, so its formulas were not compared with ours"
 USUAL_COUNT = 12.0
 CAUTION = (
     "Hot wax burns skin and can catch fire: before you weigh, read the cautions on the Batch tab. "
@@ -102,31 +134,31 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
     held = held_in(path)
     if what == "batch":
         return _batch(path, held, product, count)
-    calculated, wrong = _worked_out(path, held, held.card)
-    records = (shown.costs if what == "costs" else shown.prices)(calculated, product)
-    return Shown(records, "", _tally(path, wrong), bool(wrong))
+    work = _worked_out(path, held, held.card)
+    records = (shown.costs if what == "costs" else shown.prices)(work.calculated, product)
+    return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong))
 
 
 def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:
     card = _card(path, held, product, count)
     name, many = str(card["product"]), f"{card['count']:g} piece{'' if card['count'] == 1 else 's'}"
-    calculated, wrong = _worked_out(path, held, card)
-    records = shown.bench(calculated, name)
+    work = _worked_out(path, held, card)
+    records = shown.bench(work.calculated, name)
     unknown = any(shown.NOT_KNOWN in record.values() for record in records)
-    its_own = [f"{path}, {finding}" for finding in shown.concerning(held.season, name, wrong)]
-    beside = [CAUTION, *its_own, *_tally(path, wrong)]
-    return Shown(records, f"{name}, {many}", beside, bool(wrong) or unknown or not records)
+    its_own = [f"{path}, {finding}" for finding in shown.concerning(held.season, name, work.wrong)]
+    beside = [CAUTION, *its_own, *_tally(path, work.wrong), *work.beside]
+    return Shown(records, f"{name}, {many}", beside, bool(work.wrong) or unknown or not records)
 
 
 def _card(path: Path, held: read.Held, product: str, count: int | None) -> Row:
     """What the card is set to: as the call says, else as Batch says, else the first product and a dozen."""
     first = shown.known(held.season, product)
-    typed = held.card or {"product": None, "count": None}
-    card: Row = {
+    typed = held.card or NOTHING_PICKED
+    card: Row = typed | {
         "product": first if product else typed["product"] or first,
         "count": count or typed["count"] or USUAL_COUNT,
     }
-    wrong = report.on_card(held.season, card)
+    wrong = report.on_card(held.season, card, held.spots)
     if wrong:
         raise ValueError("; ".join(f"{path}, {finding}" for finding in wrong))
     return card | {"product": shown.known(held.season, str(card["product"])), "count": float(str(card["count"]))}

@@ -92,3 +92,13 @@ def test_a_setting_stands_there_once(there):
     change(there / "settings.csv", "scale_step,", "scale_step,3\nscale_step,")
     with pytest.raises(UnreadableError, match=re.escape("settings.csv: scale_step stands there twice; take one line")):
         folder.read(there)
+
+
+def test_an_optional_column_that_is_absent_reads_as_blank(demo, there):
+    lines = list(csv.reader((there / "materials.csv").read_text(encoding="utf-8").splitlines()))
+    for line in lines:
+        del line[6]  # shipping
+    with (there / "materials.csv").open("w", newline="", encoding="utf-8") as file:
+        csv.writer(file).writerows(lines)
+    demo.tables["materials"]["shipping"] = None
+    alike(folder.read(there), demo)

@@ -538,18 +538,6 @@ def test_a_part_that_unpacks_to_a_giant_is_refused(demo, tmp_path):
     assert "too large" in run("check", path).output
 
 
-@pytest.mark.parametrize(
-    "number, words", [(99, "made by a newer candlecalc: update yours"), (0, "an older candlecalc")]
-)
-def test_a_workbook_of_another_format_is_refused_with_words(demo, tmp_path, number, words):
-    copy = openpyxl.load_workbook(demo)
-    copy.properties.description = f"workbook format {number}"
-    copy.save(tmp_path / "other.xlsx")
-    done = run("check", tmp_path / "other.xlsx")
-    assert done.exit_code == 1
-    assert words in done.output
-
-
 def test_a_name_that_looks_like_a_formula_stays_text(demo, tmp_path):
     season = read.season_of(demo)
     season.tables["materials"].loc[0, "supplier"] = "=1+1"

@@ -16,6 +16,7 @@ from candlecalc.files import write_whole
 CALLED = re.compile(rb"\b" + PREFIX.encode() + rb"[A-Z_]+\(", re.IGNORECASE)
 DEFINED = re.compile(r"\bdef\s+(\w+)")
 STORES = ("customxml/", "xl/webextensions/")  # where add-ins keep what they store in a workbook, Python code too
+MOST_STORED = 10_000_000  # bytes of it that are looked through
 
 Ours = Mapping[str, Named]  # by name in small letters
 
@@ -29,13 +30,13 @@ class Added(NamedTuple):
     macros: bool  # whether there were macros to look through
 
 
-def add(mine: Path, out: Path) -> list[str]:
+def add(mine: Path, out: Path, *, force: bool = False) -> list[str]:
     """Write a copy of a workbook with the functions in it; the lines to tell. The original stays as it is."""
     try:
         result = added(_read(mine))
     except RefusedError as problem:
         raise ValueError(f"{mine}: {problem}") from None
-    write_whole(out, result.data)
+    write_whole(out, result.data, force=force)
     return _told(out, result)
 
 
@@ -55,6 +56,8 @@ def added(data: bytes) -> Added:
 
 
 def _read(path: Path) -> bytes:
+    if path.exists() and not path.is_file():
+        raise RefusedError("it is a pipe or a device, no file")
     if path.stat().st_size > MOST_BYTES:
         raise RefusedError(f"it is over {MOST_BYTES // 1_000_000} MB")
     return path.read_bytes()
@@ -95,6 +98,8 @@ def _macros(package: Package, ours: Ours) -> Iterator[str]:
 
 def _python(package: Package, ours: Ours) -> Iterator[str]:
     parts = [name for name in package.names() if name.lower().startswith(STORES)]
+    if sum(map(package.size, parts)) > MOST_STORED:
+        raise RefusedError(f"what add-ins have stored in it is over {MOST_STORED // 1_000_000} MB")
     texts = (package.read(part).decode("utf-8", "replace") for part in parts)
     # Code may stand in an attribute, and there once more escaped.
     defined = {name.lower() for text in texts for name in DEFINED.findall(unescape(unescape(text)))}

@@ -5,7 +5,7 @@ from pathlib import Path
 from candlecalc import __version__
 from candlecalc.faces import vba
 from candlecalc.faces.carried import OURS, carried
-from candlecalc.files import THERE_ALREADY, write_whole
+from candlecalc.files import THERE_ALREADY, write_folder
 
 HERE = Path(__file__).parent
 MODULE = HERE / "excel_module.py"
@@ -26,12 +26,12 @@ def parts() -> dict[str, str]:
 
 def write(folder: Path, force: bool = False) -> None:
     """Write the folder; a ValueError names a file that is there already."""
-    files = {folder / name: text for name, text in parts().items()}
+    # Excel reads VBA text, and an older Notepad any text, with the line ends of Windows only.
+    files = {
+        folder / name: text.replace("\n", "\n" if name.endswith(".py") else "\r\n").encode()
+        for name, text in parts().items()
+    }
     there = [path for path in files if path.exists()]
     if there and not force:
         raise ValueError(f"{there[0]} {THERE_ALREADY}")
-    for path, text in files.items():
-        path.parent.mkdir(parents=True, exist_ok=True)
-        # Excel reads VBA text, and an older Notepad any text, with the line ends of Windows only.
-        ends = "\n" if path.suffix == ".py" else "\r\n"
-        write_whole(path, text.replace("\n", ends).encode())
+    write_folder(files, force=force)

@@ -14,7 +14,7 @@ from xml.parsers import expat
 from xml.sax.saxutils import escape, quoteattr
 
 from candlecalc.faces.lambdas import Named, is_ours
-from candlecalc.faces.package import RefusedError
+from candlecalc.faces.package import MOST_ELEMENTS, MOST_XML, RefusedError
 
 # The standard's main namespace, and that of its strict variant.
 MAIN = ("http://schemas.openxmlformats.org/spreadsheetml/2006/main", "http://purl.oclc.org/ooxml/spreadsheetml/main")
@@ -56,6 +56,8 @@ class WorkbookXml:
     """The workbook part: its names, and edits to them."""
 
     def __init__(self, data: bytes) -> None:
+        if len(data) > MOST_XML or data.count(b"<") > MOST_ELEMENTS:
+            raise RefusedError("its workbook part is larger than any such part should be: it has very many names")
         self._encoding = _encoding(data)
         try:
             self._text = data.decode(self._encoding).encode("utf-8")

@@ -11,7 +11,8 @@ from xml.etree.ElementTree import Element
 
 from defusedxml.ElementTree import fromstring
 
-MOST_PARTS, MOST_BYTES, MOST_XML = 20_000, 500_000_000, 50_000_000
+MOST_PARTS, MOST_BYTES, MOST_XML = 20_000, 100_000_000, 10_000_000
+MOST_ELEMENTS = 100_000  # of the workbook part, names and tabs for the most part
 OLE_MAGIC = bytes.fromhex("d0cf11e0a1b11ae1")  # the container of the old formats, and of encrypted workbooks
 TYPES, RELATIONS = "[Content_Types].xml", "_rels/.rels"
 # The end of a relationship's type is the same in the transitional and the strict variant of the standard.
@@ -51,6 +52,10 @@ class Package:
         if entry is None:
             raise RefusedError(f"it is damaged: it has no part {name}")
         return self._bytes(entry)
+
+    def size(self, name: str) -> int:
+        """The bytes of a part, as its entry says."""
+        return self._by_name[name.lower()].file_size
 
     def names(self) -> list[str]:
         return [entry.filename for entry in self._entries]

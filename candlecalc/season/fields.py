@@ -41,6 +41,7 @@ class Field:
     aside: bool = False
     width: int = 0
     longest: int = 60  # characters of a text
+    formerly: tuple[str, ...] = ()  # heads that it had in earlier versions
 
     def __post_init__(self) -> None:
         if self.term and not self.help:
@@ -93,6 +94,7 @@ class Table:
     room: int
     purpose: str = ""
     alone: tuple[str, ...] = ()  # fields that together stand in the table once
+    optional: bool = False  # whether a season may do without it
     by_key: dict[str, Field] = field(default_factory=dict, repr=False, compare=False)
 
     def __post_init__(self) -> None:

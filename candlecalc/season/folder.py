@@ -64,7 +64,9 @@ def write(season: Season, folder: Path) -> None:
 
 
 def _rows(path: Path, table: Table) -> list[Row]:
-    return [{field.key: _value(line[field.key], field) for field in table.fields} for line in _lines(path, table.keys)]
+    needed = [field.key for field in table.fields if field.required]
+    lines = _lines(path, needed)  # an optional column that is absent is blank
+    return [{field.key: _value(line.get(field.key, ""), field) for field in table.fields} for line in lines]
 
 
 def _lines(path: Path, keys: list[str]) -> list[dict[str, str]]:

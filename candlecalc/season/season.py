@@ -70,15 +70,16 @@ class Season:
 
         A ValueError says where there are more rows than a workbook has room for.
         """
-        tables = {key: [_trimmed(row) for _, row in self.rows(key)] for key in self.tables}
+        tables = {key: [trimmed(row) for _, row in self.rows(key)] for key in self.tables}
         for key, rows in tables.items():
             title, room = TABLES[key].title, TABLES[key].room
             if len(rows) > room:
                 raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
-        return Season(_trimmed(self.settings), {key: frame(rows, TABLES[key]) for key, rows in tables.items()})
+        return Season(trimmed(self.settings), {key: frame(rows, TABLES[key]) for key, rows in tables.items()})
 
 
-def _trimmed(row: Row) -> Row:
+def trimmed(row: Row) -> Row:
+    """A row without blanks around its words, or too many in them."""
     return {key: without_blanks(value) or None if isinstance(value, str) else value for key, value in row.items()}
 
 

@@ -82,6 +82,7 @@ WHAT_IF = Table(
         ),
     ),
     room=0,
+    optional=True,
 )
 
 # What a workbook is made for. It stands on Settings too, but a change takes a new workbook.
@@ -214,6 +215,7 @@ SETS = Table(
     room=60,
     purpose="Which candles are in a set: a line for each.",
     alone=("set", "product"),
+    optional=True,
 )  # fmt: skip
 
 PLACE_KINDS = ("own stall", "own web shop", "marketplace", "wholesale shop", "consignment shop")
@@ -243,6 +245,7 @@ PLACES = Table(
     room=12,
     purpose="Where you sell, what each place keeps, and what you want left.",
     alone=("place",),
+    optional=True,
 )  # fmt: skip
 
 PRICES = Table(
@@ -256,6 +259,7 @@ PRICES = Table(
     room=180,
     purpose="What each candle must fetch in each place, and what your own price leaves.",
     alone=("product", "place"),
+    optional=True,
 )  # fmt: skip
 
 TABLES: dict[str, Table] = {table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES)}

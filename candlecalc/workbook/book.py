@@ -10,8 +10,7 @@ from openpyxl import Workbook
 import candlecalc.calc as calc  # declares the functions, too
 from candlecalc import __version__
 from candlecalc.files import zipped
-from candlecalc.season.fields import Value
-from candlecalc.season.season import Season
+from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import chart, pack, styles
 from candlecalc.workbook.draft import NOTHING_BEFORE, Before, Draft
@@ -66,13 +65,13 @@ def made(
     dated: datetime.date,
     *,
     stored: bool = True,
-    picked: tuple[Value, Value] | None = None,
+    picked: Row | None = None,
     before: Before = NOTHING_BEFORE,
     rooms: Mapping[str, int] = ROOMS,
 ) -> bytes:
     """The workbook of a season as bytes: the same for the same season and date.
 
-    `picked` is the product and the number that Batch opens with, `before` what Changes says it was made from,
+    `picked` is what Batch opens with (product, count and date), `before` what Changes says it was made from,
     `rooms` how many rows there are for each table.
     """
     return packed(drafted(season, dated, picked, before, rooms), stored=stored)
@@ -121,7 +120,7 @@ def _coin_digits(currency: str) -> int:
 def drafted(
     season: Season,
     dated: datetime.date,
-    picked: tuple[Value, Value] | None = None,
+    picked: Row | None = None,
     before: Before = NOTHING_BEFORE,
     rooms: Mapping[str, int] = ROOMS,
 ) -> Drafted:

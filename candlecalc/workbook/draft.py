@@ -13,7 +13,6 @@ from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.table import Table, TableStyleInfo
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.fields import Value
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook import styles
 from candlecalc.workbook.place import HEAD_ROW, Plan
@@ -42,7 +41,7 @@ class Draft:
     plan: Plan
     formats: dict[str, str]
     dated: datetime.date
-    picked: tuple[Value, Value] | None = None  # what Batch opens with
+    picked: Row | None = None  # what Batch opens with: product, count and date
     before: Before = NOTHING_BEFORE
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
 

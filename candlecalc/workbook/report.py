@@ -6,15 +6,18 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
-from openpyxl.utils import column_index_from_string, get_column_letter
+from openpyxl.utils import column_index_from_string
 
 from candlecalc.season.fields import short
 from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
-from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.read import Rows, cell_at, opened
-from candlecalc.workbook.tabs import batch, checks, costing, settings
+from candlecalc.workbook.heads import plain_head
+from candlecalc.workbook.opening import Rows, cell_at, opened
+from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW
+from candlecalc.workbook.spots import TODAYS, Spots
+from candlecalc.workbook.table_tab import TableTab
+from candlecalc.workbook.tabs import batch, checks
 
 
 @dataclass(frozen=True)
@@ -24,6 +27,7 @@ class Finding:
     tab: str
     cell: str
     words: str
+    row: int = -1  # within its table, from 0; of no table where it is below
 
     def __str__(self) -> str:
         return f"tab {self.tab}, {self.cell}: {self.words}"
@@ -56,34 +60,36 @@ class Calculated:
         return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
 
 
-def everything_wrong(calculated: Calculated, card: Row) -> list[Finding]:
-    """What is wrong with a season and with its card, as typed; else what the workbook itself finds."""
-    return findings(calculated) + on_card(calculated.season, card) or disagreeing(calculated)
+def everything_wrong(calculated: Calculated, card: Row, spots: Spots = TODAYS) -> list[Finding]:
+    """What is wrong with a season and with its card, as typed; else what the workbook itself finds.
+
+    `spots` say where the entries stand in the workbook that is spoken of.
+    """
+    return findings(calculated, spots) + on_card(calculated.season, card, spots) or disagreeing(calculated)
 
 
-def findings(calculated: Calculated) -> list[Finding]:
+def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     """Everything wrong with a season: as typed, and as it comes out."""
     season = calculated.season
-    found = [_typed(season, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
+    found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
     for key, tab in book.TABLE_TABS.items():
         typed = tab.typed_on
         for row, _ in season.rows(typed) if tab.checks else ():
             for check in tab.checks:
                 said = calculated.value(key, "doubts" if check.unlikely else "warnings", row)
                 if isinstance(said, str) and check.words in said:
-                    found.append(_typed(season, TABLES[typed].title, row, check.column, f"{check.words}: {check.mend}"))
+                    found.append(_typed(spots, TABLES[typed].title, row, check.column, f"{check.words}: {check.mend}"))
     return found
 
 
-def on_card(season: Season, card: Row) -> list[Finding]:
+def on_card(season: Season, card: Row, spots: Spots = TODAYS) -> list[Finding]:
     """What is wrong with the entries of Batch. Where nothing is picked it waits."""
     if card.get(batch.PRODUCT.key) is None and card.get(batch.COUNT.key) is None:
         return []
     wrong = wrong_entries(season, batch.ENTRIES.values(), card)
+    heads = {field.key: field.head for field in batch.ENTRIES.values()}
     return [
-        Finding(batch.TAB.title, f"{letter}{batch.PICK}", f"{field.head}: {wrong[field.key]}")
-        for letter, field in batch.ENTRIES.items()
-        if field.key in wrong
+        Finding(batch.TAB.title, _cell(spots, batch.TAB.title, key), f"{heads[key]}: {wrong[key]}") for key in wrong
     ]
 
 
@@ -99,38 +105,56 @@ def disagreeing(calculated: Calculated) -> list[Finding]:
     ]
 
 
-def _typed(season: Season, title: str, row: int, key: str, words: str) -> Finding:
-    if title == WHAT_IF.title:
-        return Finding(title, costing.RISE_LINE.entry, f"{short(WHAT_IF[key].head)}: {words}")
-    if title == SETTINGS.title:
-        return Finding(title, f"B{settings.line_of(key)}", f"{short(SETTING_FIELDS[key].head)}: {words}")
+def _typed(spots: Spots, title: str, row: int, key: str, words: str) -> Finding:
+    if key in SETTING_FIELDS and title in (SETTINGS.title, WHAT_IF.title):
+        return Finding(title, _cell(spots, title, key), f"{short(SETTING_FIELDS[key].head)}: {words}")
     table = next(table for table in TABLES.values() if table.title == title)
-    letter = get_column_letter(table.keys.index(key) + 1)
-    return Finding(title, f"{letter}{FIRST_ROW + row}", f"{table.label(table[key])}: {words}")
+    return Finding(title, _cell(spots, title, key, row), f"{table.label(table[key])}: {words}", row)
+
+
+def _cell(spots: Spots, title: str, key: str, row: int = 0) -> str:
+    letter, first = spots[title, key]
+    return f"{letter}{first + row}"
 
 
 CHANGED = "the formula was typed over or changed: make a fresh workbook from this one"
 MOST_CHANGED = 10  # cells of a tab that are named: where all of it is another's, one line says so
 
 
-def overwritten(path: Path, ours: openpyxl.Workbook) -> list[Finding]:
-    """Formula cells of a maker's workbook that are not the formula we would write there."""
+def overwritten(path: Path, ours: openpyxl.Workbook) -> tuple[list[Finding], list[str]]:
+    """Formula cells of a maker's workbook that are not the formula we would write there.
+
+    Where columns or rows were moved no formula is where we would write it: then the tabs in question are named instead.
+    """
     theirs = opened(path, book.ORDER, values=False).tabs
-    found = []
-    for title in book.ORDER:
-        if title not in theirs:
-            found.append(Finding(title, "A1", "the tab is missing: make a fresh workbook from this one"))
-            continue
-        cells = [
-            each.coordinate
-            for row in ours[title].iter_rows()
-            for each in row
-            if each.data_type == "f" and not _alike(each.value, cell_at(theirs[title], each.row, each.column))
-        ]
-        found += [Finding(title, cell, CHANGED) for cell in cells[:MOST_CHANGED]]
-        if len(cells) > MOST_CHANGED:
-            more = len(cells) - MOST_CHANGED
-            found.append(Finding(title, cells[MOST_CHANGED], f"{more} formulas from here on: {CHANGED}"))
+    missing = "the tab is missing: make a fresh workbook from this one"
+    found = [Finding(title, "A1", missing) for title in book.ORDER if title not in theirs]
+    moved = [title for title in theirs if _moved(title, ours, theirs[title])]
+    for title in theirs if not moved else ():
+        found += _changed(title, ours, theirs[title])
+    return found, moved
+
+
+def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:
+    """Whether a list's columns are not where they were made."""
+    if not isinstance(book.TABS[title], TableTab):
+        return False
+    heads = [cell.value for cell in ours[title][HEAD_ROW]]
+    there = [cell_at(theirs, HEAD_ROW, column) for column in range(1, len(heads) + 1)]
+    return [plain_head(head) for head in heads] != [plain_head(head) for head in there]
+
+
+def _changed(title: str, ours: openpyxl.Workbook, theirs: Rows) -> list[Finding]:
+    cells = [
+        each.coordinate
+        for row in ours[title].iter_rows()
+        for each in row
+        if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
+    ]
+    found = [Finding(title, cell, CHANGED) for cell in cells[:MOST_CHANGED]]
+    if len(cells) > MOST_CHANGED:
+        more = len(cells) - MOST_CHANGED
+        found.append(Finding(title, cells[MOST_CHANGED], f"{more} formulas from here on: {CHANGED}"))
     return found
 
 

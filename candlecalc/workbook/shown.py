@@ -1,14 +1,12 @@
 """What a season's workbook shows at the terminal: costs, prices and a batch, as records."""
 
-from string import ascii_uppercase
 from typing import Any
 
 from openpyxl.cell.cell import ERROR_CODES
 
 from candlecalc.season.season import Season
 from candlecalc.season.tables import RECIPES, TABLES
-from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.read import cell_at
+from candlecalc.workbook.opening import cell_at
 from candlecalc.workbook.report import Calculated, Finding
 from candlecalc.workbook.tabs import batch, settings
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
@@ -69,20 +67,16 @@ def _parts(season: Season, product: str) -> dict[int, str]:
 def concerning(season: Season, product: str, found: list[Finding]) -> list[Finding]:
     """The findings that a product's batch rests on: its own, those of all it is made of, and the settings'."""
     places = _behind(season, "recipes", product)
-    return [each for each in found if each.tab == settings.TAB.title or (each.tab, _row(each.cell)) in places]
-
-
-def _row(cell: str) -> int:
-    return int(cell.lstrip(ascii_uppercase))
+    return [each for each in found if each.tab == settings.TAB.title or (each.tab, each.row) in places]
 
 
 def _behind(season: Season, table: str, name: str) -> set[tuple[str, int]]:
-    """Tab and row of a name, and of all that it is made of."""
+    """Tab and row within its table of a name, and of all that it is made of."""
     first = TABLES[table].fields[0].key
     places = set()
     for place, row in season.rows(table):
         if str(row[first]).casefold() == name.casefold():
-            places.add((TABLES[table].title, FIRST_ROW + place))
+            places.add((TABLES[table].title, place))
             for field in TABLES[table].fields if table != "materials" else ():
                 if field.of and row[field.key] and field.key != first:
                     places |= _behind(season, field.of, str(row[field.key]))

@@ -10,13 +10,15 @@ from candlecalc.term import LARGEST, limits, plain
 from candlecalc.workbook.draft import Draft
 from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL
 
+NOT_TAKEN = "Not taken"  # over the message of each rule of ours
+
 
 def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> None:
     """What the spreadsheet lets a maker type, with a prompt that says what is meant."""
     rule = DataValidation(allow_blank=True, showErrorMessage=True, showInputMessage=True, **_rule(draft, field))
     rule.promptTitle = draft.plan.head(short(field.head))[:32]
     rule.prompt = draft.plan.head(field.help)[:255]
-    rule.errorTitle = "Not taken"
+    rule.errorTitle = NOT_TAKEN
     rule.error = f"{draft.plan.head(short(field.head))} takes {allowed(draft, field)}."[:255]
     rule.add(cells)
     sheet.add_data_validation(rule)

@@ -7,10 +7,10 @@ import pytest
 from libreoffice import Error
 
 from candlecalc.formula import LARGEST
+from candlecalc.season.fields import short
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.table_tab import short
 from candlecalc.workbook.tabs.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"

@@ -186,7 +186,7 @@ def pages(office, tmp_path_factory):
     season = long_season()
     assert problems(season) == []
     folder = tmp_path_factory.mktemp("pages")
-    picked = (season.names("recipes")[4], 10_000.0)
+    picked = {"product": season.names("recipes")[4], "count": 10_000.0, "date": None}
     (folder / "long.xlsx").write_bytes(book.made(season, books.DATED, picked=picked))
     (folder / "demo.xlsx").write_bytes(book.made(books.demo(), books.DATED))
     (folder / "blank.xlsx").write_bytes(book.made(books.blank("gb"), books.DATED))

@@ -50,7 +50,7 @@ def entries(sheet):
 def test_01_start_says_what_it_is_for_whom_how_by_whom_and_when(sheets, file):  # 20P 6 and 7; FAST 1.01
     said = "\n".join(texts(sheets["Start"]))
     assert sheets.sheetnames[0] == "Start"
-    for words in ("for the maker and a bookkeeper", "1. Type", __version__, "workbook format 1"):
+    for words in ("for the maker and a bookkeeper", "1. Type", __version__, "workbook format 2"):
         assert words in said
     values = [cell.value for cell in sheets["Start"]["B"]]
     told = file.season.settings
@@ -296,9 +296,9 @@ def test_51_the_file_says_what_it_is_and_names_no_person(sheets, file):  # AF; I
 
 def test_55_version_format_and_date_stand_in_cells_and_in_the_file(sheets):  # 20P 8 and 17
     said = "\n".join(texts(sheets["Start"]))
-    assert f"candlecalc {__version__}, workbook format 1" in said
+    assert f"candlecalc {__version__}, workbook format 2" in said
     assert (sheets.properties.description, sheets.properties.created) == (
-        "workbook format 1",
+        "workbook format 2",
         datetime.datetime(2027, 8, 2),
     )
 

@@ -16,8 +16,8 @@ from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.validation import add_validation
 
-# Of a workbook's layout: one that this version cannot read is refused.
-FORMAT = 1
+# Of a workbook's layout and formulas: it goes up when either changes. Earlier ones are read, newer ones refused.
+FORMAT = 2
 FORMAT_WORDS = f"workbook format {FORMAT}"
 SUBJECT = "Costs, prices and batches of a candle maker's season"
 START = Tab("Start", "control", f"{SUBJECT}, for the maker and a bookkeeper.")

@@ -18,11 +18,11 @@ from candlecalc.workbook.tabs.batch.card import (
     Card,
     typed,
 )
-from candlecalc.workbook.tabs.batch.head import COUNT, DATE, ENTRIES, PRODUCT
+from candlecalc.workbook.tabs.batch.head import COUNT, DATE, ENTRIES, NOTHING_PICKED, PRODUCT
 from candlecalc.workbook.tabs.batch.work import CAUTIONS, COST
 
-__all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "LAST", "PICK", "POTS",
-           "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
+__all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "LAST", "NOTHING_PICKED", "PICK",
+           "POTS", "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
 
 # In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
 WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17, "L": 24, "M": 9}

@@ -2,6 +2,7 @@
 
 from candlecalc.formula import Term
 from candlecalc.season.fields import Field
+from candlecalc.season.season import Row, Season
 from candlecalc.workbook.columns import asked
 from candlecalc.workbook.draft import Formula, turns_red
 from candlecalc.workbook.entries import valid_number
@@ -14,6 +15,7 @@ PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="r
 COUNT = Field("count", "Make", "how many pieces to make", MANY, required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 ENTRIES = {"A": PRODUCT, "C": COUNT, "I": DATE}
+NOTHING_PICKED: Row = dict.fromkeys(field.key for field in ENTRIES.values())
 # As formulas reach them.
 PICKED, COUNTED, POURED_ON = (typed(letter) for letter in ENTRIES)
 
@@ -34,15 +36,13 @@ def write(card: Card) -> None:
 
 
 def _pick(card: Card) -> None:
-    made = card.draft.season.names("recipes")
-    product, count = card.draft.picked or (made[0] if made else None, 12 if made else None)
-    day = card.draft.season.settings["first_day"] if made else None
-    card.put(f"A{PICK}", product, "big_entry")
+    picked = card.draft.picked or _first(card.draft.season)
+    card.put(f"A{PICK}", picked["product"], "big_entry")
     card.put(f"B{PICK}", "make", "label", "row")
-    card.put(f"C{PICK}", count, "big_entry", "count")
+    card.put(f"C{PICK}", picked["count"], "big_entry", "count")
     card.put(f"D{PICK}", "pieces", "label")
     card.put(f"H{PICK}", "pour on", "label", "row")
-    card.put(f"I{PICK}", day, "entry", "date")
+    card.put(f"I{PICK}", picked["date"], "entry", "date")
     card.put(f"H{ENOUGH}", "batch no.", "label", "row")
     card.boxes(ENOUGH)
     card.height(PICK, 28)
@@ -50,6 +50,12 @@ def _pick(card: Card) -> None:
     for letter, field in ENTRIES.items():
         add_validation(card.draft, card.sheet, field, f"{letter}{PICK}")
         card.name(f"batch_{field.key}", f"{letter}{PICK}")
+
+
+def _first(season: Season) -> Row:
+    """A dozen of the first product, on the season's first day; nothing where there is no product."""
+    made = season.names("recipes")
+    return {"product": made[0], "count": 12.0, "date": season.settings["first_day"]} if made else NOTHING_PICKED
 
 
 def _checked(card: Card) -> None:
