@@ -18,9 +18,9 @@ DATED = datetime.date(2027, 8, 2)
 SPARE = 2  # blank rows under what is typed
 
 
-def few(season):
-    """Rooms for what is typed in a season and no more: formulas that would stay blank cost time alone."""
-    return {key: int(max(rows.index, default=-1)) + 1 + SPARE for key, rows in season.tables.items()}
+def few(season, spare=SPARE):
+    """Rooms for what is typed in a season and little more: formulas that would stay blank cost time alone."""
+    return {key: int(max(rows.index, default=-1)) + 1 + spare for key, rows in season.tables.items()}
 
 
 class Book:

@@ -187,10 +187,17 @@ def pages(office, tmp_path_factory):
     assert problems(season) == []
     folder = tmp_path_factory.mktemp("pages")
     picked = (season.names("recipes")[4], 10_000.0)
-    (folder / "long.xlsx").write_bytes(book.made(season, books.DATED, picked=picked))
-    (folder / "demo.xlsx").write_bytes(book.made(books.demo(), books.DATED))
-    (folder / "blank.xlsx").write_bytes(book.made(books.blank("gb"), books.DATED))
-    return {name: _pages(office.pdf(folder / f"{name}.xlsx")) for name in ("long", "demo", "blank")}
+    return {
+        "long": _pages(office.pdf(_printed(season, folder / "long.xlsx", picked))),
+        "demo": _pages(office.pdf(_printed(books.demo(), folder / "demo.xlsx"))),
+        "blank": _pages(office.pdf(_printed(books.blank("gb"), folder / "blank.xlsx"))),
+    }
+
+
+def _printed(season, path, picked=None):
+    # As many blank rows as are printed: those below are not.
+    path.write_bytes(book.made(season, books.DATED, picked=picked, rooms=books.few(season, spare=5)))
+    return path
 
 
 def _pages(pdf):
