@@ -6,6 +6,8 @@ import pytest
 import spread
 from hypothesis import settings
 
+from candlecalc.calc import REGISTRY
+
 # What is right does not depend on how fast a machine is.
 settings.register_profile("any machine", deadline=None)
 settings.load_profile("any machine")
@@ -44,6 +46,13 @@ def pytest_generate_tests(metafunc):
         metafunc.parametrize("face", list(faces.FACES), indirect=True)
 
 
+def pytest_itemcollected(item):
+    """Let -k find a test over faces by the functions that it calls; its own name is a sentence."""
+    if "face" in getattr(item, "fixturenames", ()):
+        item.extra_keyword_matches.update(set(item.function.__code__.co_names) & REGISTRY.keys())
+
+
+@pytest.hookimpl(trylast=True)  # of what -k and -m have left
 def pytest_collection_modifyitems(config, items):
     """Note the calls of every test over faces, and leave out those that a face has no function for."""
     known, left, gathered = {}, set(), {name: {} for name in faces.FACES}

@@ -114,6 +114,11 @@ def _formulas(engine):
     return calculate
 
 
+def _by_libreoffice(book):
+    # The office that has the add-in serves plain formulas too: one start less.
+    return two_engines.by_libreoffice(book, importlib.import_module("faces.calc_addin_book").office())
+
+
 def _module(name):
     return lambda calls: importlib.import_module(name).calculate(calls)
 
@@ -122,7 +127,7 @@ def _module(name):
 FACES = {
     "Python": (None, True),
     "formula, embedded engine": (_formulas(two_engines.by_formualizer), False),
-    "formula, LibreOffice": (_formulas(two_engines.by_libreoffice), False),
+    "formula, LibreOffice": (_formulas(_by_libreoffice), False),
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
     "Excel, xlwings": (_module("faces.excel_book"), True),
     "Calc add-in, LibreOffice": (_module("faces.calc_addin_book"), True),

@@ -19,7 +19,8 @@
 Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
 "#N/A" and the like. Empty cells are left out; a formula that gives an empty text is there as "".
 
-One office serves a test process: it is started at the first question, under a profile of its own.
+One office serves a test process: it is started at the first question, under a profile of its own. One that is lost,
+killed or crashed, is started anew and asked once more, so that what it was lost at is all that can fail.
 `Office(addin=path)` is one that has that .oxt installed, `Office(locale="de-DE")` one that reads and shows numbers
 as they are written there.
 """
@@ -35,6 +36,7 @@ import signal
 import subprocess
 import tempfile
 import time
+import warnings
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
@@ -52,6 +54,10 @@ Changes = Mapping[Cell, object]
 
 class OfficeError(RuntimeError):
     """The office is missing, did not answer, or could not do what was asked."""
+
+
+class LostError(OfficeError):
+    """The office is there no more."""
 
 
 class Error(str):
@@ -126,15 +132,24 @@ class Office:
         return self._folder
 
     def _ask(self, **request: object) -> Any:
-        if not self._worker:
-            self._start()
-        assert self._worker and self._worker.stdin
-        self._worker.stdin.write(json.dumps(request).encode() + b"\n")
-        self._worker.stdin.flush()
-        reply = self._reply()
+        try:
+            reply = self._asked(request)
+        except LostError as lost:
+            warnings.warn(f"{lost} It is started anew and asked once more.", stacklevel=3)
+            reply = self._asked(request)
         if "problem" in reply:
             raise OfficeError(f"{Path(str(request.get('path', ''))).name}: {reply['problem']}")
         return reply["answer"]
+
+    def _asked(self, request: Mapping[str, object]) -> dict:
+        if not self._worker:
+            self._start()
+        assert self._worker and self._worker.stdin
+        # Where nobody reads any more, the reply below says so.
+        with contextlib.suppress(BrokenPipeError):
+            self._worker.stdin.write(json.dumps(request).encode() + b"\n")
+            self._worker.stdin.flush()
+        return self._reply()
 
     def _start(self) -> None:
         profile = self._home() / f"{self._home().name}profile"
@@ -161,8 +176,9 @@ class Office:
                 part = os.read(self._worker.stdout.fileno(), 1 << 20) if ready else b""
                 if not part:
                     self._stop()
-                    why = "stopped" if ready else f"gave no answer in {self.seconds:g} seconds"
-                    raise OfficeError(f"LibreOffice {why}.")
+                    if ready:
+                        raise LostError("LibreOffice stopped.")
+                    raise OfficeError(f"LibreOffice gave no answer in {self.seconds:g} seconds.")
                 line += part
         return json.loads(line)
 

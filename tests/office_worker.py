@@ -34,12 +34,23 @@ def main(soffice, profile):
         _say({"ready": True})
         codes = _error_codes(context)
         for line in sys.stdin:
-            _say(_answer(context, desktop, codes, json.loads(line)))
+            reply = _answer(context, desktop, codes, json.loads(line))
+            if "problem" in reply and not _there(desktop):
+                return  # whoever asked sees that nobody answers
+            _say(reply)
         with contextlib.suppress(Exception):  # the office hangs up before it answers
             desktop.terminate()
         office.wait(STOP_SECONDS)
     finally:
         office.terminate()
+
+
+def _there(desktop):
+    try:
+        desktop.getCurrentComponent()
+    except Exception:  # whatever the bridge says: nobody is at its other end
+        return False
+    return True
 
 
 def _context(office, pipe):

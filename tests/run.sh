@@ -3,6 +3,9 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
+# What Python compiled is kept, even where it is told not to: to compile the tests takes longer than to collect them.
+export PYTHONDONTWRITEBYTECODE=
+
 bash tests/setup.sh
 .venv/bin/ruff check .
 .venv/bin/ruff format --check .

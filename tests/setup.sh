@@ -66,8 +66,8 @@ missing=$(missing_packages)
 if [ -n "$missing" ]; then install_packages $missing; fi
 
 if ! installed_in_place; then
-    if ! new_enough .venv/bin/python; then "$python" -m venv --clear .venv; fi
     echo "setup: installing the project in .venv"
+    "$python" -m venv --clear .venv # what the project no longer names goes too
     .venv/bin/python -m pip install --quiet --disable-pip-version-check -e ".[dev]"
     touch .venv/ready
 fi

@@ -7,19 +7,22 @@ LONG = [
     "test_make.py", "test_bad_entries.py", "test_wiring_every_entry.py", "test_checks.py", "test_guard.py",
     "test_imports.py", "test_add_functions.py", "test_functions_book.py", "test_wiring.py", "test_batch.py",
 ]  # fmt: skip
+OFFICE = "the office with the add-in"  # two faces share it
 
 
 def group(nodeid):
     """What a test should run beside in one process: its face, which calculates once, or its file's fixtures."""
     file, _, rest = nodeid.partition("::")
     faces = [name for name in face.FACES if name != "Python" and name in rest]
+    if faces and "LibreOffice" in faces[0]:
+        return OFFICE
     return faces[0] if faces else file.rpartition("/")[2]
 
 
 def begins(item):
     """Where a test stands in the order in which groups are begun: long files, faces, the rest."""
     name = group(item.nodeid)
-    return LONG.index(name) if name in LONG else len(LONG) + (name not in face.FACES)
+    return LONG.index(name) if name in LONG else len(LONG) + (name not in (OFFICE, *face.FACES))
 
 
 def scheduler(config, log):

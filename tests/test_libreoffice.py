@@ -3,8 +3,10 @@
 # ruff: noqa: S603, S607  the programs started here are our own choice
 
 import datetime
+import os
 import re
 import shutil
+import signal
 import subprocess
 import zipfile
 
@@ -141,6 +143,38 @@ def test_an_office_that_gives_no_answer_is_stopped(book):
         slow.recalculated(book)
     assert slow._worker is None
     slow.close()
+
+
+def kill(office, *, worker):
+    """Kill an office, with or without the process that hands it the questions."""
+    group = office._worker.pid
+    told = subprocess.run(["pgrep", "-g", str(group)], check=True, capture_output=True, text=True).stdout
+    for process in map(int, told.split()):
+        if worker or process != group:
+            os.kill(process, signal.SIGKILL)
+
+
+@pytest.mark.parametrize("worker", [False, True], ids=["the office", "all of its processes"])
+def test_an_office_that_is_lost_is_started_anew_and_answers(office, book, worker):
+    before = office.recalculated(book)
+    kill(office, worker=worker)
+    with pytest.warns(UserWarning, match="LibreOffice stopped. It is started anew and asked once more."):
+        assert office.recalculated(book) == before
+
+
+def test_a_question_that_loses_the_office_twice_fails_and_the_next_is_answered(office, book, monkeypatch):
+    before, start = office.recalculated(book), Office._start
+
+    def start_in_vain(office):
+        start(office)
+        kill(office, worker=False)
+
+    kill(office, worker=False)
+    with monkeypatch.context() as patch:
+        patch.setattr(Office, "_start", start_in_vain)
+        with pytest.warns(UserWarning), pytest.raises(OfficeError, match="LibreOffice stopped"):
+            office.recalculated(book)
+    assert office.recalculated(book) == before
 
 
 def test_a_missing_office_is_named(monkeypatch, book):

@@ -17,11 +17,11 @@ def by_formualizer(book):
     return libreoffice.stored(io.BytesIO(formualizer.recalculate_xlsx_bytes(data.getvalue())["bytes"]))
 
 
-def by_libreoffice(book):
+def by_libreoffice(book, office=None):
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder, "book.xlsx")
         book.save(path)
-        return libreoffice.recalculated(path)
+        return (office or libreoffice.shared()).recalculated(path)
 
 
 ENGINES = {"formualizer": by_formualizer, "LibreOffice": by_libreoffice}

@@ -7,6 +7,7 @@ column spells out arithmetic: a result names the declared function, and which ce
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+import candlecalc.calc  # noqa: F401  declares the functions
 import candlecalc.native as native
 from candlecalc.formula import Formula, Term, find
 from candlecalc.guard import default, native_of

@@ -33,9 +33,15 @@ def made():
 
 
 @pytest.fixture(scope="module")
-def rows(made):
+def book(made):
+    """The same, read; not to be changed."""
+    return openpyxl.load_workbook(io.BytesIO(made))
+
+
+@pytest.fixture(scope="module")
+def rows(made, book):
     """Each function's row: the number of the row, the call, the stored answer."""
-    calls = openpyxl.load_workbook(io.BytesIO(made))["Functions"]
+    calls = book["Functions"]
     values = openpyxl.load_workbook(io.BytesIO(made), data_only=True)["Functions"]
     found = {}
     for row in range(FIRST_ROW, calls.max_row + 1):
@@ -52,9 +58,8 @@ def model(made, tmp_path_factory):
     return loaded
 
 
-def test_every_function_that_a_cell_can_say_has_its_row_and_its_name(made, rows):
+def test_every_function_that_a_cell_can_say_has_its_row_and_its_name(book, rows):
     assert set(rows) == set(NATIVE)
-    book = openpyxl.load_workbook(io.BytesIO(made))
     assert {name: held.attr_text for name, held in book.defined_names.items()} == {
         named.name: named.definition for named in lambdas.every()
     }
@@ -71,10 +76,9 @@ def test_an_answer_is_stored_and_is_what_the_name_comes_to(name, rows, model):
 
 
 @pytest.mark.parametrize("name", NATIVE)
-def test_what_stands_in_the_yellow_cells_gives_the_stored_answer_in_python(name, rows, made):
+def test_what_stands_in_the_yellow_cells_gives_the_stored_answer_in_python(name, rows, book):
     _, call, stored = rows[name]
-    sheet = openpyxl.load_workbook(io.BytesIO(made))["Functions"]
-    given = {}
+    sheet, given = book["Functions"], {}
     for argument, reference in zip(NATIVE[name].arguments.values(), re.findall(r"[(,]([^,)]*)", call), strict=False):
         if reference:
             left, top, right, _ = range_boundaries(reference)
@@ -103,8 +107,7 @@ def test_a_changed_cell_changes_the_answer_and_a_slip_gives_an_error(rows, model
     assert model.get_cell_value(TAB, row, ANSWER) == "#N/A"
 
 
-def test_nothing_is_calculated_in_it_but_the_calls(made):
-    book = openpyxl.load_workbook(io.BytesIO(made))
+def test_nothing_is_calculated_in_it_but_the_calls(book):
     formulas = {
         (sheet.title, cell.column)
         for sheet in book

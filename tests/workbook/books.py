@@ -16,12 +16,25 @@ from candlecalc.workbook.tabs import settings as settings_tab
 DATED = datetime.date(2027, 8, 2)
 
 
-class Book:
-    """The workbook of a season, saved at a path."""
+SPARE = 2  # blank rows under what is typed
 
-    def __init__(self, season, path, *, stored=True, rooms=book.ROOMS):
-        self.season, self.path, self.plan = season, path, book.plan_of(season, rooms)
-        path.write_bytes(book.made(season, DATED, stored=stored, rooms=rooms))
+
+def few(season, spare=SPARE):
+    """Rooms for what is typed in a season and little more: formulas that would stay blank cost time alone."""
+    return {key: int(max(rows.index, default=-1)) + 1 + spare for key, rows in season.tables.items()}
+
+
+class Book:
+    """The workbook of a season, saved at a path: of few rows, or with the rooms that are asked for."""
+
+    def __init__(self, season, path, *, stored=True, rooms=None):
+        self.season, self.path, self.rooms = season, path, rooms or few(season)
+        self.plan = book.plan_of(season, self.rooms)
+        path.write_bytes(self.made(stored=stored))
+
+    def made(self, season=None, dated=DATED, *, stored=True):
+        """The bytes of its workbook, or of one like it."""
+        return book.made(season or self.season, dated, stored=stored, rooms=self.rooms)
 
     def cell(self, table, key, row):
         """A cell by its table, column and row, given as a number from 0 or by the row's name."""
@@ -127,11 +140,11 @@ def demo():
     return folder.read(folder.DEMO)
 
 
-FEW = ("Orange and clove tumbler", "Pear and honey tin", "Bitter orange tin", "Two tins in a box")
-FEW_ROOMS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
+SMALL = ("Orange and clove tumbler", "Pear and honey tin", "Bitter orange tin", "Two tins in a box")
+SMALL_ROOMS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
 
 
-def few(products=FEW, places=3):
+def small(products=SMALL, places=3):
     """The demo with some of its products, all they are made of, and the first places."""
     season = demo()
     rows = {key: [row for _, row in season.rows(key)] for key in season.tables}

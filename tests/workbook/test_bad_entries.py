@@ -94,27 +94,26 @@ def names_column(mend, field):
 
 @pytest.fixture(scope="module")
 def tried(demo, office, tmp_path_factory):
-    """[(field, fault, what the row shows)] by table: copies of good rows with a fault each, a fileful at a time."""
-    todo = {table: list(copies(demo, table)) for table in COPIED}
-    found = {table: [] for table in COPIED}
-    while any(todo.values()):
-        season, errors = books.demo(), {}
-        season.tables["prices"], season.tables["sets"] = season.tables["prices"][:0], season.tables["sets"][:0]
-        chunk = {}
-        for table in COPIED:
-            own = [row for _, row in demo.rows(table)] if table in ("materials", "vessels") else []
-            room = TABLES[table].room - len(own)
-            chunk[table], todo[table] = list(enumerate(todo[table][:room], start=len(own))), todo[table][room:]
-            season.tables[table] = frame([*own, *(_copy(table, *each) for each in chunk[table])], TABLES[table])
-            errors |= {
-                demo.cell(table, field.key, place): NA for place, (_, field, fault) in chunk[table] if fault == NA
-            }
-        bad = books.Book(season, tmp_path_factory.mktemp("bad") / "bad.xlsx", stored=False)
-        values = bad.edited_each(office, [errors])[0]
-        assert values[bad.named("master_check")] != "Numbers agree"
-        for table, rows in chunk.items():
-            found[table] += [(field, fault, results(bad, values, table, place)) for place, (_, field, fault) in rows]
-    return found
+    """[(field, fault, what the row shows)] by table: copies of good rows with a fault each, in one workbook."""
+    season, copied = books.demo(), {}
+    season.tables["prices"], season.tables["sets"] = season.tables["prices"][:0], season.tables["sets"][:0]
+    for table in COPIED:
+        own = [row for _, row in demo.rows(table)] if table in ("materials", "vessels") else []
+        copied[table] = list(enumerate(copies(demo, table), start=len(own)))
+        season.tables[table] = frame([*own, *(_copy(table, *each) for each in copied[table])], TABLES[table])
+    bad = books.Book(season, tmp_path_factory.mktemp("bad") / "bad.xlsx", stored=False)
+    errors = {
+        bad.cell(table, field.key, place): NA
+        for table, rows in copied.items()
+        for place, (_, field, fault) in rows
+        if fault == NA
+    }
+    values = bad.edited_each(office, [errors])[0]
+    assert values[bad.named("master_check")] != "Numbers agree"
+    return {
+        table: [(field, fault, results(bad, values, table, place)) for place, (_, field, fault) in rows]
+        for table, rows in copied.items()
+    }
 
 
 def _copy(table, place, given):

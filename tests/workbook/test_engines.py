@@ -20,9 +20,9 @@ GNUMERIC = "Gnumeric"
 # A blank workbook has the same formula in every row of a column: a few rows tell.
 SEASONS = {
     "demo": (books.demo, book.ROOMS),
-    "blank us": (lambda: books.blank("us"), books.FEW_ROOMS),
-    "blank gb": (lambda: books.blank("gb"), books.FEW_ROOMS),
-    "blank eu": (lambda: books.blank("eu"), books.FEW_ROOMS),
+    "blank us": (lambda: books.blank("us"), books.SMALL_ROOMS),
+    "blank gb": (lambda: books.blank("gb"), books.SMALL_ROOMS),
+    "blank eu": (lambda: books.blank("eu"), books.SMALL_ROOMS),
 }
 SPOILT = b"<v>-77777</v>"
 

@@ -187,10 +187,18 @@ def pages(office, tmp_path_factory):
     assert problems(season) == []
     folder = tmp_path_factory.mktemp("pages")
     picked = {"product": season.names("recipes")[4], "count": 10_000.0, "date": None}
-    (folder / "long.xlsx").write_bytes(book.made(season, books.DATED, picked=picked))
-    (folder / "demo.xlsx").write_bytes(book.made(books.demo(), books.DATED))
-    (folder / "blank.xlsx").write_bytes(book.made(books.blank("gb"), books.DATED))
-    return {name: _pages(office.pdf(folder / f"{name}.xlsx")) for name in ("long", "demo", "blank")}
+    return {
+        "long": _pages(office.pdf(_printed(season, folder / "long.xlsx", picked))),
+        "demo": _pages(office.pdf(_printed(books.demo(), folder / "demo.xlsx"))),
+        "blank": _pages(office.pdf(_printed(books.blank("gb"), folder / "blank.xlsx"))),
+    }
+
+
+def _printed(season, path, picked=None):
+    # As many blank rows as are printed: those below are not.
+    rooms = {key: max(ROWS_OF_A_PAGE, 2 * rows) for key, rows in books.few(season, spare=0).items()}
+    path.write_bytes(book.made(season, books.DATED, picked=picked, rooms=rooms))
+    return path
 
 
 def _pages(pdf):

@@ -16,9 +16,10 @@ from candlecalc.workbook.place import FIRST_ROW
 def test_a_tab_full_of_one_kind_is_offered_whole(kind):
     season = books.blank("gb")
     blank = dict.fromkeys(TABLES["materials"].keys)
-    names = [f"{kind} {number}" for number in range(TABLES["materials"].room)]
+    rooms = book.ROOMS | {"materials": 12}
+    names = [f"{kind} {number}" for number in range(rooms["materials"])]
     season.tables["materials"] = frame([blank | {"material": name, "kind": kind, "pack_size": 1.0,
         "pack_unit": "each", "pack_price": 1.0} for name in names], TABLES["materials"])  # fmt: skip
-    sheet = openpyxl.load_workbook(io.BytesIO(book.made(season, books.DATED)), data_only=True)["Lists"]
-    letter = book.plan_of(season).places["lists"].letters[f"materials {kind}"]
+    sheet = openpyxl.load_workbook(io.BytesIO(book.made(season, books.DATED, rooms=rooms)), data_only=True)["Lists"]
+    letter = book.plan_of(season, rooms).places["lists"].letters[f"materials {kind}"]
     assert [sheet[f"{letter}{FIRST_ROW + row}"].value for row in range(len(names))] == names

@@ -5,35 +5,29 @@ import pytest
 from libreoffice import stored
 from openpyxl.utils.cell import coordinate_to_tuple
 
-from candlecalc.season.tables import TABLES
-from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.book import ROOMS, TABLE_TABS
 from candlecalc.workbook.place import FIRST_ROW
 
 
 @pytest.fixture(scope="module")
-def small(tmp_path_factory):
-    """The demo with two blank rows under each of its tables."""
-    season = books.demo()
-    rooms = {key: len(season.tables[key]) + 2 for key in TABLES}
-    return books.Book(season, tmp_path_factory.mktemp("small") / "small.xlsx", rooms=rooms)
+def whole(tmp_path_factory):
+    """The demo with all the rows that a maker gets."""
+    return books.Book(books.demo(), tmp_path_factory.mktemp("whole") / "whole.xlsx", rooms=ROOMS)
 
 
-def test_a_list_has_the_rows_that_are_asked_for_and_no_more(small):
+def test_a_list_has_the_rows_that_are_asked_for_and_no_more(demo):
     last = {}
-    for title, cell in small.formulas:
+    for title, cell in demo.formulas:
         last[title] = max(last.get(title, 0), coordinate_to_tuple(cell)[0])
     rows = {key: last[tab.title] - FIRST_ROW + 1 for key, tab in TABLE_TABS.items()}
-    assert rows == {key: len(small.season.tables[tab.typed_on]) + 2 for key, tab in TABLE_TABS.items()}
+    assert rows == {key: len(demo.season.tables[tab.typed_on]) + books.SPARE for key, tab in TABLE_TABS.items()}
     assert last["Lists"] == FIRST_ROW + rows["materials"] - 1
 
 
-def test_fewer_rows_hold_the_numbers_that_more_rows_hold(demo, small):
-    few, many = stored(small.path), stored(demo.path)
-    own = {
-        key: {cell: value for cell, value in few.items() if cell[0] == small.plan.places[key].title}
-        for key in TABLE_TABS
-    }
-    for cells in own.values():
+def test_fewer_rows_hold_the_numbers_that_more_rows_hold(demo, whole):
+    few, many = stored(demo.path), stored(whole.path)
+    assert many[whole.named("master_check")] == few[demo.named("master_check")] == "Numbers agree"
+    for key in TABLE_TABS:
+        cells = {cell: value for cell, value in few.items() if cell[0] == demo.plan.places[key].title}
         assert cells
         assert cells == {cell: many.get(cell) for cell in cells}
-    assert few[small.named("master_check")] == "Numbers agree"

@@ -11,7 +11,7 @@ from libreoffice import Error, stored
 from candlecalc.workbook import book
 
 SEASONS = {
-    "demo": None,  # made for other tests too
+    "demo": books.demo,
     "blank us": lambda: books.blank("us"),
     "blank gb": lambda: books.blank("gb"),
     "blank eu": lambda: books.blank("eu"),
@@ -54,9 +54,8 @@ def errors(values):
 
 @pytest.fixture(scope="module", params=list(SEASONS))
 def made(request, tmp_path_factory):
-    if request.param == "demo":
-        return request.getfixturevalue("demo")
-    return Book(SEASONS[request.param](), tmp_path_factory.mktemp("made") / "made.xlsx")
+    """A workbook with all the rows that a maker gets."""
+    return Book(SEASONS[request.param](), tmp_path_factory.mktemp("made") / "made.xlsx", rooms=book.ROOMS)
 
 
 def test_stored_values_agree_with_a_recalculation_from_scratch(made, office):
@@ -110,11 +109,11 @@ def test_one_altered_value_is_found(demo, values, tmp_path, table, key, value, o
 
 
 def test_a_workbook_saved_without_values_is_told_apart(tmp_path, demo):
-    (tmp_path / "bare.xlsx").write_bytes(book.made(demo.season, books.DATED, stored=False))
+    (tmp_path / "bare.xlsx").write_bytes(demo.made(stored=False))
     bare = books.formulas(tmp_path / "bare.xlsx")
     assert len(without_value(bare)) == len(bare) == len(demo.formulas)
 
 
 def test_the_same_season_and_date_give_the_same_bytes(demo):
-    assert book.made(books.demo(), books.DATED) == demo.path.read_bytes()
-    assert book.made(books.demo(), books.DATED.replace(day=3)) != demo.path.read_bytes()
+    assert demo.made(books.demo()) == demo.path.read_bytes()
+    assert demo.made(dated=books.DATED.replace(day=3)) != demo.path.read_bytes()

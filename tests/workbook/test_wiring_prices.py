@@ -1,11 +1,9 @@
 """What feeds prices alone moves prices alone: the entries that no cost depends on, one at a time."""
 
-import datetime
-
+import books
 import pytest
 
 from candlecalc.season import folder
-from candlecalc.workbook import book
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs.costing import RISE, RISE_LINE, TAB
 from candlecalc.workbook.tabs.settings import line_of
@@ -29,9 +27,8 @@ MOVED = [  # where, what is typed, the columns that may move and do
 @pytest.fixture(scope="module")
 def came_to(office, tmp_path_factory):
     season = folder.read(folder.DEMO)
-    places = book.plan_of(season).places
-    path = tmp_path_factory.mktemp("moved") / "demo.xlsx"
-    path.write_bytes(book.made(season, datetime.date(2027, 8, 2)))
+    made = books.Book(season, tmp_path_factory.mktemp("moved") / "demo.xlsx")
+    places = made.plan.places
 
     def cell(where):
         table, key = where
@@ -42,7 +39,7 @@ def came_to(office, tmp_path_factory):
         return (places[table].title, f"{places[table].letters[key]}{FIRST_ROW}")
 
     changes = [[], *([(*cell(where), value)] for where, value, _ in MOVED)]
-    answers = office.edited_each(path, [{(sheet, at): value for sheet, at, value in each} for each in changes])
+    answers = office.edited_each(made.path, [{(sheet, at): value for sheet, at, value in each} for each in changes])
 
     def watched(values):
         rows = {"costing": 12, "prices": 37}
