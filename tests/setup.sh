@@ -41,6 +41,7 @@ python_with_uno() {
 missing_packages() { # by their Debian names
     command -v soffice >/dev/null || echo libreoffice-calc
     python_with_uno || echo python3-uno
+    command -v ssconvert >/dev/null || echo gnumeric
     command -v pdftotext >/dev/null || echo poppler-utils
     command -v fc-list >/dev/null || echo fontconfig
     fc-list : family 2>/dev/null | grep -q Carlito || echo fonts-crosextra-carlito

@@ -19,7 +19,7 @@ from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book, styles
 from candlecalc.workbook.place import FIRST_ROW
 from candlecalc.workbook.tabs.costing import CHART_PARTS
-from candlecalc.workbook.writer import HEAD_LINES
+from candlecalc.workbook.writer import HEAD_LINES, ROWS_OF_A_PAGE
 
 LEAST_POINTS = 8
 
