@@ -95,14 +95,17 @@ def check(path: Path) -> Answer:
     held = held_in(path)
     work = _worked_out(path, held, held.card)
     found = [f"{path}, {finding}" for finding in work.wrong]
-    return Answer([*(found or [f"{path}: {ALL_WELL}"]), *work.beside], bool(found))
+    unlikely = [f"{path}, {doubt}" for doubt in work.doubts]
+    verdict = f"{path}: {len(unlikely)} to look at; leave what is meant" if unlikely else f"{path}: {ALL_WELL}"
+    return Answer([*(found or [verdict]), *unlikely, *work.beside], bool(found))
 
 
 class Work(NamedTuple):
-    """A season's workbook made anew, everything wrong with what was typed, and what to say beside it."""
+    """A season's workbook made anew, what is wrong with what was typed, what is unlikely, and what to say beside it."""
 
     calculated: report.Calculated
     wrong: list[report.Finding]
+    doubts: list[report.Finding]
     beside: list[str]
 
 
@@ -118,7 +121,7 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
         overwritten, moved = report.overwritten(path, ours.book)
         wrong += overwritten
         beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
-    return Work(calculated, wrong, [*beside, *held.origin.advice(path)])
+    return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])
 
 
 MOVED = "{}: columns or rows have moved since it was made, so its formulas were not compared with ours"

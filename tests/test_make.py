@@ -565,3 +565,12 @@ def test_a_name_that_looks_like_a_formula_stays_text(demo, tmp_path):
     assert run("new", tmp_path / "out.xlsx", "--from", tmp_path / "csv").exit_code == 0
     cell = openpyxl.load_workbook(tmp_path / "out.xlsx")["Materials"]["C4"]
     assert (cell.value, cell.data_type) == ("=1+1", "s")
+
+
+def test_what_is_unlikely_is_asked_about_with_what_it_was_read_as_and_is_no_problem(demo, tmp_path):
+    path = typed(demo, tmp_path, "Materials", "I4", 46054)  # on hand: what a spreadsheet makes of 1/2 or 1 Feb
+    checked = run("check", path)
+    assert checked.exit_code == 0
+    verdict, question = checked.output.splitlines()
+    assert verdict == f"{path}: 1 to look at; leave what is meant"
+    assert question.startswith(f"{path}, tab Materials, I4: On hand: is it a date? It was read as 46054;")

@@ -1,6 +1,7 @@
 """What is wrong with a season, read from its workbook's own cells."""
 
 import io
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -11,12 +12,13 @@ from openpyxl.utils import column_index_from_string
 from candlecalc.season.fields import short
 from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
+from candlecalc.term import shown
 from candlecalc.workbook import book
 from candlecalc.workbook.heads import plain_head
 from candlecalc.workbook.opening import Rows, cell_at, opened
 from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW
 from candlecalc.workbook.spots import TODAYS, Spots
-from candlecalc.workbook.table_tab import TableTab
+from candlecalc.workbook.table_tab import Check, TableTab
 from candlecalc.workbook.tabs import batch, checks
 
 
@@ -72,14 +74,36 @@ def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     """Everything wrong with a season: as typed, and as it comes out."""
     season = calculated.season
     found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
+    return found + [
+        _typed(spots, title, row, check.column, f"{check.words}: {check.mend}")
+        for title, row, check in _said(calculated, unlikely=False)
+    ]
+
+
+def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
+    """What is unlikely and may be meant, with what it was read as."""
+    return [
+        _typed(spots, title, row, check.column, f"{check.words} It was read as {shown(entry)}; {check.mend}")
+        for title, row, check in _said(calculated, unlikely=True)
+        for entry in [_entries(calculated.season, title, row)[check.column]]
+    ]
+
+
+def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Check]]:
+    """(tab where it is typed, row, check) of what rows say in their own words."""
+    column = "doubts" if unlikely else "warnings"
     for key, tab in book.TABLE_TABS.items():
-        typed = tab.typed_on
-        for row, _ in season.rows(typed) if tab.checks else ():
-            for check in tab.checks:
-                said = calculated.value(key, "doubts" if check.unlikely else "warnings", row)
-                if isinstance(said, str) and check.words in said:
-                    found.append(_typed(spots, TABLES[typed].title, row, check.column, f"{check.words}: {check.mend}"))
-    return found
+        checks_of = [check for check in tab.checks if check.unlikely == unlikely]
+        for row, _ in calculated.season.rows(tab.typed_on) if checks_of else ():
+            words = calculated.value(key, column, row)
+            for check in checks_of:
+                if isinstance(words, str) and check.words in words:
+                    yield TABLES[tab.typed_on].title, row, check
+
+
+def _entries(season: Season, title: str, row: int) -> Row:
+    key = next(key for key, table in TABLES.items() if table.title == title)
+    return dict(season.rows(key))[row]
 
 
 def on_card(season: Season, card: Row, spots: Spots = TODAYS) -> list[Finding]:
@@ -97,7 +121,7 @@ def disagreeing(calculated: Calculated) -> list[Finding]:
     """Lines of Checks that are to fix; where there is none, those that wait for a row to be mended."""
     rows, heads = calculated.tab(checks.TAB.title), list(checks.WIDTHS)
     verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in range(FIRST_ROW, len(rows) + 1)}
-    wrong = [row for row, verdict in verdicts.items() if verdict != checks.AGREES]
+    wrong = [row for row, verdict in verdicts.items() if verdict not in (checks.AGREES, checks.TO_LOOK_AT)]
     to_fix = [row for row in wrong if verdicts[row] == checks.TO_FIX]
     return [
         Finding(checks.TAB.title, f"A{row}", f"{cell_at(rows, row, 1)}: {cell_at(rows, row, len(heads))}")
@@ -109,7 +133,8 @@ def _typed(spots: Spots, title: str, row: int, key: str, words: str) -> Finding:
     if key in SETTING_FIELDS and title in (SETTINGS.title, WHAT_IF.title):
         return Finding(title, _cell(spots, title, key), f"{short(SETTING_FIELDS[key].head)}: {words}")
     table = next(table for table in TABLES.values() if table.title == title)
-    return Finding(title, _cell(spots, title, key, row), f"{table.label(table[key])}: {words}", row)
+    label = f"{table.label(table[key])}: "
+    return Finding(title, _cell(spots, title, key, row), label + words.removeprefix(label), row)
 
 
 def _cell(spots: Spots, title: str, key: str, row: int = 0) -> str:
