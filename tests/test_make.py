@@ -557,3 +557,19 @@ def test_a_name_that_looks_like_a_formula_stays_text(demo, tmp_path):
     assert run("new", tmp_path / "out.xlsx", "--from", tmp_path / "csv").exit_code == 0
     cell = openpyxl.load_workbook(tmp_path / "out.xlsx")["Materials"]["C4"]
     assert (cell.value, cell.data_type) == ("=1+1", "s")
+
+
+@pytest.mark.parametrize("name", ['=HYPERLINK("http://example.org","x")', "+1 candle", "-1 candle", "@home"])
+def test_what_a_spreadsheet_would_run_is_written_as_text_in_csv(tmp_path, name):
+    folder.write(folder.read(folder.DEMO), tmp_path / "csv")
+    for path in (tmp_path / "csv").glob("*.csv"):
+        rows = list(csv.reader(path.read_text(encoding="utf-8").splitlines()))
+        with path.open("w", newline="", encoding="utf-8") as file:
+            csv.writer(file).writerows([name if cell == "Fig and cedar jar" else cell for cell in row] for row in rows)
+    for what in (["costs"], ["prices"], ["batch", "--product", name, "--make", "12"]):
+        done = run("show", tmp_path / "csv", *what, "--csv")
+        cells = [cell for row in csv.reader(io.StringIO(done.stdout)) for cell in row]
+        assert not [cell for cell in cells if cell.startswith(("=", "+", "@", "-1"))]
+        assert f"'{name}" in cells or what[0] == "batch"
+    shown = json.loads(run("show", tmp_path / "csv", "costs", "--json").stdout)
+    assert name in [record["Product"] for record in shown]
