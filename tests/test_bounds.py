@@ -95,7 +95,7 @@ def _crossing(formula, values, name, ends, bound):
         while low < (middle := (low + high) / 2) < high:
             low, high = (low, middle) if over(low) * over(middle) <= 0 else (middle, high)
         return max((low, high), key=lambda value: abs(over(value)))
-    except (ArithmeticError, ValueError):
+    except (ArithmeticError, LookupError, ValueError):
         return None
 
 

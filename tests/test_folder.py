@@ -120,8 +120,8 @@ def test_a_decimal_comma_in_a_setting_is_no_tax_of_nothing(there):
     change(there / "settings.csv", "waste,0.02", "waste,0,02")
     row = line_of(there / "settings.csv", "waste")
     assert refused(there) == (
-        f"{there / 'settings.csv'}, line {row}: one cell more than the first line has columns for, from "
-        'waste,0 on: "02". A decimal comma parts a number in two: write 0.02, or put "0,02" between marks'
+        f"{there / 'settings.csv'}, line {row}: one cell more than the first line has columns for, at "
+        'its end "02"; a decimal comma may have parted "0,02": write 0.02'
     )
 
 
@@ -131,12 +131,12 @@ def test_cells_too_many_are_told_by_what_is_in_them(there):
     path = there / "vessels.csv"
     path.write_text(path.read_text().rstrip("\n") + ",,look again\n")
     assert refused(there).endswith(
-        '3 cells more than the first line has columns for, the last "look again": take them out'
+        '2 cells more than the first line has columns for, at its end "look again"; take out what is too many'
     )
 
 
 def test_a_head_stands_there_once(there):
-    change(there / "recipes.csv", "usual_batch", "load")
+    change(there / "recipes.csv", "usual_batch,", "usual_batch,load,")
     assert refused(there) == f"{there / 'recipes.csv'}: load stands in the first line twice; take one column out"
 
 
@@ -164,10 +164,7 @@ def test_a_point_that_may_part_thousands_is_doubted_where_commas_part_decimals(t
     season = folder.read(there)
     (found,) = problems(season)
     assert (found.tab, found.column) == ("Materials", "on_hand")
-    assert (
-        found.words
-        == f'"{typed}" is read as {float(typed):g}; where points part thousands it is another: write {either}'
-    )
+    assert found.words == f'"{typed}" may be two numbers where commas part decimals: write {either}'
     assert problems(season.compacted()) == [found]
 
 

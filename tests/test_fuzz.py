@@ -101,6 +101,11 @@ def test_a_function_answers_or_refuses_in_its_own_name(formula):
 def test_a_cell_holds_an_answer_or_an_error_whatever_it_is_given(formula):
     chance = random.Random(formula.name)  # noqa: S311
     for values in list(sets(formula, chance))[::7]:
+        # A sheet hands over cells, and for a range its rows.
+        if any(
+            isinstance(value, (list, dict)) and not formula.arguments[name].term.many for name, value in values.items()
+        ):
+            continue
         given = [values.get(name) for name in formula.arguments]
         for row in cells.answer(formula, given):
             assert all(isinstance(cell, (float, int, str, cells.Refused)) for cell in row)

@@ -17,9 +17,11 @@ def test_a_check_is_found_with_the_source_over_it():
     assert list(checks["oil_for_wax"]) == ["Common practice, no source"]
 
 
-# What no text of ours calls a candle, a load or a method. A "certified limit" is what a certificate states.
+# What no text of ours calls a candle, a load or a method. A "certified limit" is what a certificate states,
+# and a slope or an intercept may be certified by who publishes it.
 JUDGEMENTS = re.compile(
-    r"\b(safe|approved|compliant|certified(?! limit)|suitable|non-?toxic|clean-burning|not hazardous|harmless)\b", re.I
+    r"\b(safe|approved|compliant|certified(?! limit| slope|:)|suitable|non-?toxic|clean-burning|not hazardous|harmless)\b",
+    re.I,
 )
 
 

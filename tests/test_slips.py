@@ -12,7 +12,7 @@ from candlecalc.formula import HELP_LENGTH, REGISTRY
 SLIPS = [  # function, arguments, what it says
     ("melt_cautions", {"temperature": 170, "ceiling": 200, "oil_flash": 200}, ["mean 170 F?", "mean 200 F?"]),
     ("cylinder_volume", {"diameter": 3, "height": 3.5}, ["mean 3 in or 3 cm?", "mean 3.5 in or 3.5 cm?"]),
-    ("cylinder_volume", {"diameter": 0.3, "height": 90}, ["diameter is 0.3; it takes 10 to 1000 mm."]),
+    ("cylinder_volume", {"diameter": 0.3, "height": 90}, ["diameter is 0.3; it takes 10 to 2000 mm."]),
     ("label_hours", {"fill": 220, "fastest": 0.16}, ["mean 0.16 oz/h?"]),
     ("burn_time", {"fill": 220, "rate": 0.16}, ["mean 0.16 oz/h?"]),
     ("figure_height_us", {"area": 13}, ["mean 13 sq in?"]),
@@ -29,10 +29,9 @@ SLIPS = [  # function, arguments, what it says
     ("temperature_after_oil", {"wax": 1000, "oil": 80, "hot": 185, "room": 70, "melting": 125}, ["mean 185 F?"]),
     ("melt_time", {"heat": 320, "power": 1.5, "efficiency": 0.5}, ["mean 1.5 kW?"]),
     ("heat_to_warm", {"weight": 1e3, "start": 20, "end": 80, "specific_heat": 2200}, ["mean 2200 J/(kg C)?"]),
-    ("wax_that_stays", {"diameter": 75, "density": 0.9, "depth": 130}, ["it takes 0 to 100 mm."]),
     (
         "burn_verdict",
-        {"tallest": 3, "other_burning": 0, "afterglow": 0, "vessel": "whole", "lit_again": "no"},
+        {"flame": 3, "other_burning": 0, "afterglow": 0, "vessel": "whole", "lit_again": "no"},
         ["mean 3 in"],
     ),
 ]

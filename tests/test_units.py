@@ -269,7 +269,7 @@ REFUSED = [
     ("190 kJ/kg", "kJ/(kg C)", '"190 kj/kg" is a heat by weight; it takes a specific heat'),
     ("2 kWh", "W", '"2 kwh" is an amount of heat; it takes a power such as 1500 or "1.5 kW"'),
     ("4 mm/h", "g/h", '"4 mm/h" is a growth; it takes a rate of burning'),
-    ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 fl oz, or 8 oz of water weighed?'),
+    ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 US fl oz, or 8 oz of water weighed?'),
     ("8 fl oz", "g", '"8 fl oz" is a volume; .*Did you mean 8 oz on the scale?'),
     ("", "g", "it is empty; it takes a weight"),
     ("\u00a0", "g", "it is empty"),

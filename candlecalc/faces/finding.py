@@ -28,7 +28,7 @@ LEADS = {
     "wax candle": "wax_for_fill",
     "cure": "pour_by pour_by_own_days",
     "when light": "pour_by pour_by_own_days",
-    "highest load": "load_at_limit highest_on_wax limit_of_blend highest_of_total",
+    "highest load": "highest_load limit_of_blend load_at_limit highest_on_wax highest_of_total",
     "sinkhole": "setting_shrinkage top_up_pour",
     "soot": "burn_verdict flame_height next_wick",
     "tunneling": "pool_time pool_forecast next_wick",

@@ -34,6 +34,7 @@ class Season:
 
     settings: dict[str, Value]
     tables: dict[str, pd.DataFrame]
+    doubts: tuple[Problem, ...] = ()  # what could be read two ways where it was typed
 
     @property
     def measures(self) -> Measures:
@@ -66,7 +67,10 @@ class Season:
             title, room = TABLES[key].title, TABLES[key].room
             if len(rows) > room:
                 raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
-        return Season(_trimmed(self.settings), {key: frame(rows, TABLES[key]) for key, rows in tables.items()})
+        places = {(TABLES[key].title, old): new for key in tables for new, (old, _) in enumerate(self.rows(key))}
+        doubts = tuple(replace(doubt, row=places.get((doubt.tab, doubt.row), doubt.row)) for doubt in self.doubts)
+        frames = {key: frame(rows, TABLES[key]) for key, rows in tables.items()}
+        return Season(_trimmed(self.settings), frames, doubts)
 
 
 def _trimmed(row: Row) -> Row:
@@ -120,7 +124,7 @@ def problems(season: Season) -> list[Problem]:
             found += _twice(table, place, row, seen)
             if place >= table.room:
                 found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
-    return [*_not_found_for_a_blank(season, known), *found]
+    return [*_not_found_for_a_blank(season, known), *found, *season.doubts]
 
 
 def _not_found_for_a_blank(season: Season, known: "_Known") -> Iterator[Problem]:
@@ -203,7 +207,7 @@ def _in_own_unit(declared: Term, measures: Measures) -> Term:
     """A quantity in the maker's own unit, which the head names."""
     low, high = measures.limits(declared)
     unit = "" if declared.unit in ("g", "mm", "C") else declared.unit
-    return replace(declared, low=low, high=high, unit=unit)
+    return replace(declared, low=low, high=high, unit=unit, bare=True)
 
 
 def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:

@@ -3,6 +3,7 @@
 from typing import get_args
 
 from candlecalc.calc import terms
+from candlecalc.calc.terms import heat
 from candlecalc.season.fields import Field, Table
 from candlecalc.term import Term
 
@@ -14,7 +15,8 @@ def _term(annotated: object) -> Term:
 
 MONEY = _term(terms.Money)
 WEIGHT = _term(terms.Weight)
-TEMPERATURE = Term("C", "a temperature", low=-50.0, high=400.0)
+TEMPERATURE = Term("C", "a temperature", low=heat.COLDEST, high=heat.HOTTEST)
+OIL_FLASH = Term("C", "a flash point", low=heat.COLDEST, high=heat.HIGHEST_OIL_FLASH)
 STATED = _term(terms.Stated).choices
 CURE_DAYS = Term("", "whole days", high=365.0, whole=True)
 
@@ -116,7 +118,7 @@ MATERIALS = Table(
         Field("highest_load", "Highest load", "the supplier's highest load for this wax or oil", _term(terms.Highest)),
         Field("basis", "Highest load is", "what the highest load is a share of; of wax if left out", choices=_term(terms.LoadBasis).choices, width=9),
         Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", _term(terms.Limit)),
-        Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", TEMPERATURE),
+        Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", OIL_FLASH),
         Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS),
         Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True),
     ),

@@ -18,11 +18,13 @@ PanelShape = Annotated[
     Literal["flat", "round"],
     Term("", "a flat side of the package, or the side of a round one", choices=("flat", "round")),
 ]
-PanelHeight = Annotated[float, Term("mm", "height of the side that is shown", high=2000.0, above=True)]
+PanelHeight = Annotated[float, Term("mm", "height of the side that is shown", low=10.0, high=2000.0)]
 PanelAround = Annotated[
-    float, Term("mm", "width of a flat side; of a round package all the way around", high=5000.0, above=True)
+    float, Term("mm", "width of a flat side; of a round package all the way around", low=15.0, high=5000.0)
 ]
 PanelArea = Annotated[float, Term("cm2", "area of the side that is shown to the buyer", high=1e6)]
+# Smaller sides than a tea light's carry no weight of their own; up to 14 is an area in square inches.
+ShownArea = Annotated[float, Term("cm2", "area of the side that is shown to the buyer", low=15.0, high=1e6)]
 Region = Annotated[Literal["US", "EU", "GB"], Term("", "where its buyers live", choices=("US", "EU", "GB"))]
 Due = Annotated[str, Term("", "due, due for some types of candle, or offered", text=True)]
 Statement = Annotated[str, Term("", "what it says, in our words", text=True)]
