@@ -20,7 +20,7 @@ def test_a_check_is_found_with_the_source_over_it():
 # What no text of ours calls a candle, a load or a method. A "certified limit" is what a certificate states,
 # and a slope or an intercept may be certified by who publishes it.
 JUDGEMENTS = re.compile(
-    r"\b(safe|approved|compliant|certified(?! limit| slope|:)|suitable|non-?toxic|clean-burning|not hazardous|harmless)\b",
+    r"\b(safe|approved|compliant|certified(?! limit| slope|:)|suitable|non-?toxic|clean-burning|harmless)\b",
     re.I,
 )
 

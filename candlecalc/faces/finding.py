@@ -29,6 +29,7 @@ LEADS = {
     "cure": "pour_by pour_by_own_days",
     "when light": "pour_by pour_by_own_days",
     "highest load": "highest_load limit_of_blend load_at_limit highest_on_wax highest_of_total",
+    "certificate": "limit_of_blend highest_load load_at_limit",
     "sinkhole": "setting_shrinkage top_up_pour",
     "soot": "burn_verdict flame_height next_wick",
     "tunneling": "pool_time pool_forecast next_wick",
