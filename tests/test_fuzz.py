@@ -113,5 +113,5 @@ def test_a_cell_holds_an_answer_or_an_error_whatever_it_is_given(formula):
 
 if __name__ == "__main__":
     for each in REGISTRY.values():
-        print(f"{each.name:28} taken {counted(each)[0]:4}  refused {counted(each)[1]:4}")
+        print("{:28} taken {:4}  refused {:4}".format(each.name, *counted(each)))
     sys.exit()
