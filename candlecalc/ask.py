@@ -6,7 +6,7 @@ from contextlib import suppress
 from typing import Any
 
 from candlecalc import units
-from candlecalc.faces.question import Given, arguments, function
+from candlecalc.faces.question import Given, arguments, function, unit_wanted
 from candlecalc.faces.results import lines, shown
 from candlecalc.formula import Argument, Formula, Term
 
@@ -14,11 +14,15 @@ from candlecalc.formula import Argument, Formula, Term
 def ask(name: str, words: Iterable[str]) -> list[str]:
     """The answer to a question as typed, a line for each number; a ValueError says what is wrong."""
     formula = function(name)
-    return answer(formula, arguments(formula, words))
+    rest, wanted = unit_wanted(formula, list(words))
+    return answer(formula, arguments(formula, rest), wanted)
 
 
-def answer(formula: Formula, given: Mapping[str, Any]) -> list[str]:
-    """The result of a function for arguments as text, as it is shown: a line for each number."""
+def answer(formula: Formula, given: Mapping[str, Any], wanted: str = "") -> list[str]:
+    """The result of a function for arguments as text, as it is shown: a line for each number.
+
+    `wanted` is the unit to show it in, as it is spelled; else it is the one that was asked in.
+    """
     given = {name: _value(formula.arguments[name], text) for name, text in given.items()}
     per = ""
     if formula.result.unit == "money per unit":
@@ -26,7 +30,10 @@ def answer(formula: Formula, given: Mapping[str, Any]) -> list[str]:
     rows = formula.rows(formula.call(**given))
     digits = int(float(given.get("digits", 2)))
     terms = formula.fields or {"": formula.result}
-    unit = {name: _unit_asked(formula, term, given) for name, term in terms.items()}
+    unit = {
+        name: units.named(wanted) if wanted and _fits(wanted, term) else _unit_asked(formula, term, given)
+        for name, term in terms.items()
+    }
     words = [
         [shown(value, term, unit[name], digits, per) for (name, term), value in zip(terms.items(), row, strict=True)]
         for row in rows
@@ -84,6 +91,10 @@ def _measured(text: str) -> tuple[float, str]:
         value, unit = units.written(text)
         return float(f"{value:.12g}"), units.NAMES[unit]
     return 0.0, ""
+
+
+def _fits(unit: str, term: Term) -> bool:
+    return units.kind_of_spelling(unit) == units.kind_of(term.unit)
 
 
 def _unit_asked(formula: Formula, result: Term, given: Given) -> str:

@@ -144,7 +144,8 @@ def ask(name: str | None, values: tuple[str, ...]) -> None:
 
     NAME is a function; give its arguments by name or in their order, in any
     unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%"). A list takes
-    semicolons between its values. Without NAME you are led to one.
+    semicolons between its values. to=oz gives the answer in that unit.
+    Without NAME you are led to one.
     """
     from candlecalc import ask as asking
 
@@ -330,7 +331,8 @@ def _complain(message: str) -> None:
 
 
 def _speak_utf8() -> None:
-    # A pipe on Windows speaks an old code page, which has no inch or degree sign of every kind.
+    # A pipe on Windows speaks an old code page, which has no inch or degree sign of every kind. What came in as bytes
+    # that are no text, such as a file's name, is shown by their numbers.
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
-            stream.reconfigure(encoding="utf-8")
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")

@@ -34,8 +34,9 @@ def read(value: Any) -> Optional[date]:
     if isinstance(value, date):
         # A time of day is left out. A table's blank date (NaT) is no day.
         return date(value.year, value.month, value.day) if value == value else None
-    if isinstance(value, Real) and not isinstance(value, bool) and FIRST <= float(value) < LAST + 1:
-        return EPOCH + timedelta(days=int(float(value)))
+    number: Any = value if isinstance(value, Real) and not isinstance(value, bool) else 0
+    if FIRST <= number < LAST + 1:
+        return EPOCH + timedelta(days=int(number))
     if isinstance(value, str):
         return _iso(value.strip()) or _in_words(value.strip())
     return None

@@ -70,17 +70,34 @@ class Formula:
             problems = self._together(values)
         if problems:
             raise ValueError(f"{self.name}: {_sentence(problems)}")
+        result = self._answer(values)
+        if self.result.many:
+            return [self._kept(row, values) for row in result]
+        return self._kept(result, values)
+
+    def _answer(self, values: Dict[str, Any]) -> Any:
+        """What the bare function gives; where it has no answer, a ValueError in this function's own name."""
         try:
-            result = self.bare(**values)
+            return self.bare(**values)
         except ArithmeticError:
-            raise ValueError(f"{self.name}: these values have no answer ({_listed(values)})") from None
-        for row in result if self.result.many else [result]:
-            for name, term, value in self._values(row):
-                if not term.gives(value):
+            told = ""
+        except ValueError as problem:
+            name, _, told = str(problem).partition(": ")
+            # A function that is called inside refuses in its own name, and a root in none.
+            told = told if name in REGISTRY else ""
+        raise ValueError(f"{self.name}: {told or f'these values have no answer ({_listed(values)})'}")
+
+    def _kept(self, row: Any, values: Dict[str, Any]) -> Any:
+        """A result, or a row of one, in its range: what lies past an end of it by a rounding crumb is the end."""
+        for name, term, value in self._values(row):
+            if not term.gives(value):
+                end = term.end_at(value) if term.counts and value is not None else None
+                if end is None:
                     raise ValueError(
                         f"{self.name}: {name} would be {shown(value)}; it must be {term.range} ({_listed(values)})"
                     )
-        return result
+                row = row._replace(**{name: end}) if self.fields else end
+        return row
 
     def checked_or(self, otherwise: Callable[..., Any]) -> Callable[..., Any]:
         """The bare function behind the quickest check; what does not pass it goes to `otherwise`.
@@ -123,10 +140,27 @@ class Formula:
         return unmet
 
 
+def asked(condition: str) -> language.Node:
+    """A condition as it is asked: where sums are compared, a rounding crumb between them is nothing.
+
+    0.7 and 0.1 are no less than 0.8, though a machine adds them up to a hair less.
+    """
+    tree = language.parse(condition)
+    sums = isinstance(tree, language.Operation) and tree.sign in (">=", "<=") and any(map(_adds, language.walk(tree)))
+    if not sums or not isinstance(tree, language.Operation) or isinstance(tree.left, language.Call):
+        return tree
+    difference = language.Call("ROUND", (language.Operation("-", tree.left, tree.right), language.Leaf("9")))
+    return language.Operation(tree.sign, difference, language.Leaf("0"))
+
+
+def _adds(part: language.Node) -> bool:
+    return isinstance(part, language.Operation) and part.sign in "+-"
+
+
 @cache
 def _condition(text: str) -> Tuple[List[str], Callable[[Mapping[str, object]], object]]:
     """A condition's names, and the condition itself: read once, asked at many calls."""
-    tree = language.parse(text)
+    tree = asked(text)
     return language.names(tree), language.compile_python(tree)
 
 
@@ -259,7 +293,7 @@ def {formula.name}({given}):
     if {test}:
         try:
             _result = _bare({", ".join(names)})
-        except ArithmeticError:
+        except (ArithmeticError, ValueError):
             pass
         else:
             if {inside}:

@@ -11,8 +11,9 @@ from typing import Dict, List, Mapping, Optional, Tuple
 
 import candlecalc.days as days
 import candlecalc.native as language
-from candlecalc.formula import LARGEST, Argument, Formula, Term
+from candlecalc.formula import LARGEST, Argument, Formula, Term, asked
 from candlecalc.native import Call, Leaf, Name, Node, Operation
+from candlecalc.term import crumb_at
 
 REFUSED = Call("NA", ())
 # Calls that have an answer for any number, and none below zero where no number is.
@@ -28,10 +29,10 @@ def guarded(formula: Formula, values: Mapping[str, Node], answer: Optional[Node]
     """
     given = _given(formula, values)
     plain = answer or bare(formula, values)
-    guard = _unless(_outside(formula, plain, every=bool(answer)), plain)
+    guard = _unless(_outside(formula, plain, every=bool(answer)), _settled(formula, plain))
     # What arguments ask of each other is worked out only where each is in its own range.
-    asked = [Call("NOT", (language.parse(condition),)) for condition in formula.requires]
-    guard = _unless([language.replace(test, given) for test in asked], guard)
+    unmet = [Call("NOT", (asked(condition),)) for condition in formula.requires]
+    guard = _unless([language.replace(test, given) for test in unmet], guard)
     tests: List[Node] = []
     for name, value in values.items():
         if not _typed(value):
@@ -130,15 +131,36 @@ def _lengths(formula: Formula, given: Mapping[str, Node]) -> List[Node]:
 def _outside(formula: Formula, answer: Node, every: bool) -> List[Node]:
     """Tests of the result's own range, as far as the arguments do not keep it there by themselves.
 
-    `every` asks for the end of all ranges too, 1e12, which no maker meets: it costs the answer twice.
+    What lies past an end by a rounding crumb is not outside: `_settled` makes it the end. `every` asks for
+    the end of all ranges too, 1e12, which no maker meets: it costs the answer twice.
     """
     term = formula.result
     tests: List[Node] = []
-    if term.counts and (term.low > -LARGEST or every) and (term.above or term.low > 0 or not _never_negative(formula)):
-        tests.append(Operation("<=" if term.above else "<", answer, Leaf(_limit(term.low, ROUND_FLOOR))))
+    if term.counts and (_may_be_low(formula) or (every and not _never_negative(formula))):
+        lowest = term.low if term.above or term.low <= -LARGEST else term.low - crumb_at(term.low)
+        tests.append(Operation("<=" if term.above else "<", answer, Leaf(_limit(lowest, ROUND_FLOOR))))
     if term.counts and (term.high < LARGEST or every):
-        tests.append(Operation(">", answer, Leaf(_limit(term.high, ROUND_CEILING))))
+        highest = term.high + crumb_at(term.high) * (term.high < LARGEST)
+        tests.append(Operation(">", answer, Leaf(_limit(highest, ROUND_CEILING))))
     return tests
+
+
+def _may_be_low(formula: Formula) -> bool:
+    """Whether an answer may come out below an end that its range has."""
+    term = formula.result
+    return term.low > -LARGEST and (term.above or term.low > 0 or not _never_negative(formula))
+
+
+def _settled(formula: Formula, answer: Node) -> Node:
+    """The answer at an end of its range where it lies past it by a rounding crumb, as `Formula.call` has it."""
+    term = formula.result
+    if not term.counts:
+        return answer
+    if term.high < LARGEST:
+        answer = Call("MIN", (answer, Leaf(_limit(term.high, ROUND_FLOOR))))
+    if _may_be_low(formula) and not term.above:
+        answer = Call("MAX", (answer, Leaf(_limit(term.low, ROUND_CEILING))))
+    return answer
 
 
 def _never_negative(formula: Formula) -> bool:

@@ -199,7 +199,8 @@ def as_csv(records: Sequence[dict[str, Any]]) -> str:
     out = io.StringIO()
     writer = csv.DictWriter(out, list(records[0]), lineterminator="\n")
     writer.writeheader()
-    writer.writerows(records)
+    for record in records:
+        writer.writerow({head: folder.protected(one) if isinstance(one, str) else one for head, one in record.items()})
     return out.getvalue()
 
 

@@ -13,7 +13,7 @@ MINUS = "-\u2212"
 CURRENCY = "[A-Za-z]{0,2}[$\u00a3\u00a5\u20a0-\u20cf]|[A-Za-z]{3}"
 AMOUNT = re.compile(
     rf"(?P<minus>[{MINUS}]?)\s*(?:(?P<before>{CURRENCY})\s*)?"
-    rf"(?P<number>[{MINUS}]?[0-9.,][0-9 .,/]*?)\s*(?P<after>{CURRENCY})?"
+    rf"(?P<number>[{MINUS}]?[0-9.,](?:[0-9 .,/]*[0-9.,/])?)\s*(?P<after>{CURRENCY})?"
 )
 # One character for a fraction: one half, seven eighths.
 SIGNS_OF_FRACTIONS = re.compile("[\u00bc-\u00be\u2150-\u215e]")

@@ -6,13 +6,16 @@ import numbers
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Any, List, Tuple
+from typing import Any, List, Optional, Tuple
 
 import candlecalc.days as days
 import candlecalc.units as units
 
 # A finite end for every range: NaN and infinity then fail the same comparison as any other number.
 LARGEST = 1e12
+# What sums of decimals may leave past an end of a range, as a part of the end or of 1: far below any scale or coin.
+CRUMB = 1e-9
+LONGEST_SHOWN = 200  # characters of what was given, in a message
 NUMBERS = frozenset((float, int))
 
 
@@ -30,6 +33,7 @@ class Term:
     above: bool = False  # `low` itself is refused
     whole: bool = False
     hint: str = ""  # the likely slip, shown only where a hundredth of the value would be taken
+    bare: bool = False  # its numbers are typed without a unit, so that no other unit can have been meant
     many: bool = False
     choices: Tuple[str, ...] = ()
     text: bool = False  # words as they are typed
@@ -75,15 +79,24 @@ class Term:
             return self.takes(value)
         return isinstance(value, date if self.unit == "date" else str)
 
+    def end_at(self, value: float) -> Optional[float]:
+        """The end of the range that a number lies past by a rounding crumb; None where it lies farther, or inside."""
+        for end, past in ((self.low, self.low - value), (self.high, value - self.high)):
+            taken = abs(end) < LARGEST and self.takes(end)
+            if taken and 0 < past <= crumb_at(end):
+                return end
+        return None
+
     def read(self, value: object) -> Any:
         """One value as given, as `calc` takes it; a ValueError says what is allowed."""
         if self.blank and _blank(value):
             return None
         if not self.counts:
             return self._read_words(value)
+        unit = ""
         if isinstance(value, str):
             try:
-                number = units.read(value, self.unit).value
+                number, unit = units.read(value, self.unit)
             except ValueError as problem:
                 raise ValueError(f"is {shown(value)}: {problem}") from None
         elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
@@ -91,7 +104,7 @@ class Term:
         else:
             raise ValueError(f"is {shown(value)}; it takes {self.range}")
         if not self.takes(number):
-            raise ValueError(f"is {shown(value)}; it takes {self.range}.{self._slip(number)}")
+            raise ValueError(f"is {shown(value)}; it takes {self.range}.{'' if unit else self._slip(number)}")
         return number
 
     def _read_words(self, value: object) -> Any:
@@ -109,7 +122,7 @@ class Term:
                     return choice
         elif isinstance(value, str) and value.strip():
             return value.strip()
-        elif isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value):
+        elif isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(_float(value)):
             # A cell makes a number of "5" by itself; it was typed as text.
             return f"{value:.15g}"
         if self.text and isinstance(value, date):
@@ -118,9 +131,14 @@ class Term:
         raise ValueError(f"is {shown(value)}; it takes {self.range}")
 
     def _slip(self, value: float) -> str:
+        """What was likely meant: a percentage, or the number in another unit, where that would be taken."""
+        plain_value = float(f"{value:.10g}")
         # A load of 1 may be a slip for 100 % as well as for 1 %: no guess from 1 down.
-        likely = self.hint and max(self.high, 1) < value and self.takes(value / 100)
-        return " " + self.hint.format(float(f"{value:.10g}")) if likely else ""
+        if self.hint and max(self.high, 1) < value and self.takes(value / 100):
+            return " " + self.hint.format(plain_value)
+        meant = {} if self.bare else units.meant(value, self.unit)
+        likely = [f"{plain_value:g} {unit}" for unit, inside in meant.items() if self.takes(inside)]
+        return f" Did you mean {' or '.join(likely)}?" if likely else ""
 
 
 @dataclass(frozen=True)
@@ -180,6 +198,11 @@ def limits(low: str, high: str, above: bool) -> str:
     return f"{low} to {high}" if high else f"{low} or more"
 
 
+def crumb_at(end: float) -> float:
+    """How far past an end of a range rounding may put a number."""
+    return CRUMB * max(1.0, abs(end))
+
+
 def plain(limit: float) -> str:
     """A limit as it is read: a million as 1000000, and not as 1e+06."""
     return f"{limit:g}" if abs(limit) < 1e5 else f"{limit:.0f}"
@@ -188,8 +211,10 @@ def plain(limit: float) -> str:
 def _float(value: Any) -> float:
     try:
         return float(value)
-    except OverflowError:  # an integer beyond what a float holds: out of every range
-        return math.inf
+    except OverflowError:  # beyond what a float holds: out of every range
+        return math.inf if value > 0 else -math.inf
+    except ValueError:  # a NaN that must not be counted with
+        return math.nan
 
 
 def _line(value: object) -> List[Any]:
@@ -213,16 +238,21 @@ def _blank(cell: object) -> bool:
         cell is None
         or (isinstance(cell, str) and not cell)
         or type(cell).__name__ in ("NAType", "NaTType")
-        or cell != cell
+        or (not isinstance(cell, Decimal) and cell != cell)
+        or (isinstance(cell, Decimal) and cell.is_qnan())
     )
 
 
 def shown(value: object) -> str:
     """A value as messages name it."""
     if isinstance(value, str):
-        return f'"{value}"'
+        return f'"{_cut(value)}"'
     if isinstance(value, date):
         return value.isoformat()
     if isinstance(value, bool) or value is None:
         return "blank" if value is None else str(value).upper()
-    return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else repr(value)
+    return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else _cut(repr(value))
+
+
+def _cut(text: str) -> str:
+    return text if len(text) <= LONGEST_SHOWN else f"{text[:LONGEST_SHOWN]}..."

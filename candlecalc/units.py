@@ -11,6 +11,7 @@ from typing import Dict, List, NamedTuple, Tuple
 import candlecalc.factors as factors
 import candlecalc.numerals as numerals
 
+FLUID_OUNCES = ("fl oz", "floz", "fluid ounce", "fluid ounces")
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["g", "gm", "gms", "gr", "gram", "grams", "gramme", "grammes"], "gram"),
@@ -20,7 +21,9 @@ SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["ml", "mls", "cc", "millilitre", "millilitres", "milliliter", "milliliters"], "milliliter"),
     **dict.fromkeys(["cl", "centilitre", "centilitres", "centiliter", "centiliters"], "centiliter"),
     **dict.fromkeys(["l", "litre", "litres", "liter", "liters"], "liter"),
-    **dict.fromkeys(["fl oz", "floz", "fluid ounce", "fluid ounces"], "fluid_ounce"),
+    # Bare, it is the US one, wherever the machine stands.
+    **{us + oz: "fluid_ounce" for us in ("", "us ", "u s ") for oz in FLUID_OUNCES},
+    **{imp + oz: "imperial_fluid_ounce" for imp in ("imp ", "imperial ", "uk ") for oz in FLUID_OUNCES},
     **dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], "millimeter"),
     **dict.fromkeys(["cm", "centimetre", "centimetres", "centimeter", "centimeters"], "centimeter"),
     **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d", "''", "\u2019\u2019"], "inch"),
@@ -63,6 +66,18 @@ for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": 
 GRAMS: Dict[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
 MILLIMETRES: Dict[str, float] = {"mm": 1.0, "in": 25.4}
 
+# What makers often have a quantity in: its unit, and how many of the term's own make one, by definition as above.
+OFTEN: Dict[str, Dict[str, float]] = {
+    "mm": {"in": 25.4, "cm": 10.0},
+    "cm2": {"sq in": 6.4516},
+    "g": {"oz": GRAMS["oz"]},
+    "g/h": {"oz/h": GRAMS["oz"]},
+    "ml": {"US fl oz": 29.5735295625},
+    "g/ml": {"kg/m3": 0.001},
+    "W": {"kW": 1000.0},
+    "kJ/(kg C)": {"J/(kg C)": 0.001},
+}
+
 # The unit a term holds its numbers in -> what kind of thing it is, and that unit for pint.
 DIMENSIONS: Dict[str, Tuple[str, str]] = {
     "g": ("a weight", "gram"),
@@ -89,7 +104,7 @@ DIMENSIONS: Dict[str, Tuple[str, str]] = {
 }
 EXAMPLES = {
     "a weight": '340 or "12 oz"',
-    "a volume": '240 or "8 fl oz"',
+    "a volume": '240 or "8 US fl oz"',
     "a length": '75 or "3 in"',
     "a temperature": '80 or "176 F"',
     "a difference in temperature": '10 or "18 F"',
@@ -108,7 +123,8 @@ EXAMPLES = {
     "an amount of money": '12.50 or "$12.50"',
     "a number": "24",
 }
-NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "fl oz",
+NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "US fl oz",
+         "imperial_fluid_ounce": "imp fl oz",
          "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
          "degF": "F", "delta_degC": "C difference", "delta_degF": "F difference", "second": "s", "minute": "min",
          "hour": "h", "day": "days", "week": "weeks", "common_year": "years", "centimeter**2": "cm2",
@@ -126,7 +142,9 @@ ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values(
 _PIECE = re.compile(
     rf"\s*(?P<number>{numerals.NUMBER})\s*(?P<unit>[^0-9.,+\-\s/][^0-9]*(?:(?<=[mn^])[23](?![0-9.,]))?)?", re.IGNORECASE
 )
-_AN_HOUR = re.compile(r"\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
+MOST_PIECES = 3  # numbers in a text: one more than is ever read, so that a long text is not gone through
+# Each run of blanks is tried from its first one only.
+_AN_HOUR = re.compile(r"(?<!\s)\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
 
 
 class Reading(NamedTuple):
@@ -194,6 +212,17 @@ def written(text: str) -> Reading:
         raise ValueError("a unit is missing beside a number")
     _one_quantity(spelled)
     return Reading(sum(convert(value, name, spelled[-1]) for (value, _), name in zip(pieces, spelled)), spelled[-1])
+
+
+def meant(value: float, unit: str) -> Dict[str, float]:
+    """A bare number as it may have been meant, in units that makers often use: each with what it is in `unit`.
+
+    >>> meant(3, "mm")
+    {'in': 76.2, 'cm': 30.0}
+    """
+    if unit == "C":
+        return {"F": (value - 32) / 1.8}
+    return {name: round(value * factor, 9) for name, factor in OFTEN.get(unit, {}).items()}
 
 
 def one(text: str) -> bool:
@@ -278,6 +307,8 @@ def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
         name = _name(match.group("unit") or "")
         if name and name not in SPELLINGS:
             raise ValueError(f'"{name}" is no unit known here; it takes {kind} such as {EXAMPLES[kind]}')
+        if len(found) == MOST_PIECES:
+            raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
         found.append((sign * numerals.value(match.group("number")), name))
         rest = rest[match.end() :].strip()
     if sign < 0 and len(found) > 1:
@@ -289,7 +320,7 @@ def _other_kind(piece: Tuple[float, str], got: str, wanted: str) -> str:
     value, spelling = piece
     text = f'"{value:g} {spelling}" is {_kind_of_pint(got)}; it takes {wanted} such as {EXAMPLES[wanted]}'
     if got == "ounce" and wanted == "a volume":
-        return f"{text}. Did you mean {value:g} fl oz, or {value:g} oz of water weighed?"
+        return f"{text}. Did you mean {value:g} US fl oz, or {value:g} oz of water weighed?"
     if got == "fluid_ounce" and wanted == "a weight":
         return f"{text}. Did you mean {value:g} oz on the scale?"
     return text

@@ -7,6 +7,7 @@ import os
 import re
 import select
 import shutil
+import signal
 import subprocess
 import sys
 import time
@@ -73,6 +74,10 @@ ANSWERS = [  # words, answer, how it was worked
     (["convert", "12", "oz", "g"], "340.19 g", "12 x 28.349523125, as words come"),
     (["convert", "12 oz", "to=g"], "340.19 g", "the value with its unit"),
     (["convert", "8", "fl oz", "ml"], "236.59 ml", "8 x 29.5735295625"),
+    (["convert", "100", "ml", "fl oz"], "3.381 US fl oz", "the fluid ounce is the US one, and says so"),
+    (["convert", "8", "imp fl oz", "ml"], "227.3 ml", "8 x 28.4130625"),
+    (["convert", "8 imp fl oz", "to=fl oz"], "7.686 US fl oz", "227.3045 / 29.5735295625"),
+    (["volume_from_water", "8 oz"], "227.4 ml", "226.796 g of water at 20 C"),
     (["convert", "8", "fl", "oz", "to", "ml"], "236.59 ml", "without quotes, as it is said"),
     (["convert", "12", "oz", "in", "g"], "340.19 g", "as it is said too"),
     (["convert", "12", "in", "mm"], "304.8 mm", "an inch is one all the same"),
@@ -442,3 +447,112 @@ def _until(terminal, text, seconds=20):
         assert select.select([terminal], [], [], max(0, end - time.monotonic()))[0], f"{text!r} is not in {shown!r}"
         shown += os.read(terminal, 4096).decode().replace("\r\n", "\n")
     return shown
+
+
+# Bytes that are no text, and machines that speak no UTF-8
+
+
+BYTES = [
+    ["check", b"no\xff.xlsx"],
+    ["show", b"no\xff.xlsx", "costs"],
+    ["new", b"no\xff.xls"],
+    ["new", b"no\xff/new.xlsx"],
+    ["new", b"\xff.xlsx", "--from", b"no\xff"],
+    ["new", "new.xlsx", "--season", b"S\xff"],
+    ["new", "new.xlsx", b"--dem\xff"],
+    ["ask", b"oil\xff", "1", "2"],
+    ["ask", "oil_for_wax", b"1\xff", "8%"],
+    ["ask", "oil_for_wax", b"w\xff=10", "8%"],
+    ["ask", "coin_digits", b"US\xff"],
+    ["formula", "oil_for_wax", b"wax=B\xff", "load=C4"],
+    ["functions", b"oil\xff"],
+    ["functions", "--find", b"z\xff"],
+    ["functions", "--workbook", b"\xff.xls"],
+    ["add-functions", b"\xff.xlsx", "out.xlsx"],
+    ["addin", "calc", b"\xff.ox"],
+    [b"mel\xff"],
+]
+PLACES = {
+    "UTF-8": {"LC_ALL": "C.UTF-8"},
+    "C": {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0"},
+}
+
+
+@pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="a path there is always text")
+@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize("words", BYTES, ids=str)
+def test_bytes_that_are_no_text_give_one_line(tmp_path, words, place):
+    done = subprocess.run(command(*words), capture_output=True, cwd=tmp_path, env=_there(place), timeout=60)
+    said = done.stderr.decode("utf-8")
+    assert done.returncode in (1, 2)
+    assert said.startswith("candlecalc: ") and said.count("\n") == 1
+    assert done.stdout == b"" and list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="a path there is always text")
+@pytest.mark.parametrize("place", PLACES)
+def test_a_file_may_have_any_name_that_the_machine_gives_it(tmp_path, place):
+    name = b"gr\xf6n.xlsx"
+    done = subprocess.run(command("new", name), capture_output=True, cwd=tmp_path, env=_there(place), timeout=60)
+    assert (done.returncode, done.stderr) == (0, b"")
+    assert [os.fsencode(path.name) for path in tmp_path.iterdir()] == [name]
+    done = subprocess.run(command("check", name), capture_output=True, cwd=tmp_path, env=_there(place), timeout=60)
+    assert done.stderr == b"" and done.stdout.decode("utf-8").startswith("gr")
+
+
+def _there(place):
+    kept = {name: value for name, value in os.environ.items() if not name.startswith(("LC_", "LANG", "PYTHON"))}
+    return kept | PLACES[place]
+
+
+# A key pressed before the commands are there: it comes while their packages are read in.
+PRESSED = """
+import os, signal, time
+os.kill(os.getpid(), signal.SIGINT)
+time.sleep(5)
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no such signal is sent on Windows")
+@pytest.mark.parametrize("name", ["click", "openpyxl", "pandas"])
+def test_stopped_early_it_ends_without_a_traceback(tmp_path, name):
+    (tmp_path / f"{name}.py").write_text(PRESSED)
+    installed = shutil.which("candlecalc", path=os.path.dirname(sys.executable))  # noqa: PTH120
+    done = subprocess.run(
+        [installed, "new", "new.xlsx", "--demo"],
+        capture_output=True, text=True, cwd=tmp_path, env=_there("UTF-8") | {"PYTHONPATH": str(tmp_path)}, timeout=60,
+    )  # fmt: skip
+    assert done.returncode in (-signal.SIGINT, cli.STOPPED)
+    assert done.stderr.lstrip("\n") in ("", "candlecalc: stopped\n")
+
+
+# Answers in another unit
+
+
+@pytest.mark.parametrize(("words", "expected"), [
+    (["oil_for_wax", "500", "8%", "to=oz"], "1.41 oz (40.0 g)"),
+    (["oil_for_wax", "wax=10 oz", "load=7%", "in", "lb"], "0.044 lb (19.8 g)"),
+    (["cylinder_volume", "3 in", "4 in", "to", "fl oz"], "15.67 US fl oz (463.3 ml)"),
+    (["cylinder_volume", "3", "in", "4", "in", "to=imp", "fl", "oz"], "16.31 imp fl oz (463.3 ml)"),
+    (["celsius", "180", "to=F"], "180 F (82 C)"),
+])  # fmt: skip
+def test_an_answer_may_be_asked_for_in_another_unit(words, expected):
+    assert answer(*words) == expected
+
+
+@pytest.mark.parametrize(("unit", "message"), [
+    ("ml", 'oil_for_wax answers in g: "ml" is for a volume'),
+    ("stone", '"stone" is no unit known here'),
+])  # fmt: skip
+def test_a_unit_that_does_not_fit_the_answer_is_refused(unit, message):
+    result = run("ask", "oil_for_wax", "500", "8%", f"to={unit}")
+    assert result.exit_code in (1, 2) and message in result.stderr
+
+
+@pytest.mark.parametrize("place", [{"LC_ALL": "de_DE.UTF-8", "LANG": "de_DE.UTF-8"}, {"LC_ALL": "en_GB.UTF-8"}])
+def test_an_answer_does_not_depend_on_the_machines_region(place):
+    done = subprocess.run(
+        command("ask", "cylinder_volume", "3 in", "4 in", "to=fl oz"),
+        capture_output=True, text=True, env={**os.environ, **place}, timeout=60,
+    )  # fmt: skip
+    assert done.stdout == "15.67 US fl oz (463.3 ml)\n"

@@ -102,3 +102,103 @@ def test_an_optional_column_that_is_absent_reads_as_blank(demo, there):
         csv.writer(file).writerows(lines)
     demo.tables["materials"]["shipping"] = None
     alike(folder.read(there), demo)
+
+
+# Lines that say more than their head has columns for
+
+
+def line_of(path, starts):
+    """The number of the line that starts so, counted from 1."""
+    return next(n for n, line in enumerate(path.read_text().splitlines(), start=1) if line.startswith(starts))
+
+
+def refused(there):
+    with pytest.raises(UnreadableError) as problem:
+        folder.read(there)
+    return str(problem.value)
+
+
+def test_a_decimal_comma_that_parts_a_cell_is_no_price(there):
+    change(there / "materials.csv", ",61.5,", ",61,5,")
+    row = line_of(there / "materials.csv", "Soft plant wax")
+    said = refused(there)
+    assert said.startswith(f"{there / 'materials.csv'}, line {row}: one cell more than the first line has columns for")
+    assert '"61,5"' in said and "write 61.5" in said
+
+
+def test_a_decimal_comma_in_a_setting_is_no_tax_of_nothing(there):
+    change(there / "settings.csv", "waste,0.02", "waste,0,02")
+    row = line_of(there / "settings.csv", "waste")
+    assert refused(there) == (
+        f"{there / 'settings.csv'}, line {row}: one cell more than the first line has columns for, at "
+        'its end "02"; a decimal comma may have parted "0,02": write 0.02'
+    )
+
+
+def test_cells_too_many_are_told_by_what_is_in_them(there):
+    change(there / "places.csv", "\n", ",,\n")  # as some programs end every line
+    folder.read(there)
+    path = there / "vessels.csv"
+    path.write_text(path.read_text().rstrip("\n") + ",,look again\n")
+    assert refused(there).endswith(
+        '2 cells more than the first line has columns for, at its end "look again"; take out what is too many'
+    )
+
+
+def test_a_head_stands_there_once(there):
+    change(there / "recipes.csv", "usual_batch,", "usual_batch,load,")
+    assert refused(there) == f"{there / 'recipes.csv'}: load stands in the first line twice; take one column out"
+
+
+def test_a_column_that_is_not_known_is_named(there):
+    path = there / "prices.csv"
+    head, *rows = path.read_text().splitlines()
+    path.write_text("\n".join([f"{head},colour", *(f"{row},red" for row in rows)]) + "\n")
+    assert refused(there) == f"{path}: colour is no column of it; known are product, place, price"
+
+
+def test_a_head_without_a_name_over_nothing_is_passed_over(demo, there):
+    path = there / "prices.csv"
+    path.write_text("".join(f"{line},,\n" for line in path.read_text().splitlines()))
+    alike(folder.read(there), demo)
+
+
+@pytest.mark.parametrize("typed, either", [("1.000", "1 or 1000"), ("1.234", "1.2340 or 1234")])
+def test_a_point_that_may_part_thousands_is_doubted_where_commas_part_decimals(there, typed, either):
+    change(there / "materials.csv", ",61.5,", f",{typed},")
+    assert problems(folder.read(there)) == []  # here a point can only part decimals
+    for path in there.glob("*.csv"):
+        rows = list(csv.reader(path.read_text(encoding="utf-8").splitlines()))
+        with path.open("w", newline="", encoding="utf-8") as file:
+            csv.writer(file, delimiter=";", lineterminator="\n").writerows(rows)
+    season = folder.read(there)
+    (found,) = season.doubts
+    assert problems(season) == []
+    assert (found.tab, found.column) == ("Materials", "on_hand")
+    assert found.words == f'"{typed}" may be two numbers where commas part decimals: write {either}'
+    assert season.compacted().doubts == (found,)
+
+
+LINES = 200_000
+
+
+def many(there, row):
+    """A table of so many lines alike."""
+    path = there / "materials.csv"
+    path.write_text("\n".join([path.read_text().splitlines()[0], *[row] * LINES]) + "\n")
+    return path
+
+
+def test_a_file_of_many_lines_is_told_by_its_first_faults_and_a_count(there):
+    path = many(there, "x," * 23 + "06")
+    said = refused(there)
+    assert said.startswith(f"{path}, line 2: one cell more")
+    assert f"{path}, line 3: " in said and f"{path}, line 5: " not in said
+    assert said.endswith("and 199997 lines more like these")
+
+
+def test_a_table_of_more_lines_than_a_workbook_has_room_for_says_how_many(there):
+    path = many(there, "x" + "," * 22)
+    assert refused(there) == (
+        f"{path}, line 202: 200000 lines, where a workbook has room for 200; this is the first that has none"
+    )

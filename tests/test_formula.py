@@ -15,6 +15,7 @@ import candlecalc.days
 import candlecalc.formula
 from candlecalc.calc import (
     break_even_mix,
+    cost_per_burn_hour,
     cylinder_volume,
     fee_at,
     fill_weight,
@@ -85,7 +86,7 @@ def test_a_number_too_large_for_a_float_is_out_of_range():
 
 
 def test_all_wrong_arguments_are_told_at_once():
-    with refused("fill_weight: volume is -1; it takes 0 or more ml; density is 9; it takes 0.5 to 1.5 g/ml."):
+    with refused("fill_weight: volume is -1; it takes 10 to 1000000 ml; density is 9; it takes 0.5 to 1.5 g/ml."):
         fill_weight(volume=-1, headspace=0.1, density=9)
 
 
@@ -117,8 +118,8 @@ def test_the_end_of_a_range_is_in_it():
 
 
 def test_a_range_may_leave_its_end_out():
-    with refused("cylinder_volume: diameter is 0; it takes more than 0, at most 2000 mm."):
-        cylinder_volume(diameter=0, height=90)
+    with refused("cost_per_burn_hour: hours is 0; it takes more than 0, at most 1000000 h."):
+        cost_per_burn_hour(cost=8, hours=0)
 
 
 def test_a_count_is_a_whole_number():

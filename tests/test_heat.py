@@ -31,7 +31,7 @@ from candlecalc.calc import (
     wax_parts,
 )
 
-temperatures = st.floats(-40, 250)
+temperatures = st.floats(-40, 150)
 heats = st.floats(0.5, 5)
 weights = st.floats(1, 50_000)
 densities = st.floats(0.6, 1.2)
@@ -127,7 +127,7 @@ def test_wax_poured_hotter_weighs_less_at_the_same_mark(density, measured, tempe
     assert (there <= density) == (temperature >= measured or expansion == 0 or there == density)
 
 
-@given(st.floats(0, 300), st.floats(50, 300), st.floats(50, 300), st.floats(0, 50))
+@given(st.floats(0, 150), st.floats(50, 150), st.floats(50, 180), st.floats(0, 50))
 def test_no_caution_ever_gives_leave(temperature, ceiling, flash, near):
     told = " ".join(melt_cautions(temperature, ceiling, flash, flash, near)).lower()
     assert not any(word in told.split() for word in ("ok", "fine", "safe", "safely", "below"))

@@ -578,3 +578,19 @@ def test_what_is_unlikely_is_asked_about_with_what_it_was_read_as_and_is_no_prob
     verdict, question = checked.output.splitlines()
     assert verdict == f"{path}: 1 to look at; leave what is meant"
     assert question.startswith(f"{path}, tab Materials, I4: On hand: is it a date? It was read as 46054;")
+
+
+@pytest.mark.parametrize("name", ['=HYPERLINK("http://example.org","x")', "+1 candle", "-1 candle", "@home"])
+def test_what_a_spreadsheet_would_run_is_written_as_text_in_csv(tmp_path, name):
+    folder.write(folder.read(folder.DEMO), tmp_path / "csv")
+    for path in (tmp_path / "csv").glob("*.csv"):
+        rows = list(csv.reader(path.read_text(encoding="utf-8").splitlines()))
+        with path.open("w", newline="", encoding="utf-8") as file:
+            csv.writer(file).writerows([name if cell == "Fig and cedar jar" else cell for cell in row] for row in rows)
+    for what in (["costs"], ["prices"], ["batch", "--product", name, "--make", "12"]):
+        done = run("show", tmp_path / "csv", *what, "--csv")
+        cells = [cell for row in csv.reader(io.StringIO(done.stdout)) for cell in row]
+        assert not [cell for cell in cells if cell.startswith(("=", "+", "@", "-1"))]
+        assert f"'{name}" in cells or what[0] == "batch"
+    shown = json.loads(run("show", tmp_path / "csv", "costs", "--json").stdout)
+    assert name in [record["Product"] for record in shown]

@@ -1,6 +1,8 @@
 """The edge where text becomes a number: every spelling, and every text that is easily misread."""
 
+import contextlib
 import re
+import time
 from fractions import Fraction
 
 import pytest
@@ -28,6 +30,8 @@ from candlecalc.units import (
 INCH = Fraction("25.4")
 POUND = Fraction("453.59237")
 FLUID_OUNCE = 231 * Fraction("2.54") ** 3 / 128
+# Weights and Measures Act 1985 (UK), from memory: a gallon is 4.54609 litres, and 160 fluid ounces.
+IMPERIAL_FLUID_OUNCE = Fraction("4546.09") / 160
 
 EXACT = {  # unit: (what a term calls its own unit, how many of those one makes)
     "gram": ("g", Fraction(1)),
@@ -38,6 +42,7 @@ EXACT = {  # unit: (what a term calls its own unit, how many of those one makes)
     "centiliter": ("ml", Fraction(10)),
     "liter": ("ml", Fraction(1000)),
     "fluid_ounce": ("ml", FLUID_OUNCE),
+    "imperial_fluid_ounce": ("ml", IMPERIAL_FLUID_OUNCE),
     "millimeter": ("mm", Fraction(1)),
     "centimeter": ("mm", Fraction(10)),
     "inch": ("mm", INCH),
@@ -120,6 +125,9 @@ READ = [
     ("8 fl oz", "ml", 236.588236500),
     ("8 fl. oz.", "ml", 236.588236500),
     ("8fl oz", "ml", 236.588236500),
+    ("8 US fl oz", "ml", 236.588236500),
+    ("8 imp fl oz", "ml", 227.3045),
+    ("8 UK fl. oz.", "ml", 227.3045),
     ("8 cc", "ml", 8),  # not a cubic something
     ("1,5 kg", "g", 1500),
     ("0,125 kg", "g", 125),
@@ -261,7 +269,7 @@ REFUSED = [
     ("190 kJ/kg", "kJ/(kg C)", '"190 kj/kg" is a heat by weight; it takes a specific heat'),
     ("2 kWh", "W", '"2 kwh" is an amount of heat; it takes a power such as 1500 or "1.5 kW"'),
     ("4 mm/h", "g/h", '"4 mm/h" is a growth; it takes a rate of burning'),
-    ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 fl oz, or 8 oz of water weighed?'),
+    ("8 oz", "ml", '"8 oz" is a weight; .*Did you mean 8 US fl oz, or 8 oz of water weighed?'),
     ("8 fl oz", "g", '"8 fl oz" is a volume; .*Did you mean 8 oz on the scale?'),
     ("", "g", "it is empty; it takes a weight"),
     ("\u00a0", "g", "it is empty"),
@@ -387,3 +395,22 @@ def test_the_written_table_says_what_pint_says_of_every_pair_of_units():
             assert table["alike"](unit, other) == factors.alike(unit, other)
             if factors.alike(unit, other) and not {unit, other} & TEMPERATURES:
                 assert table["exact"](unit, other) == factors.exact(unit, other)
+
+
+# Text that would take long
+
+
+LONG = ["9{}!", "10-20{}!", "${}!", "{}9", "9{}h", "9 {}/ h", "USD 9{}x", "1g{}", "9.{}!", "1/{}!"]
+FILLINGS = [" ", "1", "1 ", "1g", "-", ".", "/", " /", "1,", " per"]
+
+
+@pytest.mark.parametrize("unit", ["money", "money per h", "g", "of wax weight", "", "days"])
+@pytest.mark.parametrize("shape", LONG)
+def test_a_long_text_takes_no_longer_than_its_length(shape, unit):
+    for filling in FILLINGS:
+        text = shape.format(filling * 20_000)
+        start = time.perf_counter()
+        with contextlib.suppress(ValueError):
+            read(text, unit)
+        # The square of twenty thousand steps takes many seconds.
+        assert time.perf_counter() - start < 1, filling

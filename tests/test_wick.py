@@ -11,7 +11,7 @@ STOP, NOT_JUDGED, MISSES, MEETS = VERDICTS
 
 observations = st.fixed_dictionaries(
     {
-        "flame": st.none() | st.floats(0, 150),
+        "flame": st.none() | st.floats(4, 150),
         "other_burning": st.none() | st.floats(0, 60),
         "vessel": st.none() | st.sampled_from(["whole", "cracked", "broken", "leaking"]),
         "afterglow": st.none() | st.floats(0, 90),

@@ -13,13 +13,14 @@ from candlecalc.calc.terms.burn import (
     Confidence,
     CostPerHour,
     EndWeight,
-    Fastest,
+    FastestBurn,
     HeatGiven,
     HeatOfBurning,
     Hours,
     LabelHours,
     LeftEnd,
     Note,
+    Rate,
     SomeHours,
     SomeLabel,
     SomeLeft,
@@ -51,7 +52,7 @@ STAYS_LESS = {"stays <= fill": "more wax cannot stay than was poured"}
 
 
 @formula(native="(fill-stays)/rate", requires=STAYS_LESS, source=ALGEBRA)
-def burn_time(fill: Fill, rate: BurnRate, stays: Stays = 0.0) -> Hours:
+def burn_time(fill: Fill, rate: Rate, stays: Stays = 0.0) -> Hours:
     """Hours that a fill burns at a rate; `stays` is the wax left when burning has to stop.
 
     >>> burn_time(fill=220, rate=4, stays=52)
@@ -61,7 +62,7 @@ def burn_time(fill: Fill, rate: BurnRate, stays: Stays = 0.0) -> Hours:
 
 
 @formula(native="INT(ROUND((fill-stays)/fastest,6))", requires=STAYS_LESS, source=ALGEBRA)
-def label_hours(fill: Fill, fastest: Fastest, stays: Stays = 0.0) -> LabelHours:
+def label_hours(fill: Fill, fastest: FastestBurn, stays: Stays = 0.0) -> LabelHours:
     """Hours of burning for a label: at the fastest rate, rounded down to whole hours.
 
     Take `fastest_candle`, or the high end of one candle's rate; the mean rate

@@ -9,7 +9,12 @@ EXACT = "units are defined by exact factors (international yard and pound agreem
 
 Measured = Annotated[float, Term("", "a value in the first unit", low=-LARGEST, unit_in="unit")]
 Converted = Annotated[float, Term("", "the same in the second unit", low=-LARGEST, unit_in="to")]
-Unit = Annotated[str, Term("", "a unit as you write it: g, kg, oz, lb, ml, fl oz, mm, in, C, F, min, h", text=True)]
+Unit = Annotated[
+    str,
+    Term(
+        "", "a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h", text=True
+    ),
+]
 
 
 @formula(no_native="it looks the units up in a table", source=EXACT)

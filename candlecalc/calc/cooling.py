@@ -1,22 +1,28 @@
 """Cooling of a stirred pot, between two readings and above the melting range.
 
 A poured candle does not follow this: it is colder at the wall than inside, and holds its temperature as
-it sets. Neither does a pot outside the two readings that were taken of it.
+it sets. Between its two readings a pot follows it closely; how far it may be off later, `cooling_forecast` says.
 """
 
+import itertools
 import math
+from typing import List, NamedTuple, Optional
 
-from candlecalc.calc.sources import COOLING
+from candlecalc.calc.sources import COOLING, STILL_AIR
 from candlecalc.calc.terms.heat import (
     After,
     Between,
     Cooled,
+    Cooler,
     CoolingConstant,
+    CoolingNote,
+    CoolingTime,
     FirstReading,
     Melting,
+    ReadingError,
     Room,
     SecondReading,
-    TimeNeeded,
+    SomeCoolingTime,
 )
 from candlecalc.formula import formula
 
@@ -46,14 +52,16 @@ def cooling_constant(
     requires={
         **READINGS,
         "temperature <= first": "it holds between the two readings only: the temperature is above the first",
-        "temperature >= second": "it holds between the two readings only: the temperature is below the second",
+        "temperature >= second": "it holds between two readings: for a cooler one to come use cooling_forecast",
     },
     source=COOLING,
 )
 def cooling_time(
     first: FirstReading, second: SecondReading, minutes: Between, room: Room, melting: Melting, temperature: Cooled
-) -> TimeNeeded:
-    """Minutes after the first reading at which a stirred pot comes down to a temperature between the two.
+) -> CoolingTime:
+    """Minutes after the first reading at which a stirred pot came down to a temperature between the two.
+
+    For a cooler temperature that is still to come use `cooling_forecast`.
 
     >>> round(cooling_time(first=80, second=70, minutes=20, room=20, melting=55, temperature=75), 1)
     9.5
@@ -75,3 +83,77 @@ def cooling_temperature(
     74.8
     """
     return room + (first - room) * math.pow((second - room) / (first - room), after / minutes)
+
+
+class CoolingForecast(NamedTuple):
+    """When a pot will be at a cooler temperature: as expected, at the soonest, at the latest, and what to know."""
+
+    expected: CoolingTime
+    soonest: CoolingTime
+    latest: SomeCoolingTime
+    note: CoolingNote
+
+
+@formula(
+    requires={
+        **READINGS,
+        "temperature <= second": "the temperature must not be above the second reading: for that use cooling_time",
+        "temperature >= melting": "below the melting range no time can be told: wax that sets gives up heat of its own",
+        "temperature > room": "a pot does not come down to the room's own temperature",
+    },
+    source=f"{COOLING}; {STILL_AIR}",
+)
+def cooling_forecast(
+    first: FirstReading,
+    second: SecondReading,
+    minutes: Between,
+    room: Room,
+    melting: Melting,
+    temperature: Cooler,
+    reading: ReadingError = 0.5,
+) -> CoolingForecast:
+    """When a stirred pot will have cooled to a temperature still to come, in minutes after the first reading.
+
+    Expected by Newton's law. The soonest and the latest take every reading as
+    far off as it may be, the worst way, and the latest also takes the pot to lose
+    heat as in still air, more slowly as it cools. A lid put on, a draught or a
+    hot plate under it upsets all of that: read the pot again on the way.
+
+    >>> round(cooling_forecast(first=80, second=70, minutes=20, room=20, melting=55, temperature=65).latest, 1)
+    36.0
+    """
+    expected = minutes * _newton(first - room, second - room, temperature - room)
+    times = _at_the_worst(minutes, first - room, second - room, temperature - room, reading)
+    latest = None if None in times else max(time for time in times if time is not None)
+    soonest = min([time for time in times if time is not None] or [expected])
+    notes = ["what may be off is the readings and how the pot loses its heat; read the pot again on the way"]
+    if latest is None:
+        notes.append("the readings are too near each other, or to the room, to say how late: wait for a second one")
+    if expected > 2 * minutes:
+        notes.append("drawn on further than the readings lie apart")
+    return CoolingForecast(expected, max(minutes, soonest), latest, "; ".join(notes))
+
+
+def _at_the_worst(minutes: float, first: float, second: float, wanted: float, off: float) -> List[Optional[float]]:
+    """The times by either law with each reading off to either side; None where the pot would not cool at all.
+
+    All are above the room, whose own reading may be off as well: to both sides of that, all three move together.
+    """
+    times: List[Optional[float]] = []
+    for signs in itertools.product((-off, off), repeat=4):
+        hot, cool, aim = (above + sign - signs[3] for above, sign in zip((first, second, wanted), signs))
+        cooling = hot > cool > 0 < aim
+        for law in (_newton, _still_air):
+            times.append(minutes * law(hot, cool, min(aim, cool)) if cooling else None)
+    return times
+
+
+def _newton(first: float, second: float, wanted: float) -> float:
+    """How many times the span of the readings it takes, where loss is as how much warmer the pot is than the room."""
+    return math.log(first / wanted) / math.log(first / second)
+
+
+def _still_air(first: float, second: float, wanted: float) -> float:
+    """The same where loss is as the 5/4 power of it."""
+    start = math.pow(first, -0.25)
+    return (math.pow(wanted, -0.25) - start) / (math.pow(second, -0.25) - start)

@@ -1,10 +1,11 @@
 """Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed."""
 
 import math
-from typing import Annotated, List
+from typing import Annotated, Dict, List
 
 from candlecalc.calc.sources import BLEND_LIMIT, MASS_PERCENT, MIXING, PRACTICE, RESOLUTION
 from candlecalc.calc.terms import (
+    DecidedBy,
     Fill,
     Highest,
     HighestLoad,
@@ -15,11 +16,13 @@ from candlecalc.calc.terms import (
     LoadBasis,
     LoadSwing,
     Oil,
+    OilHighest,
     Part,
     Parts,
     Step,
     TotalShare,
     Wax,
+    WaxHighest,
 )
 from candlecalc.formula import Term, formula
 from candlecalc.rounding import whole_steps
@@ -179,15 +182,67 @@ def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestSh
 
 @formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)
 def load_at_limit(limit: Limit) -> HighestLoad:
-    """Highest load on wax that a certified limit in the finished candle leaves, at most 0.5.
+    """Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5.
 
-    A certified limit is a ceiling for the fragrance, no promise about how it
-    burns; the supplier's own highest load and the law may be lower.
+    One ceiling of several, and no leave: where a certificate sets no limit
+    (100 %) it says nothing, and 0.5 is only where this stops counting. What the
+    suppliers of wax and oil state may be lower: `highest_load` takes all three.
 
     >>> load_at_limit(limit=0.2)
     0.25
     """
     return min(limit, MOST_OF_TOTAL) / (1 - min(limit, MOST_OF_TOTAL))
+
+
+# A supplier's highest load as a load on wax, and a certificate's limit as `load_at_limit` has it.
+OF_WAX = 'wax/(1-wax*(wax_basis="of total"))'
+OF_OIL = 'oil/(1-oil*(oil_basis="of total"))'
+AT_LIMIT = "MIN(limit,1/3)/(1-MIN(limit,1/3))"
+MOST = 0.5  # on wax, the most that any function here takes
+
+
+@formula(native=f"MIN({OF_WAX},{OF_OIL},{AT_LIMIT},{MOST})", source=PRACTICE)
+def highest_load(
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+) -> HighestLoad:
+    """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
+
+    It is what was typed and no more: burn tests, the law and the data sheets
+    may put the load lower. Which of the three decides, says
+    `highest_load_decided_by`. For a blend of oils take `limit_of_blend` first.
+
+    >>> round(highest_load(wax=0.1, oil=0.12, limit=0.05), 4)
+    0.0526
+    """
+    return min(*_three(wax, oil, limit, wax_basis, oil_basis).values(), MOST)
+
+
+@formula(no_native="its answer is words", source=PRACTICE)
+def highest_load_decided_by(
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+) -> DecidedBy:
+    """Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate.
+
+    >>> highest_load_decided_by(wax=0.1, oil=0.12, limit=0.05)
+    'the certificate'
+    """
+    loads = _three(wax, oil, limit, wax_basis, oil_basis)
+    lowest = min(loads.values())
+    # By more than rounding: 20 % of the candle is 25 % of the wax.
+    deciding = [which for which, load in loads.items() if round_half_away(load - lowest, 9) == 0]
+    if round_half_away(lowest - MOST, 9) >= 0 and len(deciding) == len(loads):
+        return f"none of the three: no load above {MOST:.0%} of wax weight is counted with"
+    first, last = deciding[:-1], deciding[-1]
+    return f"{', '.join(first)} and {last}" if first else last
+
+
+def _three(wax: float, oil: float, limit: float, wax_basis: str, oil_basis: str) -> Dict[str, float]:
+    """Each limit as a load on wax, no higher than is counted with."""
+    return {
+        "the wax's supplier": min(MOST, wax / (1 - wax * (wax_basis == "of total"))),
+        "the oil's supplier": min(MOST, oil / (1 - oil * (oil_basis == "of total"))),
+        "the certificate": min(limit, MOST_OF_TOTAL) / (1 - min(limit, MOST_OF_TOTAL)),
+    }
 
 
 @formula(native="MIN(1,1/SUMPRODUCT(shares/limits))", requires=ADD_UP, source=BLEND_LIMIT)

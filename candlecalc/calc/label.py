@@ -23,6 +23,7 @@ from candlecalc.calc.terms.label import (
     PanelShape,
     Region,
     ShortBy,
+    ShownArea,
     Standing,
     Statement,
 )
@@ -168,7 +169,7 @@ class FigureHeight(NamedTuple):
 
 
 @formula(source=HEIGHT_US)
-def figure_height_us(area: PanelArea) -> FigureHeight:
+def figure_height_us(area: ShownArea) -> FigureHeight:
     """Least height of the figures of a net weight on a US label, by the area of the panel it stands on.
 
     >>> figure_height_us(area=90)

@@ -23,6 +23,7 @@ from candlecalc.calc.terms import (
     Prices,
     PriceStep,
     RealMargin,
+    RealMarkup,
     ShelfPrice,
     SignedMoney,
     Stated,
@@ -47,7 +48,7 @@ def margin_from_markup(markup: Markup) -> Margin:
 
 
 @formula(native="margin/(1-margin)", source=MARKUP)
-def markup_from_margin(margin: Margin) -> Markup:
+def markup_from_margin(margin: Margin) -> RealMarkup:
     """Markup on cost that a margin on the price comes to.
 
     >>> markup_from_margin(margin=0.5)

@@ -147,8 +147,9 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     """
     made = []
     for wanted, left in zip(sales, keep):
-        made.append(to_make(wanted, left, opening))
-        opening += made[-1] - wanted
+        # What sums of decimals leave behind is no stock, and no batch to be made.
+        made.append(round_half_away(to_make(wanted, left, opening), 9))
+        opening = round_half_away(opening + made[-1] - wanted, 9)
     return made
 
 

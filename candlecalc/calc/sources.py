@@ -29,6 +29,10 @@ HEAT_BALANCE = (
 )
 HEATER = "power times time: OpenStax, College Physics 2e, phase change; Cengel, heat transfer, example 1-2, second-hand"
 COOLING = "Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay"
+STILL_AIR = (
+    "loss to still air as the 5/4 power of how much warmer it is: O'Sullivan, American Journal of Physics 58 (1990), "
+    "page 956, from memory"
+)
 TEMPERATURE = "NIST SP 811 (2008), appendix B.8"
 EXPANSION = (
     "thermal expansion: OpenStax, College Physics 2e, thermal expansion of solids and liquids; 0.00085 per C for "

@@ -5,12 +5,14 @@ import math
 from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
 from candlecalc.calc.terms import (
     BaseRise,
+    Brimful,
     Count,
     Density,
     Fill,
     Headspace,
     Length,
     Load,
+    Side,
     Sides,
     Volume,
     Water,
@@ -87,7 +89,7 @@ def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0
     requires=BELOW_FILL,
     source=GEOMETRY,
 )
-def prism_volume(sides: Sides, side: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def prism_volume(sides: Sides, side: Side, height: Length, base: BaseRise = 0.0) -> Volume:
     """Volume of an upright vessel of equal sides: six for a hexagon jar.
 
     A floor that is not flat is taken as a round cap that touches every side.
@@ -122,7 +124,7 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
 
 
 @formula(native="volume*(1-headspace)*density", source=ALGEBRA)
-def fill_weight(volume: Volume, headspace: Headspace, density: Density) -> Fill:
+def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
     """Weight of wax and oil that fills a vessel up to its headspace.
 
     Use the density at the temperature you fill to the mark: hot wax is lighter

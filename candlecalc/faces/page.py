@@ -14,6 +14,8 @@ INTRODUCTION = (
     "Numbers are in the unit stated. In Python, at the terminal and in the add-ins text with a unit is taken as well "
     '("12 oz", "2 7/8 in", "180 F", "8%", "$4.50", "2 weeks"); in pasted formulas and named LAMBDAs it is not. What is '
     "out of range is an error, #N/A in a cell."
+    ' An answer is in the unit beside **gives**, whatever unit was typed: CANDLE_CONVERT(answer, "g", "oz") puts it in '
+    "another in a cell, and to=oz at the terminal."
 )
 
 

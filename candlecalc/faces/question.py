@@ -13,6 +13,7 @@ from candlecalc.formula import REGISTRY, Argument, Formula
 
 Given = dict[str, Any]
 INTO = ("to", "in", "into")  # "12 oz in g"
+WANTED = re.compile("(?:(?P<to>to)|in|into)[ =](?P<unit>[^=]+)", re.IGNORECASE)
 FRACTION = re.compile(r"(?:[^ ]*[=;])?[0-9]+ [0-9]+/[0-9]+")
 
 
@@ -42,6 +43,28 @@ def arguments(formula: Formula, words: Iterable[str]) -> Given:
         needed = ", and ".join(prompt_for(formula.arguments[name]) for name in missing)
         raise CallError(f"{formula.name} also needs {needed}. {_in_order(formula)}")
     return given
+
+
+def unit_wanted(formula: Formula, words: list[str]) -> tuple[list[str], str]:
+    """The words without the unit that the answer is wanted in, and that unit: `to=oz`, `in fl oz`; "" for none."""
+    for size in (1, 2, 3, 4):
+        match = WANTED.fullmatch(" ".join(words[-size:]))
+        # "in" is an inch as well: it asks for a unit only where one follows.
+        if match and not formula.result.unit_in and (match["to"] or units.kind_of_spelling(match["unit"])):
+            _refuse_unit(formula, match["unit"])
+            return words[:-size], match["unit"]
+    return words, ""
+
+
+def _refuse_unit(formula: Formula, unit: str) -> None:
+    """A CallError where an answer cannot be in a unit."""
+    kind = units.kind_of_spelling(unit)
+    terms = [*formula.fields.values()] or [formula.result]
+    if not kind:
+        raise CallError(f'"{unit}" is no unit known here; it takes a unit such as g, oz, ml or C')
+    if kind not in [units.kind_of(term.unit) for term in terms]:
+        own = ", ".join(dict.fromkeys(term.unit for term in terms if term.unit in units.DIMENSIONS)) or "no unit"
+        raise CallError(f'{formula.name} answers in {own}: "{unit}" is for {kind}')
 
 
 def _next(formula: Formula, given: Given, rest: list[str]) -> tuple[str, str]:

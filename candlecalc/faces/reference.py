@@ -6,6 +6,7 @@ import textwrap
 from typing import Any
 
 import candlecalc.calc  # noqa: F401  fills the registry
+from candlecalc import units
 from candlecalc.formula import REGISTRY, Argument, Formula, Term
 
 # The order in which a maker meets the subjects; any other comes after.
@@ -44,6 +45,12 @@ def example(formula: Formula) -> dict[str, Any]:
 
 def title(formula: Formula) -> str:
     return (sys.modules[formula.bare.__module__].__doc__ or formula.subject).partition("\n")[0]
+
+
+def unit_of_answer(formula: Formula) -> str:
+    """The unit that an answer's number is in, where it could be another of its kind; nothing elsewhere."""
+    term = formula.result
+    return term.unit if term.counts and term.unit in units.DIMENSIONS and not formula.fields else ""
 
 
 def span(term: Term) -> str:

@@ -6,6 +6,7 @@ from candlecalc.formula import HELP_LENGTH, REGISTRY, Argument, Formula
 PREFIX = "CANDLE_"
 CATEGORY = "Candles"
 WHY = PREFIX + "WHY"
+CONVERT = PREFIX + "CONVERT"
 WHY_ABOUT = "Why a candle function has no answer, in words: its name, then the arguments that it was given."
 
 
@@ -15,8 +16,11 @@ def name(formula: Formula) -> str:
 
 
 def about(formula: Formula) -> str:
-    """What the function is for and what it gives."""
-    return _fitted(f"{formula.summary} Gives {formula.gives}.")
+    """What the function is for and what it gives, in which unit; a long purpose gives way to these."""
+    gives = f" Gives {formula.gives}."
+    if reference.unit_of_answer(formula):
+        gives += f" Answer in {reference.unit_of_answer(formula)}; {CONVERT} puts it in another unit."
+    return _fitted(formula.summary, HELP_LENGTH - len(_fitted(gives))) + _fitted(gives)
 
 
 def help_of(argument: Argument) -> str:
@@ -31,5 +35,5 @@ def why_arguments() -> dict[str, str]:
     return {"name": 'the function, such as "oil_for_wax"', **values}
 
 
-def _fitted(text: str) -> str:
-    return text if len(text) <= HELP_LENGTH else text[: HELP_LENGTH - 3].rpartition(" ")[0] + "..."
+def _fitted(text: str, length: int = HELP_LENGTH) -> str:
+    return text if len(text) <= length else text[: length - 3].rpartition(" ")[0] + "..."

@@ -5,13 +5,17 @@ import datetime
 import io
 import math
 import re
-from collections.abc import Mapping
+import sys
+from collections.abc import Iterator, Mapping
 from pathlib import Path
+from typing import NamedTuple
+
+import pandas as pd
 
 import candlecalc.units as units
 from candlecalc.season.fields import Field, Table, Value
-from candlecalc.season.season import Row, Season, frame
-from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, TABLES
+from candlecalc.season.season import Problem, Row, Season, frame
+from candlecalc.season.tables import MADE_FOR, ONCE, SETTING_FIELDS, TABLES
 
 DEMO = Path(__file__).parent / "demo"
 
@@ -20,6 +24,13 @@ FORMULA_MARKS = ("=", "+", "-", "@", "\t", "\r")
 
 # What XML 1.0, and with it a workbook, has no place for.
 UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]")
+
+PARTED = re.compile(r"-?[0-9]+,[0-9]+")
+DOUBTFUL = re.compile(r"-?[1-9][0-9]{0,2}\.[0-9]{3}")
+FIRST_FAULTS = 3  # lines that are named; the others are counted
+
+
+ABSENT = sys.maxsize  # the place of a column that a file has not
 
 
 class UnreadableError(ValueError):
@@ -30,16 +41,21 @@ def read(folder: Path) -> Season:
     """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
     path = folder / "settings.csv"
     settings: dict[str, Value] = {}
-    for line in _lines(path, ["key", "value"]):
-        key = line["key"]
+    found = _lines(path, ["key", "value"])
+    doubts: list[Problem] = []
+    for key, text in (cells for cells in found.rows if any(cells)):
         if key not in SETTING_FIELDS:
             raise UnreadableError(f"{path}: {key} is no setting; known are {', '.join(SETTING_FIELDS)}")
         if key in settings:
             raise UnreadableError(f"{path}: {key} stands there twice; take one line out")
-        settings[key] = _value(line["value"], SETTING_FIELDS[key])
+        settings[key] = _value(text, SETTING_FIELDS[key])
+        doubts += [
+            _doubt(table, table.keys.index(key), key, text) for table in ONCE if _doubted(table, key, text, found)
+        ]
     settings = dict.fromkeys(SETTING_FIELDS) | settings
     refuse_unmade(str(path), settings)
-    return Season(settings, {key: frame(_rows(folder / f"{key}.csv", table), table) for key, table in TABLES.items()})
+    tables = {key: _table(folder / f"{key}.csv", table, doubts) for key, table in TABLES.items()}
+    return Season(settings, tables, tuple(doubts))
 
 
 def refuse_unmade(where: str, settings: Mapping[str, Value]) -> None:
@@ -63,24 +79,138 @@ def write(season: Season, folder: Path) -> None:
         _write(folder / f"{key}.csv", table.keys, rows)
 
 
-def _rows(path: Path, table: Table) -> list[Row]:
-    needed = [field.key for field in table.fields if field.required]
-    lines = _lines(path, needed)  # an optional column that is absent is blank
-    return [{field.key: _value(line.get(field.key, ""), field) for field in table.fields} for line in lines]
+def _table(path: Path, table: Table, doubts: list[Problem]) -> pd.DataFrame:
+    """A table from its file, and what in it can be read two ways."""
+    found = _lines(path, table.keys, table)
+    for place, cells in enumerate(found.rows):
+        for key, text in zip(table.keys, cells, strict=True):
+            if _doubted(table, key, text, found):
+                doubts.append(_doubt(table, place, key, text))
+    rows: list[Row] = [
+        {field.key: _value(text, field) for field, text in zip(table.fields, cells, strict=True)}
+        for cells in found.rows
+    ]
+    return frame(rows, table)
 
 
-def _lines(path: Path, keys: list[str]) -> list[dict[str, str]]:
+class _Found(NamedTuple):
+    """The lines of a file, each its cells in the order of the keys, and whether commas part its decimals.
+
+    An optional column that is absent is blank.
+    """
+
+    rows: list[list[str]]
+    commas: bool
+
+
+def _lines(path: Path, keys: list[str], table: Table | None = None) -> _Found:
     text = _text_of(path)
     # A spreadsheet that writes decimal commas parts its cells by semicolons.
     first = text.partition("\n")[0]
-    reader = csv.DictReader(io.StringIO(text, newline=""), restval="", delimiter=max(",;\t", key=first.count))
-    missing = set(keys) - set(reader.fieldnames or [])
-    if missing:
-        raise UnreadableError(f"{path}: the first line lacks {', '.join(sorted(missing))}")
+    mark = max(",;\t", key=first.count)
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=mark)
     try:
-        return list(reader)
+        head = next(reader, [])
+        needed = {field.key for field in table.fields if field.required} if table else set(keys)
+        columns = _columns(path, [name.strip() for name in head], keys, needed)
+        rows = _kept(path, reader, len(head), columns, table)
     except csv.Error:  # a cell of more letters than any entry: a quotation mark that nothing closes
         raise UnreadableError(f"{path}: a cell has no end; look for a lone quotation mark") from None
+    return _Found(rows, mark != "," or any(PARTED.fullmatch(cell.strip()) for row in rows for cell in row))
+
+
+def _columns(path: Path, head: list[str], keys: list[str], needed: set[str]) -> list[int]:
+    """Where each key's column stands, beyond all cells where it is absent.
+
+    A column without a name is passed over where nothing stands in it.
+    """
+    missing = needed - set(head)
+    if missing:
+        raise UnreadableError(f"{path}: the first line lacks {', '.join(sorted(missing))}")
+    for name in filter(None, head):
+        if head.count(name) > 1:
+            raise UnreadableError(f"{path}: {name} stands in the first line twice; take one column out")
+        if name not in keys:
+            raise UnreadableError(f"{path}: {name} is no column of it; known are {', '.join(keys)}")
+    return [head.index(key) if key in head else ABSENT for key in keys]
+
+
+def _kept(
+    path: Path, reader: Iterator[list[str]], width: int, columns: list[int], table: Table | None
+) -> list[list[str]]:
+    """The cells of each line in the order of the keys. Lines that cannot be kept are counted, the first ones named."""
+    rows: list[list[str]] = []
+    faults: list[str] = []
+    wrong = filled = beyond = 0
+    end = 1
+    for cells in reader:
+        line, end = end + 1, reader.line_num  # type: ignore[attr-defined]
+        named = [cells[place] if place < len(cells) else "" for place in columns]
+        if len(cells) > width or sum(map(bool, map(str.strip, cells))) > sum(map(bool, map(str.strip, named))):
+            wrong += 1
+            if wrong <= FIRST_FAULTS:
+                faults.append(f"{path}, line {line}: {_too_many(cells, width, columns, table)}")
+        elif cells:
+            filled += any(named)
+            beyond = beyond or (line if table and filled > table.room else 0)
+            if not beyond:
+                rows.append(named)
+    if wrong > FIRST_FAULTS:
+        faults.append(f"and {wrong - FIRST_FAULTS} lines more like these")
+    if beyond and table and not faults:
+        room = f"{filled} lines, where a workbook has room for {table.room}"
+        faults.append(f"{path}, line {beyond}: {room}; this is the first that has none")
+    if faults:
+        raise UnreadableError("; ".join(faults))
+    return rows
+
+
+def _too_many(cells: list[str], width: int, columns: list[int], table: Table | None) -> str:
+    """What of a line is too many, and the likely cause."""
+    over = len(cells) - width
+    if over <= 0:
+        return "something stands in a column that the first line has no name for; name it, or take it out"
+    told = f"{'one cell' if over == 1 else f'{over} cells'} more than the first line has columns for, at its end "
+    told += f'"{cells[-1]}"; '
+    # A number parted in two: the one whose halves put together leave the other cells where they belong.
+    parted = [
+        place for place, pair in enumerate(zip(cells, cells[1:], strict=False)) if PARTED.fullmatch(",".join(pair))
+    ]
+    if not parted:
+        return told + "take out what is too many"
+    place = max(parted, key=lambda place: _fitting(_joined(cells, place), columns, table))
+    number = ",".join(cells[place : place + 2])
+    return told + f'a decimal comma may have parted "{number}": write {number.replace(",", ".")}'
+
+
+def _joined(cells: list[str], place: int) -> list[str]:
+    return [*cells[:place], ".".join(cells[place : place + 2]), *cells[place + 2 :]]
+
+
+def _fitting(cells: list[str], columns: list[int], table: Table | None) -> int:
+    """How many cells hold what their column takes: a number, or one of its words."""
+    if not table:
+        return 0
+    values = [
+        _value(cells[place] if place < len(cells) else "", field)
+        for place, field in zip(columns, table.fields, strict=True)
+    ]
+    return sum(
+        value is None or (isinstance(value, float) if field.numeric else not field.choices or value in field.choices)
+        for value, field in zip(values, table.fields, strict=True)
+    )
+
+
+def _doubted(table: Table, key: str, text: str, found: _Found) -> bool:
+    """Whether a number's point may part thousands: where commas part decimals, it does."""
+    return found.commas and key in table.by_key and table[key].numeric and bool(DOUBTFUL.fullmatch(text.strip()))
+
+
+def _doubt(table: Table, place: int, key: str, text: str) -> Problem:
+    typed = text.strip()
+    decimal = f"{float(typed):g}" if typed.endswith("0") else f"{typed}0"
+    either = f"write {decimal} or {typed.replace('.', '')}"
+    return Problem(table.title, place, key, f'"{typed}" may be two numbers where commas part decimals: {either}')
 
 
 def _text_of(path: Path) -> str:
@@ -126,8 +256,12 @@ def _text(value: Value) -> str:
         return ""
     if isinstance(value, float):
         return f"{value:.15g}"
-    text = str(value)
-    return "'" + text if isinstance(value, str) and text.startswith(FORMULA_MARKS) else text
+    return protected(value) if isinstance(value, str) else str(value)
+
+
+def protected(text: str) -> str:
+    """A text for a cell of CSV, where no spreadsheet runs it as a formula."""
+    return "'" + text if text.startswith(FORMULA_MARKS) else text
 
 
 def _write(path: Path, heads: list[str], rows: list[list[str]]) -> None:

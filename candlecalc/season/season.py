@@ -43,6 +43,7 @@ class Season:
 
     settings: dict[str, Value]
     tables: dict[str, pd.DataFrame]
+    doubts: tuple[Problem, ...] = ()  # what could be read two ways where it was typed
 
     @property
     def measures(self) -> Measures:
@@ -75,7 +76,10 @@ class Season:
             title, room = TABLES[key].title, TABLES[key].room
             if len(rows) > room:
                 raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
-        return Season(trimmed(self.settings), {key: frame(rows, TABLES[key]) for key, rows in tables.items()})
+        places = {(TABLES[key].title, old): new for key in tables for new, (old, _) in enumerate(self.rows(key))}
+        doubts = tuple(replace(doubt, row=places.get((doubt.tab, doubt.row), doubt.row)) for doubt in self.doubts)
+        frames = {key: frame(rows, TABLES[key]) for key, rows in tables.items()}
+        return Season(trimmed(self.settings), frames, doubts)
 
 
 def trimmed(row: Row) -> Row:
@@ -213,7 +217,7 @@ def _in_own_unit(declared: Term, measures: Measures) -> Term:
     """A quantity in the maker's own unit, which the head names."""
     low, high = measures.limits(declared)
     unit = "" if declared.unit in ("g", "mm", "C") else declared.unit
-    return replace(declared, low=low, high=high, unit=unit)
+    return replace(declared, low=low, high=high, unit=unit, bare=True)
 
 
 def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:

@@ -81,8 +81,9 @@ def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
 
 
 def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
-    """What is unlikely and may be meant, with what it was read as."""
-    return [
+    """What is unlikely and may be meant, with what it was read as; and what can be read two ways."""
+    two_ways = [_typed(spots, doubt.tab, doubt.row, doubt.column, doubt.words) for doubt in calculated.season.doubts]
+    return two_ways + [
         _typed(spots, title, row, check.column, f"{check.words} It was read as {shown(entry)}; {check.mend}")
         for title, row, check in _said(calculated, unlikely=True)
         for entry in [_entries(calculated.season, title, row)[check.column]]

@@ -8,6 +8,8 @@ DEFINED = [  # one of, how many of, the other
     ("oz", 28.349523125, "g"),
     ("lb", 16, "oz"),
     ("fl oz", 29.5735295625, "ml"),
+    ("US fl oz", 29.5735295625, "ml"),
+    ("imp fl oz", 28.4130625, "ml"),  # a 160th of 4.54609 l: Weights and Measures Act 1985 (UK), from memory
     ("in", 25.4, "mm"),
     ("kg", 1000, "g"),
     ("l", 100, "cl"),

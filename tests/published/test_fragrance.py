@@ -107,3 +107,34 @@ def test_a_certified_limit_is_a_share_of_the_finished_candle(face):
     # Percent by mass, as above: 20 % of the candle is 25 % of its wax (worked here).
     assert face.load_at_limit(0.20) == pytest.approx(0.25, rel=1e-12)
     assert face.load_at_limit(1) == pytest.approx(0.5, rel=1e-12)
+
+
+# Common practice, no source: of the limits that the wax's supplier, the oil's supplier and the certificate state, the
+# lowest holds. Percent by mass as above turns each into a load on wax (worked here): 20 % of the candle is 25 %.
+HIGHEST = [  # wax, of; oil, of; certificate; load; which decides
+    (0.10, "of wax", 0.12, "of wax", 0.20, 0.10, "the wax's supplier"),
+    (0.10, "of wax", 0.08, "of wax", 1, 0.08, "the oil's supplier"),
+    (0.10, "of wax", 0.12, "of wax", 0.05, 5 / 95, "the certificate"),
+    (0.10, "of wax", 0.09, "of total", 0.2, 9 / 91, "the oil's supplier"),
+    (0.12, "of total", 0.14, "of wax", 0.2, 12 / 88, "the wax's supplier"),
+    (0.25, "of wax", 0.2, "of total", 0.2, 0.25, "the wax's supplier, the oil's supplier and the certificate"),
+    (0.1, "of wax", 0.1, "of wax", 0.2, 0.1, "the wax's supplier and the oil's supplier"),
+    (0.5, "of total", 0.5, "of total", 1, 0.5, "none of the three: no load above 50% of wax weight is counted with"),
+]
+
+
+@pytest.mark.parametrize("wax, wax_basis, oil, oil_basis, limit, load, which", HIGHEST)
+def test_the_lowest_of_three_limits_is_the_highest_load(face, wax, wax_basis, oil, oil_basis, limit, load, which):
+    assert face.highest_load(wax, oil, limit, wax_basis, oil_basis) == pytest.approx(load, rel=1e-12)
+
+
+@pytest.mark.parametrize("wax, wax_basis, oil, oil_basis, limit, load, which", HIGHEST)
+def test_which_limit_decides_is_said_in_words(face, wax, wax_basis, oil, oil_basis, limit, load, which):
+    assert face.highest_load_decided_by(wax, oil, limit, wax_basis, oil_basis) == which
+
+
+def test_a_certificate_without_a_limit_is_no_leave_for_a_load(face):
+    # Worked here: 1 stands for no limit, and what the suppliers state holds.
+    assert face.highest_load(0.08, 0.1, 1) == pytest.approx(0.08, rel=1e-12)
+    with face.refuses("highest_load: limit "):
+        face.highest_load(0.08, 0.1, 0)

@@ -4,6 +4,8 @@ The books warm water, ice and metals; a wax follows the same sums. Their constan
 aluminium 0.900, ice 2.090; ice takes 334 kJ/kg to melt (OpenStax, College Physics 2e, tables).
 """
 
+import math
+
 import pytest
 
 WATER, ALUMINIUM, ICE, FUSION = 4.186, 0.900, 2.090, 334
@@ -162,9 +164,45 @@ def test_cooling_between_two_readings_follows_the_textbook(face, degrees_f, minu
     assert face.cooling_temperature(*readings, minutes) == pytest.approx(in_celsius(degrees_f), abs=0.05)
 
 
+@pytest.mark.parametrize("degrees_f, minutes", [(175, 2.56), (155, 5.09)])
+def test_a_cooler_temperature_to_come_follows_the_textbook(face, degrees_f, minutes):
+    # The same example as it is printed: from 200 F and 180 F after 2 minutes on to 175 F and to 155 F.
+    told = face.cooling_forecast(in_celsius(200), in_celsius(180), 2, in_celsius(70), 60, in_celsius(degrees_f), 0)
+    assert told.expected == pytest.approx(minutes, abs=0.005)
+    assert told.soonest == pytest.approx(minutes, abs=0.005)
+    assert told.latest >= told.expected
+
+
+def test_a_pot_cooled_by_still_air_slows_down_more(face):
+    # Loss as the 5/4 power of how much warmer it is (still air; O'Sullivan, Am. J. Phys. 58 (1990) 956, from memory).
+    # Worked here: then the power -1/4 of it grows evenly with time. From 80 C warmer to 60 in 20 min, and to 40 in
+    # 50.75 min; by Newton's law in 48.19.
+    told = face.cooling_forecast(100, 80, 20, 20, 50, 60, 0)
+    assert told.expected == pytest.approx(20 * math.log(2) / math.log(4 / 3), rel=1e-12)
+    slowing = 20 * (40**-0.25 - 80**-0.25) / (60**-0.25 - 80**-0.25)
+    assert told.latest == pytest.approx(slowing, rel=1e-9) and slowing == pytest.approx(50.75, abs=0.005)
+
+
+def test_readings_that_may_be_off_open_the_interval(face):
+    # Worked here: every reading may be half a degree off, the worst way; the quickest is from 60.5 above the room to
+    # 49.5 in 20 minutes, and on to 45.5.
+    told = face.cooling_forecast(80, 70, 20, 20, 55, 65, 0.5)
+    assert told.soonest < told.expected < told.latest
+    assert told.soonest <= 20 * math.log(60.5 / 45.5) / math.log(60.5 / 49.5)
+    assert "read the pot again" in told.note
+    assert face.cooling_forecast(80, 79.5, 1, 20, 55, 65, 0.5).latest is None
+
+
+def test_where_the_wax_sets_no_time_is_told(face):
+    with face.refuses("wax that sets gives up heat of its own"):
+        face.cooling_forecast(80, 70, 20, 20, 55, 54)
+    with face.refuses("the temperature must not be above the second reading"):
+        face.cooling_forecast(80, 70, 20, 20, 55, 71)
+
+
 def test_nothing_is_said_outside_two_readings(face):
     readings = (80, 70, 20, 20, 55)
-    with face.refuses("it holds between the two readings only"):
+    with face.refuses("it holds between two readings: for a cooler one to come use cooling_forecast"):
         face.cooling_time(*readings, 69)
     with face.refuses("it holds between the two readings only"):
         face.cooling_time(*readings, 81)

@@ -12,7 +12,7 @@ Oil = Annotated[float, Term("g", "fragrance oil to weigh out")]
 Fill = Annotated[float, Term("g", "wax and oil together, as poured into a vessel or a batch")]
 Dye = Annotated[float, Term("g", "dye to weigh out")]
 Weight = Annotated[float, Term("g", "a weight, in any unit; the answer is in the same unit")]
-Water = Annotated[float, Term("g", "the water the vessel holds to the brim, as weighed on a scale in air")]
+Water = Annotated[float, Term("g", "the water the vessel holds to the brim, as weighed on a scale in air", low=10.0)]
 Step = Annotated[float, Term("g", "the smallest step the scale shows", above=True, high=100.0)]
 
 # Shares
@@ -66,6 +66,13 @@ Highest = Annotated[
     float,
     Term("of the stated basis", "the supplier's highest load for this oil or wax", high=0.5, hint=PERCENT),
 ]
+WaxHighest = Annotated[
+    float, Term("of the stated basis", "the highest load that the wax's supplier states", high=0.5, hint=PERCENT)
+]
+OilHighest = Annotated[
+    float, Term("of the stated basis", "the highest load that the oil's supplier states", high=0.5, hint=PERCENT)
+]
+DecidedBy = Annotated[str, Term("", "whose limit is the lowest, all of them where they are alike", text=True)]
 LoadBasis = Annotated[
     Literal["of wax", "of total"],
     Term("", "what the supplier's highest load is a share of", choices=("of wax", "of total")),
@@ -81,13 +88,15 @@ Waste = Annotated[
 GoodShare = Annotated[float, Term("of what was made", "share that came out good enough to sell", high=1.0)]
 
 # Vessels
-Length = Annotated[float, Term("mm", "an inside length of the vessel", high=2000.0, above=True)]
+Length = Annotated[float, Term("mm", "an inside length of the vessel", low=10.0, high=2000.0)]
+Side = Annotated[float, Term("mm", "inside length of one of its sides", low=5.0, high=2000.0)]
 BaseRise = Annotated[
     float,
     Term("mm", "how high the floor is pushed up at its middle; minus where it bulges down", low=-200.0, high=200.0),
 ]
 Sides = Annotated[float, Term("", "how many equal sides the vessel has", low=3.0, high=100.0, whole=True)]
 Volume = Annotated[float, Term("ml", "a volume inside a vessel")]
+Brimful = Annotated[float, Term("ml", "what the vessel holds to the brim", low=10.0, high=1e6)]
 WaterTemperature = Annotated[float, Term("C", "temperature of the water", low=0.0, high=40.0)]
 Density = Annotated[
     float, Term("g/ml", "weight of a millilitre of the wax, at the temperature it is filled", low=0.5, high=1.5)
@@ -134,7 +143,8 @@ RealMargin = Annotated[
 Rise = Annotated[
     float, Term("of today's cost", "how far prices rise; minus for a fall", low=-0.9, high=2.0, hint=PERCENT)
 ]
-Markup = Annotated[float, Term("of cost", "what is added to the cost, as a share of the cost", high=1000.0)]
+Markup = Annotated[float, Term("of cost", "what is added to the cost, as a share of the cost", high=10.0, hint=PERCENT)]
+RealMarkup = Annotated[float, Term("of cost", "what is added to the cost, as a share of the cost", high=1000.0)]
 Fee = Annotated[float, Term("of the price", "what the place keeps of the price", high=0.95, hint=PERCENT)]
 Tax = Annotated[float, Term("of the price before tax", "rate of sales tax or VAT", high=1.0, hint=PERCENT)]
 Discount = Annotated[float, Term("of the price", "what is taken off the price", high=0.99, hint=PERCENT)]

@@ -22,6 +22,12 @@ Afterwards = Annotated[float, Term("g", "what it weighed after the burn, jar and
 Hours = Annotated[float, Term("h", "hours of burning", high=1e6)]
 SomeHours = Annotated[float, Term("h", "hours of burning", high=1e6, above=True)]
 BurnRate = Annotated[float, Term("g/h", "wax burnt in an hour", high=1e6, above=True)]
+# A flame of less than a gram an hour goes out; of an ounce an hour nobody has a wick. Common practice, no source.
+SLOWEST, QUICKEST = 1.0, 500.0
+Rate = Annotated[float, Term("g/h", "wax burnt in an hour", low=SLOWEST, high=QUICKEST)]
+FastestBurn = Annotated[
+    float, Term("g/h", "the fastest it may burn: the high end of the rate's interval", low=SLOWEST, high=QUICKEST)
+]
 RateEnd = Annotated[
     float, Term("g/h", "an end of the interval that the rate lies in; below 0 the log is too rough", low=-LARGEST)
 ]
@@ -60,21 +66,23 @@ SomeLabel = Annotated[
 ]
 
 # Melt pool and flame
+LOWEST_FLAME = 4.0  # mm; what is lower drowns. 1 to 3 is a height in inches.
 PoolHours = Annotated[Sequence[float], Term("h", "hours since lighting, at each reading", high=1000.0, many=True)]
 PoolWidths = Annotated[
-    Sequence[float], Term("mm", "how wide the melt pool was then, up to the wall", high=2000.0, many=True)
+    Sequence[float], Term("mm", "how wide the melt pool was then, up to the wall", high=1000.0, many=True)
 ]
 PoolGrowth = Annotated[float, Term("mm/h", "how much wider the melt pool gets in an hour", above=True)]
 PoolTime = Annotated[float, Term("h", "hours from lighting until the melt pool reaches the wall")]
 FlameHeights = Annotated[
-    Sequence[float], Term("mm", "how high the flame was at each of these rates", high=1000.0, above=True, many=True)
+    Sequence[float],
+    Term("mm", "how high the flame was at each of these rates", low=LOWEST_FLAME, high=300.0, many=True),
 ]
 Flame = Annotated[float, Term("mm", "height of the flame")]
 
 # Test burns
 Tallest = Annotated[
     Optional[float],
-    Term("mm", "the tallest flame seen in the test; blank if not looked at", high=2000.0, blank=True),
+    Term("mm", "the tallest flame seen in the test; blank if not looked at", low=LOWEST_FLAME, high=500.0, blank=True),
 ]
 OtherBurning = Annotated[
     Optional[float],
@@ -99,7 +107,7 @@ LitAgain = Annotated[
          blank=True),
 ]  # fmt: skip
 MostFlame = Annotated[
-    float, Term("mm", "the tallest flame that is no stop: 75, for a tea light 30", high=75.0, above=True)
+    float, Term("mm", "the tallest flame that is no stop: 75, for a tea light 30", low=10.0, high=75.0)
 ]
 TargetNames = Annotated[
     Optional[List[Optional[str]]],

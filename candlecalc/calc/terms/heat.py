@@ -5,7 +5,11 @@ from typing import Annotated, List, Optional, Sequence
 from candlecalc.calc.terms import PERCENT
 from candlecalc.term import Term
 
-COLDEST, HOTTEST = -50.0, 400.0
+# Nobody who makes candles has wax hotter than this: above it a melt is in degrees F. Common practice, no source.
+COLDEST, HOTTEST = -50.0, 160.0
+WARMEST_ROOM = 45.0
+# A neat oil, and a wax, that take more heat than this to flash are not known to the trade: common practice, no source.
+HIGHEST_OIL_FLASH, HIGHEST_WAX_FLASH = 180.0, 350.0
 
 # Blends and setting
 WaxShares = Annotated[
@@ -48,8 +52,8 @@ Melting = Annotated[
         high=HOTTEST,
     ),
 ]
-Room = Annotated[float, Term("C", "temperature of the room", low=COLDEST, high=60.0)]
-OilTemperature = Annotated[float, Term("C", "temperature of the oil before it goes in", low=COLDEST, high=HOTTEST)]
+Room = Annotated[float, Term("C", "temperature of the room", low=-20.0, high=WARMEST_ROOM)]
+OilTemperature = Annotated[float, Term("C", "temperature of the oil before it goes in", low=COLDEST, high=100.0)]
 Hot = Annotated[float, Term("C", "temperature of the melted wax before the oil goes in", low=COLDEST, high=HOTTEST)]
 Mixed = Annotated[float, Term("C", "temperature of wax and oil together", low=COLDEST, high=HOTTEST)]
 Ceiling = Annotated[
@@ -68,7 +72,7 @@ WaxFlash = Annotated[
         "C",
         "flash point of the wax by its data sheet; blank where none is known",
         low=COLDEST,
-        high=HOTTEST,
+        high=HIGHEST_WAX_FLASH,
         blank=True,
     ),
 ]
@@ -78,11 +82,11 @@ OilFlash = Annotated[
         "C",
         "flash point of the neat oil by its safety data sheet; blank where none is known",
         low=COLDEST,
-        high=HOTTEST,
+        high=HIGHEST_OIL_FLASH,
         blank=True,
     ),
 ]
-Near = Annotated[float, Term("C difference", "how near a flash point is warned of", high=200.0)]
+Near = Annotated[float, Term("C difference", "how near a flash point is warned of", high=100.0)]
 Cautions = Annotated[List[str], Term("", "what to mind, a line each", text=True, many=True)]
 
 # Heat
@@ -106,18 +110,28 @@ SpecificHeats = Annotated[
 ]
 LatentHeats = Annotated[Sequence[float], Term("kJ/kg", "latent heat of each", high=1000.0, many=True)]
 Heat = Annotated[float, Term("kJ", "heat that has to get into it")]
-Power = Annotated[float, Term("W", "power of the heater, as its plate states it", high=1e5, above=True)]
+Power = Annotated[float, Term("W", "power of the heater, as its plate states it", low=10.0, high=1e5)]
 Efficiency = Annotated[
     float,
     Term("of the heater's power", "share of the power that gets into the wax", high=1.0, above=True, hint=PERCENT),
 ]
-HeatingTime = Annotated[float, Term("min", "time at the heater", high=1e6, above=True)]
-TimeNeeded = Annotated[float, Term("min", "time at the heater")]
+HeatingTime = Annotated[float, Term("min", "how long the heater was on", high=1e6, above=True)]
+TimeNeeded = Annotated[float, Term("min", "how long the heater is on")]
 
 # Cooling
 FirstReading = Annotated[float, Term("C", "first reading of the stirred pot", high=HOTTEST)]
 SecondReading = Annotated[float, Term("C", "second reading of the stirred pot", high=HOTTEST)]
 Cooled = Annotated[float, Term("C", "a temperature between the two readings", high=HOTTEST)]
+Cooler = Annotated[float, Term("C", "a cooler temperature, still to come", high=HOTTEST)]
+ReadingError = Annotated[
+    float,
+    Term("C difference", "how far each reading may be off; 0.5 for a thermometer that shows whole degrees", high=10.0),
+]
+CoolingTime = Annotated[float, Term("min", "minutes after the first reading")]
+SomeCoolingTime = Annotated[
+    Optional[float], Term("min", "minutes after the first reading; blank where it cannot be told", blank=True)
+]
+CoolingNote = Annotated[str, Term("", "what to know about it", text=True)]
 Between = Annotated[float, Term("min", "minutes from the first reading to the second", high=1e5, above=True)]
 After = Annotated[float, Term("min", "minutes after the first reading", high=1e5)]
 CoolingConstant = Annotated[

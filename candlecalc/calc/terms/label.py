@@ -31,18 +31,20 @@ PanelShape = Annotated[
     ),
 ]
 PanelHeight = Annotated[
-    float, Term("mm", "height of the side that is shown; of a lid how far it is across", high=2000.0, above=True)
+    float, Term("mm", "height of the side that is shown; of a lid how far it is across", low=10.0, high=2000.0)
 ]
 PanelAround = Annotated[
     float,
     Term(
         "mm",
         "width of a flat side; of a round package all the way around; of a lid how far it is across the other way",
+        low=15.0,
         high=5000.0,
-        above=True,
     ),
 ]
 PanelArea = Annotated[float, Term("cm2", "area of the side that is shown to the buyer", high=1e6)]
+# Smaller sides than a tea light's carry no weight of their own; up to 14 is an area in square inches.
+ShownArea = Annotated[float, Term("cm2", "area of the side that is shown to the buyer", low=15.0, high=1e6)]
 Region = Annotated[Literal["US", "EU", "GB"], Term("", "where its buyers live", choices=("US", "EU", "GB"))]
 Standing = Annotated[
     str, Term("", "required by the standard, required for some types of candle, or optional", text=True)

@@ -1,0 +1,21 @@
+"""The command's first step. A key that stops it ends it without a word, until the commands are there to say so."""
+
+import signal
+import sys
+
+signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
+def main() -> None:
+    from candlecalc.cli import STOPPED
+    from candlecalc.cli import main as commands
+
+    try:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
+        commands()
+    except KeyboardInterrupt:
+        sys.exit(STOPPED)
+
+
+if __name__ == "__main__":
+    main()
