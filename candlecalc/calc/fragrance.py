@@ -25,7 +25,7 @@ from candlecalc.calc.terms import (
     WaxHighest,
 )
 from candlecalc.formula import Term, formula
-from candlecalc.rounding import whole_steps
+from candlecalc.rounding import round_half_away, whole_steps
 
 Oils = Annotated[List[float], Term("g", "each oil to weigh out, in the order of the shares", many=True)]
 
