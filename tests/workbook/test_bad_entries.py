@@ -7,10 +7,11 @@ import pytest
 from libreoffice import Error
 
 from candlecalc.formula import LARGEST
-from candlecalc.season.fields import short
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.place import OWN_ROW
+from candlecalc.workbook.table_tab import Mend
 from candlecalc.workbook.tabs.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"
@@ -28,7 +29,6 @@ USED = [
     ("materials", "Soft plant wax for jars", "pack_price", "much"),
     ("materials", "Soft plant wax for jars", "density", None),
     ("materials", "Soft plant wax for jars", "density", 87.0),
-    ("materials", "Clove and bay oil", "highest_load", 6.0),
     ("materials", "Clove and bay oil", "material", None),
     ("materials", "Steel lid, jar", "kind", "a word"),
     ("materials", "Smoke tumbler, tapered", "pack_size", 0.0),
@@ -83,13 +83,13 @@ def results(demo, values, table, row):
     for tab in (table, *FOLLOWING.get(table, ())):
         for key in TABLE_TABS[tab].columns:
             running = (tab, key) == ("sets", "key")  # counts the lines of the set above it
-            if not running and (tab not in TABLES or key not in TABLES[tab].by_key):
+            if key != OWN_ROW and not running and (tab not in TABLES or key not in TABLES[tab].by_key):
                 found[tab, key] = values.get(demo.cell(tab, key, row), "")
     return found
 
 
-def names_column(mend, field):
-    return f"{short(field.head)}; " in mend
+def names_column(mend, table, field):
+    return Mend(head="To mend", table=TABLES[table]).words(field) in mend
 
 
 @pytest.fixture(scope="module")
@@ -129,7 +129,10 @@ def test_every_column_refuses_what_it_must_not_take(tried, table):
         if fault == BLANK:
             assert (mend, shown[table, "ready"]) == ("", 1.0), where
             continue
-        assert names_column(mend, field), where
+        assert names_column(mend, table, field), where
+        if field.aside:  # no cost rests on it
+            assert shown[table, "ready"] == 1.0, where
+            continue
         assert shown[table, "ready"] != 1.0, where
         assert [key for key, value in shown.items() if isinstance(value, float)] == [], where
     assert {field.key for field, fault, _ in tried[table] if fault != BLANK} == set(TABLES[table].keys)
@@ -159,9 +162,27 @@ def test_a_bad_row_takes_the_number_from_what_uses_it_and_from_nothing_else(demo
 def _assert_mended(demo, after, table, name, key, where, fault):
     # A name that is another good name is missed where it is looked for, not in its own row.
     if fault != "Another":
-        assert names_column(after[demo.cell(table, "mend", name)], TABLES[table][key]), where
+        assert names_column(after[demo.cell(table, "mend", name)], table, TABLES[table][key]), where
         assert after[demo.cell(table, "ready", name)] != 1.0, where
     assert after[demo.named("master_check")] != "Numbers agree", where
+
+
+# A limit that is not what it takes must not count as none; no cost rests on it.
+LIMITS = {"highest_load": (6.0, ("supplier_second", "highest")), "certified_limit": (-1, ("certified_second", "highest")),
+          "basis": ("of all", ("supplier_second", "highest"))}  # fmt: skip
+
+
+@pytest.mark.parametrize("key", LIMITS)
+def test_a_bad_limit_takes_the_highest_load_and_no_cost(demo, values, office, key):
+    oil, product = "Clove and bay oil", "Orange and clove tumbler"
+    fault, limits = LIMITS[key]
+    after = office.edited(demo.path, {demo.cell("materials", key, oil): fault})
+    assert names_column(after[demo.cell("materials", "mend", oil)], "materials", TABLES["materials"][key])
+    assert after[demo.named("master_check")] == "1 to fix"
+    for limit in limits:
+        assert isinstance(after[demo.cell("workings", limit, product)], Error)
+    full = demo.cell("costing", "full", product)
+    assert after[full] == values[full]
 
 
 def test_a_bad_place_takes_the_number_from_its_prices_alone(demo, values, office):
@@ -185,7 +206,7 @@ def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, o
     answers = demo.edited_each(office, [{demo.cell(table, field.key, place): fault} for field, fault in todo])
     for (field, fault), after in zip(todo, answers, strict=True):
         shown, where = results(demo, after, table, place), f"{field.key}: {fault}"
-        assert names_column(shown[table, "mend"], field), where
+        assert names_column(shown[table, "mend"], table, field), where
         assert shown[table, "ready"] != 1.0, where
         assert [key for key, value in shown.items() if isinstance(value, float)] == [], where
         assert after[demo.named("master_check")] != "Numbers agree", where

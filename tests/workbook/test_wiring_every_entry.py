@@ -18,7 +18,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.references import at, named, same
-from candlecalc.workbook.table_tab import Mend, Ready, ReadyThere, Warnings
+from candlecalc.workbook.table_tab import Mend, OwnRow, Ready, ReadyThere, Waits, Warnings
 from candlecalc.workbook.tabs import batch, costing
 
 FIELDS = {
@@ -29,8 +29,12 @@ FIELDS = {
 MOVED = [each for each, field in FIELDS.items() if not field.name]
 # Steps so fine and numbers so large that no rounding hides a move, while all that is on hand runs short.
 FINE = {"scale_step": 1e-6, "price_step": 1e-4, "price_ending": 2e-5}
-COUNT, WAX_ON_HAND, COST_OF_PLACE = 99991.0, 100.0, 1e6  # times the demo's wax, and its costs of a place
-COARSE = {"scale_step": [3.5, 2.3], "price_step": [1.0, 0.3]}  # what the steps are changed to
+COUNT, WAX_ON_HAND, COST_OF_PLACE = 99991.0, 100.0, 2e4  # times the demo's wax, and its costs of a place
+COARSE = {
+    "scale_step": [3.5, 2.3],
+    "price_step": [1.0, 0.3],
+    "flash_point": [90.0, 400.0],
+}  # what such entries are changed to
 SAID = ("Batch", f"B{batch.SAID}")
 # What a vessel says besides where it is measured otherwise.
 SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1}
@@ -137,7 +141,9 @@ def faults(workbook, table, key):
 def remark(cell, entry, told):
     """Whether a cell says in words what is to be looked at in a row that moves, or on the card."""
     return (
-        cell == SAID or cell[1] == "warnings" and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
+        cell == SAID
+        or cell[1] in ("warnings", "doubts")
+        and cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
     )
 
 
@@ -157,7 +163,10 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
 # which one goes with each, and whether every line of Sets names its set.
 STILL = {*((tab, "usable") for tab in ("materials", "vessels", "places")),
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
-         *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole")}  # fmt: skip
+         *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
+         ("materials", "limits")}  # fmt: skip
+# Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
+OF_THE_ROW = (OwnRow, Mend, Ready, ReadyThere, Waits, Warnings, costing.Why)
 
 
 def test_every_field_has_its_line_and_every_column_an_entry_that_must_move_it(workbook):
@@ -167,7 +176,7 @@ def test_every_field_has_its_line_and_every_column_an_entry_that_must_move_it(wo
         (tab, key)
         for tab, each in TABLE_TABS.items()
         for key, column in each.columns.items()
-        if not isinstance(column, (Field, Mend, Ready, ReadyThere, Warnings))
+        if not isinstance(column, (Field, *OF_THE_ROW))
     }
     assert columns - must == STILL
 

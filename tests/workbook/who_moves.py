@@ -225,6 +225,7 @@ def line_on_card(letter):
 def other_set(shop, entry):
     """A candle leaves one set and comes into another: the lines of both are counted anew."""
     spends = shop.spends(shop.tables["sets"][entry.row]["product"])
+    yield from cells("sets", entry.row, "set_row")
     for name, recipe in shop.recipes.items():
         if recipe["kind"] == "set":
             yield from cells("workings", shop.row[name], "in_set") + shop.full_cost(name, spends)
