@@ -67,7 +67,7 @@ def pictures(demo: bytes) -> dict[str, bytes]:
         path.write_bytes(demo)
         pdf = libreoffice.shared().pdf(path)
         pages = _page_texts(pdf)
-        shown = {_picture_name(tab): _page(pages, f"{tab}, page {{}} of {len(pages)}") for tab in book.ORDER}
+        shown = {_picture_name(tab): _page(pages, f"{tab}, page 1") for tab in book.ORDER}
         shown[CHART_PICTURE] = _page(pages, _chart_title(demo))
         return {f"pictures/{name}": _picture(pdf, page) for name, page in shown.items() if page}
 
@@ -89,9 +89,9 @@ def _page_texts(pdf: Path) -> list[str]:
 def _page(texts: list[str], words: str) -> int:
     """The number of the first page that holds the words, or 0."""
     # A tab's words are its foot, at the end of the page; another tab may well mention them.
-    foot = "{}" in words
+    foot = words.endswith(", page 1")
     for number, text in enumerate(texts, start=1):
-        if text.endswith(words.format(number)) if foot else words in text:
+        if text.endswith(words) if foot else words in text:
             return number
     return 0
 

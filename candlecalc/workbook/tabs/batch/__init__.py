@@ -30,7 +30,7 @@ WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "
 
 def write(draft: Draft) -> None:
     # Over and under an entry nothing may stand that rests on it: formulas reach it between those cells.
-    sheet = draft.tab(TAB, portrait=True, master="B1")
+    sheet = draft.tab(TAB, portrait=True, master="I1")
     for letter, width in WIDTHS.items():
         sheet.column_dimensions[letter].width = width
     card = Card(draft, sheet)
