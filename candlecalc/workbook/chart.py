@@ -39,7 +39,7 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
     chart.legend.txPr = chart.y_axis.txPr = _as_large_as_cells()
-    chart.width, chart.height = 25, 16
+    chart.width, chart.height = 22, 16
     first = len(place.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
     _print_beside(sheet, len(place.letters), first)

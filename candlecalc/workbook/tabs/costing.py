@@ -67,7 +67,7 @@ TAB = TableTab(
         "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
         "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=named("materials_rise")),
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),
-        "why": Why(head="Why there is no cost", width=40),
+        "why": Why(head="Why there is no cost", width=34),
     },
 )  # fmt: skip
 
