@@ -248,3 +248,10 @@ def test_no_row_passes_judgement(lines, region, holds):
     rows = label_of_candle(substances, printed, classes, [0.1], specifics, region=region, holds=holds)
     for row in rows:
         assert not re.search(JUDGEMENTS, " ".join(filter(None, row)), re.I), row
+
+
+@pytest.mark.parametrize("text", ["10-20" + "1" * 20_000 + "!", "1" * 20_000 + "-", "9 " * 10_000])
+def test_a_long_concentration_is_refused_as_quickly_as_it_is_read(text):
+    # A search that began anew at every digit took minutes over the first of these; the run would not end.
+    with pytest.raises(ValueError, match="concentrations at place 1"):
+        hazard_of_candle(["a"], [text], ["Skin Sens. 1B H317"], [0.08])

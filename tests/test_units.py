@@ -2,7 +2,7 @@
 
 import contextlib
 import re
-import time
+import signal
 from fractions import Fraction
 
 import pytest
@@ -406,11 +406,23 @@ FILLINGS = [" ", "1", "1 ", "1g", "-", ".", "/", " /", "1,", " per"]
 
 @pytest.mark.parametrize("unit", ["money", "money per h", "g", "of wax weight", "", "days"])
 @pytest.mark.parametrize("shape", LONG)
-def test_a_long_text_takes_no_longer_than_its_length(shape, unit):
+def test_a_long_text_is_read_or_refused_before_anybody_gives_up(shape, unit):
     for filling in FILLINGS:
-        text = shape.format(filling * 20_000)
-        start = time.perf_counter()
-        with contextlib.suppress(ValueError):
-            read(text, unit)
-        # The square of twenty thousand steps takes many seconds.
-        assert time.perf_counter() - start < 1, filling
+        with given_up(filling), contextlib.suppress(ValueError):
+            read(shape.format(filling * 20_000), unit)
+
+
+@contextlib.contextmanager
+def given_up(what, seconds=10):
+    """Break off what has no end in sight: the square of twenty thousand steps took half a minute."""
+
+    def give_up(*_):
+        raise TimeoutError(f"no end in sight: {what}")
+
+    before = signal.signal(signal.SIGVTALRM, give_up)
+    signal.setitimer(signal.ITIMER_VIRTUAL, seconds)
+    try:
+        yield
+    finally:
+        signal.setitimer(signal.ITIMER_VIRTUAL, 0)
+        signal.signal(signal.SIGVTALRM, before)

@@ -94,7 +94,7 @@ def _refuse_unclear(text: str, value: Fraction) -> None:
 
 def _dated(words: str) -> bool:
     month = r"jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec"
-    return bool(re.search(rf"\d+\W({month})|({month})\w*\W\d+|\d+[-/.]\d+[-/.]\d+|^\d+/\d+$", words))
+    return bool(re.search(rf"(?<!\d)\d+\W({month})|({month})\w*\W\d+|(?<!\d)\d+[-/.]\d+[-/.]\d+|^\d+/\d+$", words))
 
 
 def _note(printed: "dict[str, str]") -> str:
