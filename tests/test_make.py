@@ -13,7 +13,7 @@ import openpyxl
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__
+from candlecalc import __version__, make
 from candlecalc.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
@@ -594,3 +594,8 @@ def test_what_a_spreadsheet_would_run_is_written_as_text_in_csv(tmp_path, name):
         assert f"'{name}" in cells or what[0] == "batch"
     shown = json.loads(run("show", tmp_path / "csv", "costs", "--json").stdout)
     assert name in [record["Product"] for record in shown]
+
+
+@pytest.mark.parametrize("amount, told", [(1.005, "1.01"), (2.675, "2.68"), (-2.675, "-2.68"), (0.125, "0.13")])
+def test_half_a_cent_is_shown_as_a_sheet_shows_it(amount, told):
+    assert make.as_table([{"Making cost": amount}])[1].strip() == told

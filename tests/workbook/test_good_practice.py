@@ -359,3 +359,13 @@ def test_no_text_passes_judgement_on_safety(sheets):
         # A "certified limit" is what a supplier's certificate states, not a judgement of ours.
         found = [text for text in every if re.search(rf"\b{word}\b(?! limit)", text, re.I)]
         assert not found, word
+
+
+def test_entries_of_a_list_can_be_sorted_and_filtered_and_nothing_else(sheets):
+    # Excel sorts unlocked cells alone, and a table as a whole: so a table is of the entries.
+    for table in TABLES.values():
+        sheet = sheets[table.title]
+        assert sheet.protection.sort is sheet.protection.autoFilter is False  # False: not kept from it
+        (marked,) = sheet.tables.values()
+        assert all(not cell.protection.locked for row in sheet[marked.ref][1:] for cell in row)
+        assert all(cell.protection.locked for cell in sheet[marked.ref][0])
