@@ -24,7 +24,12 @@ class Earlier:
     heads: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
-EARLIER = {1: Earlier("whose formulas can go wrong after a cut or in a comma-decimal program")}
+EARLIER = {
+    1: Earlier(
+        "whose formulas can go wrong after a cut or in a comma-decimal program",
+        heads=dict.fromkeys(("Materials", "Vessels", "Places sold"), ("Name, once ready",)),
+    )
+}
 
 
 class Origin(NamedTuple):
