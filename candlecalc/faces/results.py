@@ -109,7 +109,7 @@ def lines(formula: Formula, rows: Sequence[Sequence[str]]) -> list[str]:
 
 
 def _answered(name: str, words: str) -> list[str]:
-    return textwrap.wrap(f"{name.replace('_', ' ')}: {words}", WIDTH, subsequent_indent="  ")
+    return textwrap.wrap(f"{name.replace('_', ' ')}: {words}", WIDTH, subsequent_indent="  ", break_on_hyphens=False)
 
 
 def _columns(rows: Sequence[Sequence[str]]) -> list[str]:
