@@ -42,7 +42,7 @@ TABLE_TABS: dict[str, TableTab] = {
 }
 ORDER = (
     "Start", "Settings", "Units", "Materials", "Vessels", "Recipes", "Workings", "Amounts", "Part costs", "Sets",
-    "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Functions", "Changes",
+    "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Changes",
 )  # fmt: skip
 # The other tabs, each with what writes it.
 CARDS: dict[Tab, Callable[[Draft], None]] = {
@@ -52,7 +52,6 @@ CARDS: dict[Tab, Callable[[Draft], None]] = {
     batch.TAB: batch.write,
     checks.TAB: lambda draft: checks.write(draft, TABLE_TABS),
     lists.LISTS_TAB: lists.write_lists,
-    start.FUNCTIONS: start.write_functions,
     start.CHANGES: start.write_changes,
 }
 TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)}

@@ -27,6 +27,7 @@ class Earlier:
 EARLIER = {
     1: Earlier(
         "whose formulas can go wrong after a cut or in a comma-decimal program",
+        tabs=("Functions",),
         heads=dict.fromkeys(("Materials", "Vessels", "Places sold"), ("Name, once ready",)),
     )
 }

@@ -1,18 +1,15 @@
-"""The Start, Functions and Changes tabs: what the workbook is, what it can say, what was done to it."""
+"""The Start and Changes tabs: what the workbook is, and what was done to it."""
 
 from collections.abc import Sequence
 
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
-from candlecalc.formula import REGISTRY, Argument, Formula
-from candlecalc.native import Leaf, replace, spell
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row
 from candlecalc.workbook.draft import Draft, band, link, mark_up
 from candlecalc.workbook.entries import entry_format
 from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.printed import print_list
 from candlecalc.workbook.table_tab import Tab
 from candlecalc.workbook.validation import add_validation
 
@@ -21,9 +18,6 @@ FORMAT = 2
 FORMAT_WORDS = f"workbook format {FORMAT}"
 SUBJECT = "Costs, prices and batches of a candle maker's season"
 START = Tab("Start", "control", f"{SUBJECT}, for the maker and a bookkeeper.")
-FUNCTIONS = Tab(
-    "Functions", "control", "The library's functions in grams, ml, mm and degrees C, and a formula to paste for each."
-)
 CHANGES = Tab("Changes", "input", "What was done to this workbook, a line each.")
 
 CAUTION = (
@@ -45,6 +39,7 @@ ABOUT = (
     "What you type is your own, as of the date above; Materials says of a price from whom and when, Vessels how it was measured.",
     "A tab's title leads back here.",
     "Nothing needs installing: these are plain formulas, and their numbers are stored with them.",
+    "The functions behind them, for a sheet of your own, are in functions.xlsx, and in words in functions.md.",
     "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
     "Fragrance load is a share of wax weight, never of the whole, unless a head says of candle.",
     "Making cost is materials, paid work and production overhead: for stock and books. Full cost adds your own time and running costs: for prices.",
@@ -85,60 +80,6 @@ def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Seque
     for step, line in enumerate(words, start=1):
         draft.put(sheet.cell(row + step, 1), line, "label")
     return row + len(words) + 1
-
-
-WIDTHS = {
-    "Function": 26,
-    "Subject": 12,
-    "What it is for": 50,
-    "Arguments, with units and ranges": 60,
-    "Gives": 26,
-    "Formula to paste": 60,
-    "Source": 40,
-}  # by head
-
-
-def write_functions(draft: Draft) -> None:
-    """Every declared function, with the formula to paste where a cell can say it."""
-    sheet = draft.tab(FUNCTIONS)
-    for letter, (head, width) in zip("ABCDEFG", WIDTHS.items(), strict=True):
-        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], head, "head")
-        sheet.column_dimensions[letter].width = width
-    functions = sorted(REGISTRY.values(), key=lambda each: (each.subject, each.name))
-    for row, formula in enumerate(functions, start=FIRST_ROW):
-        arguments = "\n".join(_argument(argument) for argument in formula.arguments.values())
-        cells = (
-            formula.name,
-            formula.subject,
-            formula.summary.replace("`", ""),
-            arguments,
-            formula.gives,
-            _pasted(formula),
-            formula.source,
-        )
-        for column, value in enumerate(cells, start=1):
-            draft.put(sheet.cell(row, column), value, "strong_result" if column == 1 else "result", wrap=True)
-        sheet.row_dimensions[row].height = 16 * max(2, len(formula.arguments), -(-len(_pasted(formula)) // 55))
-    last = FIRST_ROW + len(REGISTRY) - 1
-    mark_up(sheet, "Functions_list", list(WIDTHS), last)
-    sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(WIDTHS), last)
-
-
-def _argument(argument: Argument) -> str:
-    return f"{argument.name}: {argument.term.range}" + (
-        f" (or left out: {argument.default})" if argument.optional else ""
-    )
-
-
-def _pasted(formula: Formula) -> str:
-    """The native form with its arguments in cells A2, B2, C2 ...; lists in A2:A9 and so on."""
-    if formula.native is None:
-        return "none: Python and the terminal only"
-    cells = {}
-    for letter, argument in zip("ABCDEFGH", formula.arguments.values(), strict=False):
-        cells[argument.name] = Leaf(f"{letter}2:{letter}9" if argument.term.many else f"{letter}2")
-    return "=" + spell(replace(formula.native, cells))
 
 
 CHANGE_FIELDS = (
