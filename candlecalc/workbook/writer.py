@@ -13,7 +13,7 @@ from candlecalc.workbook.draft import Draft, mark_up, turns_red
 from candlecalc.workbook.entries import entry_format
 from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place, in_row
 from candlecalc.workbook.printed import print_list, widths
-from candlecalc.workbook.table_tab import Mend, TableTab, Waits, Warnings
+from candlecalc.workbook.table_tab import Mend, OwnRow, TableTab, Waits, Warnings
 from candlecalc.workbook.validation import add_validation
 
 HEAD_LINES = 4
@@ -120,11 +120,7 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
     typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
-        strong = number == 1 and not entry
-        look = (
-            "list_entry" if entry else "strong_result" if strong or format_of(column).endswith("strong") else "result"
-        )
-        style = draft.style(look, format_of(column))
+        style = draft.style(_look(number, column), format_of(column))
         text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
         array = None
         for row in range(FIRST_ROW, place.last_row + 1):
@@ -141,6 +137,14 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
                 cell.value = in_row(text, row)
     for row in range(FIRST_ROW, place.last_row + 1):
         sheet.row_dimensions[row].height = 18
+
+
+def _look(number: int, column: Field | Column) -> str:
+    if isinstance(column, Field):
+        return "list_entry"
+    if isinstance(column, OwnRow):
+        return "note"
+    return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 
 
 def _type_in(cell: Cell, value: Value) -> None:
