@@ -323,7 +323,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
     ("Costing", "G5", '=IF($B5="","",SUM(', '=IF($B5="","",2*SUM('),
-    ("Materials", "X9", "<=32", "<=33"),
+    ("Materials", "Y9", "<=32", "<=33"),
     ("Prices", "M7", "$J7-", "$J8-"),
 ]
 

@@ -108,13 +108,18 @@ class SumWhere(Column):
 
 @dataclass(frozen=True, kw_only=True)
 class CountWhere(Column):
-    """How many rows of another tab have this row's number as their key."""
+    """How many rows of another tab name this row, in what is typed there.
+
+    Compared, not counted by a criterion. And of entries alone: through a later tab's results LibreOffice, asked to
+    calculate all, leaves a row a pass behind.
+    """
 
     table: str
     by: str
+    name: str
 
     def expression(self, plan: Plan, place: Place) -> str:
-        return f"COUNTIF({plan.places[self.table].range(self.by)},{place.cell(OWN_ROW)})"
+        return f"SUMPRODUCT(({plan.places[self.table].range(self.by)}={place.cell(self.name)})*1)"
 
 
 def call(formula: Formula, given: Mapping[str, str]) -> str:

@@ -227,9 +227,10 @@ def entry_tab(
     required = required or tuple(field.key for field in table.fields if field.required and not field.aside)
     doubts = tuple(_doubts(table))
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
+    # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
+    columns[OWN_ROW] = OwnRow()
     columns["mend"] = Mend(head="To mend", table=table, when=())
     columns["ready"] = Ready(head="Ready", required=required, when=())
-    columns[OWN_ROW] = OwnRow()
     columns |= results or {}
     if waits:
         columns["waits"] = Waits(table=table, unusable=waits)

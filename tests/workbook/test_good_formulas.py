@@ -36,9 +36,9 @@ def unique(formulas):
     return list({(cell.parent.title, anywhere(cell.value, cell.coordinate)): cell for cell in formulas}.values())
 
 
-# Tabs that look at a later one: recipes are asked which of them Sets and Selling know; Prices shows what its lines
+# Tabs that look at a later one: recipes are asked which of them Sets and Prices know; Prices shows what its lines
 # come to on Selling, which reads them; each tab shows the master check.
-LOOK_AHEAD = {("Workings", "Sets"), ("Workings", "Selling"), ("Prices", "Selling")}
+LOOK_AHEAD = {("Workings", "Sets"), ("Workings", "Prices"), ("Prices", "Selling")}
 
 
 def test_04_formulas_look_at_earlier_tabs(sheets, unique):  # FAST 2.01-04
