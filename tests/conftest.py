@@ -7,6 +7,9 @@ import spread
 from hypothesis import settings
 
 from candlecalc.calc import REGISTRY
+from candlecalc.season import folder
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
 
 # What is right does not depend on how fast a machine is.
 settings.register_profile("any machine", deadline=None)
@@ -22,6 +25,22 @@ def office():
     shared = libreoffice.shared()
     yield shared
     shared.close()
+
+
+@pytest.fixture(scope="module")
+def few_rows():
+    """The commands make workbooks of few rows: formulas that stay blank would take most of the time."""
+    with pytest.MonkeyPatch.context() as patch:
+        for key, rows in folder.read(folder.DEMO).tables.items():
+            patch.setitem(book.ROOMS, key, len(rows) + 2)
+        yield
+
+
+@pytest.fixture
+def all_rows(few_rows, monkeypatch):
+    """... and in one test with all the rows that a maker gets."""
+    for key, table in TABLES.items():
+        monkeypatch.setitem(book.ROOMS, key, table.room)
 
 
 @pytest.fixture

@@ -4,10 +4,12 @@ What an entry takes is read from the workbook itself (its drop-downs and limits)
 """
 
 import datetime
+from functools import cache
 from itertools import count
 from pathlib import Path
 
 import openpyxl
+from openpyxl.utils import get_column_letter
 from openpyxl.utils.datetime import from_excel
 
 FIXTURES = Path(__file__).parent / "fixtures" / "0.1.0"
@@ -41,10 +43,12 @@ def filled(path, target):
     """A copy with a value of its own in every entry; what was typed, by its place."""
     book = openpyxl.load_workbook(path)
     cells, numbers = entries(book), count(1)
-    rules = {place: _rule(book[place[0]], cell) for place, cell in cells.items()}
-    # Names first: drop-downs offer them.
+    rules_of = {tab: _rules(book[tab]) for tab in {place[0] for place in cells}}
+    rules = {place: rules_of[place[0]][cell.coordinate] for place, cell in cells.items()}
+    names = cache(lambda reference: _names(book, reference))
+    # Names first: drop-downs offer them, and none is typed any more once they are asked for.
     for place in sorted(cells, key=lambda place: rules[place].type == "list" and "!" in rules[place].formula1):
-        cells[place].value = _value(book, place, rules[place], next(numbers))
+        cells[place].value = _value(names, place, rules[place], next(numbers))
     book.save(target)
     return {place: cell.value for place, cell in cells.items()}
 
@@ -60,13 +64,18 @@ def _place(sheet, cell):
     return sheet.title, sheet.cell(HEAD_ROW, cell.column).value, cell.row
 
 
-def _rule(sheet, cell):
-    return next(rule for rule in sheet.data_validations.dataValidation if cell.coordinate in rule.sqref)
+def _rules(sheet):
+    """{cell: the rule for what may be typed there}; of two rules the first."""
+    found = {}
+    for rule in sheet.data_validations.dataValidation:
+        for row, column in (cell for cells in rule.sqref.ranges for cell in cells.cells):
+            found.setdefault(f"{get_column_letter(column)}{row}", rule)
+    return found
 
 
-def _value(book, place, rule, number):
+def _value(names, place, rule, number):
     if rule.type == "list":
-        offered = _names(book, rule.formula1) if "!" in rule.formula1 else rule.formula1.strip('"').split(",")
+        offered = names(rule.formula1) if "!" in rule.formula1 else rule.formula1.strip('"').split(",")
         return offered[(place[2] or number) % len(offered)]
     if rule.type == "textLength":
         return f"{number} {place[1]}"[: int(rule.formula1)].strip()

@@ -30,6 +30,9 @@ def run(*given):
     return CliRunner().invoke(main, [str(each) for each in given])
 
 
+pytestmark = pytest.mark.usefixtures("few_rows")
+
+
 # As they were made
 
 
@@ -76,7 +79,7 @@ def test_a_problem_of_an_earlier_workbook_is_named_and_no_formula_is_accused(tmp
 
 
 @pytest.mark.parametrize("name", SOME)
-def test_every_entry_of_an_earlier_workbook_is_carried_over(tmp_path, name):
+def test_every_entry_of_an_earlier_workbook_is_carried_over(all_rows, tmp_path, name):
     typed = filled(FIXTURES / name, tmp_path / "old.xlsx")
     assert len(typed) > 7_500 and len({tab for tab, _, _ in typed}) == len(TYPED_TABS)
     done = run("new", tmp_path / "new.xlsx", "--from", tmp_path / "old.xlsx")
@@ -135,7 +138,7 @@ def test_what_is_not_carried_over_is_listed(tmp_path, office):
 
 
 @pytest.fixture(scope="module")
-def made(tmp_path_factory):
+def made(few_rows, tmp_path_factory):
     """A workbook of today's with one wax, one jar and nothing else."""
     path = tmp_path_factory.mktemp("made") / "small.xlsx"
     assert run("new", path, "--region", "gb", "--date", "2027-01-04").exit_code == 0

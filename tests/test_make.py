@@ -18,7 +18,6 @@ from candlecalc.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
-from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book, read, report
 
 
@@ -26,25 +25,11 @@ def run(*given):
     return CliRunner().invoke(main, [str(each) for each in given])
 
 
-@pytest.fixture(scope="module", autouse=True)
-def few_rows():
-    """The commands make workbooks of few rows here: formulas that stay blank would take most of the time."""
-    season = folder.read(folder.DEMO)
-    with pytest.MonkeyPatch.context() as patch:
-        for key, rows in season.tables.items():
-            patch.setitem(book.ROOMS, key, len(rows) + 2)
-        yield
-
-
-@pytest.fixture
-def all_rows(monkeypatch):
-    """... and here with all the rows that a maker gets."""
-    for key, table in TABLES.items():
-        monkeypatch.setitem(book.ROOMS, key, table.room)
+pytestmark = pytest.mark.usefixtures("few_rows")
 
 
 @pytest.fixture(scope="module")
-def demo(tmp_path_factory):
+def demo(few_rows, tmp_path_factory):
     path = tmp_path_factory.mktemp("made") / "demo.xlsx"
     assert run("new", path, "--demo").exit_code == 0
     return path
