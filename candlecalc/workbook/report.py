@@ -76,7 +76,7 @@ def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
     return found + [
         _typed(spots, title, row, check.column, f"{check.words}: {check.mend}")
-        for title, row, check in _said(calculated, unlikely=False)
+        for title, row, _, check in _said(calculated, unlikely=False)
     ]
 
 
@@ -84,27 +84,27 @@ def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     """What is unlikely and may be meant, with what it was read as; and what can be read two ways."""
     two_ways = [_typed(spots, doubt.tab, doubt.row, doubt.column, doubt.words) for doubt in calculated.season.doubts]
     return two_ways + [
-        _typed(spots, title, row, check.column, f"{check.words} It was read as {shown(entry)}; {check.mend}")
-        for title, row, check in _said(calculated, unlikely=True)
-        for entry in [_entries(calculated.season, title, row)[check.column]]
+        _typed(
+            spots,
+            title,
+            row,
+            check.column,
+            f"{check.words} It was read as {shown(entries[check.column])}; {check.mend}",
+        )
+        for title, row, entries, check in _said(calculated, unlikely=True)
     ]
 
 
-def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Check]]:
-    """(tab where it is typed, row, check) of what rows say in their own words."""
+def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Row, Check]]:
+    """(tab where it is typed, row, its entries, check) of what rows say in their own words."""
     column = "doubts" if unlikely else "warnings"
     for key, tab in book.TABLE_TABS.items():
         checks_of = [check for check in tab.checks if check.unlikely == unlikely]
-        for row, _ in calculated.season.rows(tab.typed_on) if checks_of else ():
+        for row, entries in calculated.season.rows(tab.typed_on) if checks_of else ():
             words = calculated.value(key, column, row)
             for check in checks_of:
                 if isinstance(words, str) and check.words in words:
-                    yield TABLES[tab.typed_on].title, row, check
-
-
-def _entries(season: Season, title: str, row: int) -> Row:
-    key = next(key for key, table in TABLES.items() if table.title == title)
-    return dict(season.rows(key))[row]
+                    yield TABLES[tab.typed_on].title, row, entries, check
 
 
 def on_card(season: Season, card: Row, spots: Spots = TODAYS) -> list[Finding]:

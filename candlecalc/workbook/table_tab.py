@@ -74,20 +74,20 @@ class Mend(Column):
     def expression(self, plan: Plan, place: Place) -> str:
         fields = self.table.fields
         cells = {field.key: own(field.key)(plan, place) for field in fields}
-        told = [f'REPT("{self.words(field)}",{bad(field, cells, plan)})' for field in fields if not field.aside]
-        told += [self._twice(place, cells)]
-        told += [f'REPT("{self.words(field)}",{bad(field, cells, plan)})' for field in fields if field.aside]
+        told = {field: f'REPT("{to_mend(self.table, field)}",{bad(field, cells, plan)})' for field in fields}
+        needed, aside = ([told[field] for field in fields if field.aside == apart] for apart in (False, True))
         entries = span(fields[0].key, fields[-1].key)(plan, place)
-        return f'IF(COUNTA({entries})=0,"",{"&".join(told)})'
-
-    def words(self, field: Field) -> str:
-        """What is said of a field; of one that the row counts without, after all others."""
-        return f"{ALSO} " * field.aside + f"{self.table.label(field)}; "
+        return f'IF(COUNTA({entries})=0,"",{"&".join([*needed, self._twice(place, cells), *aside])})'
 
     def _twice(self, place: Place, cells: Mapping[str, str]) -> str:
         # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
         alike = [f"({place.column(key)}={cells[key]})" for key in self.table.alone]
         return f'REPT("Twice on this tab; ",IFERROR(SUMPRODUCT({"*".join([*alike, "1"])}),0)>1)'
+
+
+def to_mend(table: Table, field: Field) -> str:
+    """What To mend says of a field; of one that the row counts without, after all others."""
+    return f"{ALSO} " * field.aside + f"{table.label(field)}; "
 
 
 def or_error(table: Table, *keys: str) -> Reference:
@@ -97,8 +97,7 @@ def or_error(table: Table, *keys: str) -> Reference:
     """
 
     def formula(plan: Plan, place: Place) -> str:
-        words, mend = Mend(head="", table=table).words, place.cell("mend")
-        said = [f'ISNUMBER(FIND("{words(table[key])}",{mend}))' for key in keys]
+        said = [f'ISNUMBER(FIND("{to_mend(table, table[key])}",{place.cell("mend")}))' for key in keys]
         if len(keys) == 1:
             return f"CHOOSE(1+{said[0]},{place.cell(keys[0])},NA())"
         return f"CHOOSE(1+OR({','.join(said)}),1,NA())"
@@ -191,7 +190,7 @@ def no_number(key: str) -> Reference:
     return lambda plan, place: f"COUNT({own(key)(plan, place)})=0"
 
 
-def _doubts(table: Table, measures: tuple[str, ...] = ("", "min")) -> Iterator[Check]:
+def _doubts(table: Table) -> Iterator[Check]:
     """What a spreadsheet is likely to have made of something else that was typed: asked, never refused."""
     for field in table.fields:
         if not field.term or field.term.unit.startswith("of "):
@@ -201,7 +200,7 @@ def _doubts(table: Table, measures: tuple[str, ...] = ("", "min")) -> Iterator[C
             # A half, typed as 1/2, is the first of February.
             day = f"({number}>={FIRST_LIKELY_DAY})*({number}<={LAST_LIKELY_DAY})*({number}=INT({number}))"
             yield Check(f"{day}=0", f"{table.label(field)}: is it a date?", FRACTION, field.key, unlikely=True)
-        if field.term.unit in measures and not field.term.whole:
+        if field.term.unit in ("", "min") and not field.term.whole:
             # Half past one is a sixteenth of a day: whole minutes of a day, and no number with three decimals.
             a_minute = f"ROUND({number}*1440,6)=ROUND({number}*1440,0)"
             a_number = f"ROUND({number}*1000,6)=ROUND({number}*1000,0)"
@@ -234,19 +233,17 @@ def entry_tab(
     columns |= results or {}
     if waits:
         columns["waits"] = Waits(table=table, unusable=waits)
-    columns |= said(checks) | asked_of((*doubts, *(check for check in checks if check.unlikely)))
+    columns |= said((*doubts, *checks))
     return TableTab(table.title, "input", table.purpose, table.key, columns, (*checks, *doubts), results_printed)
 
 
 def said(checks: tuple[Check, ...]) -> dict[str, Field | Column]:
-    """The column of what does not hold in a row."""
-    wrong = tuple(check for check in checks if not check.unlikely)
-    return {"warnings": Warnings(head="Look at", checks=wrong)} if wrong else {}
-
-
-def asked_of(checks: tuple[Check, ...]) -> dict[str, Field | Column]:
-    """The column of what is unlikely in a row, and may be meant."""
-    return {"doubts": Warnings(head="Is it meant?", checks=checks)} if checks else {}
+    """The columns of what does not hold in a row, and of what is unlikely there and may be meant."""
+    columns: dict[str, Field | Column] = {}
+    for key, head, unlikely in (("warnings", "Look at", False), ("doubts", "Is it meant?", True)):
+        if asked := tuple(check for check in checks if check.unlikely == unlikely):
+            columns[key] = Warnings(head=head, checks=asked)
+    return columns
 
 
 READY = constant(1)

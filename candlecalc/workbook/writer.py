@@ -13,7 +13,7 @@ from candlecalc.workbook.draft import Draft, mark_up, turns_red
 from candlecalc.workbook.entries import entry_format
 from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place, in_row
 from candlecalc.workbook.printed import print_list, widths
-from candlecalc.workbook.table_tab import Mend, OwnRow, TableTab, Waits, Warnings
+from candlecalc.workbook.table_tab import Mend, OwnRow, TableTab, Waits, Warnings, to_mend
 from candlecalc.workbook.validation import add_validation
 
 HEAD_LINES = 4
@@ -159,7 +159,7 @@ def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, t
     letter = place.letters[field.key]
     cells = f"{letter}{FIRST_ROW}:{letter}{place.last_row}"
     add_validation(draft, sheet, field, cells)
-    words = next(column for column in tab.columns.values() if isinstance(column, Mend)).words(field)
+    words = to_mend(TABLES[tab.key], field)
     # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
     mend = in_row(place.cell("mend"), FIRST_ROW)
     turns_red(sheet, cells, f'ISNUMBER(FIND("; {words}","; "&{mend}))')

@@ -11,7 +11,7 @@ from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.place import OWN_ROW
-from candlecalc.workbook.table_tab import Mend
+from candlecalc.workbook.table_tab import to_mend
 from candlecalc.workbook.tabs.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"
@@ -89,7 +89,7 @@ def results(demo, values, table, row):
 
 
 def names_column(mend, table, field):
-    return Mend(head="To mend", table=TABLES[table]).words(field) in mend
+    return to_mend(TABLES[table], field) in mend
 
 
 @pytest.fixture(scope="module")

@@ -1,6 +1,5 @@
 """The values stored beside formulas are those that LibreOffice comes to from scratch."""
 
-import math
 import re
 
 import books
@@ -28,15 +27,7 @@ PLANTED = {
 
 def differences(held, fresh, formulas):
     """Formula cells whose stored value is not the one calculated anew."""
-    return [cell for cell in formulas if not _alike(held.get(cell), fresh.get(cell))]
-
-
-def _alike(a, b):
-    if isinstance(a, float) and isinstance(b, float):
-        return math.isclose(a, b, rel_tol=1e-9, abs_tol=1e-12)
-    # An empty text is stored as no text at all.
-    a, b = ("" if value is None else value for value in (a, b))
-    return type(a) is type(b) and a == b
+    return [cell for cell in formulas if not books.alike(held.get(cell), fresh.get(cell))]
 
 
 def without_value(formulas):
