@@ -584,3 +584,8 @@ def test_what_a_spreadsheet_would_run_is_written_as_text_in_csv(tmp_path, name):
 @pytest.mark.parametrize("amount, told", [(1.005, "1.01"), (2.675, "2.68"), (-2.675, "-2.68"), (0.125, "0.13")])
 def test_half_a_cent_is_shown_as_a_sheet_shows_it(amount, told):
     assert make.as_table([{"Making cost": amount}])[1].strip() == told
+
+
+def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
+    checked = run("check", typed(demo, tmp_path, "Materials", "N4", 110))  # oil in below the wax's melting range
+    assert "N4: Add oil at: oil goes into wax that is set. It was read as 110; " in checked.output

@@ -89,10 +89,14 @@ def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
             title,
             row,
             check.column,
-            f"{check.words} It was read as {shown(entries[check.column])}; {check.mend}",
+            f"{_sentence(check.words)} It was read as {shown(entries[check.column])}; {check.mend}",
         )
         for title, row, entries, check in _said(calculated, unlikely=True)
     ]
+
+
+def _sentence(words: str) -> str:
+    return words if words.endswith("?") else f"{words}."
 
 
 def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Row, Check]]:
