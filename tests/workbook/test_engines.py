@@ -11,7 +11,7 @@ import zipfile
 import books
 import pytest
 from books import Book
-from libreoffice import Office, stored
+from libreoffice import stored
 
 from candlecalc.workbook import book
 
@@ -51,17 +51,13 @@ def spoilt(path, target):
 
 
 @pytest.fixture(scope="module", params=[*LOCALES, GNUMERIC])
-def calculated(request, made):
+def calculated(request, made, office_in):
     """{season: what one engine makes of its spoilt workbook}."""
     paths = {name: path for name, (_, path) in made.items()}
     if request.param == GNUMERIC:
         return {name: by_gnumeric(path) for name, path in paths.items()}
-    office = Office(locale=request.param)
-    try:
-        # The second of two: the office's first leaves 0 for blank in one row of Selling.
-        return {name: office.edited_each(path, [{}], times=2)[0] for name, path in paths.items()}
-    finally:
-        office.close()
+    # The second of two: the office's first leaves 0 for blank in one row of Selling.
+    return {name: office_in(request.param).edited_each(path, [{}], times=2)[0] for name, path in paths.items()}
 
 
 def by_gnumeric(path):
