@@ -10,6 +10,7 @@ from candlecalc.calc import REGISTRY
 from candlecalc.season import folder
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
+from candlecalc.workbook.draft import NOTHING_BEFORE
 
 # What is right does not depend on how fast a machine is.
 settings.register_profile("any machine", deadline=None)
@@ -27,6 +28,20 @@ def office():
     shared.close()
 
 
+@pytest.fixture(scope="session")
+def office_in(office):
+    """The office of a locale, such as office_in("de-DE"); each is started once for a test process, too."""
+    offices = {"en-US": office}
+
+    def of(locale):
+        offices[locale] = offices.get(locale) or libreoffice.Office(locale=locale)
+        return offices[locale]
+
+    yield of
+    for other in offices.values():
+        other.close()
+
+
 @pytest.fixture(scope="module")
 def few_rows():
     """The commands make workbooks of few rows: formulas that stay blank would take most of the time."""
@@ -41,6 +56,45 @@ def all_rows(few_rows, monkeypatch):
     """... and in one test with all the rows that a maker gets."""
     for key, table in TABLES.items():
         monkeypatch.setitem(book.ROOMS, key, table.room)
+
+
+KEPT = 8
+
+
+@pytest.fixture(scope="module")
+def made_once():
+    """A workbook that commands make again of the same is the one that they made: only what differs takes time.
+
+    It gives what makes each anew.
+    """
+    makers, known = (book.drafted, book.packed), {}
+
+    def drafted(season, dated, picked=None, before=NOTHING_BEFORE, rooms=book.ROOMS):
+        tables = {name: table.to_dict("split") for name, table in season.tables.items()}
+        key = repr((season.settings, tables, dated, picked, before, dict(rooms)))
+        # The last asked for is put last, and the first goes once there are many: they take memory.
+        known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rooms), {})
+        if len(known) > KEPT:
+            del known[next(iter(known))]
+        return known[key][0]
+
+    def packed(written, *, stored=True):
+        packages = next((packages for each, packages in known.values() if each is written), {})
+        if stored not in packages:
+            packages[stored] = makers[1](written, stored=stored)
+        return packages[stored]
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(book, "drafted", drafted)
+        patch.setattr(book, "packed", packed)
+        yield makers
+
+
+@pytest.fixture
+def made_anew(made_once, monkeypatch):
+    """... but where a test asks whether it comes out the same."""
+    monkeypatch.setattr(book, "drafted", made_once[0])
+    monkeypatch.setattr(book, "packed", made_once[1])
 
 
 @pytest.fixture

@@ -190,13 +190,17 @@ def _after_gestures(context, desktop, codes, path, gestures, tabs=()):
 
     book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
     try:
-        hand = Hand(context, book)
+        hand, reader = Hand(context, book), _Reader(book, codes, tabs)
+        stood = reader.found
         for sequence in gestures:
             for gesture in sequence:
                 hand.does(gesture)
             for _ in range(2):
                 book.calculateAll()
-            yield _Reader(book, codes, tabs).values()
+            # On tabs that no gesture names, the same cells hold something as before.
+            touched = reader.sheets.keys() & {gesture[1] for gesture in sequence}
+            reader.found = {**stood, **{name: _found(reader.sheets[name]) for name in touched}}
+            yield reader.values()
             hand.undoes_all()
     finally:
         book.close(True)
@@ -277,7 +281,7 @@ class _Reader:
     def __init__(self, book, codes, tabs=()):
         self.codes = codes
         self.sheets = {name: book.Sheets.getByName(name) for name in tabs or book.Sheets.ElementNames}
-        self.found = {name: (_area(_used(sheet)), _filled(_used(sheet))) for name, sheet in self.sheets.items()}
+        self.found = {name: _found(sheet) for name, sheet in self.sheets.items()}
 
     def values(self, edited=()):
         """[sheet, cell, value] of every cell that holds something; `edited` were typed into."""
@@ -295,7 +299,7 @@ class _Reader:
         used = _used(self.sheets[name])
         area, filled = self.found[name]
         if area != _area(used):  # something was typed outside
-            area, filled = _area(used), _filled(used)
+            area, filled = _found(self.sheets[name])
         cells = [
             (row, column, value)
             for row, (values, hold) in enumerate(zip(used.getDataArray(), filled), start=area[0])
@@ -307,6 +311,11 @@ class _Reader:
         for row, column, value in cells:
             error = next(codes) if value is None else 0
             yield f"{_letters(column)}{row + 1}", {"error": ERRORS.get(error, f"Err:{error}")} if error else value
+
+
+def _found(sheet):
+    """The area of a sheet that is used, and which of its cells hold something."""
+    return _area(_used(sheet)), _filled(_used(sheet))
 
 
 def _used(sheet):
@@ -325,6 +334,7 @@ def _filled(cells):
     return [[formula != "" for formula in row] for row in cells.getFormulaArray()]
 
 
+@functools.cache
 def _letters(column):
     letters = ""
     column += 1

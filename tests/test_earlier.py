@@ -30,7 +30,7 @@ def run(*given):
     return CliRunner().invoke(main, [str(each) for each in given])
 
 
-pytestmark = pytest.mark.usefixtures("few_rows")
+pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
 
 
 # As they were made
@@ -138,7 +138,7 @@ def test_what_is_not_carried_over_is_listed(tmp_path, office):
 
 
 @pytest.fixture(scope="module")
-def made(few_rows, tmp_path_factory):
+def made(few_rows, made_once, tmp_path_factory):
     """A workbook of today's with one wax, one jar and nothing else."""
     path = tmp_path_factory.mktemp("made") / "small.xlsx"
     assert run("new", path, "--region", "gb", "--date", "2027-01-04").exit_code == 0

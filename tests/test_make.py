@@ -25,11 +25,11 @@ def run(*given):
     return CliRunner().invoke(main, [str(each) for each in given])
 
 
-pytestmark = pytest.mark.usefixtures("few_rows")
+pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
 
 
 @pytest.fixture(scope="module")
-def demo(few_rows, tmp_path_factory):
+def demo(few_rows, made_once, tmp_path_factory):
     path = tmp_path_factory.mktemp("made") / "demo.xlsx"
     assert run("new", path, "--demo").exit_code == 0
     return path
@@ -73,14 +73,14 @@ def differing(one, other):
 CHANGES_TAB = f"xl/worksheets/sheet{book.ORDER.index('Changes') + 1}.xml"
 
 
-def test_the_same_season_makes_the_same_workbook_but_for_what_it_was_made_from(demo, tmp_path):
+def test_the_same_season_makes_the_same_workbook_but_for_what_it_was_made_from(made_anew, demo, tmp_path):
     for name in ("one.xlsx", "two.xlsx"):
         assert run("new", tmp_path / name, "--from", demo).exit_code == 0
     assert (tmp_path / "one.xlsx").read_bytes() == (tmp_path / "two.xlsx").read_bytes()
     assert differing(tmp_path / "one.xlsx", demo) == [CHANGES_TAB]
 
 
-def test_a_folder_of_csv_files_makes_the_same_workbook(demo, tmp_path):
+def test_a_folder_of_csv_files_makes_the_same_workbook(made_anew, demo, tmp_path):
     folder.write(read.season_of(demo), tmp_path / "csv")
     assert run("new", tmp_path / "again.xlsx", "--from", tmp_path / "csv").exit_code == 0
     assert differing(tmp_path / "again.xlsx", demo) == [CHANGES_TAB]

@@ -11,7 +11,7 @@ import zipfile
 import books
 import pytest
 from books import Book
-from libreoffice import Office, stored
+from libreoffice import stored
 
 from candlecalc.workbook import book
 
@@ -51,16 +51,12 @@ def spoilt(path, target):
 
 
 @pytest.fixture(scope="module", params=[*LOCALES, GNUMERIC])
-def calculated(request, made):
+def calculated(request, made, office_in):
     """{season: what one engine makes of its spoilt workbook}."""
     paths = {name: path for name, (_, path) in made.items()}
     if request.param == GNUMERIC:
         return {name: by_gnumeric(path) for name, path in paths.items()}
-    office = Office(locale=request.param)
-    try:
-        return {name: office.recalculated(path) for name, path in paths.items()}
-    finally:
-        office.close()
+    return {name: office_in(request.param).recalculated(path) for name, path in paths.items()}
 
 
 def by_gnumeric(path):
