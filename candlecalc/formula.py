@@ -37,7 +37,7 @@ CELL_LIKE = re.compile(r"[a-z]{1,3}[0-9]+|r|c|r[0-9]+c[0-9]+")
 Function = TypeVar("Function", bound=Callable[..., Any])
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, repr=False)
 class Formula:
     """A declared function: everything that help, workbooks, faces and tests are derived from."""
 
@@ -116,6 +116,9 @@ class Formula:
         With `call`, which decides and refuses with every reason, that is the checked function.
         """
         return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
+
+    def __repr__(self) -> str:
+        return f"<{self.name}({', '.join(self.arguments)}): {self.summary}>"
 
     @property
     def gives(self) -> str:
