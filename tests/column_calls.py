@@ -58,10 +58,10 @@ def _same_reason(call, told):
         call.formula.call(**given)
     except ValueError as problem:
         reason = str(problem).removeprefix(f"{call.name}: ")
-        rows = "".join(f"\n  row {row}: {reason}" for row in range(ROWS))
+        rows = "".join(f" Row {row}: {reason}" for row in range(ROWS))
         lists = any(argument.term.many for argument in call.formula.arguments.values())
         once = told.removeprefix(f"{call.name}: ").rstrip(".?")
-        assert told == f"{call.name}: {ROWS} of {ROWS} rows are refused{rows}" or (lists and once in reason)
+        assert told == f"{call.name}: {ROWS} of {ROWS} rows are refused.{rows}" or (lists and once in reason)
     else:
         raise AssertionError(f"{told}; a plain call is taken: {given}")
 

@@ -31,15 +31,22 @@ class Form(NamedTuple):
     conditions: tuple[CodeType, ...]
     inside: bool  # whether every answer is in the result's range
 
-    def work(self, values: Mapping[str, Any], found: Array) -> list[Array]:
+    def work(self, values: Mapping[str, Any], found: Array) -> tuple[list[Array], list[Array]]:
         """Write the answers into `found`; masks say which rows are in doubt, and which do not meet a condition."""
         steps = _Steps()
         known = {"__builtins__": {}, **PLAIN, **steps.functions(), **values, FOUND: found}
         answer = eval(self.answer, known)  # noqa: S307
         if answer is not found:
             found[...] = answer
+        doubts, unmet = self.ask(values)
+        return steps.doubts + doubts, unmet
+
+    def ask(self, values: Mapping[str, Any]) -> tuple[list[Array], list[Array]]:
+        """Masks of the rows in doubt, and of those that do not meet a condition."""
+        steps = _Steps()
+        known = {"__builtins__": {}, **PLAIN, **steps.functions(), **values}
         unmet = [~np.asarray(eval(condition, known), dtype=bool) for condition in self.conditions]  # noqa: S307
-        return [np.broadcast_to(mask, found.shape) for mask in steps.doubts + unmet if mask.any()]
+        return steps.doubts, [mask for mask in unmet if mask.any()]
 
 
 def form_of(formula: Formula) -> Form | None:

@@ -2,6 +2,7 @@
 
 import sys
 from collections.abc import Iterable, Mapping, Sequence
+from contextlib import suppress
 from datetime import date
 from typing import Any, NamedTuple
 
@@ -9,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from candlecalc.formula import Argument, Term
-from candlecalc.term import NUMBERS, is_quantity, magnitude
+from candlecalc.term import NUMBERS, is_column, is_quantity, magnitude
 
 Array = NDArray[Any]
 
@@ -32,6 +33,8 @@ def column(argument: Argument, value: Any) -> Column:
     if cells.dtype.kind in "iuf" and argument.term.counts:
         values = cells.astype(float, copy=False)
         return Column(values, values)
+    if any(is_column(cell) for cell in {type(cell): cell for cell in cells.flat}.values()):
+        raise ValueError(f"{argument.name} has a list inside a list of another shape; it takes {argument.term.range}")
     return Column(cells, _read(argument.term, cells))
 
 
@@ -77,7 +80,8 @@ def _cells(value: Any) -> Array:
 def _listed(value: Sequence[Any]) -> Array:
     kinds = {type(cell) for cell in value}
     if kinds <= NUMBERS:
-        return np.array(value, dtype=float)
+        with suppress(OverflowError):  # a whole number beyond what a float holds is refused in its row
+            return np.array(value, dtype=float)
     if kinds & {list, tuple, np.ndarray}:
         return np.array(value, dtype=object)
     return np.fromiter(value, dtype=object, count=len(value))  # NumPy would take the unit off a quantity
@@ -92,6 +96,8 @@ def _read(term: Term, cells: Array) -> Array:
 
 
 def _value(term: Term, cell: Any, known: dict[Any, Any]) -> Any:
+    if term.counts and cell.__class__ is float:
+        return cell  # its range is looked at over the whole column
     key = (cell.__class__, cell)  # TRUE equals 1, but is not the same
     try:
         return known[key]

@@ -47,12 +47,12 @@ def refusal(
     formula: Formula, columns: Columns, fixed: Fixed, refused: Sequence[int], shape: tuple[int, ...], index: Any
 ) -> str:
     """How many rows are refused, and the reasons of the first of them, by their labels."""
-    lines = [f"{formula.name}: {len(refused):,} of {int(np.prod(shape)):,} rows are refused"]
+    told = [f"{formula.name}: {len(refused):,} of {int(np.prod(shape)):,} rows are refused."]
     for place in refused[:SHOWN]:
         where = np.unravel_index(place, shape)
         label = index[place] if index is not None else ", ".join(str(each) for each in where)
-        lines.append(f"row {label}: {_reason(formula, _row(columns, fixed, place))}")
-    return "\n  ".join(lines + [f"and {len(refused) - SHOWN:,} more"] * (len(refused) > SHOWN))
+        told.append(f"Row {label}: {_reason(formula, _row(columns, fixed, place))}")
+    return " ".join(told + [f"And {len(refused) - SHOWN:,} more."] * (len(refused) > SHOWN))
 
 
 def _reason(formula: Formula, row: Mapping[str, Any]) -> str:
@@ -71,27 +71,45 @@ def _block(formula: Formula, form: Form, block: Mapping[str, Array], fixed: Fixe
         if not _all_inside(term, values):
             taken = _inside(term, values) & (True if taken is None else taken)
     if taken is None:
-        return _worked(formula, form, {**fixed, **block}, found), NONE
+        return _worked(formula, form, {**fixed, **block}, found)
     places = np.flatnonzero(taken)
     answers = np.empty(len(places))
-    doubtful = _worked(formula, form, {**fixed, **{name: block[name][places] for name in block}}, answers)
+    doubtful, unmet = _worked(formula, form, {**fixed, **{name: block[name][places] for name in block}}, answers)
     found[places] = answers
-    return places[doubtful], np.flatnonzero(~taken)
+    return places[doubtful], np.concatenate([places[unmet], np.flatnonzero(~taken)])
 
 
-def _worked(formula: Formula, form: Form, values: Mapping[str, Any], found: Array) -> Array:
-    """Answers of rows whose arguments are in range, written into `found`; the places of those in doubt."""
+def _worked(formula: Formula, form: Form, values: Mapping[str, Any], found: Array) -> tuple[Array, Array]:
+    """Answers of rows whose arguments are in range, written into `found`; the places in doubt, and those refused."""
     try:
         with np.errstate(divide="raise", invalid="raise", over="raise"):
-            doubts = form.work(values, found)
-    except (ArithmeticError, ValueError):  # a row divides by nothing: each is tried alone
-        return np.arange(len(found))
-    if not doubts and (form.inside or _all_inside(formula.result, found)):
-        return NONE
-    doubtful = ~_inside(formula.result, found)
-    for each in doubts:
-        doubtful |= each
-    return np.flatnonzero(doubtful)
+            doubts, unmet = form.work(values, found)
+    except (ArithmeticError, ValueError):  # a row divides by nothing: those that may are tried alone
+        return _apart(form, values, found)
+    if not doubts and not unmet and (form.inside or _all_inside(formula.result, found)):
+        return NONE, NONE
+    doubted, refused = _any(doubts, found), _any(unmet, found)
+    doubtful = (doubted | ~_inside(formula.result, found)) & ~(refused & ~doubted)
+    return np.flatnonzero(doubtful), np.flatnonzero(refused & ~doubted)
+
+
+def _apart(form: Form, values: Mapping[str, Any], found: Array) -> tuple[Array, Array]:
+    """The places to be tried alone, and those that plainly do not meet a condition."""
+    try:
+        with np.errstate(divide="raise", invalid="raise", over="raise"):
+            doubts, unmet = form.ask(values)
+    except (ArithmeticError, ValueError):
+        return np.arange(len(found)), NONE
+    refused = _any(unmet, found) & ~_any(doubts, found)
+    return np.flatnonzero(~refused), np.flatnonzero(refused)
+
+
+def _any(masks: Sequence[Array], found: Array) -> Array:
+    """The rows that are in any of the masks."""
+    rows = np.zeros(len(found), dtype=bool)
+    for mask in masks:
+        rows |= mask
+    return rows
 
 
 def _all_inside(term: Term, values: Array) -> bool:
