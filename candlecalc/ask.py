@@ -31,7 +31,7 @@ def answer(formula: Formula, given: Mapping[str, Any], wanted: str = "") -> list
     digits = int(float(given.get("digits", 2)))
     terms = formula.fields or {"": formula.result}
     unit = {
-        name: units.named(wanted) if wanted and _fits(wanted, term) else _unit_asked(formula, term, given)
+        name: (wanted and units.in_kind(wanted, term.unit)) or _unit_asked(formula, term, given)
         for name, term in terms.items()
     }
     words = [
@@ -91,10 +91,6 @@ def _measured(text: str) -> tuple[float, str]:
         value, unit = units.written(text)
         return float(f"{value:.12g}"), units.NAMES[unit]
     return 0.0, ""
-
-
-def _fits(unit: str, term: Term) -> bool:
-    return units.kind_of_spelling(unit) == units.kind_of(term.unit)
 
 
 def _unit_asked(formula: Formula, result: Term, given: Given) -> str:

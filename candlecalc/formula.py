@@ -8,6 +8,7 @@ import inspect
 import re
 from dataclasses import dataclass, field
 from functools import cache
+from importlib import import_module
 from typing import (
     Any,
     Callable,
@@ -24,7 +25,7 @@ from typing import (
 )
 
 import candlecalc.native as language
-from candlecalc.term import LARGEST, NUMBERS, Argument, Term, shown
+from candlecalc.term import LARGEST, NUMBERS, Argument, Term, is_column, shown
 
 # What a declaration is written and read with; a quantity and its range stand in `candlecalc.term`.
 __all__ = ["CELL_LIKE", "HELP_LENGTH", "LARGEST", "REGISTRY", "Argument", "Formula", "Term", "find", "formula"]
@@ -36,7 +37,7 @@ CELL_LIKE = re.compile(r"[a-z]{1,3}[0-9]+|r|c|r[0-9]+c[0-9]+")
 Function = TypeVar("Function", bound=Callable[..., Any])
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, repr=False)
 class Formula:
     """A declared function: everything that help, workbooks, faces and tests are derived from."""
 
@@ -56,9 +57,12 @@ class Formula:
     def call(self, *given: object, **named: object) -> Any:
         """Read every argument, check them one by one and together, and return the checked result.
 
-        All that is wrong is said in one ValueError.
+        All that is wrong is said in one ValueError. A column in place of a single value gives a column.
         """
         bound = inspect.signature(self.checked).bind(*given, **named)
+        if any(is_column(value) and not self.arguments[name].term.many for name, value in bound.arguments.items()):
+            # By name: it brings NumPy, which neither the start nor what add-ins take along may need.
+            return import_module("candlecalc.arrays").call(self, bound.arguments)
         values: Dict[str, Any] = {}
         problems: List[str] = []
         for argument in self.arguments.values():
@@ -88,15 +92,22 @@ class Formula:
         raise ValueError(f"{self.name}: {told or f'these values have no answer ({_listed(values)})'}")
 
     def _kept(self, row: Any, values: Dict[str, Any]) -> Any:
-        """A result, or a row of one, in its range: what lies past an end of it by a rounding crumb is the end."""
+        """A result, or a row of one, in its range: what lies past an end of it by a rounding crumb is the end.
+
+        Every number is a float, however an argument was written.
+        """
         for name, term, value in self._values(row):
+            kept = value
             if not term.gives(value):
-                end = term.end_at(value) if term.counts and value is not None else None
-                if end is None:
+                kept = term.end_at(value) if term.counts and value is not None else None
+                if kept is None:
                     raise ValueError(
                         f"{self.name}: {name} would be {shown(value)}; it must be {term.range} ({_listed(values)})"
                     )
-                row = row._replace(**{name: end}) if self.fields else end
+            if kept.__class__ is int:
+                kept = float(kept)
+            if kept is not value:
+                row = row._replace(**{name: kept}) if self.fields else kept
         return row
 
     def checked_or(self, otherwise: Callable[..., Any]) -> Callable[..., Any]:
@@ -105,6 +116,9 @@ class Formula:
         With `call`, which decides and refuses with every reason, that is the checked function.
         """
         return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
+
+    def __repr__(self) -> str:
+        return f"<{self.name}({', '.join(self.arguments)}): {self.summary}>"
 
     @property
     def gives(self) -> str:
@@ -285,6 +299,8 @@ def _guarded(formula: Formula, conditions: List[language.Node], otherwise: Calla
         test = " and ".join(_inline(a.name, a.term, f"_{a.name}") for a in formula.arguments.values())
         test = " and ".join([test] + [f"({language.python(tree)})" for tree in conditions])
         inside = "True" if formula.result.choices else _limits("_result", formula.result)
+    # A float, though every argument was a whole number.
+    result = "_result" if formula.result.choices else "_result if _result.__class__ is _float else _float(_result)"
     given = ", ".join(
         f"{name}=_default_{name}" if argument.optional else name for name, argument in formula.arguments.items()
     )
@@ -297,11 +313,11 @@ def {formula.name}({given}):
             pass
         else:
             if {inside}:
-                return _result
+                return {result}
     return _call({", ".join(names)})
 """
     scope: Dict[str, Any] = dict(language.FUNCTIONS)
-    scope.update(_bare=formula.bare, _call=otherwise, _numbers=NUMBERS)
+    scope.update(_bare=formula.bare, _call=otherwise, _numbers=NUMBERS, _float=float)
     for name, argument in formula.arguments.items():
         scope[f"_default_{name}"] = argument.default
         scope[f"_{name}"] = frozenset(argument.term.choices)

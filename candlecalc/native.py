@@ -9,7 +9,7 @@ import math
 import re
 from dataclasses import dataclass
 from decimal import Decimal
-from typing import Callable, Dict, List, Mapping, Tuple, Union
+from typing import Callable, Dict, FrozenSet, List, Mapping, Tuple, Union
 
 from candlecalc.rounding import round_half_away
 
@@ -163,9 +163,9 @@ def spell(node: Node) -> str:
     return _spell(node, excel=True)
 
 
-def python(node: Node) -> str:
-    """The tree as a Python expression in the same names (functions by `FUNCTIONS`)."""
-    beyond = sorted({part.function for part in walk(node) if isinstance(part, Call)} & SHEET_ONLY)
+def python(node: Node, known: FrozenSet[str] = frozenset()) -> str:
+    """The tree as a Python expression in the same names: functions by `FUNCTIONS`, and those the caller knows."""
+    beyond = sorted({part.function for part in walk(node) if isinstance(part, Call)} & SHEET_ONLY - known)
     if beyond:
         raise ValueError(f"{', '.join(beyond)}: for cells only, not for a condition")
     return _spell(node, excel=False)

@@ -87,7 +87,7 @@ class Term:
                 return end
         return None
 
-    def read(self, value: object) -> Any:
+    def read(self, value: Any) -> Any:
         """One value as given, as `calc` takes it; a ValueError says what is allowed."""
         if self.blank and _blank(value):
             return None
@@ -101,6 +101,11 @@ class Term:
                 raise ValueError(f"is {shown(value)}: {problem}") from None
         elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
             number = _float(value)
+        elif is_quantity(value):
+            try:
+                number, unit = _float(magnitude(value, self.unit)), str(value.units)
+            except ValueError as problem:
+                raise ValueError(f"is {shown(value)}: {problem}") from None
         else:
             raise ValueError(f"is {shown(value)}; it takes {self.range}")
         if not self.takes(number):
@@ -208,6 +213,34 @@ def plain(limit: float) -> str:
     return f"{limit:g}" if abs(limit) < 1e5 else f"{limit:.0f}"
 
 
+def is_column(value: Any) -> bool:
+    """Whether many rows are given where one value is wanted: a list, a NumPy array or a pandas Series.
+
+    A table of several columns is none.
+    """
+    if is_quantity(value):
+        value = value.magnitude
+    several = hasattr(value, "__array__") and getattr(value, "ndim", 0) > 0 and not hasattr(value, "columns")
+    return isinstance(value, (list, tuple)) or several
+
+
+def is_quantity(value: Any) -> bool:
+    """Whether a value brings its unit along, as a Quantity of pint does; pint itself is not asked for."""
+    return hasattr(value, "magnitude") and hasattr(value, "units") and hasattr(value, "to")
+
+
+def magnitude(value: Any, unit: str) -> Any:
+    """A Quantity's number, or array of numbers, in a term's unit; a ValueError where it measures something else."""
+    kind = units.kind_of(unit)
+    told = f"it takes {kind} such as {units.EXAMPLES[kind]}"
+    if kind == "an amount of money":
+        raise ValueError(told)  # pint knows no currency
+    try:
+        return value.to(units.DIMENSIONS[unit][1] if unit in units.DIMENSIONS else "").magnitude
+    except (ArithmeticError, AttributeError, TypeError, ValueError):
+        raise ValueError(told) from None
+
+
 def _float(value: Any) -> float:
     try:
         return float(value)
@@ -229,7 +262,9 @@ def _line(value: object) -> List[Any]:
 
 
 def _cells(value: Any) -> List[Any]:
-    return [value] if isinstance(value, str) or not hasattr(value, "__iter__") else list(value)
+    if isinstance(value, str) or not hasattr(value, "__iter__") or (is_quantity(value) and not is_column(value)):
+        return [value]
+    return list(value)
 
 
 def _blank(cell: object) -> bool:
@@ -249,6 +284,8 @@ def shown(value: object) -> str:
         return f'"{_cut(value)}"'
     if isinstance(value, date):
         return value.isoformat()
+    if is_quantity(value):
+        return _cut(str(value))
     if isinstance(value, bool) or value is None:
         return "blank" if value is None else str(value).upper()
     return f"{_float(value):.10g}" if isinstance(value, (numbers.Real, Decimal)) else _cut(repr(value))

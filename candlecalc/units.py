@@ -272,6 +272,20 @@ def named(spelling: str) -> str:
     return SPELLINGS[name]
 
 
+def in_kind(spelling: str, unit: str) -> str:
+    """A unit as makers write it, as pint names it, where it measures what a term's unit does; "" elsewhere.
+
+    Degrees are degrees apart where the term is a difference.
+
+    >>> in_kind("oz", "g"), in_kind("F", "C difference"), in_kind("oz", "ml")
+    ('ounce', 'delta_degF', '')
+    """
+    name, kind = named(spelling), kind_of(unit)
+    if kind == "a difference in temperature" and name in TEMPERATURES:
+        return f"delta_{name}"
+    return name if _kind_of_pint(name) == kind else ""
+
+
 def factor(unit: str, to: str) -> float:
     """How many of `to` make one `unit`, both as pint names them (no temperatures)."""
     return convert(1.0, unit, to)

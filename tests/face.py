@@ -1,4 +1,4 @@
-"""One test body over every face of a function: Python, cell formulas, add-ins, named LAMBDAs.
+"""One test body over every face of a function: Python, columns, cell formulas, add-ins, named LAMBDAs.
 
 A test asks for `face` and calls functions on it:
 
@@ -126,6 +126,7 @@ def _module(name):
 # Each with whether it takes text with a unit, as people type it.
 FACES = {
     "Python": (None, True),
+    "columns, NumPy and pandas": (_module("column_calls"), True),
     "formula, embedded engine": (_formulas(two_engines.by_formualizer), False),
     "formula, LibreOffice": (_formulas(_by_libreoffice), False),
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
@@ -138,6 +139,8 @@ def takes(face, call):
     """Whether a face has the function. LibreOffice hands TRUE over as 1, so it cannot refuse it."""
     if any(cell is True for cell in call.cells) and "LibreOffice" in face:
         return False
+    if "columns" in face:
+        return importlib.import_module("column_calls").takes(call)
     return FACES[face][1] or bool(call.formula.native)
 
 

@@ -2,7 +2,8 @@
 
     python tests/make_pages.py
 
-`workbooks/functions.md` says what each function is; `tests/published/README.md` what checks it.
+`workbooks/functions.md` says what each function is; `tests/published/README.md` what checks it. The types of the
+functions are in `candlecalc/__init__.pyi`, and their names in `candlecalc/__init__.py`.
 """
 
 import contextlib
@@ -18,7 +19,7 @@ import face
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import tables
-from candlecalc.faces import page, reference
+from candlecalc.faces import page, reference, stub
 from candlecalc.formula import REGISTRY
 
 HOME = Path(__file__).parents[1]
@@ -138,8 +139,20 @@ def is_published(words: str) -> bool:
     return not any(standing in words.lower() for standing in STANDINGS) and words != "no source named"
 
 
+def names_in_place() -> str:
+    """The package's first file with the public names as they are today."""
+    text = PACKAGE.read_text(encoding="utf-8")
+    return re.sub(r"(?<=^__all__ = )\[[^]]*\]", stub.listed(), text, count=1, flags=re.MULTILINE)
+
+
+PACKAGE = HOME / "candlecalc" / "__init__.py"
 # What makes the text of each page, by where it stands.
-PAGES = {HOME / "workbooks" / "functions.md": page.page, PUBLISHED / "README.md": checks_page}
+PAGES = {
+    HOME / "workbooks" / "functions.md": page.page,
+    PUBLISHED / "README.md": checks_page,
+    PACKAGE: names_in_place,
+    PACKAGE.with_suffix(".pyi"): stub.text,
+}
 
 
 if __name__ == "__main__":

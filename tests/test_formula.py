@@ -59,7 +59,7 @@ WRONG_WAX = [
     (True, f"is TRUE; {WAX}."),
     (False, f"is FALSE; {WAX}."),
     (None, f"is blank; {WAX}."),
-    ([500], f"is [500]; {WAX}."),
+    ({500}, f"is {{500}}; {WAX}."),
     ("", 'is "": it is empty; it takes a weight such as 340 or "12 oz".'),
     ("  ", 'is "  ": it is empty; it takes a weight such as 340 or "12 oz".'),
     ("twelve", 'is "twelve": it takes a weight such as 340 or "12 oz".'),

@@ -35,7 +35,7 @@ def full_pots(melt: Weight, pot: Weight) -> Count:
     """Full pots in a melt, where a pot holds so much at most.
 
     >>> full_pots(melt=7040, pot=3200)
-    2
+    2.0
     """
     return math.floor(round_half_away(melt / pot, 6))
 
@@ -69,7 +69,7 @@ def pieces_for(each: Count, count: Count) -> Count:
     """Pieces to count out for a batch.
 
     >>> pieces_for(each=2, count=24)
-    48
+    48.0
     """
     return each * count
 
@@ -79,7 +79,7 @@ def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
     """How much is missing; nothing where there is enough.
 
     >>> short_by(needed=24, on_hand=20)
-    4
+    4.0
     """
     return max(0, needed - on_hand)
 
@@ -89,6 +89,6 @@ def enough_for(available: Weight, each: Weight) -> Count:
     """Candles that what is on hand is enough for, where each takes the same weight.
 
     >>> enough_for(available=2000, each=160)
-    12
+    12.0
     """
     return math.floor(round_half_away(available / each, 6))

@@ -174,7 +174,7 @@ def materials_used(opening: OpeningStock, bought: Bought, closing: ClosingStock)
     """Materials used in a period, from what was there, what was bought and what is left.
 
     >>> materials_used(opening=2500, bought=10500, closing=11600)
-    1400
+    1400.0
     """
     return opening + bought - closing
 
@@ -194,7 +194,7 @@ def cost_of_goods_made(
     """Making cost of the candles finished in a period; opening and closing are work in hand, half-made.
 
     >>> cost_of_goods_made(materials=15000, labour=25000, overhead=23000, opening=75000, closing=43000)
-    95000
+    95000.0
     """
     return opening + materials + labour + overhead - closing
 
@@ -208,7 +208,7 @@ def cost_of_goods_sold(opening: OpeningStock, made: Made, closing: ClosingStock)
     """Making cost of the candles sold in a period, from finished stock before, made, and left.
 
     >>> cost_of_goods_sold(opening=65000, made=95000, closing=58000)
-    102000
+    102000.0
     """
     return opening + made - closing
 
@@ -220,7 +220,7 @@ def overhead_uncharged(actual: MakingOverhead, charged: MakingOverhead) -> Overh
     It is added to cost of goods sold when the period is closed.
 
     >>> overhead_uncharged(actual=256500, charged=250000)
-    6500
+    6500.0
     """
     return actual - charged
 

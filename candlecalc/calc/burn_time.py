@@ -69,7 +69,7 @@ def label_hours(fill: Fill, fastest: FastestBurn, stays: Stays = 0.0) -> LabelHo
     promises too much to half of the buyers.
 
     >>> label_hours(fill=220, fastest=4.75, stays=52)
-    35
+    35.0
     """
     return math.floor(round_half_away((fill - stays) / fastest, 6))
 

@@ -65,7 +65,7 @@ def in_unit(size: Quantity, factor: Factor) -> Quantity:
     """A quantity in another unit, by how many of that unit make one.
 
     >>> in_unit(size=2, factor=16)
-    32
+    32.0
     """
     return size * factor
 
@@ -199,7 +199,7 @@ def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
     it: prices need `full_cost`.
 
     >>> making_cost(materials=700, labour=66, overhead=165)
-    931
+    931.0
     """
     return materials + labour + overhead
 

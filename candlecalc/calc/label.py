@@ -100,7 +100,7 @@ def binding_weight(ounces: Ounces, grams: Grams) -> Grams:
     """Grams that a label with both declarations is held to: the larger of the two.
 
     >>> binding_weight(ounces=16, grams=454)
-    454
+    454.0
     """
     return max(ounces * OUNCE, grams)
 

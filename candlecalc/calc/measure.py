@@ -63,7 +63,7 @@ def gross_weight(net: NetWeight, tare: Tare) -> Gross:
     """What a whole package must weigh to hold its declared net weight.
 
     >>> gross_weight(net=907, tare=14)
-    921
+    921.0
     """
     return net + tare
 
@@ -124,7 +124,7 @@ def packages_to_weigh(batch: BatchSize) -> SampleSize:
     """How many packages of a batch the EU and GB test weighs without opening them; all of a small batch.
 
     >>> packages_to_weigh(batch=400)
-    50
+    50.0
     """
     return batch if batch < WHOLE_BATCH else int(tables.row_up_to("reference_test", batch)["sample"])
 
@@ -202,7 +202,7 @@ def lot_test_us(net: NetWeight, weighings: Weighings) -> LotTest:
     package, gets no verdict.
 
     >>> lot_test_us(net=227, weighings=[190, 240, 260]).beyond
-    1
+    1.0
     """
     if len(weighings) < 2:
         raise ValueError("lot_test_us: one weighing has no spread; weigh two or more.")

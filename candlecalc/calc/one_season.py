@@ -52,7 +52,7 @@ def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftove
     spread: how much demand varies follows from how many come.
 
     >>> season_stock_poisson(price=24, cost=9, leftover=5, demand=12)
-    15
+    15.0
     """
     ratio, stock = (price - cost) / (price - leftover), 0
     chance = reached = math.exp(-demand)

@@ -157,7 +157,7 @@ def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Count:
     """Whole packs to buy for what is needed and not on hand.
 
     >>> packs_to_buy(needed=7300, pack=2500, on_hand=1000)
-    3
+    3.0
     """
     return max(0, math.ceil(round_half_away((needed - on_hand) / pack, 6)))
 

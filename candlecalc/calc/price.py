@@ -92,7 +92,7 @@ def fixed_for_season(cost: Money, times: Times) -> Money:
     """What a place costs over the season, from its cost a day or a month.
 
     >>> fixed_for_season(cost=45, times=6)
-    270
+    270.0
     """
     return cost * times
 
@@ -317,7 +317,7 @@ def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
-    225
+    225.0
     """
     return -math.floor(-round_half_away((fixed + profit) / (price - cost), 6))
 

@@ -111,7 +111,7 @@ def pots_needed(melt: Weight, pot: Weight) -> Count:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
-    3
+    3.0
     """
     return math.ceil(round_half_away(melt / pot, 6))
 
@@ -121,7 +121,7 @@ def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
     """Evenings that so many pots take.
 
     >>> evenings_needed(pots=7, an_evening=3)
-    3
+    3.0
     """
     return math.ceil(round_half_away(pots / an_evening, 6))
 
@@ -133,7 +133,7 @@ def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     For a material `sales` is what the month's candles use of it.
 
     >>> to_make(sales=1500, closing=750, opening=450)
-    1800
+    1800.0
     """
     return max(0, sales + closing - opening)
 

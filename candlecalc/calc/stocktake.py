@@ -46,7 +46,7 @@ def count_difference(counted: Counted, booked: Booked) -> Difference:
     """What a count finds more than the books say; minus where it finds less.
 
     >>> count_difference(counted=46, booked=48)
-    -2
+    -2.0
     """
     return counted - booked
 
@@ -56,7 +56,7 @@ def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> S
     """What the difference of a count is worth at cost; a minus is a loss to be booked.
 
     >>> count_difference_cost(counted=46, booked=48, cost=6)
-    -12
+    -12.0
     """
     return (counted - booked) * cost
 

@@ -142,6 +142,6 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
     """Vessels that a weight of wax fills, once its oil is in.
 
     >>> vessels_filled(wax=5000, fill=216, load=0.08)
-    25
+    25.0
     """
     return math.floor(round_half_away(wax * (1 + load) / fill, 6))

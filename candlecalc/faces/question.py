@@ -51,18 +51,18 @@ def unit_wanted(formula: Formula, words: list[str]) -> tuple[list[str], str]:
         match = WANTED.fullmatch(" ".join(words[-size:]))
         # "in" is an inch as well: it asks for a unit only where one follows.
         if match and not formula.result.unit_in and (match["to"] or units.kind_of_spelling(match["unit"])):
-            _refuse_unit(formula, match["unit"])
+            refuse_unit(formula, match["unit"])
             return words[:-size], match["unit"]
     return words, ""
 
 
-def _refuse_unit(formula: Formula, unit: str) -> None:
+def refuse_unit(formula: Formula, unit: str) -> None:
     """A CallError where an answer cannot be in a unit."""
     kind = units.kind_of_spelling(unit)
     terms = [*formula.fields.values()] or [formula.result]
     if not kind:
         raise CallError(f'"{unit}" is no unit known here; it takes a unit such as g, oz, ml or C')
-    if kind not in [units.kind_of(term.unit) for term in terms]:
+    if not any(units.in_kind(unit, term.unit) for term in terms):
         own = ", ".join(dict.fromkeys(term.unit for term in terms if term.unit in units.DIMENSIONS)) or "no unit"
         raise CallError(f'{formula.name} answers in {own}: "{unit}" is for {kind}')
 
