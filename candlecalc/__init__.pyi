@@ -3193,8 +3193,8 @@ def highest_load(wax: _Value, oil: _Value, limit: _Value, wax_basis: _Literal["o
     """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
 
     It is what was typed and no more: burn tests, the law and the data sheets
-    may put the load lower. Which of the three decides, says
-    `highest_load_decided_by`. For a blend of oils take `limit_of_blend` first.
+    may put the load lower. `highest_load_decided_by` says which of the three
+    decides. For a blend of oils take `limit_of_blend` first.
 
     >>> round(highest_load(wax=0.1, oil=0.12, limit=0.05), 4)
     0.0526
