@@ -244,5 +244,5 @@ def __getattr__(name: str) -> Any:
     # Looked up when asked for: importing the package must not load the whole library.
     if name not in __all__:
         raise AttributeError(f"module 'candlecalc' has no attribute {name!r}", name=name, obj=sys.modules[__name__])
-    home = "candlecalc.helpers" if name in ("answer_in", "find") else "candlecalc.calc"
+    home = "candlecalc.faces.python" if name in ("answer_in", "find") else "candlecalc.calc"
     return getattr(import_module(home), name)

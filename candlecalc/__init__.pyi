@@ -45,7 +45,7 @@ from candlecalc.calc.stock import StockValue as _StockValue
 from candlecalc.calc.stocktake import LotToUse as _LotToUse
 from candlecalc.calc.wick import Advised as _Advised
 from candlecalc.calc.wick import Judged as _Judged
-from candlecalc.formula import Formula as _Formula
+from candlecalc.declaration.declared import Function as _Formula
 
 __all__ = [
     "add_tax",

@@ -7,8 +7,8 @@ signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
 def main() -> None:
-    from candlecalc.cli import STOPPED
-    from candlecalc.cli import main as commands
+    from candlecalc.commands.cli import STOPPED
+    from candlecalc.commands.cli import main as commands
 
     try:
         signal.signal(signal.SIGINT, signal.default_int_handler)

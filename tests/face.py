@@ -26,10 +26,10 @@ import two_engines
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
 
-from candlecalc import days
 from candlecalc.calc import REGISTRY
-from candlecalc.guard import guarded
-from candlecalc.native import Leaf, spell
+from candlecalc.declaration.guard import guarded
+from candlecalc.declaration.native import Leaf, spell
+from candlecalc.quantities import days
 
 
 class Call(NamedTuple):

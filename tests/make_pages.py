@@ -19,8 +19,8 @@ import face
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import tables
-from candlecalc.faces import page, reference, stub
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
+from candlecalc.faces.described import page, reference, stub
 
 HOME = Path(__file__).parents[1]
 COMMAND = "python tests/make_pages.py"

@@ -18,10 +18,10 @@ import zipfile
 from collections.abc import Mapping
 from pathlib import Path
 
-from candlecalc.faces import functions_book
+from candlecalc.faces.lambdas import functions_book
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty
-from candlecalc.workbook import book
+from candlecalc.workbook.writing import book
 
 HOME = Path(__file__).parents[1] / "workbooks"
 COMMAND = "python tests/make_templates.py"

@@ -12,8 +12,8 @@ from itertools import islice
 
 from hypothesis import strategies as st
 
-from candlecalc import days
-from candlecalc.formula import LARGEST
+from candlecalc.declaration.declared import LARGEST
+from candlecalc.quantities import days
 
 MOST = 1e6  # where a range has no end of its own: enough for any maker
 LEAST = 1e-3  # where a range leaves out its end

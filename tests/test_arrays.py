@@ -15,7 +15,7 @@ from samples import drawn, limits, samples
 import candlecalc
 from candlecalc.arrays.form import form_of
 from candlecalc.arrays.rows import BLOCK
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
 
 # Those that a column can be given to, and that have one value for an answer.
 ON_COLUMNS = [

@@ -10,16 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from samples import drawn, limits
 
-from candlecalc import native
-from candlecalc.calc import (
-    follow_demand,
-    heater_efficiency,
-    level_or_follow,
-    level_rate,
-    melt_time,
-    stock_left,
-)
-from candlecalc.formula import LARGEST, REGISTRY
+from candlecalc.calc import follow_demand, heater_efficiency, level_or_follow, level_rate, melt_time, stock_left
+from candlecalc.declaration import native
+from candlecalc.declaration.declared import LARGEST, REGISTRY
 
 TRIES = 150
 # Those whose every argument is a number, so that each can be moved until the answer meets an end of its range.

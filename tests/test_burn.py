@@ -9,7 +9,6 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy import stats
 
-from candlecalc import statistics
 from candlecalc.calc import (
     burn_rate,
     burn_rate_between,
@@ -31,6 +30,7 @@ from candlecalc.calc import (
     rate_of_one_burn,
     rates_of_candles,
 )
+from candlecalc.quantities import statistics
 
 confidences = st.floats(0.5, 0.999)
 

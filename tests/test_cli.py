@@ -16,13 +16,16 @@ import click
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__, cli, menu, units
-from candlecalc.cli import main
-from candlecalc.faces import finding, reference, terminal
-from candlecalc.faces.finding import find
-from candlecalc.faces.results import shown
-from candlecalc.formula import REGISTRY, Argument, Term
-from candlecalc.workbook import read
+from candlecalc import __version__
+from candlecalc.commands import cli, menu
+from candlecalc.commands.cli import main
+from candlecalc.declaration.declared import REGISTRY, Argument, Term
+from candlecalc.faces.asked import finding
+from candlecalc.faces.asked.finding import find
+from candlecalc.faces.asked.results import shown
+from candlecalc.faces.described import reference, terminal
+from candlecalc.quantities import units
+from candlecalc.workbook.reading import read
 
 HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
 
@@ -372,7 +375,7 @@ def test_what_is_asked_for_is_made(tmp_path, monkeypatch):
 
 
 def command(*words):
-    return [sys.executable, "-c", "from candlecalc.cli import main; main()", *words]
+    return [sys.executable, "-c", "from candlecalc.commands.cli import main; main()", *words]
 
 
 def test_a_shell_sees_the_exit_codes(tmp_path):
@@ -401,7 +404,7 @@ def test_the_installed_command_answers():
 def test_help_imports_nothing_heavy():
     script = f"""
 import sys
-from candlecalc.cli import main
+from candlecalc.commands.cli import main
 try:
     main(["--help"])
 finally:

@@ -12,10 +12,10 @@ from click.testing import CliRunner
 from earlier import FIXTURES, NAMES, TYPED_TABS, entries, filled, placed
 
 from candlecalc import __version__
-from candlecalc.cli import main
+from candlecalc.commands.cli import main
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MATERIALS, TABLES
-from candlecalc.workbook import read
+from candlecalc.workbook.reading import read
 
 ENDING = (
     "{path}: made by 0.1.0, whose formulas can go wrong after a cut or in a comma-decimal program; "

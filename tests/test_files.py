@@ -13,7 +13,7 @@ import pytest
 from click.testing import CliRunner
 
 from candlecalc import files
-from candlecalc.cli import main
+from candlecalc.commands.cli import main
 from candlecalc.files import write_whole
 
 # Every command that writes, with what it writes in the last place.

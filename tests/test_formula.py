@@ -11,8 +11,8 @@ import numpy
 import pandas
 import pytest
 
-import candlecalc.days
-import candlecalc.formula
+import candlecalc.declaration.declared
+import candlecalc.quantities.days
 from candlecalc.calc import (
     break_even_mix,
     cost_per_burn_hour,
@@ -28,7 +28,7 @@ from candlecalc.calc import (
     volume_from_water,
     yield_of,
 )
-from candlecalc.formula import CELL_LIKE, HELP_LENGTH, REGISTRY, Term, find, formula
+from candlecalc.declaration.declared import CELL_LIKE, HELP_LENGTH, REGISTRY, Term, find, formula
 
 ALL = sorted(REGISTRY.values(), key=lambda declared: declared.name)
 Grams = Annotated[float, Term("g", "a weight")]
@@ -46,7 +46,7 @@ def each_function(test):
 @pytest.fixture
 def empty_registry(monkeypatch):
     """A registry for the functions of one test, so that no other test meets them."""
-    monkeypatch.setattr(candlecalc.formula, "REGISTRY", {})
+    monkeypatch.setattr(candlecalc.declaration.declared, "REGISTRY", {})
 
 
 # What is refused, and in which words
@@ -417,8 +417,8 @@ def test_what_is_no_day_is_refused(later, day):
 
 
 def test_days_are_counted_as_spreadsheets_count_them():
-    assert candlecalc.days.serial(date(1900, 3, 1)) == 61
-    assert candlecalc.days.read(61) == date(1900, 3, 1)
+    assert candlecalc.quantities.days.serial(date(1900, 3, 1)) == 61
+    assert candlecalc.quantities.days.read(61) == date(1900, 3, 1)
 
 
 def test_an_answer_of_several_values_is_a_row_with_names(spread):
@@ -492,7 +492,7 @@ def test_a_date_that_a_sheet_made_of_words_is_refused_with_what_to_do(empty_regi
 def test_an_argument_may_be_left_blank_on_every_python(empty_registry):
     # Python 3.9 and 3.10 see a default of None as Optional around the annotation.
     wrapped = {"wax": Optional[Annotated[Optional[float], Term("g", "a weight", blank=True)]]}
-    assert candlecalc.formula._term(lambda wax: wax, "wax", wrapped).blank
+    assert candlecalc.declaration.declared._term(lambda wax: wax, "wax", wrapped).blank
 
 
 # Every declared function

@@ -17,8 +17,9 @@ import pytest
 from samples import drawn
 
 import candlecalc.calc  # noqa: F401  fills the registry
-from candlecalc.faces import cells, reference
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
+from candlecalc.faces.addins import cells
+from candlecalc.faces.described import reference
 
 TRIES = 120
 LEAST = 10  # sets of each kind that every function must get

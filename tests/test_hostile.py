@@ -8,7 +8,7 @@ import pytest
 from click.testing import CliRunner
 from earlier import FIXTURES
 
-from candlecalc.cli import main
+from candlecalc.commands.cli import main
 
 BLANK = (FIXTURES / "blank-gb.xlsx").read_bytes()
 TOO_LARGE = "too large or too oddly packed to be a season workbook"

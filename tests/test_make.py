@@ -13,12 +13,15 @@ import openpyxl
 import pytest
 from click.testing import CliRunner
 
-from candlecalc import __version__, make
-from candlecalc.cli import main
+from candlecalc import __version__
+from candlecalc.commands import make
+from candlecalc.commands.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
-from candlecalc.workbook import book, read, report
+from candlecalc.workbook.reading import read
+from candlecalc.workbook.reports import report
+from candlecalc.workbook.writing import book
 
 
 def run(*given):

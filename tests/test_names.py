@@ -11,7 +11,7 @@ import pint
 import pytest
 
 import candlecalc
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
 
 
 def test_dir_lists_the_functions_and_two_helpers():

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from samples import in_a_cell, within
 
 from candlecalc.calc import REGISTRY
-from candlecalc.native import (
+from candlecalc.declaration.native import (
     FUNCTIONS,
     Call,
     Leaf,

@@ -8,15 +8,15 @@ from pathlib import Path
 
 import pytest
 
-from candlecalc.faces.carried import carried
+from candlecalc.faces.addins.carried import carried
 
 SCRIPT = """
 import doctest, importlib, pkgutil, sys
 sys.path.insert(0, sys.argv[1])
-import candlecalc.calc, candlecalc.rounding, candlecalc.statistics
-from candlecalc.formula import REGISTRY
+import candlecalc.calc, candlecalc.quantities.rounding, candlecalc.quantities.statistics
+from candlecalc.declaration.declared import REGISTRY
 
-modules = [candlecalc.rounding, candlecalc.statistics] + [
+modules = [candlecalc.quantities.rounding, candlecalc.quantities.statistics] + [
     importlib.import_module("candlecalc.calc." + found.name) for found in pkgutil.iter_modules(candlecalc.calc.__path__)
 ]
 failed = sum(doctest.testmod(module).failed for module in modules)
@@ -37,7 +37,7 @@ def test_every_function_runs_its_example_on_python_3_9_alone(tmp_path):
     python = _old_python()
     if not python:
         pytest.skip("python3.9 is not installed")
-    for name, text in carried("faces/calc_component.py").items():
+    for name, text in carried("faces/libreoffice/component.py").items():
         path = tmp_path / "candlecalc" / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(text, encoding="utf-8")

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 from openpyxl import Workbook
 
 from candlecalc.calc import round_money
-from candlecalc.rounding import round_half_away, round_to
+from candlecalc.quantities.rounding import round_half_away, round_to
 
 # What ROUND gives in LibreOffice 7.4, measured by `test_libreoffice_rounds_the_same` below; each is a
 # half that a float stores a hair below or above.

@@ -2,11 +2,11 @@
 
 import pytest
 
-from candlecalc import units
-from candlecalc.faces import wizard
-from candlecalc.faces.page import page
-from candlecalc.faces.terminal import page as told
-from candlecalc.formula import HELP_LENGTH, REGISTRY
+from candlecalc.declaration.declared import HELP_LENGTH, REGISTRY
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.described.page import page
+from candlecalc.faces.described.terminal import page as told
+from candlecalc.quantities import units
 
 # What makers have in inches, ounces, degrees F and per cent, typed without its unit.
 SLIPS = [  # function, arguments, what it says

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
 
-from candlecalc.statistics import normal_quantile, t_quantile
+from candlecalc.quantities.statistics import normal_quantile, t_quantile
 
 # Student's t, 0.975: NIST/SEMATECH e-Handbook, table of critical values, as read in a public test suite. The
 # last is OpenStax, Introductory Business Statistics 2e, m55462 (printed 3.2498, 0.995).

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from candlecalc import factors
-from candlecalc.units import (
+from candlecalc.quantities import factors
+from candlecalc.quantities.units import (
     ASKED,
     DIMENSIONS,
     GRAMS,

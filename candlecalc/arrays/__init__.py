@@ -1,6 +1,6 @@
 """A declared function over columns: a Series, a NumPy array or a list in place of any single argument.
 
-Asked by `Formula.call` when it is given one, so that neither NumPy nor pandas is in the start.
+Asked by `Function.call` when it is given one, so that neither NumPy nor pandas is in the start.
 """
 
 from collections.abc import Mapping
@@ -10,11 +10,11 @@ import numpy as np
 
 from candlecalc.arrays import given, rows
 from candlecalc.arrays.given import Column
-from candlecalc.formula import Formula
-from candlecalc.term import is_column
+from candlecalc.declaration.declared import Function
+from candlecalc.declaration.term import is_column
 
 
-def call(formula: Formula, arguments: Mapping[str, Any]) -> Any:
+def call(formula: Function, arguments: Mapping[str, Any]) -> Any:
     """The answers for every row: a Series where one was given, with its index and name, else an array.
 
     Columns broadcast as NumPy's do. A ValueError says how many rows are refused, and why the first of them are.

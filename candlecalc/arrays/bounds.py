@@ -8,15 +8,15 @@ from collections.abc import Mapping
 from itertools import product
 from operator import add, mul, sub, truediv
 
-from candlecalc.formula import Argument, Formula
-from candlecalc.native import Call, Leaf, Name, Node, Operation
+from candlecalc.declaration.declared import Argument, Function
+from candlecalc.declaration.native import Call, Leaf, Name, Node, Operation
 
 Ends = tuple[float, float]
 OPERATIONS = {"+": add, "-": sub, "*": mul, "/": truediv}
 PICKS = {"MAX": max, "MIN": min}
 
 
-def always_inside(formula: Formula) -> bool:
+def always_inside(formula: Function) -> bool:
     """Whether every answer is in range; false also where that is not seen here."""
     ends = _ends(formula.native, formula.arguments) if formula.native and not formula.result.whole else None
     return ends is not None and formula.result.takes(ends[0]) and formula.result.takes(ends[1])

@@ -11,11 +11,11 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
-import candlecalc.native as language
+import candlecalc.declaration.native as language
 from candlecalc.arrays.bounds import always_inside
 from candlecalc.arrays.given import Array
-from candlecalc.formula import REGISTRY, Formula, asked
-from candlecalc.native import Call, Leaf, Name, Negation, Node, Operation
+from candlecalc.declaration.declared import REGISTRY, Function, asked
+from candlecalc.declaration.native import Call, Leaf, Name, Negation, Node, Operation
 
 # How near to a step, as a part of the number, is too near: the scalar function rounds some numbers to twelve digits.
 NEAR = 1e-12
@@ -49,7 +49,7 @@ class Form(NamedTuple):
         return steps.doubts, [mask for mask in unmet if mask.any()]
 
 
-def form_of(formula: Formula) -> Form | None:
+def form_of(formula: Function) -> Form | None:
     """A function's native form over arrays; None where an array cannot say it."""
     return _form(formula.name) if formula.name in REGISTRY else None
 

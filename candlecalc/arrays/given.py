@@ -9,8 +9,8 @@ from typing import Any, NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from candlecalc.formula import Argument, Term
-from candlecalc.term import NUMBERS, is_column, is_quantity, magnitude
+from candlecalc.declaration.declared import Argument, Term
+from candlecalc.declaration.term import NUMBERS, is_column, is_quantity, magnitude
 
 Array = NDArray[Any]
 

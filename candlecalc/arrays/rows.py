@@ -13,7 +13,7 @@ import numpy as np
 from candlecalc.arrays import given
 from candlecalc.arrays.form import Form, form_of
 from candlecalc.arrays.given import Array, Column
-from candlecalc.formula import Formula, Term
+from candlecalc.declaration.declared import Function, Term
 
 BLOCK = 32_768  # rows that stay in the processor's cache
 SHOWN = 5  # refused rows that a message tells of
@@ -24,7 +24,7 @@ Columns = Mapping[str, Column]
 Fixed = Mapping[str, Any]
 
 
-def answers(formula: Formula, columns: Columns, fixed: Fixed, count: int) -> tuple[Array, list[int]]:
+def answers(formula: Function, columns: Columns, fixed: Fixed, count: int) -> tuple[Array, list[int]]:
     """The answer of every row, and the places of those refused."""
     form = form_of(formula)
     if form is None:
@@ -44,7 +44,7 @@ def answers(formula: Formula, columns: Columns, fixed: Fixed, count: int) -> tup
 
 
 def refusal(
-    formula: Formula, columns: Columns, fixed: Fixed, refused: Sequence[int], shape: tuple[int, ...], index: Any
+    formula: Function, columns: Columns, fixed: Fixed, refused: Sequence[int], shape: tuple[int, ...], index: Any
 ) -> str:
     """How many rows are refused, and the reasons of the first of them, by their labels."""
     told = [f"{formula.name}: {len(refused):,} of {int(np.prod(shape)):,} rows are refused."]
@@ -55,7 +55,7 @@ def refusal(
     return " ".join(told + [f"And {len(refused) - SHOWN:,} more."] * (len(refused) > SHOWN))
 
 
-def _reason(formula: Formula, row: Mapping[str, Any]) -> str:
+def _reason(formula: Function, row: Mapping[str, Any]) -> str:
     try:
         formula.call(**row)
     except ValueError as problem:
@@ -63,7 +63,9 @@ def _reason(formula: Formula, row: Mapping[str, Any]) -> str:
     raise AssertionError(f"{formula.name}: a row that is taken alone was refused: {row}")
 
 
-def _block(formula: Formula, form: Form, block: Mapping[str, Array], fixed: Fixed, found: Array) -> tuple[Array, Array]:
+def _block(
+    formula: Function, form: Form, block: Mapping[str, Array], fixed: Fixed, found: Array
+) -> tuple[Array, Array]:
     """Answers of one block, written into `found`; the places that the scalar function decides, and those refused."""
     taken = None
     for name, values in block.items():
@@ -79,7 +81,7 @@ def _block(formula: Formula, form: Form, block: Mapping[str, Array], fixed: Fixe
     return places[doubtful], np.concatenate([places[unmet], np.flatnonzero(~taken)])
 
 
-def _worked(formula: Formula, form: Form, values: Mapping[str, Any], found: Array) -> tuple[Array, Array]:
+def _worked(formula: Function, form: Form, values: Mapping[str, Any], found: Array) -> tuple[Array, Array]:
     """Answers of rows whose arguments are in range, written into `found`; the places in doubt, and those refused."""
     try:
         with np.errstate(divide="raise", invalid="raise", over="raise"):
@@ -128,7 +130,7 @@ def _inside(term: Term, values: Array) -> Array:
     return inside & (values == np.floor(values)) if term.whole else inside
 
 
-def _one_by_one(formula: Formula, columns: Columns, fixed: Fixed, count: int) -> tuple[Array, list[int]]:
+def _one_by_one(formula: Function, columns: Columns, fixed: Fixed, count: int) -> tuple[Array, list[int]]:
     found: list[Any] = []
     refused: list[int] = []
     for place, row in enumerate(_rows(formula, columns, fixed, count)):
@@ -140,7 +142,7 @@ def _one_by_one(formula: Formula, columns: Columns, fixed: Fixed, count: int) ->
     return given.held(formula.result, found), refused
 
 
-def _rows(formula: Formula, columns: Columns, fixed: Fixed, count: int) -> Iterator[tuple[Any, ...]]:
+def _rows(formula: Function, columns: Columns, fixed: Fixed, count: int) -> Iterator[tuple[Any, ...]]:
     """The arguments in order, a row at a time; numbers are Python's own, which the quick check takes."""
     rows: list[Iterable[Any]] = []
     for name, argument in formula.arguments.items():

@@ -25,6 +25,6 @@ from candlecalc.calc.stocktake import *  # noqa: F403
 from candlecalc.calc.vessel import *  # noqa: F403
 from candlecalc.calc.wax import *  # noqa: F403
 from candlecalc.calc.wick import *  # noqa: F403
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
 
 __all__ = sorted(REGISTRY)

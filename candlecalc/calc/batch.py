@@ -4,8 +4,8 @@ import math
 
 from candlecalc.calc.sources import ALGEBRA, PRACTICE
 from candlecalc.calc.terms import Count, Quantity, Weight
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away, whole_steps
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away, whole_steps
 
 STEP = {"step > 0": "step must be more than 0"}
 

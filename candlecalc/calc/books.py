@@ -37,8 +37,8 @@ from candlecalc.calc.terms.money import (
     Used,
     Withdrawn,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 ENTRIES = "double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7"
 COST_OF_GOODS = "schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3"

@@ -6,7 +6,6 @@ There is no rate of burning to assume: it is the maker's own weighings, of the m
 import math
 from typing import NamedTuple, Optional, Tuple
 
-from candlecalc import statistics
 from candlecalc.calc.sources import ALGEBRA, MEAN, REGRESSION
 from candlecalc.calc.terms.burn import (
     Afterwards,
@@ -22,7 +21,8 @@ from candlecalc.calc.terms.burn import (
     SomeHours,
     Weighings,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities import statistics
 
 FALLING = {
     "MAX(hours) > MIN(hours)": "two weighings at different hours, at least, are wanted",

@@ -3,7 +3,6 @@
 import math
 from typing import Annotated, NamedTuple, Tuple
 
-from candlecalc import statistics
 from candlecalc.calc.burn import FALLING, STRAY, THREE, WITHOUT_INTERVAL, swing_of, told_of
 from candlecalc.calc.sources import ALGEBRA, BURNING, GEOMETRY, INVERSE, PRACTICE, REGRESSION
 from candlecalc.calc.terms import Cost, Density, Fill, Length
@@ -29,8 +28,9 @@ from candlecalc.calc.terms.burn import (
     StopDepth,
     Weighings,
 )
-from candlecalc.formula import Term, formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import Term, formula
+from candlecalc.quantities import statistics
+from candlecalc.quantities.rounding import round_half_away
 
 TOO_ROUGH = "the weighings are too rough to say when; weigh on"
 

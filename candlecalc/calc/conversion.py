@@ -2,8 +2,8 @@
 
 from typing import Annotated
 
-import candlecalc.units as units
-from candlecalc.formula import LARGEST, Term, formula
+import candlecalc.quantities.units as units
+from candlecalc.declaration.declared import LARGEST, Term, formula
 
 EXACT = "units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)"
 

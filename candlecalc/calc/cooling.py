@@ -24,7 +24,7 @@ from candlecalc.calc.terms.heat import (
     SecondReading,
     SomeCoolingTime,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 READINGS = {
     "first > second": "the first reading must be the warmer one",

@@ -34,8 +34,8 @@ from candlecalc.calc.terms import (
     Waste,
     Weight,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 
 @formula(native="(price+shipping+tax)/size", source=LANDED_COST)

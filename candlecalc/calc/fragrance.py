@@ -24,8 +24,8 @@ from candlecalc.calc.terms import (
     Wax,
     WaxHighest,
 )
-from candlecalc.formula import Term, formula
-from candlecalc.rounding import round_half_away, whole_steps
+from candlecalc.declaration.declared import Term, formula
+from candlecalc.quantities.rounding import round_half_away, whole_steps
 
 Oils = Annotated[List[float], Term("g", "each oil to weigh out, in the order of the shares", many=True)]
 

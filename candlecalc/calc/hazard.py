@@ -38,8 +38,8 @@ from candlecalc.calc.terms.hazard import (
     WaterTest,
     WaterToxicity,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 # Table 1.2: up to this share of the mixture, so much change of it.
 DRIFT = [(0.025, 0.3), (0.1, 0.2), (0.25, 0.1), (1.0, 0.05)]

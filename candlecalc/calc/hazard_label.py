@@ -53,7 +53,7 @@ from candlecalc.calc.terms.hazard import (
     Uncertainty,
     Viscosity,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 LABELLING = CLP + "; ECHA Guidance on Labelling and Packaging v4.2, 7.3, in a transcription; each row says which"
 

@@ -33,7 +33,7 @@ from candlecalc.calc.terms.heat import (
     TimeNeeded,
     WaxFlash,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 
 @formula(native="(fahrenheit-32)/1.8", source=TEMPERATURE)

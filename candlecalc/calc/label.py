@@ -27,8 +27,8 @@ from candlecalc.calc.terms.label import (
     Standing,
     Statement,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 OUNCE = 28.3495  # g, the factor that 16 CFR 500.19(a) allows and no other
 SQUARE_INCH = 6.4516  # cm2, exact

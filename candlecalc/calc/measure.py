@@ -32,9 +32,9 @@ from candlecalc.calc.terms.label import (
     Weighed,
     Weighings,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
-from candlecalc.statistics import t_quantile
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
+from candlecalc.quantities.statistics import t_quantile
 
 GROSS = "NIST Handbook 133 (2026), 2.3.5 and 2.3.6"
 WEIGHING_ERROR = "SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9"

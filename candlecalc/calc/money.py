@@ -17,8 +17,8 @@ from candlecalc.calc.terms.money import (
     YearDays,
     YearlyCost,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 MINOR_UNITS = "ISO 4217, minor units of currencies, second-hand"
 TAX_ROUNDING = (

@@ -16,9 +16,9 @@ from candlecalc.calc.terms.plan import (
     Stock,
     WholeStock,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
-from candlecalc.statistics import normal_quantile
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
+from candlecalc.quantities.statistics import normal_quantile
 
 WORTH_IT = {
     "price > cost": "the price must be above what one costs, or none should be made",

@@ -28,9 +28,9 @@ from candlecalc.calc.terms.plan import (
     Wants,
     WholeStep,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
-from candlecalc.statistics import normal_quantile
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
+from candlecalc.quantities.statistics import normal_quantile
 
 
 @formula(native="SQRT(2*demand*ordering/holding)", source=ORDER_QUANTITY)

@@ -3,7 +3,6 @@
 import math
 from typing import NamedTuple
 
-from candlecalc import statistics
 from candlecalc.calc.sources import ORIGIN, POOL, PRACTICE, REGRESSION
 from candlecalc.calc.terms import Length
 from candlecalc.calc.terms.burn import (
@@ -18,7 +17,8 @@ from candlecalc.calc.terms.burn import (
     PoolTime,
     PoolWidths,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities import statistics
 
 INCH = 25.4
 LONGEST_BURN = 4.0  # hours at a time: common practice, no source

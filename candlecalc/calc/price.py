@@ -31,8 +31,8 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 ABOVE_COST = {"price > cost": "the price must be above what each one costs"}
 

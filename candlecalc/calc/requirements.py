@@ -25,8 +25,8 @@ from candlecalc.calc.terms.plan import (
     WantedAmounts,
     WantedWeeks,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 LATE = "late: before week 1"
 

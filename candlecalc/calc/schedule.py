@@ -32,8 +32,8 @@ from candlecalc.calc.terms.plan import (
     Usual,
     Working,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 WEEK = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 DAY = timedelta(days=1)

@@ -21,7 +21,7 @@ from candlecalc.calc.terms.stock import (
     Used,
     Worth,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 # Sums of what was typed are exact with this many digits: no crumb of a lot is left by rounding.
 AS_TYPED = Context(prec=60)

@@ -37,8 +37,8 @@ from candlecalc.calc.terms.stock import (
     UseBy,
     Worth,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 
 @formula(native="counted-booked", source=COUNTING)

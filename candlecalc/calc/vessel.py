@@ -19,8 +19,8 @@ from candlecalc.calc.terms import (
     WaterTemperature,
     Wax,
 )
-from candlecalc.formula import formula
-from candlecalc.rounding import round_half_away
+from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import round_half_away
 
 # Conventional mass: the density of air and of the weights a scale is adjusted with, g/ml.
 AIR, SCALE_WEIGHTS = 0.0012, 8.0

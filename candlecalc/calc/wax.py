@@ -19,7 +19,7 @@ from candlecalc.calc.terms.heat import (
     Waxes,
     WaxShares,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 

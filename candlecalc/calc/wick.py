@@ -36,7 +36,7 @@ from candlecalc.calc.terms.burn import (
     WickKinds,
     WickSizes,
 )
-from candlecalc.formula import formula
+from candlecalc.declaration.declared import formula
 
 STOP, NOT_JUDGED, MISSES, MEETS = VERDICTS
 TOO_COOL, WITHIN, TOO_HOT = FINDINGS

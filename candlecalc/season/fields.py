@@ -7,7 +7,7 @@ drop-downs, cell checks, CSV files and the reading of a workbook all come from h
 import datetime
 from dataclasses import dataclass, field
 
-from candlecalc.term import Term
+from candlecalc.declaration.term import Term
 
 NAME_LENGTH = 32
 # A spreadsheet looks names up with these as wild cards.

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 import pandas as pd
 
-import candlecalc.units as units
+import candlecalc.quantities.units as units
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.season import Problem, Row, Season, frame
 from candlecalc.season.tables import MADE_FOR, ONCE, SETTING_FIELDS, TABLES

@@ -3,9 +3,9 @@
 import math
 from dataclasses import dataclass
 
-from candlecalc.rounding import round_to
-from candlecalc.term import LARGEST, Term
-from candlecalc.units import GRAMS, MILLIMETRES
+from candlecalc.declaration.term import LARGEST, Term
+from candlecalc.quantities.rounding import round_to
+from candlecalc.quantities.units import GRAMS, MILLIMETRES
 
 
 @dataclass(frozen=True)

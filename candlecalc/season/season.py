@@ -9,6 +9,7 @@ from typing import Any
 
 import pandas as pd
 
+from candlecalc.declaration.term import Term, shown
 from candlecalc.season.fields import (
     FIRST_DAY,
     LAST_DAY,
@@ -21,7 +22,6 @@ from candlecalc.season.fields import (
 )
 from candlecalc.season.measures import Measures
 from candlecalc.season.tables import ONCE, SETTINGS, TABLES
-from candlecalc.term import Term, shown
 
 Row = dict[str, Value]
 WITHOUT_BLANK = "type it without the blank"

@@ -4,8 +4,8 @@ from dataclasses import replace
 from typing import get_args
 
 from candlecalc.calc import terms
+from candlecalc.declaration.term import Term
 from candlecalc.season.fields import Field, Table
-from candlecalc.term import Term
 
 
 def _term(annotated: object) -> Term:

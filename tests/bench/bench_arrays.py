@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 import numpy as np
 
 import candlecalc
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
 
 ROWS, FEWER, ROUNDS = 1_000_000, 20_000, 9
 CHANCE = np.random.default_rng(7)

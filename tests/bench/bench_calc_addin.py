@@ -20,10 +20,10 @@ from openpyxl import Workbook  # noqa: E402
 from openpyxl.utils import get_column_letter  # noqa: E402
 from openpyxl.worksheet.formula import ArrayFormula  # noqa: E402
 
-from candlecalc.faces.calc_component import spelled  # noqa: E402
-from candlecalc.formula import REGISTRY  # noqa: E402
-from candlecalc.guard import guarded  # noqa: E402
-from candlecalc.native import Leaf, spell  # noqa: E402
+from candlecalc.declaration.declared import REGISTRY  # noqa: E402
+from candlecalc.declaration.guard import guarded  # noqa: E402
+from candlecalc.declaration.native import Leaf, spell  # noqa: E402
+from candlecalc.faces.libreoffice.component import spelled  # noqa: E402
 
 ROWS, TURNS, ROUNDS = 10_000, 3, 8
 KINDS = ["native", "cells", "array"]

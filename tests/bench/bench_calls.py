@@ -17,7 +17,7 @@ from pathlib import Path
 
 from pint import UnitRegistry
 
-from candlecalc.formula import REGISTRY, Term
+from candlecalc.declaration.declared import REGISTRY, Term
 
 PROCESSES, ROUNDS, CALLS = 15, 15, 20_000
 MOST_OVER_BARE, LEAST_BELOW_PINT, MOST_OF_ARGPARSE = 1.0, 10.0, 3.0  # microseconds, times, times

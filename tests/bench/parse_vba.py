@@ -10,7 +10,7 @@ from antlr4.error.ErrorListener import ErrorListener
 from antlr4_vba.vbaLexer import vbaLexer
 from antlr4_vba.vbaParser import vbaParser
 
-from candlecalc.faces import vba
+from candlecalc.faces.excel import vba
 
 
 class Errors(ErrorListener):

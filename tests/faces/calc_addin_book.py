@@ -20,10 +20,10 @@ from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.formula import ArrayFormula
 
-from candlecalc.faces import calc_addin
-from candlecalc.faces.calc_component import spelled
-from candlecalc.faces.cells import answer
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
+from candlecalc.faces.addins.cells import answer
+from candlecalc.faces.libreoffice import addin as calc_addin
+from candlecalc.faces.libreoffice.component import spelled
 
 SHEET = "Cases"
 BLANK = object()

@@ -22,9 +22,10 @@ from unittest import mock
 
 from libreoffice import Error
 
-from candlecalc.days import serial
-from candlecalc.faces import vba, wizard
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration.declared import REGISTRY
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.excel import vba
+from candlecalc.quantities.days import serial
 
 LEFT_OUT = -2147352572  # what an argument left out is over COM
 # Excel's own numbers for its errors (XlCVError).
@@ -111,7 +112,7 @@ def server():
 def functions():
     """The module that Excel asks, decorated as on Windows."""
     udfs = windows("udfs")
-    for name in (vba.FUNCTIONS, "candlecalc.faces.excel_functions"):
+    for name in (vba.FUNCTIONS, "candlecalc.faces.excel.functions"):
         sys.modules.pop(name, None)
     with mock.patch("xlwings.func", udfs.xlfunc), mock.patch("xlwings.arg", udfs.xlarg):
         return importlib.import_module(vba.FUNCTIONS)

@@ -18,7 +18,8 @@ from openpyxl.utils import coordinate_to_tuple, get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces import lambdas, wizard
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.lambdas import names as lambdas
 
 SHEET = "Calls"
 BLANK = object()

@@ -14,7 +14,7 @@ from typing import NamedTuple
 from samples import drawn, in_a_cell, samples
 
 from candlecalc.calc import REGISTRY
-from candlecalc.formula import LARGEST
+from candlecalc.declaration.declared import LARGEST
 
 CASES_EACH, REFUSED_EACH, TRIES = 8, 6, 150
 

@@ -14,12 +14,13 @@ import pytest
 from click.testing import CliRunner
 from foreign import SAVED_BY_EXCEL, SAVED_ELSEWHERE
 
-from candlecalc.cli import main
-from candlecalc.faces import add_functions, lambdas, macros, package
-from candlecalc.faces.add_functions import added
-from candlecalc.faces.lambdas import Named
-from candlecalc.faces.names import WorkbookXml
-from candlecalc.faces.package import Package, RefusedError
+from candlecalc.commands.cli import main
+from candlecalc.faces.lambdas import add_functions, macros, package
+from candlecalc.faces.lambdas import names as lambdas
+from candlecalc.faces.lambdas.add_functions import added
+from candlecalc.faces.lambdas.names import Named
+from candlecalc.faces.lambdas.names_in_book import WorkbookXml
+from candlecalc.faces.lambdas.package import Package, RefusedError
 
 MADE = {
     "charts, a chart sheet, comments, a picture, a table": foreign.with_everything,

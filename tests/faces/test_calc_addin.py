@@ -23,11 +23,13 @@ from openpyxl import Workbook
 from openpyxl.worksheet.formula import ArrayFormula
 from test_python39 import _old_python
 
-from candlecalc import days
 from candlecalc.calc import REGISTRY
-from candlecalc.cli import main
-from candlecalc.faces import calc_addin, reference, wizard
-from candlecalc.faces.calc_component import spelled
+from candlecalc.commands.cli import main
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.described import reference
+from candlecalc.faces.libreoffice import addin as calc_addin
+from candlecalc.faces.libreoffice.component import spelled
+from candlecalc.quantities import days
 
 ALL = list(REGISTRY.values())
 NOT_AVAILABLE = [[Error("#N/A")]]
@@ -35,7 +37,7 @@ NOT_AVAILABLE = [[Error("#N/A")]]
 ALONE = """
 import importlib, sys
 sys.path.insert(0, sys.argv[1])
-calc = importlib.import_module(sys.argv[2] + ".faces.calc_component").methods()
+calc = importlib.import_module(sys.argv[2] + ".faces.libreoffice.component").methods()
 print(calc["oilForWax"](None, "12 oz", 0.08), calc["oilForWax"](None, 100.0, 8.0), len(calc))
 print(calc["why"](None, "OIL_FOR_WAX", (100.0, 8.0)))
 """

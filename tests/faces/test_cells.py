@@ -7,9 +7,9 @@ import pytest
 from faces.test_every_function import in_range
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces.cells import Refused, answer, named, why
-from candlecalc.formula import Formula, Term, formula
-from candlecalc.units import read
+from candlecalc.declaration.declared import Function, Term, formula
+from candlecalc.faces.addins.cells import Refused, answer, named, why
+from candlecalc.quantities.units import read
 
 OIL = REGISTRY["oil_for_wax"]
 SCALAR = [
@@ -33,9 +33,9 @@ class Pair(NamedTuple):
 @pytest.fixture
 def declared(monkeypatch) -> "callable":
     """Declares a function in a registry of its own."""
-    monkeypatch.setattr("candlecalc.formula.REGISTRY", registry := {})
+    monkeypatch.setattr("candlecalc.declaration.declared.REGISTRY", registry := {})
 
-    def declare(bare) -> Formula:
+    def declare(bare) -> Function:
         formula(source="none: for a test")(bare)
         return registry[bare.__name__]
 
@@ -54,7 +54,7 @@ def test_a_range_gives_what_its_cells_give_one_by_one(declared):
 
 def test_a_value_beside_a_range_is_read_once(monkeypatch):
     seen = []
-    monkeypatch.setattr("candlecalc.units.read", lambda text, unit: seen.append(text) or read(text, unit))
+    monkeypatch.setattr("candlecalc.quantities.units.read", lambda text, unit: seen.append(text) or read(text, unit))
     assert answer(OIL, [[[100.0]] * 50, "8%"]) == [[8.0]] * 50
     assert seen == ["8%"]
 

@@ -7,8 +7,8 @@ import pytest
 from samples import limits, samples
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces import reference
-from candlecalc.formula import LARGEST
+from candlecalc.declaration.declared import LARGEST
+from candlecalc.faces.described import reference
 
 EACH = 4
 each_function = pytest.mark.parametrize("name", sorted(REGISTRY))

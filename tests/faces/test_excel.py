@@ -17,9 +17,10 @@ from faces import excel_book
 from libreoffice import Error
 
 from candlecalc.calc import REGISTRY
-from candlecalc.cli import main
-from candlecalc.faces import vba, wizard
-from candlecalc.formula import HELP_LENGTH, Term
+from candlecalc.commands.cli import main
+from candlecalc.declaration.declared import HELP_LENGTH, Term
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.excel import vba
 
 TEXT = vba.module()
 NA = Error("#N/A")

@@ -18,9 +18,11 @@ from openpyxl.utils import range_boundaries
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.calc import REGISTRY
-from candlecalc.cli import main
-from candlecalc.faces import functions_book, lambdas, wizard
-from candlecalc.workbook.place import FIRST_ROW
+from candlecalc.commands.cli import main
+from candlecalc.faces.addins import wizard
+from candlecalc.faces.lambdas import functions_book
+from candlecalc.faces.lambdas import names as lambdas
+from candlecalc.workbook.cells.place import FIRST_ROW
 
 NATIVE = {wizard.name(declared): declared for declared in REGISTRY.values() if declared.native}
 ANSWER = list(functions_book.HEADS).index("Answer") + 1

@@ -14,8 +14,8 @@ from slips import beyond_any_maker, expected, in_range, refused_together, slips
 from two_engines import ENGINES, by_formualizer
 
 from candlecalc.calc import REGISTRY
-from candlecalc.guard import guarded
-from candlecalc.native import Leaf, spell
+from candlecalc.declaration.guard import guarded
+from candlecalc.declaration.native import Leaf, spell
 
 SHEET = "Guarded"
 NATIVE = [declared for declared in REGISTRY.values() if declared.native]

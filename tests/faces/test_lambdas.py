@@ -14,8 +14,8 @@ from lambda_book import BLANK, calculate
 from slips import expected, in_range, refused_together, slips
 
 from candlecalc.calc import REGISTRY
-from candlecalc.faces import lambdas
-from candlecalc.native import FUNCTIONS, SHEET_ONLY
+from candlecalc.declaration.native import FUNCTIONS, SHEET_ONLY
+from candlecalc.faces.lambdas import names as lambdas
 
 NATIVE = [declared for declared in REGISTRY.values() if declared.native]
 each_function = pytest.mark.parametrize("declared", NATIVE, ids=lambda declared: declared.name)

@@ -14,7 +14,7 @@ from samples import in_a_cell, limits, samples
 from two_engines import ENGINES
 
 from candlecalc.calc import REGISTRY
-from candlecalc.native import Leaf, replace, spell
+from candlecalc.declaration.native import Leaf, replace, spell
 
 CASES_EACH = 12
 SHEET = "Forms"

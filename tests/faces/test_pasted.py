@@ -5,9 +5,9 @@ import re
 import pytest
 from click.testing import CliRunner
 
-from candlecalc.cli import main
-from candlecalc.faces.pasted import pasted
-from candlecalc.faces.question import function
+from candlecalc.commands.cli import main
+from candlecalc.faces.asked.pasted import pasted
+from candlecalc.faces.asked.question import function
 
 WRITTEN = [  # function, arguments as typed, the formula
     (

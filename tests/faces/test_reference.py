@@ -2,8 +2,8 @@
 
 import pytest
 
-from candlecalc.faces.page import faces_of, page
-from candlecalc.formula import REGISTRY, find
+from candlecalc.declaration.declared import REGISTRY, find
+from candlecalc.faces.described.page import faces_of, page
 
 PAGE = page()
 

@@ -8,7 +8,7 @@ import math
 
 import pytest
 
-from candlecalc.statistics import t_quantile
+from candlecalc.quantities.statistics import t_quantile
 
 # NIST/ITL Statistical Reference Datasets, Norris.dat: ozone monitors, x then y. Certified: intercept
 # -0.262323073774029, slope 1.00211681802045, its standard deviation 0.000429796848199937.

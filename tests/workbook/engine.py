@@ -11,7 +11,7 @@ from openpyxl.utils.cell import coordinate_to_tuple, get_column_letter
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.files import zipped
-from candlecalc.workbook import pack
+from candlecalc.workbook.writing import pack
 
 ERRORS = {"Na": "#N/A", "Value": "#VALUE!", "Div": "#DIV/0!", "Ref": "#REF!", "Num": "#NUM!", "Name": "#NAME?"}
 

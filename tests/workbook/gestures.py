@@ -5,7 +5,7 @@ as it was made, with these entries typed into their cells, is what the maker's w
 """
 
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.place import FIRST_ROW
+from candlecalc.workbook.cells.place import FIRST_ROW
 
 
 class Rows:

@@ -6,7 +6,7 @@ import books
 import openpyxl
 import pytest
 
-from candlecalc.workbook.place import FIRST_ROW
+from candlecalc.workbook.cells.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch
 from candlecalc.workbook.tabs.checks import MEND_FIRST
 from candlecalc.workbook.tabs.costing import RISE_LINE

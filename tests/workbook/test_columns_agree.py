@@ -13,11 +13,11 @@ import pytest
 from libreoffice import Error, stored
 from openpyxl.utils import column_index_from_string, get_column_letter
 
-import candlecalc.native as native
-from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.columns import Result
-from candlecalc.workbook.place import in_row
-from candlecalc.workbook.references import same
+import candlecalc.declaration.native as native
+from candlecalc.workbook.cells.columns import Result
+from candlecalc.workbook.cells.place import in_row
+from candlecalc.workbook.cells.references import same
+from candlecalc.workbook.writing.book import TABLE_TABS
 
 # What references look like once they are in a row: Sheet!$A4, $B4:$D4, INDEX(cells,place), ROWS(...).
 ONE = r"(?:(?P<sheet>'[^']+'|\w+)!)?\$(?P<left>[A-Z]+)\$?(?P<top>\d+)"

@@ -6,15 +6,15 @@ import re
 import pytest
 from formulas import COMPARISONS, anywhere, depth, kinds, nodes, places, tree
 
-from candlecalc import native
-from candlecalc.formula import REGISTRY
+from candlecalc.declaration import native
+from candlecalc.declaration.declared import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, TABLES
-from candlecalc.workbook import book
-from candlecalc.workbook.entries import FIRST_SERIAL, LAST_SERIAL
-from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW
-from candlecalc.workbook.table_tab import FIRST_LIKELY_DAY, LAST_LIKELY_DAY
+from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW
+from candlecalc.workbook.cells.table_tab import FIRST_LIKELY_DAY, LAST_LIKELY_DAY
 from candlecalc.workbook.tabs import batch
+from candlecalc.workbook.writing import book
 
 # All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.
 ALLOWED = {

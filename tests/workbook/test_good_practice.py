@@ -23,10 +23,11 @@ from openpyxl.utils.datetime import WINDOWS_EPOCH
 
 from candlecalc import __version__
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook import book, styles
-from candlecalc.workbook.place import FIRST_ROW
+from candlecalc.workbook.cells import styles
+from candlecalc.workbook.cells.place import FIRST_ROW
 from candlecalc.workbook.tabs import batch, costing
-from candlecalc.workbook.writer import format_of
+from candlecalc.workbook.writing import book
+from candlecalc.workbook.writing.writer import format_of
 
 KINDS = "input working output check control"
 LISTS = [*(tab.title for tab in book.TABLE_TABS.values()), "Units", "Checks", "Lists", "Changes"]

@@ -16,10 +16,10 @@ from who_moves import TABLE, expected
 
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.references import at, named, same
-from candlecalc.workbook.table_tab import Mend, OwnRow, Ready, ReadyThere, Waits, Warnings
+from candlecalc.workbook.cells.references import at, named, same
+from candlecalc.workbook.cells.table_tab import Mend, OwnRow, Ready, ReadyThere, Waits, Warnings
 from candlecalc.workbook.tabs import batch, costing
+from candlecalc.workbook.writing.book import TABLE_TABS
 
 FIELDS = {
     **{(table.key, field.key): field for table in (SETTINGS, WHAT_IF, *TABLES.values()) for field in table.fields},

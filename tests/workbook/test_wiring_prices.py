@@ -4,7 +4,7 @@ import books
 import pytest
 
 from candlecalc.season import folder
-from candlecalc.workbook.place import FIRST_ROW
+from candlecalc.workbook.cells.place import FIRST_ROW
 from candlecalc.workbook.tabs.costing import RISE, RISE_LINE, TAB
 from candlecalc.workbook.tabs.settings import line_of
 

@@ -2,7 +2,7 @@
 
 from typing import Annotated, List, Literal, Sequence
 
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 PERCENT = "Did you mean {:g}%?"
 

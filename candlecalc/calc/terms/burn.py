@@ -3,7 +3,7 @@
 from typing import Annotated, List, Literal, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 # Logs of weighings
 BurnHours = Annotated[

@@ -3,7 +3,7 @@
 from typing import Annotated, List, Literal, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.term import Term
+from candlecalc.declaration.term import Term
 
 # A line of section 3 a row, each of these a column
 Substances = Annotated[

@@ -3,7 +3,7 @@
 from typing import Annotated, List, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.term import Term
+from candlecalc.declaration.term import Term
 
 # Nobody who makes candles has wax hotter than this: above it a melt is in degrees F. Common practice, no source.
 COLDEST, HOTTEST = -50.0, 160.0

@@ -2,7 +2,7 @@
 
 from typing import Annotated, List, Literal, Sequence
 
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 NetWeight = Annotated[
     float, Term("g", "net weight to declare: wax and oil, no vessel, lid or wick tab", low=5.0, high=25_000.0)

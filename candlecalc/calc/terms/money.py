@@ -3,7 +3,7 @@
 from typing import Annotated, List, Literal, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 Currency = Annotated[str, Term("", "the currency's three letters, such as USD, GBP, EUR", text=True)]
 LineAmounts = Annotated[Sequence[float], Term("money", "the amount of each line, all at one rate of tax", many=True)]

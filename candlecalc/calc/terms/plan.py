@@ -4,7 +4,7 @@ from datetime import date
 from typing import Annotated, List, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 # Buying
 Demand = Annotated[float, Term("", "how much is used or sold over the time planned for: a year, a season")]

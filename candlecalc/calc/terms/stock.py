@@ -3,7 +3,7 @@
 from datetime import date
 from typing import Annotated, List, Literal, Optional, Sequence
 
-from candlecalc.term import LARGEST, Term
+from candlecalc.declaration.term import LARGEST, Term
 
 # A log of stock
 Moves = Annotated[

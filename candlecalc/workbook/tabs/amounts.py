@@ -1,8 +1,8 @@
 """The Amounts tab: how much of each part goes into one piece, waste and all."""
 
-from candlecalc.workbook.columns import Column, When, look, result, total
-from candlecalc.workbook.references import blank, carry, constant, same
-from candlecalc.workbook.table_tab import TableTab, follows
+from candlecalc.workbook.cells.columns import Column, When, look, result, total
+from candlecalc.workbook.cells.references import blank, carry, constant, same
+from candlecalc.workbook.cells.table_tab import TableTab, follows
 
 # Part -> the Workings column that holds its place on Materials. Weights first, then pieces.
 WEIGHED = {

@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import SETTINGS, TABLES
-from candlecalc.workbook.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
-from candlecalc.workbook.place import FIRST_ROW, Place
-from candlecalc.workbook.printed import print_list
-from candlecalc.workbook.table_tab import Check, Tab, TableTab
+from candlecalc.workbook.cells.place import FIRST_ROW, Place
+from candlecalc.workbook.cells.table_tab import Check, Tab, TableTab
 from candlecalc.workbook.tabs import batch, costing, settings
 from candlecalc.workbook.tabs.amounts import WEIGHED
 from candlecalc.workbook.tabs.parts import PIECES
+from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
+from candlecalc.workbook.writing.printed import print_list
 
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 # By head.

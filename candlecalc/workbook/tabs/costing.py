@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import WHAT_IF
-from candlecalc.workbook.columns import Column, SumWhere, result, total
-from candlecalc.workbook.draft import Draft
-from candlecalc.workbook.lines import Line, write_line
-from candlecalc.workbook.place import OWN_ROW, Place, Plan
-from candlecalc.workbook.references import Reference, named, own, same
-from candlecalc.workbook.table_tab import TableTab, follows, letters
+from candlecalc.workbook.cells.columns import Column, SumWhere, result, total
+from candlecalc.workbook.cells.place import OWN_ROW, Place, Plan
+from candlecalc.workbook.cells.references import Reference, named, own, same
+from candlecalc.workbook.cells.table_tab import TableTab, follows, letters
 from candlecalc.workbook.tabs.parts import piece
+from candlecalc.workbook.writing.draft import Draft
+from candlecalc.workbook.writing.lines import Line, write_line
 
 
 def _with_set(key: str) -> SumWhere:

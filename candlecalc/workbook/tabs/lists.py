@@ -4,14 +4,14 @@ from collections.abc import Mapping
 
 from openpyxl.worksheet.worksheet import Worksheet
 
+from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import TABLES, UNITS
-from candlecalc.units import GRAMS
-from candlecalc.workbook.draft import Draft, Formula, mark_up
-from candlecalc.workbook.place import FIRST_ROW, HEAD_ROW, Place
-from candlecalc.workbook.printed import print_list
-from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.validation import list_key
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place
+from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.writing.draft import Draft, Formula, mark_up
+from candlecalc.workbook.writing.printed import print_list
+from candlecalc.workbook.writing.validation import list_key
 
 UNITS_TAB = Tab("Units", "working", "Units that packs are bought in, and how each comes into recipes.")
 LISTS_TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")

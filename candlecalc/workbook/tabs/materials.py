@@ -1,9 +1,9 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
-from candlecalc.workbook.columns import look, result, usable
-from candlecalc.workbook.references import at, constant, place_of, running, text
-from candlecalc.workbook.table_tab import Check, entry_tab, or_error
+from candlecalc.workbook.cells.columns import look, result, usable
+from candlecalc.workbook.cells.references import at, constant, place_of, running, text
+from candlecalc.workbook.cells.table_tab import Check, entry_tab, or_error
 
 TAB = entry_tab(
     MATERIALS,

@@ -1,8 +1,8 @@
 """The Part costs tab: what a unit of each part costs, and what one piece costs before any set is put together."""
 
-from candlecalc.workbook.columns import Column, look, result
-from candlecalc.workbook.references import at, carry, named, same, span
-from candlecalc.workbook.table_tab import TableTab, follows
+from candlecalc.workbook.cells.columns import Column, look, result
+from candlecalc.workbook.cells.references import at, carry, named, same, span
+from candlecalc.workbook.cells.table_tab import TableTab, follows
 from candlecalc.workbook.tabs.amounts import HEADS, PARTS, WEIGHED, has
 
 # What a piece's money is made of. A set adds up what its candles bring of each.

@@ -1,9 +1,9 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
 from candlecalc.season.tables import PLACES
-from candlecalc.workbook.columns import look, result, usable
-from candlecalc.workbook.references import named, own
-from candlecalc.workbook.table_tab import Check, entry_tab
+from candlecalc.workbook.cells.columns import look, result, usable
+from candlecalc.workbook.cells.references import named, own
+from candlecalc.workbook.cells.table_tab import Check, entry_tab
 
 TAB = entry_tab(
     PLACES,

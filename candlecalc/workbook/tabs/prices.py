@@ -1,9 +1,9 @@
 """The Prices tab: what each candle must fetch in each place, and what the maker's own price leaves there."""
 
 from candlecalc.season.tables import PRICES
-from candlecalc.workbook.columns import look, result, total
-from candlecalc.workbook.references import named, not_above_zero, same
-from candlecalc.workbook.table_tab import Check, entry_tab, no_number, not_usable
+from candlecalc.workbook.cells.columns import look, result, total
+from candlecalc.workbook.cells.references import named, not_above_zero, same
+from candlecalc.workbook.cells.table_tab import Check, entry_tab, no_number, not_usable
 
 # A line is ready when it is typed whole; its results wait until its product has a cost, too.
 COSTED = ("full",)

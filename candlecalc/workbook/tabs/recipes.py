@@ -1,9 +1,9 @@
 """The Recipes tab: what is sold and how it is made. Everything else follows from it."""
 
 from candlecalc.season.tables import RECIPES
-from candlecalc.workbook.columns import look
-from candlecalc.workbook.references import running
-from candlecalc.workbook.table_tab import entry_tab, not_usable
+from candlecalc.workbook.cells.columns import look
+from candlecalc.workbook.cells.references import running
+from candlecalc.workbook.cells.table_tab import entry_tab, not_usable
 
 TAB = entry_tab(
     RECIPES,

@@ -1,8 +1,8 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
-from candlecalc.workbook.columns import look, result, row_of, total
-from candlecalc.workbook.references import at, carry, text
-from candlecalc.workbook.table_tab import TableTab, follows
+from candlecalc.workbook.cells.columns import look, result, row_of, total
+from candlecalc.workbook.cells.references import at, carry, text
+from candlecalc.workbook.cells.table_tab import TableTab, follows
 
 # Nothing while the product has no cost yet.
 COSTED = ("full",)

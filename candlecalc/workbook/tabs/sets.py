@@ -1,9 +1,9 @@
 """The Sets tab: which candles a set holds, and what they bring into its cost."""
 
 from candlecalc.season.tables import SETS
-from candlecalc.workbook.columns import READY, Result, look, result, total
-from candlecalc.workbook.references import at, place_of, running
-from candlecalc.workbook.table_tab import entry_tab, no_number
+from candlecalc.workbook.cells.columns import READY, Result, look, result, total
+from candlecalc.workbook.cells.references import at, place_of, running
+from candlecalc.workbook.cells.table_tab import entry_tab, no_number
 from candlecalc.workbook.tabs.parts import PIECES, piece
 
 

@@ -2,13 +2,13 @@
 
 from openpyxl.worksheet.worksheet import Worksheet
 
+from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
-from candlecalc.units import GRAMS
-from candlecalc.workbook.columns import asked
-from candlecalc.workbook.draft import Draft, Formula, band
-from candlecalc.workbook.lines import Line, write_line
-from candlecalc.workbook.table_tab import Tab
+from candlecalc.workbook.cells.columns import asked
+from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.writing.draft import Draft, Formula, band
+from candlecalc.workbook.writing.lines import Line, write_line
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5

@@ -7,11 +7,11 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc import __version__
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row
-from candlecalc.workbook.draft import Draft, band, link, mark_up
-from candlecalc.workbook.entries import entry_format
-from candlecalc.workbook.place import FIRST_ROW
-from candlecalc.workbook.table_tab import Tab
-from candlecalc.workbook.validation import add_validation
+from candlecalc.workbook.cells.entries import entry_format
+from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.writing.draft import Draft, band, link, mark_up
+from candlecalc.workbook.writing.validation import add_validation
 
 # Of a workbook's layout and formulas: it goes up when either changes. Earlier ones are read, newer ones refused.
 FORMAT = 2

@@ -1,9 +1,9 @@
 """The Vessels tab: what each vessel holds, by water or by size."""
 
 from candlecalc.season.tables import VESSELS
-from candlecalc.workbook.columns import result, total, usable
-from candlecalc.workbook.references import differs
-from candlecalc.workbook.table_tab import Check, entry_tab, not_usable
+from candlecalc.workbook.cells.columns import result, total, usable
+from candlecalc.workbook.cells.references import differs
+from candlecalc.workbook.cells.table_tab import Check, entry_tab, not_usable
 
 TAB = entry_tab(
     VESSELS,

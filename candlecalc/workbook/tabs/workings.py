@@ -1,10 +1,10 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
 from candlecalc.season.tables import SETS
-from candlecalc.workbook.columns import CountWhere, Look, look, result, row_of, total
-from candlecalc.workbook.place import Place, Plan
-from candlecalc.workbook.references import as_text, at, blank, carry, constant, named, own, span
-from candlecalc.workbook.table_tab import Check, TableTab, follows, said
+from candlecalc.workbook.cells.columns import CountWhere, Look, look, result, row_of, total
+from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.references import as_text, at, blank, carry, constant, named, own, span
+from candlecalc.workbook.cells.table_tab import Check, TableTab, follows, said
 
 POURED = ("ready", "vessel_row")
 

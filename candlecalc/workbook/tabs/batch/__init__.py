@@ -1,7 +1,5 @@
 """The Batch tab: the bench card. Pick a product, say how many, and weights, pieces, costs and cautions follow."""
 
-from candlecalc.workbook.draft import Draft
-from candlecalc.workbook.printed import paper
 from candlecalc.workbook.tabs.batch import head, parts, work
 from candlecalc.workbook.tabs.batch.card import (
     COSTS,
@@ -20,6 +18,8 @@ from candlecalc.workbook.tabs.batch.card import (
 )
 from candlecalc.workbook.tabs.batch.head import COUNT, DATE, ENTRIES, NOTHING_PICKED, PRODUCT
 from candlecalc.workbook.tabs.batch.work import CAUTIONS, COST
+from candlecalc.workbook.writing.draft import Draft
+from candlecalc.workbook.writing.printed import paper
 
 __all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "LAST", "NOTHING_PICKED", "PICK",
            "POTS", "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip

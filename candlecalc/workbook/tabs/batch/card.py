@@ -5,10 +5,10 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.draft import Draft, Formula
-from candlecalc.workbook.references import guarded, standing
-from candlecalc.workbook.table_tab import Tab
+from candlecalc.workbook.cells.references import guarded, standing
+from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
+from candlecalc.workbook.writing.draft import Draft, Formula
 
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 

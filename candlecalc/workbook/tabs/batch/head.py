@@ -1,14 +1,14 @@
 """The head of the bench card: what is made and how many, the pots it takes, and what there is wax for."""
 
-from candlecalc.formula import Term
+from candlecalc.declaration.declared import Term
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
-from candlecalc.workbook.columns import asked
-from candlecalc.workbook.draft import Formula, turns_red
-from candlecalc.workbook.entries import valid_number
-from candlecalc.workbook.references import place_of
+from candlecalc.workbook.cells.columns import asked
+from candlecalc.workbook.cells.entries import valid_number
+from candlecalc.workbook.cells.references import place_of
 from candlecalc.workbook.tabs.batch.card import COLUMNS, ENOUGH, PICK, POTS, SAID, UNPICKED, WEIGH, Card, empty, typed
-from candlecalc.workbook.validation import add_validation
+from candlecalc.workbook.writing.draft import Formula, turns_red
+from candlecalc.workbook.writing.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)

@@ -1,6 +1,6 @@
 """What goes into a batch, on the bench card: weights with what the jug reads, pieces, and the candles of a set."""
 
-from candlecalc.workbook.columns import asked
+from candlecalc.workbook.cells.columns import asked
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
 from candlecalc.workbook.tabs.batch.card import COUNTING, SET_LINES, UNPICKED, WEIGH, Card, empty
 

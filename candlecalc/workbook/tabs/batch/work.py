@@ -3,8 +3,8 @@
 from typing import NamedTuple
 
 from candlecalc.season.tables import MATERIALS
-from candlecalc.workbook.columns import asked
-from candlecalc.workbook.entries import valid, valid_date
+from candlecalc.workbook.cells.columns import asked
+from candlecalc.workbook.cells.entries import valid, valid_date
 from candlecalc.workbook.tabs.batch.card import COST_LINES, COSTS, DO, STEPS, UNPICKED, Card, empty, typed
 
 

@@ -1,0 +1,338 @@
+"""The commands. What they do is imported when they run, so that help comes at once."""
+
+import os
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from candlecalc import __version__
+
+if TYPE_CHECKING:
+    from candlecalc.commands.make import Answer
+
+DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
+STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
+
+
+class Problem(click.ClickException):
+    """Something is wrong with the data: exit code 1. A wrong call is click's UsageError, exit code 2."""
+
+
+class Commands(click.Group):
+    """A group whose errors are one line, whatever raised them."""
+
+    def main(self, *given: Any, **named: Any) -> Any:
+        _speak_utf8()
+        try:
+            code = super().main(*given, **{**named, "standalone_mode": False})
+        except click.ClickException as problem:
+            _complain(problem.format_message())
+            code = problem.exit_code
+        except BrokenPipeError:  # who reads has read enough
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            code = 1
+        except FileExistsError as problem:  # it appeared while we worked; a wrong call all the same
+            _complain(f"{problem.filename} {problem.strerror}")
+            code = click.UsageError.exit_code
+        except OSError as problem:
+            _complain(": ".join(str(part) for part in (problem.filename, problem.strerror) if part))
+            code = 1
+        except (click.Abort, KeyboardInterrupt):
+            _complain("stopped")
+            code = STOPPED
+        sys.exit(code if isinstance(code, int) else 0)
+
+
+@click.group(cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(__version__, message="%(prog)s %(version)s", prog_name="candlecalc")
+@click.pass_context
+def main(context: click.Context) -> None:
+    """The arithmetic of making and selling scented container candles.
+
+    With no command it asks what you want to do.
+    """
+    if context.invoked_subcommand is None:
+        if sys.stdin.isatty():
+            _menu(context)
+        else:
+            click.echo(context.get_help())
+
+
+@main.command()
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--demo", is_flag=True, help="Fill it with an invented maker's season.")
+@click.option(
+    "--from", "source", type=click.Path(exists=True, path_type=Path), help="A folder of CSV files, or a workbook."
+)
+@click.option("--season", "name", metavar="NAME", help="What to call the season.")
+@click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
+@click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def new(
+    out: Path, demo: bool, source: Path | None, name: str | None, region: str | None, date: Any, force: bool
+) -> None:
+    """Make a season workbook: blank, from your own data, or the demo."""
+    if demo and source:
+        raise click.UsageError("--demo and --from do not go together")
+    if region and (demo or source):
+        raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
+    if name and not name.isprintable():
+        raise click.UsageError("--season takes letters, digits and marks in one line")
+    _new_file(out, ".xlsx", force)
+    from candlecalc.commands import make
+    from candlecalc.season.fields import FIRST_DAY, LAST_DAY
+    from candlecalc.season.folder import DEMO
+
+    if date and not FIRST_DAY <= date.date() <= LAST_DAY:
+        raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
+    with _told():
+        day = date.date() if date else None
+        made = make.new(out, DEMO if demo else source, name, region or "us", day, force=force)
+    _answer(made)
+
+
+@main.command()
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
+def check(book: Path) -> None:
+    """Say everything that is wrong in a workbook or a folder, a line each."""
+    from candlecalc.commands import make
+
+    with _told():
+        checked = make.check(book)
+    _answer(checked)
+
+
+@main.command()
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("what", type=click.Choice(["costs", "prices", "batch"]))
+@click.option("--product", metavar="NAME", default="", help="One product; of a batch, else the one on Batch.")
+@click.option(
+    "--make", "count", type=click.IntRange(1, 100_000), help="How many, for batch; else as many as Batch says, or 12."
+)
+@click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
+@click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
+def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
+    """Show the costs, the prices or a batch of a workbook or a folder."""
+    if as_csv and as_json:
+        raise click.UsageError("--csv and --json do not go together")
+    from candlecalc.commands import make
+
+    with _told():
+        shown = make.show(book, what, product, count)
+    if as_csv or as_json:
+        click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
+    else:
+        _print([*filter(None, [shown.heading]), *make.as_table(shown.records)])
+    # A file of records holds nothing else, so what they are of is told beside them.
+    beside = [shown.heading, *shown.beside] if as_csv or as_json else shown.beside
+    for line in filter(None, beside):
+        click.echo(line, err=True)
+    if shown.wrong:
+        sys.exit(DATA_WRONG)
+
+
+# A value may begin with a minus, so what looks like an unknown option is taken as a value.
+@main.command(context_settings={"ignore_unknown_options": True})
+@click.argument("name", required=False)
+@click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=VALUE]...")
+def ask(name: str | None, values: tuple[str, ...]) -> None:
+    """Ask one question and get the answer.
+
+    NAME is a function; give its arguments by name or in their order, in any
+    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%"). A list takes
+    semicolons between its values. to=oz gives the answer in that unit.
+    Without NAME you are led to one.
+    """
+    from candlecalc.commands import ask as asking
+
+    with _told():
+        if name:
+            _print(asking.ask(name, values))
+        elif sys.stdin.isatty():
+            from candlecalc.commands.menu import answered
+
+            _print(answered())
+        else:
+            raise click.UsageError("name a function; candlecalc functions lists them")
+
+
+@main.command(context_settings={"ignore_unknown_options": True})
+@click.argument("name")
+@click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=CELL]...")
+@click.option("--bare", is_flag=True, help="Without the tests that give #N/A for what is out of range.")
+def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
+    """Write a function as a formula to paste into your own sheet.
+
+    Give each argument a cell (wax=B4), a range for a list (prices=B4:B12), a
+    name of your own, or a value. Numbers in the cells are in the unit that
+    `candlecalc functions NAME` states.
+    """
+    from candlecalc.faces.asked.pasted import pasted
+    from candlecalc.faces.asked.question import function
+
+    with _told():
+        click.echo(pasted(function(name), values, bare))
+
+
+@main.command()
+@click.argument("name", required=False)
+@click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
+@click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
+@click.option("--markdown", is_flag=True, help="Write the page of all functions.")
+@click.option(
+    "--workbook",
+    type=click.Path(dir_okay=False, path_type=Path),
+    metavar="OUT.xlsx",
+    help="Make the workbook of functions, for Microsoft 365 and Excel 2024.",
+)
+@click.option("--force", is_flag=True, help="With --workbook: write over a file that is there.")
+def functions(
+    name: str | None, words: str | None, as_json: bool, markdown: bool, workbook: Path | None, force: bool
+) -> None:
+    """List the functions, or tell all about one.
+
+    NAME tells what one is for, what it takes, its cell formula, its source
+    and an example.
+    """
+    from candlecalc.faces.asked.finding import find
+    from candlecalc.faces.asked.question import function
+    from candlecalc.faces.described import data, reference, terminal
+
+    if bool(name) + bool(words) + markdown + bool(workbook) > 1:
+        raise click.UsageError("give a NAME, --find, --markdown or --workbook, one of them")
+    if workbook:
+        _functions_workbook(workbook, force)
+        return
+    if markdown:
+        from candlecalc.faces.described.page import page
+
+        click.echo(page(), nl=False)
+        return
+    with _told():
+        chosen = [function(name)] if name else find(words) if words else reference.every()
+        if not chosen:
+            raise Problem(f'no function answers to "{words}"; candlecalc functions lists them all by subject')
+        if as_json:
+            click.echo(data.as_json(chosen))
+        else:
+            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing())
+
+
+@main.command("add-functions")
+@click.argument("mine", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def add_functions(mine: Path, out: Path, force: bool) -> None:
+    """Put the functions into a copy of your own workbook.
+
+    OUT is MINE with names such as CANDLE_OIL_FOR_WAX in it, for Microsoft 365
+    and Excel 2024; all else in it stays as it is. MINE is never changed.
+    """
+    if out.exists() and out.samefile(mine):
+        raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    _new_file(out, mine.suffix.lower(), force)
+    from candlecalc.faces.lambdas import add_functions as adding
+
+    with _told():
+        _print(adding.add(mine, out, force=force))
+
+
+@main.group()
+def addin() -> None:
+    """Make an add-in for the program you have: the functions in your own sheets."""
+
+
+@addin.command()
+@click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over files that are there.")
+def excel(folder: Path, force: bool) -> None:
+    """Make what Excel takes: a folder, with a text on how to install it.
+
+    For Excel on Windows with Python, and for Excel on macOS and the web.
+    """
+    from candlecalc.faces.excel import folder as face
+
+    with _told():
+        face.write(folder, force)
+    _print([f"{folder}: read INSTALL.txt"])
+
+
+@addin.command()
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def calc(out: Path, force: bool) -> None:
+    """Make the add-in for LibreOffice Calc: one .oxt file, to install by a double click."""
+    _new_file(out, ".oxt", force)
+    from candlecalc.faces.libreoffice import addin as calc_addin
+    from candlecalc.files import write_whole
+
+    write_whole(out, calc_addin.addin(), force=force)
+    _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
+
+
+def _functions_workbook(out: Path, force: bool) -> None:
+    _new_file(out, ".xlsx", force)
+    from candlecalc.faces.lambdas import functions_book
+    from candlecalc.files import write_whole
+
+    write_whole(out, functions_book.made(), force=force)
+    _print([f"{out}: the functions, an example beside each; read Start"])
+
+
+def _new_file(out: Path, suffix: str, force: bool) -> None:
+    if out.suffix.lower() != suffix:
+        raise click.UsageError(f"{out}: name it with {suffix} at the end")
+    if out.exists() and not force:
+        from candlecalc.files import THERE_ALREADY
+
+        raise click.UsageError(f"{out} {THERE_ALREADY}")
+    if not out.parent.is_dir():
+        raise click.UsageError(f"{out.parent} is no folder")
+
+
+def _menu(context: click.Context) -> None:
+    from candlecalc.commands import menu
+
+    name, *given = menu.words(lambda path: _new_file(path, ".xlsx", force=False))
+    command = main.commands[name]
+    with command.make_context(name, given, parent=context) as inner:
+        command.invoke(inner)
+
+
+def _answer(answer: "Answer") -> None:
+    _print(answer.lines)
+    if answer.wrong:
+        sys.exit(DATA_WRONG)
+
+
+def _print(lines: list[str]) -> None:
+    click.echo("\n".join(lines))
+
+
+@contextmanager
+def _told() -> Iterator[None]:
+    """What is wrong, said by the library as a ValueError, in the terminal's way."""
+    from candlecalc.faces.asked.question import CallError
+
+    try:
+        yield
+    except CallError as problem:
+        raise click.UsageError(str(problem)) from None
+    except ValueError as problem:
+        raise Problem(str(problem)) from None
+
+
+def _complain(message: str) -> None:
+    click.echo(f"candlecalc: {' '.join(message.split())}", err=True)
+
+
+def _speak_utf8() -> None:
+    # A pipe on Windows speaks an old code page, which has no inch or degree sign of every kind. What came in as bytes
+    # that are no text, such as a file's name, is shown by their numbers.
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")

@@ -1,0 +1,218 @@
+"""The commands about workbooks: make one, check one, show what is in one."""
+
+import csv
+import datetime
+import io
+import json
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from candlecalc.files import write_whole
+from candlecalc.quantities.rounding import round_half_away
+from candlecalc.season import folder
+from candlecalc.season.presets import blank_settings
+from candlecalc.season.season import Row, Season, empty, trimmed
+from candlecalc.workbook.reading import read
+from candlecalc.workbook.reading.left_out import not_carried
+from candlecalc.workbook.reports import report, shown
+from candlecalc.workbook.tabs.batch import NOTHING_PICKED
+from candlecalc.workbook.writing import book
+from candlecalc.workbook.writing.draft import ALL_WELL, NOTHING_BEFORE, Before
+
+
+class Answer(NamedTuple):
+    """What a command says, a line each, and whether anything is wrong with the data."""
+
+    lines: list[str]
+    wrong: bool
+
+
+class Shown(NamedTuple):
+    """What is shown of a season: records, of what they are, and what to say beside them."""
+
+    records: list[shown.Record]
+    heading: str
+    beside: list[str]
+    wrong: bool
+
+
+def held_in(source: Path) -> read.Held:
+    """What a folder of CSV files or a workbook holds."""
+    return read.Held(folder.read(source), {}, []) if source.is_dir() else read.held(source)
+
+
+def new(
+    out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None, *, force: bool = False
+) -> Answer:
+    """Make a season workbook. Nothing is left half written."""
+    held = held_in(source) if source else None
+    blank = blank_settings(region, date or datetime.date.today())
+    season = held.season.compacted() if held else empty(blank)
+    card = trimmed(held.card) if held else {}
+    if name:
+        season.settings["season"] = name
+    mine = held is not None and source != folder.DEMO
+    before = Before(_printable(source.resolve().name), held.log) if source and held and mine else NOTHING_BEFORE
+    made = book.made(season, date or book.date_of(season), picked=card or None, before=before)
+    left_out = _left_out(source, held) if source and held else []
+    write_whole(out, made, force=force)
+    lines = [f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials", *left_out]
+    if mine:
+        lines += _taken_over(season, name)
+    wrong = report.everything_wrong(report.Calculated(season, made), card) if source else []
+    return Answer([*lines, *(f"{out}, {finding}" for finding in wrong)], bool(wrong))
+
+
+def _left_out(source: Path, held: read.Held) -> list[str]:
+    """What the source has not, and what in it is not carried over."""
+    absent = [f"{source}: {words}" for words in held.absent]
+    if source.is_dir():
+        return absent
+    own = not_carried(source, held.origin, book.plan_of(held.season).head)
+    return [*absent, *(f"not carried over from {source}: {what}" for what in own)]
+
+
+def _printable(name: str) -> str:
+    return "".join(letter for letter in name if letter.isprintable())
+
+
+def _taken_over(season: Season, name: str | None) -> list[str]:
+    """What stands as it stood in the data that a workbook was made from, and may be of last season."""
+    settings, materials = season.settings, [row for _, row in season.rows("materials")]
+    days = sorted(row["priced_on"] for row in materials if isinstance(row["priced_on"], datetime.date))
+    seen = f", seen from {days[0]} to {days[-1]}" if days else ""
+    stocked = len([row for row in materials if row["on_hand"]])
+    called = "the" if name else f'the season\'s name, "{settings["season"]}", and its'
+    return [
+        f"Look at Settings: {called} first and last day, {settings['first_day']} and {settings['last_day']}, "
+        "are as they were",
+        f"Look at Materials and Prices: {len(materials)} pack prices{seen}, {stocked} amounts on hand and "
+        f"{len(list(season.rows('prices')))} prices of yours are as they were",
+    ]
+
+
+def check(path: Path) -> Answer:
+    """Every problem of a workbook or a folder, a line each, and what else is to be known of it."""
+    held = held_in(path)
+    work = _worked_out(path, held, held.card)
+    found = [f"{path}, {finding}" for finding in work.wrong]
+    unlikely = [f"{path}, {doubt}" for doubt in work.doubts]
+    verdict = f"{path}: {len(unlikely)} to look at; leave what is meant" if unlikely else f"{path}: {ALL_WELL}"
+    return Answer([*(found or [verdict]), *unlikely, *work.beside], bool(found))
+
+
+class Work(NamedTuple):
+    """A season's workbook made anew, what is wrong with what was typed, what is unlikely, and what to say beside it."""
+
+    calculated: report.Calculated
+    wrong: list[report.Finding]
+    doubts: list[report.Finding]
+    beside: list[str]
+
+
+def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
+    """A season calculated from its entries, with the card set."""
+    season = held.season
+    ours = book.drafted(season, book.date_of(season), card or None)
+    calculated = report.Calculated(season, book.packed(ours))
+    wrong = report.everything_wrong(calculated, held.card, held.spots)
+    beside = [f"{path}: {words}" for words in held.absent]
+    # The formulas of another version are others, and nobody's fault.
+    if not path.is_dir() and not held.origin.older:
+        overwritten, moved = report.overwritten(path, ours.book)
+        wrong += overwritten
+        beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
+    return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])
+
+
+MOVED = "{}: columns or rows have moved since it was made, so its formulas were not compared with ours"
+USUAL_COUNT = 12.0
+CAUTION = (
+    "Hot wax burns skin and can catch fire: before you weigh, read the cautions on the Batch tab. "
+    "Where a data sheet says otherwise, the data sheet decides."
+)
+
+
+def show(path: Path, what: str, product: str, count: int | None) -> Shown:
+    """Costs, prices or a batch as records, with what is wrong beside them."""
+    held = held_in(path)
+    if what == "batch":
+        return _batch(path, held, product, count)
+    work = _worked_out(path, held, held.card)
+    records = (shown.costs if what == "costs" else shown.prices)(work.calculated, product)
+    return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong))
+
+
+def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:
+    card = _card(path, held, product, count)
+    name, many = str(card["product"]), f"{card['count']:g} piece{'' if card['count'] == 1 else 's'}"
+    work = _worked_out(path, held, card)
+    records = shown.bench(work.calculated, name)
+    unknown = any(shown.NOT_KNOWN in record.values() for record in records)
+    its_own = [f"{path}, {finding}" for finding in shown.concerning(held.season, name, work.wrong)]
+    beside = [CAUTION, *its_own, *_tally(path, work.wrong), *work.beside]
+    return Shown(records, f"{name}, {many}", beside, bool(work.wrong) or unknown or not records)
+
+
+def _card(path: Path, held: read.Held, product: str, count: int | None) -> Row:
+    """What the card is set to: as the call says, else as Batch says, else the first product and a dozen."""
+    first = shown.known(held.season, product)
+    typed = held.card or NOTHING_PICKED
+    card: Row = typed | {
+        "product": first if product else typed["product"] or first,
+        "count": count or typed["count"] or USUAL_COUNT,
+    }
+    wrong = report.on_card(held.season, card, held.spots)
+    if wrong:
+        raise ValueError("; ".join(f"{path}, {finding}" for finding in wrong))
+    return card | {"product": shown.known(held.season, str(card["product"])), "count": float(str(card["count"]))}
+
+
+def _tally(path: Path, wrong: Sequence[report.Finding]) -> list[str]:
+    """How much is wrong, and where to read what."""
+    many = f"{len(wrong)} problem{'' if len(wrong) == 1 else 's'}"
+    return [f"{path}: {many}; candlecalc check {path} says which"] if wrong else []
+
+
+def as_table(records: Sequence[dict[str, Any]]) -> list[str]:
+    """Records as lines of aligned columns."""
+    heads = list(records[0]) if records else []
+    rows = [*([heads] if heads else []), *([_shown(record[head]) for head in heads] for record in records)]
+    widths = [max(len(row[at]) for row in rows) for at in range(len(heads))]
+    numeric = [all(_is_number(record[head]) for record in records) for head in heads]
+    return [
+        "  ".join(
+            text.rjust(width) if right else text.ljust(width)
+            for text, width, right in zip(row, widths, numeric, strict=True)
+        ).rstrip()
+        for row in rows
+    ]
+
+
+def _is_number(value: Any) -> bool:
+    """Whether a value stands where numbers stand: a blank and an error do, too."""
+    return value is None or value == shown.NOT_KNOWN or isinstance(value, (int, float))
+
+
+def as_csv(records: Sequence[dict[str, Any]]) -> str:
+    if not records:
+        return ""
+    out = io.StringIO()
+    writer = csv.DictWriter(out, list(records[0]), lineterminator="\n")
+    writer.writeheader()
+    for record in records:
+        writer.writerow({head: folder.protected(one) if isinstance(one, str) else one for head, one in record.items()})
+    return out.getvalue()
+
+
+def as_json(records: Sequence[dict[str, Any]]) -> str:
+    known = [{head: None if value == shown.NOT_KNOWN else value for head, value in each.items()} for each in records]
+    return json.dumps(known, ensure_ascii=False, indent=1)
+
+
+def _shown(value: Any) -> str:
+    if value is None:
+        return ""
+    # Rounded as a sheet rounds what it shows: half a coin away from zero.
+    return f"{round_half_away(value, 2):.2f}" if isinstance(value, float) else str(value)

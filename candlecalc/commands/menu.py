@@ -1,0 +1,100 @@
+"""What is asked where the call leaves it open, in the maker's words: what to do, with what, and each value."""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+if TYPE_CHECKING:
+    from candlecalc.declaration.declared import Argument, Function
+
+# The commands that are offered where none is named.
+MENU = {"new": "Make a workbook", "check": "Check a workbook", "ask": "Ask a question"}
+REGIONS = {"us": "the US", "gb": "Great Britain", "eu": "the euro area"}
+FROM_LAST = "From last season's workbook, or from a folder of CSV files"
+
+TakesFile = Callable[[Path], None]  # raises click.UsageError where a new file cannot be made
+
+
+def words(can_be_made: TakesFile) -> list[str]:
+    """The words of a call, asked for one after another."""
+    click.echo("What do you want to do?")
+    name = list(MENU)[choice(list(MENU.values()))]
+    if name == "new":
+        return [name, *_what_to_make(), str(_new_name(can_be_made))]
+    return [name, str(_there("Which workbook?"))] if name == "check" else [name]
+
+
+def _what_to_make() -> list[str]:
+    blank = {region: f"A blank one for {called}: {_measures(region)}" for region, called in REGIONS.items()}
+    click.echo("What should be in it?")
+    chosen = choice(["A demo: an invented maker's season, to look around in", *blank.values(), FROM_LAST])
+    if chosen == 0:
+        return ["--demo"]
+    if chosen <= len(blank):
+        return ["--region", list(blank)[chosen - 1]]
+    return ["--from", str(_there("Which workbook or folder?"))]
+
+
+def _measures(region: str) -> str:
+    from candlecalc.season.presets import REGIONS as PRESETS
+
+    preset = PRESETS[region]
+    return (
+        f"{preset['currency']}, {preset['weight_unit']}, °{preset['temperature_unit']}, {preset['length_unit']}, "
+        f"{preset['paper']} paper"
+    )
+
+
+def _there(question: str) -> Path:
+    asked: Path = click.prompt(question, type=click.Path(exists=True, path_type=Path), prompt_suffix=" ")
+    return asked
+
+
+def _new_name(can_be_made: TakesFile) -> Path:
+    def named(text: str) -> Path:
+        path = Path(text)
+        path = path if path.suffix else path.with_name(path.name + ".xlsx")
+        can_be_made(path)
+        return path
+
+    asked: Path = click.prompt("Name of the new file, such as spring.xlsx", value_proc=named)
+    return asked
+
+
+def choice(choices: list[str]) -> int:
+    for number, each in enumerate(choices, start=1):
+        click.echo(click.wrap_text(each, 79, initial_indent=f"  {number}  ", subsequent_indent=" " * 5))
+    chosen: int = click.prompt("Number", type=click.IntRange(1, len(choices)))
+    return chosen - 1
+
+
+def answered() -> list[str]:
+    """The answer of a function that is found, and whose values are asked for, one after another."""
+    from candlecalc.commands.ask import answer
+    from candlecalc.faces.asked.finding import find
+
+    found: list[Function] = []
+    while not found:
+        found = find(click.prompt('What about? In a few words, such as "oil for wax"'))[:8]
+        if not found:
+            click.echo("No function answers to that; try other words.")
+    formula = found[choice([f"{formula.name}: {formula.summary}" for formula in found])]
+    given = {argument.name: value_for(argument) for argument in formula.arguments.values()}
+    return answer(formula, given)
+
+
+def value_for(argument: "Argument") -> Any:
+    """A value, asked for until it is one that the argument takes."""
+    from candlecalc.commands.ask import checked
+    from candlecalc.faces.asked.question import prompt_for
+    from candlecalc.faces.described.reference import default_of
+
+    def read(text: str) -> Any:
+        try:
+            return checked(argument, text)
+        except ValueError as problem:
+            raise click.BadParameter(str(problem)) from None
+
+    return click.prompt(prompt_for(argument), default=default_of(argument), value_proc=read)

@@ -1,0 +1,1 @@
+"""How a function is declared: its terms, its native form, the ranges around it."""

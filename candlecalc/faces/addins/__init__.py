@@ -1,0 +1,1 @@
+"""What the add-ins have alike."""

@@ -1,0 +1,1 @@
+"""A function asked for in words, and its answer in words."""

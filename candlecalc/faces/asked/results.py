@@ -1,0 +1,127 @@
+"""Results in words, laid out for a terminal.
+
+They come in the asker's unit with ours beside it: `0.70 oz (19.8 g)`.
+"""
+
+import math
+import textwrap
+from collections.abc import Sequence
+from typing import Any
+
+from candlecalc.declaration import native
+from candlecalc.declaration.declared import Function, Term
+from candlecalc.faces.described.terminal import WIDTH
+from candlecalc.quantities import units
+from candlecalc.quantities.rounding import round_to
+
+DECIMALS = {"oz": 2, "lb": 3, "g": 1, "kg": 3, "ml": 1, "cl": 2, "l": 3, "US fl oz": 2, "imp fl oz": 2, "mm": 1,
+            "cm": 2, "in": 2, "cm2": 0, "sq in": 2, "C": 0, "F": 0, "C difference": 1, "F difference": 1, "s": 0,
+            "min": 1, "h": 2, "days": 0, "weeks": 1, "years": 2, "g/ml": 3, "kg/m3": 0, "mg/l": 2, "W": 0, "kW": 2,
+            "kJ": 1, "MJ": 3, "kWh": 3, "kJ/kg": 0, "MJ/kg": 1, "kJ/(kg C)": 2, "J/(kg C)": 0, "g/h": 2, "oz/h": 3,
+            "mm/h": 1, "in/h": 2}  # fmt: skip
+# Decimals that are shown where there are such: a quarter of a minute, a quarter of a day.
+MORE_DECIMALS = {"min": 2, "days": 2, "cm2": 2}
+
+
+def shown(value: Any, term: Term, unit: str = "", digits: int = 2, per: str = "unit") -> str:
+    """A result in words: `0.70 oz (19.8 g)`, `9.09% of total weight`, `24`."""
+    if value is None:
+        return "-"
+    if not term.counts:
+        return str(value)
+    if term.unit_in:
+        return _converted(value, units.NAMES[unit])
+    if term.unit in units.DIMENSIONS:
+        return f"{value:.0f} {term.unit}" if term.whole and not unit else _measure(value, term, unit)
+    if term.unit.startswith("of "):
+        return f"{_share(value * 100, term.rounding)}% {term.unit}"
+    if term.unit == "money per unit":
+        return f"{_significant(value, max(digits, 2))} per {per or 'unit'}"
+    if term.unit.startswith("money"):
+        return _rounded(value, digits, side=term.rounding) + term.unit.removeprefix("money")
+    return f"{_number(value, term.rounding)} {term.unit}".strip()
+
+
+def _measure(value: float, term: Term, unit: str) -> str:
+    ours = term.unit
+    own = units.DIMENSIONS[ours][1]
+    plain = f"{_rounded(value, DECIMALS[ours], MORE_DECIMALS.get(ours), term.rounding)} {ours}"
+    if unit in ("", own):
+        return plain
+    name = units.NAMES[unit]
+    inside = units.convert(value, own, unit)
+    return f"{_rounded(inside, DECIMALS[name], MORE_DECIMALS.get(name), term.rounding)} {name} ({plain})"
+
+
+def _converted(value: float, unit: str) -> str:
+    """A value in a unit that was asked for, to a hundredth, a small one to four digits: `340.19 g`."""
+    return f"{_trimmed(value, 0, max(2, _decimals_for(value, 4)))} {unit}"
+
+
+def _share(percent: float, side: str) -> str:
+    """A percentage to a hundredth, a small one to three digits: limits of such shares lie close to them."""
+    # No further than a millionth: what is left of sums that cancel out is nothing.
+    return _trimmed(percent, 1, min(6, max(2, _decimals_for(percent, 3))), side)
+
+
+def _number(value: float, side: str) -> str:
+    if float(value).is_integer():
+        return f"{value + 0.0:.0f}"  # no minus before a zero
+    return native.number(round_to(value, max(0, _decimals_for(value, 6)), side))
+
+
+def _rounded(value: float, decimals: int, most: int | None = None, side: str = "nearest") -> str:
+    most = decimals if most is None else most
+    # Something is not shown as nothing: a trace of dye is 0.02 g, not 0.0 g.
+    trace = abs(value) >= 10.0 ** (-most - 3) and not round_to(value, most, "nearest")
+    return _trimmed(value, decimals, _decimals_for(value, 2) if trace else most, side)
+
+
+def _trimmed(value: float, least: int, most: int, side: str = "nearest") -> str:
+    """A number with so many decimals at most, without the zeros at its end beyond the least."""
+    number = round_to(value, most, side) + 0.0  # no minus before a zero
+    whole, _, decimals = f"{number:.{most}f}".partition(".")
+    decimals = decimals[:least] + decimals[least:].rstrip("0")
+    return f"{whole}.{decimals}" if decimals else whole
+
+
+def _decimals_for(value: float, digits: int) -> int:
+    """The decimals that it takes to show so many digits of a number."""
+    return digits - 1 - math.floor(math.log10(abs(value))) if value else 0
+
+
+def _significant(value: float, decimals: int, digits: int = 4) -> str:
+    """At least so many decimals, and as many more as it takes to show so many digits of a small number."""
+    shown = native.number(float(f"{value:.{digits}g}"))
+    return f"{value:.{decimals}f}" if len(shown.partition(".")[2]) < decimals else shown
+
+
+def lines(formula: Function, rows: Sequence[Sequence[str]]) -> list[str]:
+    """Rows of results in words as lines: side by side where there are several with names and they fit."""
+    if not rows:
+        return ["none"]
+    names = list(formula.fields)
+    if not names:
+        return [word for row in rows for word in row]
+    if not formula.result.many:
+        return [line for name, word in zip(names, rows[0], strict=True) for line in _answered(name, word)]
+    columns = _columns([names, *rows])
+    return columns if max(map(len, columns)) <= WIDTH else _blocks(names, rows)
+
+
+def _answered(name: str, words: str) -> list[str]:
+    return textwrap.wrap(f"{name.replace('_', ' ')}: {words}", WIDTH, subsequent_indent="  ", break_on_hyphens=False)
+
+
+def _columns(rows: Sequence[Sequence[str]]) -> list[str]:
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    return ["  ".join(f"{word:{width}}" for word, width in zip(row, widths, strict=True)).rstrip() for row in rows]
+
+
+def _blocks(names: Sequence[str], rows: Sequence[Sequence[str]]) -> list[str]:
+    """Rows of words too long to stand side by side: a paragraph each, without its blanks."""
+    lines: list[str] = []
+    for row in rows:
+        said = [(name, word) for name, word in zip(names, row, strict=True) if word != "-"]
+        lines += [line for name, word in said for line in _answered(name, word)] + [""]
+    return lines[:-1]

@@ -1,0 +1,1 @@
+"""What the declarations say, written out: in the terminal, as a page, as data, as types."""

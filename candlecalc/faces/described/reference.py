@@ -1,0 +1,70 @@
+"""What the declarations say of the functions: in which order, what for, by which example, which ranges and defaults."""
+
+import ast
+import sys
+import textwrap
+from typing import Any
+
+import candlecalc.calc  # noqa: F401  fills the registry
+from candlecalc.declaration.declared import REGISTRY, Argument, Function, Term
+from candlecalc.quantities import units
+
+# The order in which a maker meets the subjects; any other comes after.
+SUBJECTS = (
+    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick", "batch", "cost", "price"]
+    + ["plan", "one_season", "schedule", "requirements", "stock", "stocktake"]
+    + ["label", "measure", "hazard", "hazard_label", "money", "books", "conversion"]
+)
+
+
+def every() -> list[Function]:
+    """Every function, in the order of their subjects."""
+    return sorted(REGISTRY.values(), key=lambda formula: _place(formula.subject))
+
+
+def _place(subject: str) -> tuple[int, str]:
+    return (SUBJECTS.index(subject) if subject in SUBJECTS else len(SUBJECTS), subject)
+
+
+def told(formula: Function) -> tuple[str, list[str]]:
+    """What the docstring tells, and the example at its end."""
+    purpose, _, example = (formula.bare.__doc__ or "").partition("\n    >>> ")
+    lines = textwrap.dedent("    >>> " + example).strip().splitlines() if example else []
+    summary, _, rest = purpose.partition("\n")
+    return f"{summary.strip()}\n{textwrap.dedent(rest)}".strip(), lines
+
+
+def example(formula: Function) -> dict[str, Any]:
+    """The arguments of the example, by name; it may go over several lines."""
+    first, *more = told(formula)[1]
+    lines = [first.removeprefix(">>> "), *(line.removeprefix("... ") for line in more if line.startswith("... "))]
+    calls = [node for node in ast.walk(ast.parse("\n".join(lines))) if isinstance(node, ast.Call)]
+    call = next(node for node in calls if ast.unparse(node.func) == formula.name)
+    return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
+
+
+def title(formula: Function) -> str:
+    return (sys.modules[formula.bare.__module__].__doc__ or formula.subject).partition("\n")[0]
+
+
+def unit_of_answer(formula: Function) -> str:
+    """The unit that an answer's number is in, where it could be another of its kind; nothing elsewhere."""
+    term = formula.result
+    return term.unit if term.counts and term.unit in units.DIMENSIONS and not formula.fields else ""
+
+
+def span(term: Term) -> str:
+    return f"list, each {term.range}" if term.many else term.range
+
+
+def default_of(argument: Argument) -> str | None:
+    """What stands for an argument left out, as text."""
+    if not argument.optional:
+        return None
+    if argument.default is None:
+        return "blank"
+    return argument.default if isinstance(argument.default, str) else f"{argument.default:g}"
+
+
+def default_words(argument: Argument) -> str:
+    return f"; {default_of(argument)} if left out" if argument.optional else ""

@@ -1,0 +1,1 @@
+"""Excel through xlwings."""

@@ -1,0 +1,1 @@
+"""LAMBDA names, which need nothing installed."""

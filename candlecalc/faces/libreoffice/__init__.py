@@ -1,0 +1,1 @@
+"""LibreOffice, as an extension."""

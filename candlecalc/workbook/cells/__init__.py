@@ -1,0 +1,1 @@
+"""What a tab is made of: places, columns, references, styles."""

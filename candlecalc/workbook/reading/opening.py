@@ -1,0 +1,132 @@
+"""Opening a workbook that may come from anywhere: what is too large or too odd is refused before it is read.
+
+The file is read, never changed. Its XML may not hold a document type, which is how a small file grows without end.
+"""
+
+import stat
+import zipfile
+from collections.abc import Iterable, Iterator
+from contextlib import closing, contextmanager
+from pathlib import Path
+from typing import Any, NamedTuple
+
+import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
+import openpyxl
+from defusedxml.ElementTree import fromstring
+from openpyxl.worksheet._read_only import ReadOnlyWorksheet
+
+from candlecalc.season.folder import UnreadableError
+from candlecalc.workbook.reading.unreadable import why_not
+
+MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
+MOST_ROWS, MOST_COLUMNS = 20_000, 200
+MOST_CELLS = 3_000_000  # blank ones between others included
+# A reader's time and memory go by elements and attributes, and each of them has one of these marks. Tabs are read
+# a row at a time; all else is read whole, at some twenty microseconds an element. Our own demo has a fifth of this.
+MARKS = (b"<", b"=")
+MOST_MARKS_OF_TABS, MOST_OTHER_MARKS = 1_500_000, 120_000
+TYPES = "[Content_Types].xml"
+PIECE = 1 << 20
+
+Rows = list[tuple[Any, ...]]  # of a tab, what its cells hold
+
+
+class Opened(NamedTuple):
+    """What was read of a workbook."""
+
+    description: str
+    creator: str
+    titles: list[str]  # of all its tabs
+    tabs: dict[str, Rows]
+    names: dict[str, str]  # where its names point: "Batch!$A$3"
+
+
+def opened(path: Path, titles: Iterable[str], values: bool = True) -> Opened:
+    """Some tabs of a workbook, those of them that it has, with values or formulas."""
+    with workbook(path, values) as book:
+        tabs = {title: rows_of(path, book[title]) for title in titles if title in book.sheetnames}
+        names = {name: str(each.attr_text) for name, each in book.defined_names.items()}
+        facts = book.properties
+        return Opened(str(facts.description), str(facts.creator), book.sheetnames, tabs, names)
+
+
+@contextmanager
+def workbook(path: Path, values: bool) -> Iterator[openpyxl.Workbook]:
+    """A workbook to read a row at a time; an UnreadableError says why it cannot be read."""
+    try:
+        refuse_no_file(path)
+        with zipfile.ZipFile(path) as package:
+            _refuse_giants(path, package)
+        with closing(openpyxl.load_workbook(path, data_only=values, read_only=True, keep_links=False)) as book:
+            yield book
+    except UnreadableError:
+        raise
+    except OSError as problem:
+        raise UnreadableError(f"{path}: {problem.strerror or problem}") from None
+    except Exception:  # noqa: BLE001  whatever a broken file makes the reader do, it is this file's fault
+        raise UnreadableError(f"{path}: it cannot be read as a workbook: {why_not(path)}") from None
+
+
+def refuse_no_file(path: Path) -> None:
+    """A pipe or a device never ends, or waits for ever."""
+    if not stat.S_ISREG(path.stat().st_mode):
+        raise UnreadableError(f"{path}: it is a pipe or a device, no file")
+
+
+def _refuse_giants(path: Path, package: zipfile.ZipFile) -> None:
+    parts = package.infolist()
+    names = [part.filename for part in parts]
+    whole = sum(part.file_size for part in parts)
+    grown = any(part.file_size > MOST_GROWTH * max(part.compress_size, 1000) for part in parts)
+    odd = len(parts) > MOST_PARTS or whole > MOST_BYTES or grown or len(set(names)) < len(names)
+    if odd or _too_many_marks(package):
+        raise UnreadableError(f"{path}: too large or too oddly packed to be a season workbook")
+
+
+def _too_many_marks(package: zipfile.ZipFile) -> bool:
+    left = {True: MOST_MARKS_OF_TABS, False: MOST_OTHER_MARKS}
+    if TYPES not in package.namelist() or _marks(package, TYPES, MOST_OTHER_MARKS) > MOST_OTHER_MARKS:
+        return TYPES in package.namelist()
+    tabs = _tabs(package)
+    for name in package.namelist():
+        left[name in tabs] -= _marks(package, name, left[name in tabs])
+    return min(left.values()) < 0
+
+
+def _tabs(package: zipfile.ZipFile) -> set[str]:
+    """The parts that hold a tab."""
+    types = fromstring(package.read(TYPES), forbid_dtd=True)
+    return {
+        each.get("PartName", "").lstrip("/") for each in types if each.get("ContentType", "").endswith("worksheet+xml")
+    }
+
+
+def _marks(package: zipfile.ZipFile, name: str, most: int) -> int:
+    """How many elements and attributes a part has, about; counted no further than is needed."""
+    found = 0
+    with package.open(name) as part:
+        while found <= most and (piece := part.read(PIECE)):
+            found += sum(map(piece.count, MARKS))
+    return found
+
+
+def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> Rows:
+    """What a tab's rows hold, as far as the last cell that holds something."""
+    sheet.reset_dimensions()  # a file may say another size than it has
+    rows: Rows = []
+    cells = 0
+    for number, row in enumerate(sheet.iter_rows(values_only=True)):
+        cells += len(row)
+        last = max((at for at, value in enumerate(row, start=1) if value is not None), default=0)
+        if cells > MOST_CELLS or last > MOST_COLUMNS or (last and number >= MOST_ROWS):
+            raise UnreadableError(f"{path}: {sheet.title} is too large")
+        if last:
+            rows += [()] * (number - len(rows))
+            rows.append(row[:last])
+    return rows
+
+
+def cell_at(rows: Rows, row: int, column: int) -> Any:
+    """What a cell holds, its row and column counted from 1; nothing beyond the cells that were written."""
+    held = rows[row - 1] if row <= len(rows) else ()
+    return held[column - 1] if column <= len(held) else None

@@ -1,0 +1,197 @@
+"""What is wrong with a season, read from its workbook's own cells."""
+
+import io
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import openpyxl
+from openpyxl.utils import column_index_from_string
+
+from candlecalc.declaration.term import shown
+from candlecalc.season.fields import short
+from candlecalc.season.season import Row, Season, problems, wrong_entries
+from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW
+from candlecalc.workbook.cells.table_tab import Check, TableTab
+from candlecalc.workbook.reading.heads import plain_head
+from candlecalc.workbook.reading.opening import Rows, cell_at, opened
+from candlecalc.workbook.reading.spots import TODAYS, Spots
+from candlecalc.workbook.tabs import batch, checks
+from candlecalc.workbook.writing import book
+
+
+@dataclass(frozen=True)
+class Finding:
+    """A problem with its place as a maker finds it."""
+
+    tab: str
+    cell: str
+    words: str
+    row: int = -1  # within its table, from 0; of no table where it is below
+
+    def __str__(self) -> str:
+        return f"tab {self.tab}, {self.cell}: {self.words}"
+
+
+class Calculated:
+    """A season's workbook made anew: its cells by table, column and row, or a tab's by their place.
+
+    A maker's own file may hold numbers from before the last entry.
+    """
+
+    def __init__(self, season: Season, made: bytes) -> None:
+        self.season, self.plan = season, book.plan_of(season)
+        self._book = openpyxl.load_workbook(io.BytesIO(made), data_only=True, read_only=True)
+        self._tabs: dict[str, Rows] = {}
+
+    def tab(self, title: str) -> Rows:
+        """The values of a tab, read when it is asked for."""
+        if title not in self._tabs:
+            self._tabs[title] = list(self._book[title].iter_rows(values_only=True))
+        return self._tabs[title]
+
+    def value(self, table: str, column: str, row: int) -> Any:
+        place = self.plan.places[table]
+        return cell_at(self.tab(place.title), FIRST_ROW + row, column_index_from_string(place.letters[column]))
+
+    def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
+        """Some columns of some rows, by the columns' heads."""
+        heads = {key: self.plan.head(book.TABLE_TABS[table].columns[key].head) for key in keys}
+        return [{heads[key]: self.value(table, key, row) for key in keys} for row in rows]
+
+
+def everything_wrong(calculated: Calculated, card: Row, spots: Spots = TODAYS) -> list[Finding]:
+    """What is wrong with a season and with its card, as typed; else what the workbook itself finds.
+
+    `spots` say where the entries stand in the workbook that is spoken of.
+    """
+    return findings(calculated, spots) + on_card(calculated.season, card, spots) or disagreeing(calculated)
+
+
+def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
+    """Everything wrong with a season: as typed, and as it comes out."""
+    season = calculated.season
+    found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
+    return found + [
+        _typed(spots, title, row, check.column, f"{check.words}: {check.mend}")
+        for title, row, _, check in _said(calculated, unlikely=False)
+    ]
+
+
+def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
+    """What is unlikely and may be meant, with what it was read as; and what can be read two ways."""
+    two_ways = [_typed(spots, doubt.tab, doubt.row, doubt.column, doubt.words) for doubt in calculated.season.doubts]
+    return two_ways + [
+        _typed(
+            spots,
+            title,
+            row,
+            check.column,
+            f"{_sentence(check.words)} It was read as {shown(entries[check.column])}; {check.mend}",
+        )
+        for title, row, entries, check in _said(calculated, unlikely=True)
+    ]
+
+
+def _sentence(words: str) -> str:
+    return words if words.endswith("?") else f"{words}."
+
+
+def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Row, Check]]:
+    """(tab where it is typed, row, its entries, check) of what rows say in their own words."""
+    column = "doubts" if unlikely else "warnings"
+    for key, tab in book.TABLE_TABS.items():
+        checks_of = [check for check in tab.checks if check.unlikely == unlikely]
+        for row, entries in calculated.season.rows(tab.typed_on) if checks_of else ():
+            words = calculated.value(key, column, row)
+            for check in checks_of:
+                if isinstance(words, str) and check.words in words:
+                    yield TABLES[tab.typed_on].title, row, entries, check
+
+
+def on_card(season: Season, card: Row, spots: Spots = TODAYS) -> list[Finding]:
+    """What is wrong with the entries of Batch. Where nothing is picked it waits."""
+    if card.get(batch.PRODUCT.key) is None and card.get(batch.COUNT.key) is None:
+        return []
+    wrong = wrong_entries(season, batch.ENTRIES.values(), card)
+    heads = {field.key: field.head for field in batch.ENTRIES.values()}
+    return [
+        Finding(batch.TAB.title, _cell(spots, batch.TAB.title, key), f"{heads[key]}: {wrong[key]}") for key in wrong
+    ]
+
+
+def disagreeing(calculated: Calculated) -> list[Finding]:
+    """Lines of Checks that are to fix; where there is none, those that wait for a row to be mended."""
+    rows, heads = calculated.tab(checks.TAB.title), list(checks.WIDTHS)
+    verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in range(FIRST_ROW, len(rows) + 1)}
+    wrong = [row for row, verdict in verdicts.items() if verdict not in (checks.AGREES, checks.TO_LOOK_AT)]
+    to_fix = [row for row in wrong if verdicts[row] == checks.TO_FIX]
+    return [
+        Finding(checks.TAB.title, f"A{row}", f"{cell_at(rows, row, 1)}: {cell_at(rows, row, len(heads))}")
+        for row in to_fix or wrong
+    ]
+
+
+def _typed(spots: Spots, title: str, row: int, key: str, words: str) -> Finding:
+    if key in SETTING_FIELDS and title in (SETTINGS.title, WHAT_IF.title):
+        return Finding(title, _cell(spots, title, key), f"{short(SETTING_FIELDS[key].head)}: {words}")
+    table = next(table for table in TABLES.values() if table.title == title)
+    label = f"{table.label(table[key])}: "
+    return Finding(title, _cell(spots, title, key, row), label + words.removeprefix(label), row)
+
+
+def _cell(spots: Spots, title: str, key: str, row: int = 0) -> str:
+    letter, first = spots[title, key]
+    return f"{letter}{first + row}"
+
+
+CHANGED = "the formula was typed over or changed: make a fresh workbook from this one"
+MOST_CHANGED = 10  # cells of a tab that are named: where all of it is another's, one line says so
+
+
+def overwritten(path: Path, ours: openpyxl.Workbook) -> tuple[list[Finding], list[str]]:
+    """Formula cells of a maker's workbook that are not the formula we would write there.
+
+    Where columns or rows were moved no formula is where we would write it: then the tabs in question are named instead.
+    """
+    theirs = opened(path, book.ORDER, values=False).tabs
+    missing = "the tab is missing: make a fresh workbook from this one"
+    found = [Finding(title, "A1", missing) for title in book.ORDER if title not in theirs]
+    moved = [title for title in theirs if _moved(title, ours, theirs[title])]
+    for title in theirs if not moved else ():
+        found += _changed(title, ours, theirs[title])
+    return found, moved
+
+
+def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:
+    """Whether a list's columns are not where they were made."""
+    if not isinstance(book.TABS[title], TableTab):
+        return False
+    heads = [cell.value for cell in ours[title][HEAD_ROW]]
+    there = [cell_at(theirs, HEAD_ROW, column) for column in range(1, len(heads) + 1)]
+    return [plain_head(head) for head in heads] != [plain_head(head) for head in there]
+
+
+def _changed(title: str, ours: openpyxl.Workbook, theirs: Rows) -> list[Finding]:
+    cells = [
+        each.coordinate
+        for row in ours[title].iter_rows()
+        for each in row
+        if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
+    ]
+    found = [Finding(title, cell, CHANGED) for cell in cells[:MOST_CHANGED]]
+    if len(cells) > MOST_CHANGED:
+        more = len(cells) - MOST_CHANGED
+        found.append(Finding(title, cells[MOST_CHANGED], f"{more} formulas from here on: {CHANGED}"))
+    return found
+
+
+def _alike(ours: str, theirs: object) -> bool:
+    """Whether two programs' spellings of a formula are the same."""
+    return ours == theirs or _bare(ours) == _bare(str(theirs))
+
+
+def _bare(formula: str) -> str:
+    return formula.replace(" ", "").replace("'", "").replace("$", "").upper()

@@ -1,0 +1,1 @@
+"""A season workbook written: cells, lists, charts, the packed file."""

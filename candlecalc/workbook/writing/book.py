@@ -1,0 +1,168 @@
+"""A season as a workbook: every tab written, packed, and its values stored."""
+
+import datetime
+import os
+from collections.abc import Callable, Mapping
+from typing import NamedTuple
+
+from openpyxl import Workbook
+
+import candlecalc.calc as calc  # declares the functions, too
+from candlecalc import __version__
+from candlecalc.files import zipped
+from candlecalc.season.season import Row, Season
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.cells import styles
+from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.table_tab import Tab, TableTab, place_of_tab
+from candlecalc.workbook.tabs import (
+    amounts,
+    batch,
+    checks,
+    costing,
+    lists,
+    materials,
+    parts,
+    places,
+    prices,
+    recipes,
+    selling,
+    sets,
+    settings,
+    start,
+    vessels,
+    workings,
+)
+from candlecalc.workbook.writing import chart, pack
+from candlecalc.workbook.writing.draft import NOTHING_BEFORE, Before, Draft
+from candlecalc.workbook.writing.writer import write_table
+
+TABLE_TABS: dict[str, TableTab] = {
+    module.TAB.key: module.TAB
+    for module in (materials, vessels, recipes, workings, amounts, parts, sets, costing, places, prices, selling)
+}
+ORDER = (
+    "Start", "Settings", "Units", "Materials", "Vessels", "Recipes", "Workings", "Amounts", "Part costs", "Sets",
+    "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Changes",
+)  # fmt: skip
+# The other tabs, each with what writes it.
+CARDS: dict[Tab, Callable[[Draft], None]] = {
+    start.START: lambda draft: start.write_start(draft, _contents()),
+    settings.TAB: settings.write,
+    lists.UNITS_TAB: lists.write_units,
+    batch.TAB: batch.write,
+    checks.TAB: lambda draft: checks.write(draft, TABLE_TABS),
+    lists.LISTS_TAB: lists.write_lists,
+    start.CHANGES: start.write_changes,
+}
+TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)}
+# How many rows there are for what people type, by table, where nothing else is asked.
+ROOMS = {key: table.room for key, table in TABLES.items()}
+
+
+def made(
+    season: Season,
+    dated: datetime.date,
+    *,
+    stored: bool = True,
+    picked: Row | None = None,
+    before: Before = NOTHING_BEFORE,
+    rooms: Mapping[str, int] = ROOMS,
+) -> bytes:
+    """The workbook of a season as bytes: the same for the same season and date.
+
+    `picked` is what Batch opens with (product, count and date), `before` what Changes says it was made from,
+    `rooms` how many rows there are for each table.
+    """
+    return packed(drafted(season, dated, picked, before, rooms), stored=stored)
+
+
+class Drafted(NamedTuple):
+    """A workbook as it was written: its cells, its date, and the text of each drawing."""
+
+    book: Workbook
+    dated: datetime.date
+    texts: dict[int, str]
+
+
+def packed(written: Drafted, *, stored: bool = True) -> bytes:
+    """A written workbook as a file, with or without the values of its formulas."""
+    parts = pack.parts_of(*written)
+    return zipped(pack.with_values(parts) if stored else parts)
+
+
+def date_of(season: Season) -> datetime.date:
+    """The date a workbook carries where none is given: SOURCE_DATE_EPOCH, else the season's first day."""
+    epoch = os.environ.get("SOURCE_DATE_EPOCH")
+    if epoch:
+        try:
+            return datetime.datetime.fromtimestamp(int(epoch), datetime.UTC).date()
+        except (ValueError, OverflowError, OSError):
+            raise ValueError(f"SOURCE_DATE_EPOCH is {epoch}; it takes seconds since 1970, a whole number") from None
+    first = season.settings.get("first_day")
+    return first if isinstance(first, datetime.date) else datetime.date(2000, 1, 1)
+
+
+def plan_of(season: Season, rooms: Mapping[str, int] = ROOMS) -> Plan:
+    """Where everything stands in the season's workbook."""
+    places: dict[str, Place] = {key: place_of_tab(tab, rooms[tab.typed_on]) for key, tab in TABLE_TABS.items()}
+    places |= {"units": lists.units_place(), "lists": lists.lists_place(rooms)}
+    return Plan(season.measures, season.currency, _coin_digits(season.currency), places)
+
+
+def _coin_digits(currency: str) -> int:
+    try:
+        return int(calc.coin_digits(currency))
+    except ValueError:  # not in the table: most coins are a hundredth
+        return 2
+
+
+def drafted(
+    season: Season,
+    dated: datetime.date,
+    picked: Row | None = None,
+    before: Before = NOTHING_BEFORE,
+    rooms: Mapping[str, int] = ROOMS,
+) -> Drafted:
+    """The workbook of a season, written and not yet packed."""
+    book = Workbook()
+    book.remove(book.active)
+    ounces = season.measures.weight_unit == "oz"
+    plan = plan_of(season, rooms)
+    formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
+    draft = Draft(book, season, plan, formats, dated, picked, before)
+    texts = _write(draft)
+    _file(book, season, dated)
+    return Drafted(book, dated, texts)
+
+
+def _write(draft: Draft) -> dict[int, str]:
+    texts: dict[int, str] = {}
+    for title in ORDER:
+        tab = TABS[title]
+        if not isinstance(tab, TableTab):
+            CARDS[tab](draft)
+            continue
+        sheet = write_table(draft, tab)
+        if tab is costing.TAB:
+            costing.write_rise(draft, sheet)
+            texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
+    return texts
+
+
+def _contents() -> list[Tab]:
+    return [TABS[title] for title in ORDER if title != start.START.title]
+
+
+def _file(book: Workbook, season: Season, dated: datetime.date) -> None:
+    """The file's own facts; the program that opens it is asked to calculate anew."""
+    book.properties.title = f"Candle season workbook: {season.settings['season']}"
+    book.properties.subject = start.SUBJECT
+    book.properties.creator = f"candlecalc {__version__}"
+    book.properties.lastModifiedBy = f"candlecalc {__version__}"
+    book.properties.keywords = "candles; costing; batch; prices"
+    book.properties.description = start.FORMAT_WORDS
+    book.properties.language = "en"
+    book.properties.created = datetime.datetime(dated.year, dated.month, dated.day)
+    book.calculation.fullCalcOnLoad = True
+    book.worksheets[0].sheet_view.tabSelected = True

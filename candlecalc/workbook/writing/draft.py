@@ -1,0 +1,129 @@
+"""A workbook being written: cells by named style, and what every tab has alike."""
+
+import datetime
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from openpyxl import Workbook
+from openpyxl.cell.cell import Cell
+from openpyxl.formatting.rule import Rule
+from openpyxl.utils import absolute_coordinate, get_column_letter
+from openpyxl.workbook.defined_name import DefinedName
+from openpyxl.worksheet.hyperlink import Hyperlink
+from openpyxl.worksheet.table import Table, TableStyleInfo
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.season import Row, Season
+from candlecalc.workbook.cells import styles
+from candlecalc.workbook.cells.place import HEAD_ROW, Plan
+from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.writing.printed import paper
+
+ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
+
+
+class Before(NamedTuple):
+    """What a workbook is made from: the name of the file or folder, and the lines of its Changes."""
+
+    name: str
+    log: list[Row]
+
+
+NOTHING_BEFORE = Before("", [])
+
+
+@dataclass
+class Draft:
+    """A workbook being written: the book, the season in it, and what formulas must know."""
+
+    book: Workbook
+    season: Season
+    plan: Plan
+    formats: dict[str, str]
+    dated: datetime.date
+    picked: Row | None = None  # what Batch opens with: product, count and date
+    before: Before = NOTHING_BEFORE
+    styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
+
+    def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
+        asked = (look, number, wrap)
+        if asked not in self.styles:
+            self.styles[asked] = styles.named_style(self.book, look, number, self.formats, wrap)
+        return self.styles[asked]
+
+    def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
+        """Write one cell. A maker's text stays text, whatever it starts with."""
+        cell.style = self.style(look, number, wrap)
+        cell.value = value
+        if isinstance(value, str) and not isinstance(value, Formula):
+            cell.data_type = "s"
+        return cell
+
+    def name(self, name: str, sheet: str, cell: str) -> None:
+        """Give a cell a name that formulas use."""
+        quoted = f"'{sheet}'" if " " in sheet else sheet
+        self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute_coordinate(cell)}")
+
+    def tab(self, tab: Tab, *, portrait: bool = False, master: str = "") -> Worksheet:
+        """A new tab with its first row: title, kind, purpose, the master check."""
+        # An input tab has the word entry in its second row, so its master check stands in the first.
+        master = master or ("B1" if tab.kind == "input" else "A2")
+        sheet: Worksheet = self.book.create_sheet(tab.title)
+        sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
+        self.put(sheet["A1"], tab.title, "title")
+        sheet["A1"].hyperlink = Hyperlink(ref="A1", location="Start!A1", tooltip="to Start")
+        sheet["A1"].style = self.style("title")  # a link of openpyxl's brings a look of its own
+        sheet.row_dimensions[1].height = 26
+        self.put(sheet["C1" if master == "B1" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
+        if tab.title != "Checks":  # there it is worked out
+            self._master(sheet[master])
+        paper(sheet, str(self.season.settings["paper"]), portrait)
+        lock(sheet)
+        return sheet
+
+    def _master(self, cell: Cell) -> None:
+        """The master check, near the title."""
+        self.put(cell, Formula("=master_check"), "verdict", "words")
+        turns_red(cell.parent, cell.coordinate, f'{cell.coordinate}<>"{ALL_WELL}"')
+
+
+class Formula(str):
+    """A text that is meant as a formula."""
+
+    __slots__ = ()
+
+
+def lock(sheet: Worksheet) -> None:
+    """Keep formulas from being typed over; no password, and columns may be widened."""
+    sheet.protection.sheet = True
+    sheet.protection.formatColumns = False
+    sheet.protection.formatRows = False
+
+
+def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
+    """Show cells as a check that fails while a test holds."""
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.failing(), formula=[test]))
+
+
+def mark_up(sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW) -> None:
+    """Mark a list as a table, for screen readers and for who takes the data on."""
+    table = Table(displayName=name, ref=f"A{first_row}:{get_column_letter(len(heads))}{last_row}")
+    table.tableStyleInfo = TableStyleInfo(name=None, showRowStripes=False)
+    table._initialise_columns()
+    for column, head in zip(table.tableColumns, heads, strict=True):
+        column.name = head
+    table.autoFilter = None
+    sheet.add_table(table)
+
+
+def band(draft: Draft, sheet: Worksheet, row: int, words: str, letters: str) -> None:
+    """The heading of a section, its ground under all of the columns."""
+    for letter in letters:
+        draft.put(sheet[f"{letter}{row}"], words if letter == letters[0] else None, "section")
+
+
+def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
+    """A link to another tab."""
+    draft.put(cell, text, "link")
+    cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{title}'!A1", display=text)
+    cell.style = draft.style("link")

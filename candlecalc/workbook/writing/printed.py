@@ -1,0 +1,50 @@
+"""How tabs come out on paper: which columns, on how many pages side by side, in type that can be read."""
+
+from collections.abc import Sequence
+
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.properties import PageSetupProperties
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.workbook.cells.place import FIRST_ROW
+
+# Widths of a landscape page's columns together, in characters, at which 11 points still print as 8.
+WIDEST_PAGE = 180
+# Inches; most printers reach a quarter.
+SIDE, TOP, BOTTOM, FOOT = 0.3, 0.4, 0.6, 0.3
+
+
+def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int = 0) -> None:
+    """How the tab prints: so many pages wide, any number or so many tall, a page number at the foot."""
+    sheet.page_setup.paperSize = {"Letter": 1, "A4": 9}[size]
+    sheet.page_setup.orientation = "portrait" if portrait else "landscape"
+    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = wide, tall
+    sheet.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
+    margins = sheet.page_margins
+    margins.left = margins.right = SIDE
+    margins.top, margins.bottom, margins.footer = TOP, BOTTOM, FOOT
+    # Each tab counts its own: the number of all pages would be the whole workbook's.
+    sheet.oddFooter.center.text = "&A, page &P"
+    sheet.page_setup.firstPageNumber, sheet.page_setup.useFirstPageNumber = 1, True
+
+
+def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1) -> None:
+    """Print a list's first columns on as few pages as can be read; heads and the columns that name a row on each."""
+    sheet.print_area = f"A1:{get_column_letter(columns)}{last_row}"
+    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", f"A:{get_column_letter(names)}"
+    sheet.page_setup.fitToWidth = pages_wide(widths(sheet, columns), names)
+
+
+def widths(sheet: Worksheet, columns: int) -> list[float]:
+    return [sheet.column_dimensions[get_column_letter(number)].width for number in range(1, columns + 1)]
+
+
+def pages_wide(columns: Sequence[float], names: int = 1) -> int:
+    """Pages that columns of these widths take side by side; none is cut, and the first stand on each."""
+    room = WIDEST_PAGE - sum(columns[:names])
+    pages, used = 1, 0.0
+    for width in columns[names:]:
+        if used + width > room:
+            pages, used = pages + 1, 0.0
+        used += width
+    return pages

@@ -1,0 +1,165 @@
+"""Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
+
+from openpyxl.cell.cell import Cell
+from openpyxl.formatting.rule import Rule
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.fields import NAME_LENGTH, Field, Value
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.cells import styles
+from candlecalc.workbook.cells.columns import Column
+from candlecalc.workbook.cells.entries import entry_format
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place, in_row
+from candlecalc.workbook.cells.table_tab import Mend, OwnRow, TableTab, Waits, Warnings, to_mend
+from candlecalc.workbook.writing.draft import Draft, mark_up, turns_red
+from candlecalc.workbook.writing.printed import print_list, widths
+from candlecalc.workbook.writing.validation import add_validation
+
+HEAD_LINES = 4
+WIDTH_OF_PURPOSE = 110
+ROWS_OF_A_PAGE, SPARE = 20, 6  # rows of a list that a page shows in any layout; blank rows to write in
+
+
+def write_table(draft: Draft, tab: TableTab) -> Worksheet:
+    """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
+    place = draft.plan.places[tab.key]
+    sheet = draft.tab(tab)
+    heads = _write_heads(draft, sheet, tab)
+    _write_rows(draft, sheet, tab, place)
+    for each in tab.fields:
+        _check_entries(draft, sheet, each, place, tab)
+    for key, column in tab.columns.items():
+        if isinstance(column, (Mend, Waits, Warnings)):
+            letter = place.letters[key]
+            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'${letter}{FIRST_ROW}<>""')
+    if tab.fields:
+        _open_to_hands(sheet, place, len(tab.fields))
+    # What is sorted or filtered is the entries alone: the rest is locked.
+    marked = heads[: len(tab.fields)] or heads
+    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, place.last_row)
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    names = len(TABLES[tab.key].alone) if tab.key in TABLES else 1
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, place), names)
+    return sheet
+
+
+def _open_to_hands(sheet: Worksheet, place: Place, fields: int) -> None:
+    """Let entries be sorted, and rule off the rows that are filled and a page of those that are not.
+
+    LibreOffice prints no page on which nothing stands and no line is drawn: lines in the style would be printed
+    down to the last row there is room for.
+    """
+    sheet.protection.sort = sheet.protection.autoFilter = False  # False: not kept from it
+    cells = f"A{FIRST_ROW}:{get_column_letter(fields)}{place.last_row}"
+    names = place.column(next(iter(place.letters)))
+    ruled = f"ROW()<=MAX({FIRST_ROW + ROWS_OF_A_PAGE - 1},COUNTA({names})+{HEAD_ROW + SPARE})"
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled(), formula=[ruled]))
+
+
+def _printed(sheet: Worksheet, tab: TableTab) -> int:
+    """How many columns are printed: those worth paper, and as many more as the line under the title needs."""
+    count = tab.printed
+    while count < len(tab.columns) and sum(widths(sheet, count)) < WIDTH_OF_PURPOSE:
+        count += 1
+    return count
+
+
+def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
+    """The last row that is printed: the list may grow to twice what it holds, and to a page at least."""
+    used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
+    return min(place.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
+
+
+def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
+    heads = []
+    for number, (key, column) in enumerate(tab.columns.items(), start=1):
+        head = draft.plan.head(column.head)
+        shown = format_of(column)
+        draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
+        if isinstance(column, Field):
+            draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
+        room = 17 if number == 2 and tab.kind == "input" else 0  # for the master check
+        sheet.column_dimensions[get_column_letter(number)].width = max(room, _width(key, column, shown))
+        heads.append(head)
+    sheet.row_dimensions[HEAD_ROW].height = 15.5 * HEAD_LINES
+    return heads
+
+
+def format_of(column: Field | Column) -> str:
+    return entry_format(column) if isinstance(column, Field) else column.format
+
+
+def _width(key: str, column: Field | Column, shown: str) -> float:
+    if isinstance(column, Field) and (column.name or column.of):
+        return NAME_LENGTH + 3
+    head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
+    return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
+
+
+def _head_width(head: str) -> float:
+    """The narrowest column that shows a head whole, in at most so many lines."""
+    words = head.split()
+    longest = max(len(word) for word in words)
+    while _lines(words, longest) > HEAD_LINES:
+        longest += 1
+    return longest * 1.05 + 2.2
+
+
+def _lines(words: list[str], width: int) -> int:
+    """Lines that words take where so many characters stand in one."""
+    lines, used = 1, 0
+    for word in words:
+        if used and used + 1 + len(word) > width:
+            lines, used = lines + 1, 0
+        used += len(word) + (used > 0)
+    return lines
+
+
+def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> None:
+    typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
+    for number, (key, column) in enumerate(tab.columns.items(), start=1):
+        entry = isinstance(column, Field)
+        style = draft.style(_look(number, column), format_of(column))
+        text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
+        array = None
+        for row in range(FIRST_ROW, place.last_row + 1):
+            cell = sheet.cell(row, number)
+            # One style array down a column: looked up once.
+            if array is None:
+                cell.style = style
+                array = cell._style
+            else:
+                cell._style = array
+            if entry:
+                _type_in(cell, typed.get(row - FIRST_ROW, {}).get(key))
+            else:
+                cell.value = in_row(text, row)
+    for row in range(FIRST_ROW, place.last_row + 1):
+        sheet.row_dimensions[row].height = 18
+
+
+def _look(number: int, column: Field | Column) -> str:
+    if isinstance(column, Field):
+        return "list_entry"
+    if isinstance(column, OwnRow):
+        return "note"
+    return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
+
+
+def _type_in(cell: Cell, value: Value) -> None:
+    if value is None:
+        return
+    cell.value = int(value) if isinstance(value, float) and value == int(value) else value
+    if isinstance(value, str):
+        cell.data_type = "s"
+
+
+def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, tab: TableTab) -> None:
+    letter = place.letters[field.key]
+    cells = f"{letter}{FIRST_ROW}:{letter}{place.last_row}"
+    add_validation(draft, sheet, field, cells)
+    words = to_mend(TABLES[tab.key], field)
+    # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
+    mend = in_row(place.cell("mend"), FIRST_ROW)
+    turns_red(sheet, cells, f'ISNUMBER(FIND("; {words}","; "&{mend}))')
