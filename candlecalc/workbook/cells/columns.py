@@ -1,10 +1,10 @@
 """The columns of a tab, declared once: what is worked out, and what is looked up.
 
-A column knows its head, its number format and its formula, written once with `ROW` for the row. No
+A column knows its head, its number format and what it holds, written once with `ROW` for the row. No
 column spells out arithmetic: a result names the declared function, and which cells feed its arguments.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 import candlecalc.calc  # noqa: F401  declares the functions
@@ -12,130 +12,101 @@ import candlecalc.declaration.native as native
 from candlecalc.declaration.declared import Function, Term, find
 from candlecalc.declaration.guard import default, native_of
 from candlecalc.declaration.scaling import scales_with
-from candlecalc.workbook.cells.place import OWN_ROW, Place, Plan
+from candlecalc.workbook.cells.place import OWN_ROW, USABLE, Place, Plan
 from candlecalc.workbook.cells.references import (
-    USABLE,
-    Reference,
-    as_test,
+    Expression,
+    Given,
+    Own,
+    Source,
+    Whole,
     as_text,
     blank,
-    guarded,
-    own,
+    expression_of,
+    fed_by,
+    joined,
     place_of,
-    reference_to,
+    sum_where,
+    unless,
+    written,
 )
 from candlecalc.workbook.cells.styles import BY_UNIT
+
+READY = ("ready",)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Column:
-    """One column of a table, or one line of a card."""
+    """One column of a table: what it holds, and where that stays blank."""
 
     head: str
+    holds: Expression
     format: str = "text"
     width: float = 0
-    # Blank while one of these is blank: an own column by its key, or a whole test.
-    when: tuple[str | Reference, ...] = ("ready",)
-    # (cell, value): the value where the cell is blank.
-    instead: tuple[str | Reference, str | Reference] | None = None
+    needs: tuple[Given, ...] = READY  # blank while one of these cells is blank
+    blank_if: tuple[Expression, ...] = ()  # ... and while one of these tests holds
+    if_blank: tuple[Given, Given] | None = None  # (cell, value): the value where the cell is blank
+    is_fault: bool = False  # words on what is wrong: red where there are any
 
-    def expression(self, plan: Plan, place: Place) -> str:
-        raise NotImplementedError
+    @property
+    def expression(self) -> Expression:
+        """The whole of its formula: blank while what it waits for is blank."""
+        value = self.holds
+        if self.if_blank:
+            cell, otherwise = self.if_blank
+            value = written('CHOOSE(1+({cell}=""),{value},{otherwise})', cell=cell, value=value, otherwise=otherwise)
+        return unless([*(blank(one) for one in self.needs), *self.blank_if], value)
 
     def formula(self, plan: Plan, place: Place) -> str:
-        """The cell's formula with `ROW` for the row: blank while what it waits for is blank."""
-        text = self.expression(plan, place)
-        if self.instead:
-            cell, value = (reference_to(one)(plan, place) for one in self.instead)
-            text = f'CHOOSE(1+({cell}=""),{text},{value})'
-        return "=" + guarded(text, [as_test(one)(plan, place) for one in self.when])
+        """The cell's formula with `ROW` for the row."""
+        return "=" + self.expression.spell(plan, place)
+
+    def fed_by(self, plan: Plan, place: Place) -> set[Source]:
+        """Every column and named cell that a cell of it reads."""
+        return fed_by(self.expression, plan, place)
 
 
-@dataclass(frozen=True, kw_only=True)
-class Result(Column):
-    """What a declared function makes of other cells."""
+@dataclass(frozen=True)
+class Calculated(Expression):
+    """A declared function's native form with its arguments put in, in the workbook's own units."""
 
     function: str
-    arguments: Mapping[str, str | Reference]
+    arguments: Mapping[str, Expression]
 
     @property
     def declared(self) -> Function:
         return find(self.function)
 
-    def expression(self, plan: Plan, place: Place) -> str:
-        given = {name: reference_to(one)(plan, place) for name, one in self.arguments.items()}
-        return call(self.declared, given)
+    def spell(self, plan: Plan, place: Place) -> str:
+        return native.spell(self._tree({name: one.spell(plan, place) for name, one in self.arguments.items()}))
+
+    @property
+    def parts(self) -> Iterable[Expression]:
+        return self.arguments.values()
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        leaves = {part.text for part in native.walk(self._tree(dict.fromkeys(self.arguments, "0")))
+                  if isinstance(part, native.Leaf)}  # fmt: skip
+        return [("", name) for name in sorted(leaves & UNITS_OF_THE_BOOK)]
+
+    def _tree(self, given: Mapping[str, str]) -> native.Node:
+        formula = self.declared
+        values = {
+            name: _converted(formula, formula.arguments[name].term, native.Leaf(text)) for name, text in given.items()
+        }
+        for name, argument in formula.arguments.items():
+            if name not in values:
+                values[name] = default(argument)
+        return _converted_back(formula, native.replace(native_of(formula), values))
 
 
-@dataclass(frozen=True, kw_only=True)
-class Look(Column):
-    """A value from elsewhere, as it stands."""
-
-    reference: Reference
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return self.reference(plan, place)
+def calculated(function: str, **arguments: Given) -> Calculated:
+    """What a declared function makes of cells and expressions."""
+    return Calculated(function, {name: expression_of(given) for name, given in arguments.items()})
 
 
-@dataclass(frozen=True, kw_only=True)
-class Total(Column):
-    """A sum of cells, or the least of them; text among them counts as nothing, an error spreads."""
-
-    parts: Sequence[str | Reference]
-    of: str = "SUM"
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return f"{self.of}({','.join(reference_to(part)(plan, place) for part in self.parts)})"
-
-
-@dataclass(frozen=True, kw_only=True)
-class SumWhere(Column):
-    """The sum of another tab's column over the rows whose key is this row's number, added to an own part.
-
-    By number and not by name: a criterion reads "<3" as a comparison and "1e3" as a thousand.
-    """
-
-    part: str | Reference
-    table: str
-    column: str
-    by: str
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        there = plan.places[self.table]
-        part = reference_to(self.part)(plan, place)
-        return f"SUM({part},SUMIFS({there.range(self.column)},{there.range(self.by)},{place.cell(OWN_ROW)}))"
-
-
-@dataclass(frozen=True, kw_only=True)
-class CountWhere(Column):
-    """How many rows of another tab name this row, in what is typed there.
-
-    Compared, not counted by a criterion. And of entries alone: through a later tab's results LibreOffice, asked to
-    calculate all, leaves a row a pass behind.
-    """
-
-    table: str
-    by: str
-    name: str
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return f"SUMPRODUCT(({plan.places[self.table].range(self.by)}={place.cell(self.name)})*1)"
-
-
-def call(formula: Function, given: Mapping[str, str]) -> str:
-    """A declared function's native form with its arguments put in, in the workbook's own units."""
-    values = {
-        name: _converted(formula, formula.arguments[name].term, native.Leaf(text)) for name, text in given.items()
-    }
-    for name, argument in formula.arguments.items():
-        if name not in values:
-            values[name] = default(argument)
-    return native.spell(_converted_back(formula, native.replace(native_of(formula), values)))
-
-
-def asked(function: str, **given: str) -> str:
-    """The same of a function by its name."""
-    return call(find(function), given)
+# Named cells that bring weights, lengths and temperatures from the workbook's units to those of `calc`.
+PER_UNIT = {"g": "weight_g", "mm": "length_mm"}
+UNITS_OF_THE_BOOK = {*PER_UNIT.values(), "temp_zero", "temp_step"}
 
 
 def _converted(formula: Function, term: Term, cell: native.Node) -> native.Node:
@@ -143,7 +114,7 @@ def _converted(formula: Function, term: Term, cell: native.Node) -> native.Node:
     if term.unit == "C":
         moved = native.Operation("-", cell, native.Leaf("temp_zero"))
         return native.Operation("/", moved, native.Leaf("temp_step"))
-    factor = {"g": "weight_g", "mm": "length_mm"}.get(term.unit)
+    factor = PER_UNIT.get(term.unit)
     if factor and not scales_with(formula.name, term.unit):
         return native.Operation("*", cell, native.Leaf(factor))
     return cell
@@ -151,7 +122,7 @@ def _converted(formula: Function, term: Term, cell: native.Node) -> native.Node:
 
 def _converted_back(formula: Function, tree: native.Node) -> native.Node:
     unit = formula.result.unit
-    factor = {"g": "weight_g", "mm": "length_mm"}.get(unit)
+    factor = PER_UNIT.get(unit)
     if factor and not scales_with(formula.name, unit):
         return native.Operation("/", tree, native.Leaf(factor))
     return tree
@@ -159,47 +130,74 @@ def _converted_back(formula: Function, tree: native.Node) -> native.Node:
 
 # --- shorthands for the tabs ------------------------------------------------------------------
 
-When = tuple[str | Reference, ...]
-Instead = tuple[str | Reference, str | Reference] | None
-READY: When = ("ready",)
+IfBlank = tuple[Given, Given] | None
 
 
 def result(
     head: str,
     function: str,
     *,
-    when: When = READY,
-    instead: Instead = None,
+    needs: tuple[Given, ...] = READY,
+    blank_if: tuple[Expression, ...] = (),
+    if_blank: IfBlank = None,
     format: str = "",  # noqa: A002
-    **arguments: str | Reference,
-) -> Result:
+    **arguments: Given,
+) -> Column:
     """A result column: the format is the one of the function's result."""
     term = find(function).result
     shown = format or ("percent" if term.unit.startswith("of ") else BY_UNIT.get(term.unit, "count"))
-    return Result(head=head, function=function, arguments=arguments, when=when, instead=instead, format=shown)
+    holds = calculated(function, **arguments)
+    return Column(head=head, holds=holds, needs=needs, blank_if=blank_if, if_blank=if_blank, format=shown)
 
 
 def look(
     head: str,
-    reference: Reference,
+    holds: Expression,
     format: str = "text",  # noqa: A002
     *,
-    when: When = READY,
-    instead: Instead = None,
+    needs: tuple[Given, ...] = READY,
+    blank_if: tuple[Expression, ...] = (),
+    if_blank: IfBlank = None,
     width: float = 0,
-) -> Look:
-    return Look(head=head, reference=reference, format=format, when=when, instead=instead, width=width)
+) -> Column:
+    """A value from elsewhere, as it stands."""
+    return Column(head=head, holds=holds, format=format, needs=needs, blank_if=blank_if, if_blank=if_blank, width=width)
 
 
-def row_of(head: str, table: str, name: Reference) -> Look:
+def row_of(head: str, table: str, name: Expression) -> Column:
     """A column that holds the place of a name in another tab; blank where no name is given."""
-    return look(head, place_of(table, name), "row", when=("ready", blank(name)), width=7)
+    return look(head, place_of(table, name), "row", needs=("ready", name), width=7)
 
 
-def usable(name: str) -> dict[str, Look]:
+def usable(name: str) -> dict[str, Column]:
     """The column of names by which other tabs find the rows that are ready."""
-    return {USABLE: look("Name, once its row is whole and can be used", as_text(own(name)), width=35)}
+    return {USABLE: look("Name, once its row is whole and can be used", as_text(name), width=35)}
 
 
-def total(head: str, *parts: str | Reference, format: str = "money", of: str = "SUM", when: When = READY) -> Total:  # noqa: A002
-    return Total(head=head, parts=parts, format=format, of=of, when=when)
+def total(
+    head: str,
+    *parts: Given,
+    format: str = "money",  # noqa: A002
+    of: str = "SUM",
+    needs: tuple[Given, ...] = READY,
+    blank_if: tuple[Expression, ...] = (),
+) -> Column:
+    """A sum of cells, or the least of them; text among them counts as nothing, an error spreads."""
+    holds = written(f"{of}({{parts}})", parts=joined(",", parts))
+    return Column(head=head, holds=holds, needs=needs, blank_if=blank_if, format=format)
+
+
+def with_sum_where(head: str, part: Given, table: str, key: str, by: str, format: str = "money") -> Column:  # noqa: A002
+    """An own part, and what another tab's rows bring that name this row by its number."""
+    holds = written("SUM({part},{brought})", part=part, brought=sum_where(table, key, **{by: Own(OWN_ROW)}))
+    return Column(head=head, holds=holds, format=format)
+
+
+def count_where(head: str, table: str, by: str, name: str, width: float = 7) -> Column:
+    """How many rows of another tab name this row, in what is typed there.
+
+    Compared, not counted by a criterion. And of entries alone: through a later tab's results LibreOffice, asked to
+    calculate all, leaves a row a pass behind.
+    """
+    holds = written("SUMPRODUCT(({names}={name})*1)", names=Whole(table, by), name=name)
+    return Column(head=head, holds=holds, format="row", width=width)

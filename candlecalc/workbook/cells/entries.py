@@ -92,7 +92,7 @@ def _than(sign: str, limit: float) -> str:
 
 def _valid_reference(given: Field, cell: str, plan: Plan) -> str:
     there = plan.places[given.of]
-    found = f"MATCH({cell},{there.range(next(iter(there.letters)))},0)"
+    found = f"MATCH({cell},{there.range(there.names)},0)"
     # The first of the range is its head.
     known = f"(INDEX({there.range('kind')},{found})={quoted(given.kind)})" if given.kind else f"({found}>1)"
     return f"IFERROR({known}*{_plain(cell)},0)"

@@ -8,6 +8,7 @@ from candlecalc.season.measures import Measures
 ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
 HEAD_ROW = 3
 FIRST_ROW = HEAD_ROW + 1
+USABLE = "usable"  # the column of names of a tab's rows that are ready
 OWN_ROW = "own_row"  # the locked column that holds which row of its list a row is, the head being the first
 
 
@@ -25,9 +26,11 @@ class Place:
     and the ends of a range too; these ends cannot be cut.
     """
 
+    key: str
     title: str
     last_row: int
     letters: Mapping[str, str]
+    names: str = ""  # the column by which other tabs find a row, where it has one
     first_row: int = FIRST_ROW
     typed: frozenset[str] = frozenset()
 

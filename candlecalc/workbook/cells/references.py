@@ -1,63 +1,170 @@
-"""What an argument of a result can be: a cell of the same row, one of another tab, a name, a number or a text."""
+"""What a formula is made of: expressions that spell themselves in a cell's language and say what they read.
 
-from collections.abc import Callable, Sequence
+A column's formula is one such tree, written once. `fed_by` walks it and answers what a cell depends on.
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 
 from openpyxl.utils import absolute_coordinate
 
 import candlecalc.declaration.native as native
-from candlecalc.workbook.cells.place import OWN_ROW, Place, Plan
+from candlecalc.workbook.cells.place import OWN_ROW, USABLE, Place, Plan
 
-Reference = Callable[[Plan, Place], str]
-
-
-def own(key: str) -> Reference:
-    """The cell of the same row and tab."""
-    return lambda plan, place: place.cell(key)
+Source = tuple[str, str]  # a column, as its table and its key; a named cell has no table
 
 
-def span(first: str, last: str) -> Reference:
-    """Cells side by side in the same row and tab."""
-    return lambda plan, place: f"{place.cell(first)}:{place.cell(last)}"
+class Expression:
+    """A part of a formula, as it stands in a cell of one tab."""
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        raise NotImplementedError
+
+    @property
+    def parts(self) -> Iterable["Expression"]:
+        """The expressions inside it."""
+        return ()
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        """What it reads by itself, besides what its parts read."""
+        return ()
 
 
-def carry(table: str, key: str) -> Reference:
+Given = str | Expression  # an own column by its key, or an expression
+
+
+def fed_by(expression: Expression, plan: Plan, place: Place) -> set[Source]:
+    """Every column and named cell that an expression reads in a cell of this tab."""
+    found = set(expression.reads(plan, place))
+    return found.union(*(fed_by(part, plan, place) for part in expression.parts))
+
+
+@dataclass(frozen=True)
+class Own(Expression):
+    """The cell of the same row and tab, or the cells from it to another."""
+
+    key: str
+    last: str = ""
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        return f"{place.cell(self.key)}:{place.cell(self.last)}" if self.last else place.cell(self.key)
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return _columns(place, self.key, self.last)
+
+
+@dataclass(frozen=True)
+class Carry(Expression):
     """The same row of a tab where people type."""
-    return lambda plan, place: f"INDEX({plan.places[table].range(key)},{place.cell(OWN_ROW)})"
+
+    table: str
+    key: str
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        return f"INDEX({plan.places[self.table].range(self.key)},{place.cell(OWN_ROW)})"
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return [(self.table, self.key)]
 
 
-def same(table: str, key: str, last: str = "") -> Reference:
+@dataclass(frozen=True)
+class Same(Expression):
     """The same row of another tab, one cell or several side by side, where nobody types."""
 
-    def formula(plan: Plan, place: Place) -> str:
-        there = plan.places[table]
-        end = f":{there.cell(last)}" if last else ""
-        return f"{there.sheet}!{there.cell(key)}{end}"
+    table: str
+    key: str
+    last: str = ""
 
-    return formula
+    def spell(self, plan: Plan, place: Place) -> str:
+        there = plan.places[self.table]
+        end = f":{there.cell(self.last)}" if self.last else ""
+        return f"{there.sheet}!{there.cell(self.key)}{end}"
 
-
-def at(table: str, key: str, row: str | Reference) -> Reference:
-    """A value of another tab's row, by the row's place there."""
-
-    def formula(plan: Plan, place: Place) -> str:
-        return f"INDEX({plan.places[table].range(key)},{reference_to(row)(plan, place)})"
-
-    return formula
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return _columns(plan.places[self.table], self.key, self.last)
 
 
-def running(key: str) -> Reference:
+@dataclass(frozen=True)
+class Whole(Expression):
+    """A whole column of a tab, from its head to the row under the list; of its own tab without the tab's name."""
+
+    table: str
+    key: str
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        there = plan.places[self.table]
+        return there.column(self.key) if there is place else there.range(self.key)
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return [(self.table, self.key)]
+
+
+@dataclass(frozen=True)
+class Names(Expression):
+    """The column by which other tabs find a row; with `ready`, of rows that are ready alone, where a tab has that.
+
+    What a row lacks would else count as nothing where the row is used, and make a candle cheaper.
+    """
+
+    table: str
+    ready: bool = True
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        return plan.places[self.table].range(self._key(plan))
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return [(self.table, self._key(plan))]
+
+    def _key(self, plan: Plan) -> str:
+        there = plan.places[self.table]
+        return USABLE if self.ready and USABLE in there.letters else there.names
+
+
+@dataclass(frozen=True)
+class Running(Expression):
     """An own cell with its running number down the column: "wax 2" for the second wax."""
 
-    def formula(plan: Plan, place: Place) -> str:
-        cell, head = place.cell(key), f"${place.letters[key]}${place.first_row - 1}"
+    key: str
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        cell, head = place.cell(self.key), f"${place.letters[self.key]}${place.first_row - 1}"
         return f'{cell}&" "&COUNTIF({head}:{cell},{cell})'
 
-    return formula
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return [(place.key, self.key)]
 
 
-def as_text(reference: Reference) -> Reference:
-    """A looked-up text, where a blank is no text rather than 0."""
-    return lambda plan, place: f'{reference(plan, place)}&""'
+@dataclass(frozen=True)
+class Named(Expression):
+    """A named cell of the workbook."""
+
+    name: str
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        return self.name
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        return [("", self.name)]
+
+
+@dataclass(frozen=True)
+class Written(Expression):
+    """A formula's text with expressions in it, each where its name stands between braces."""
+
+    text: str
+    inside: Mapping[str, Expression] = field(default_factory=dict)
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        return self.text.format_map({name: part.spell(plan, place) for name, part in self.inside.items()})
+
+    @property
+    def parts(self) -> Iterable[Expression]:
+        return self.inside.values()
+
+
+def _columns(place: Place, first: str, last: str) -> list[Source]:
+    keys = list(place.letters)
+    return [(place.key, key) for key in keys[keys.index(first) : keys.index(last or first) + 1]]
 
 
 def standing(entry: str, first: int, last: int, beside: str, sheet: str = "") -> str:
@@ -72,67 +179,84 @@ def standing(entry: str, first: int, last: int, beside: str, sheet: str = "") ->
     return f"INDEX({there}{over}:{end},ROW({there}{row})-ROW({there}{over})+1)"
 
 
-def named(name: str) -> Reference:
-    """A named cell of the workbook."""
-    return lambda plan, place: name
+# --- shorthands, as tabs use them -------------------------------------------------------------
 
 
-def constant(value: float) -> Reference:
-    return lambda plan, place: native.number(value)
+def expression_of(given: Given) -> Expression:
+    return Own(given) if isinstance(given, str) else given
 
 
-def text(words: str) -> Reference:
-    return lambda plan, place: quoted(words)
+def written(text: str, **inside: Given) -> Written:
+    """A formula's text; a key stands for the own cell of that column."""
+    return Written(text, {name: expression_of(given) for name, given in inside.items()})
 
 
-def reference_to(given: str | Reference) -> Reference:
-    return own(given) if isinstance(given, str) else given
+def joined(sign: str, given: Iterable[Given]) -> Written:
+    """Expressions in a row, with a sign between."""
+    parts = {f"part_{at}": expression_of(one) for at, one in enumerate(given)}
+    return Written(sign.join(f"{{{name}}}" for name in parts), parts)
 
 
-def guarded(expression: str, tests: Sequence[str]) -> str:
+def at(table: str, key: str, row: Given) -> Expression:
+    """A value of another tab's row, by the row's place there."""
+    return written("INDEX({column},{row})", column=Whole(table, key), row=row)
+
+
+def place_of(table: str, name: Given) -> Expression:
+    """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready."""
+    return written("MATCH({name},{names},0)", name=name, names=Names(table))
+
+
+def as_text(given: Given) -> Expression:
+    """A looked-up text, where a blank is no text rather than 0."""
+    return written('{cell}&""', cell=given)
+
+
+def constant(value: float) -> Expression:
+    return Written(native.number(value))
+
+
+def text(words: str) -> Expression:
+    return Written(braced(quoted(words)))
+
+
+def blank(given: Given) -> Expression:
+    """The test that a cell is blank."""
+    return written('{cell}=""', cell=given)
+
+
+def differs(key: str, word: str) -> Expression:
+    """The test that an own cell does not hold a word."""
+    return written(f"{{cell}}<>{braced(quoted(word))}", cell=key)
+
+
+def not_above_zero(key: str) -> Expression:
+    """The test that an own number is nothing or less."""
+    return written("{number}<=0", number=key)
+
+
+def sum_where(table: str, key: str, **same: Given) -> Expression:
+    """The sum of another tab's column over the rows whose columns hold these numbers.
+
+    By number and not by name: a criterion reads "<3" as a comparison and "1e3" as a thousand.
+    """
+    ranges = [part for by, given in same.items() for part in (Whole(table, by), expression_of(given))]
+    return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
+
+
+def unless(tests: Sequence[Given], value: Given) -> Expression:
     """An expression that stays blank while one of the tests holds."""
     if not tests:
-        return expression
-    test = tests[0] if len(tests) == 1 else f"OR({','.join(tests)})"
-    return f'IF({test},"",{expression})'
-
-
-def blank(reference: str | Reference) -> Reference:
-    """The test that a cell is blank."""
-    return lambda plan, place: f'{reference_to(reference)(plan, place)}=""'
-
-
-def differs(key: str, word: str) -> Reference:
-    """The test that an own cell does not hold a word."""
-    return lambda plan, place: f"{own(key)(plan, place)}<>{quoted(word)}"
-
-
-def not_above_zero(key: str) -> Reference:
-    """The test that an own number is nothing or less."""
-    return lambda plan, place: f"{own(key)(plan, place)}<=0"
-
-
-def as_test(given: str | Reference) -> Reference:
-    return blank(given) if isinstance(given, str) else given
-
-
-def place_of(table: str, name: str | Reference) -> Reference:
-    """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready.
-
-    What a row lacks would else count as nothing where the row is used, and make a candle cheaper.
-    """
-
-    def formula(plan: Plan, place: Place) -> str:
-        there = plan.places[table]
-        names = USABLE if USABLE in there.letters else next(iter(there.letters))
-        return f"MATCH({reference_to(name)(plan, place)},{there.range(names)},0)"
-
-    return formula
-
-
-USABLE = "usable"  # the column of names of a tab's rows that are ready
+        return expression_of(value)
+    test = expression_of(tests[0]) if len(tests) == 1 else written("OR({tests})", tests=joined(",", tests))
+    return written('IF({test},"",{value})', test=test, value=value)
 
 
 def quoted(text: str) -> str:
     """A text inside a formula."""
     return '"' + text.replace('"', '""') + '"'
+
+
+def braced(text: str) -> str:
+    """A text as `Written` takes it, with no braces that mean anything."""
+    return text.replace("{", "{{").replace("}", "}}")

@@ -1,6 +1,6 @@
 """A tab that is a list: its columns, its checks, and how it prints."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from openpyxl.utils import get_column_letter
@@ -8,10 +8,27 @@ from openpyxl.utils import get_column_letter
 import candlecalc.declaration.native as native
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.columns import Column, Look, look
+from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.entries import bad
 from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, OWN_ROW, Place, Plan
-from candlecalc.workbook.cells.references import Reference, as_text, carry, constant, own, place_of, same, span
+from candlecalc.workbook.cells.references import (
+    Carry,
+    Expression,
+    Given,
+    Names,
+    Own,
+    Same,
+    Source,
+    Whole,
+    as_text,
+    braced,
+    constant,
+    joined,
+    place_of,
+    quoted,
+    unless,
+    written,
+)
 
 ALSO = "Also"  # begins what is wrong with an entry that its row counts without
 
@@ -46,6 +63,8 @@ class TableTab(Tab):
     checks: tuple[Check, ...] = ()
     results_printed: bool = True
 
+    goes_with: str = ""  # the table that people type whose rows its rows go with, where that is another
+
     @property
     def printed(self) -> int:
         """How many columns are worth paper."""
@@ -55,34 +74,72 @@ class TableTab(Tab):
     @property
     def typed_on(self) -> str:
         """The table that people type whose rows the tab's rows go with."""
-        ready = self.columns["ready"]
-        return ready.table if isinstance(ready, ReadyThere) else self.key
+        return self.goes_with or self.key
 
     @property
     def fields(self) -> list[Field]:
         return [column for column in self.columns.values() if isinstance(column, Field)]
 
 
-@dataclass(frozen=True, kw_only=True)
-class Mend(Column):
+@dataclass(frozen=True)
+class Refused(Expression):
+    """The test that an own entry is not what its field takes; it is never an error itself."""
+
+    field: Field
+    entry: Expression
+    other: Expression | None = None  # the entry that says whether this one is needed
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        cells = {self.field.key: self.entry.spell(plan, place)}
+        if self.other:
+            cells[self.field.needed_when[0]] = self.other.spell(plan, place)
+        return bad(self.field, cells, plan)
+
+    @property
+    def parts(self) -> Iterable[Expression]:
+        of = self.field.of
+        there = [Names(of, ready=False), *([Whole(of, "kind")] if self.field.kind else [])] if of else []
+        return [self.entry, *([self.other] if self.other else []), *there]
+
+
+def refused(field: Field) -> Refused:
+    """The same of an own entry by its field."""
+    other = field.needed_when[0]
+    return Refused(field, Own(field.key), Own(other) if other else None)
+
+
+@dataclass(frozen=True)
+class Holds(Expression):
+    """A check's condition over the columns of its tab."""
+
+    condition: str
+
+    def spell(self, plan: Plan, place: Place) -> str:
+        tree = native.parse(self.condition)
+        cells = {name: native.Leaf(place.cell(name)) for name in native.names(tree) if name in place.letters}
+        return native.spell(native.replace(tree, cells))
+
+    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+        names = native.names(native.parse(self.condition))
+        return [(place.key, name) if name in place.letters else ("", name) for name in names]
+
+
+def _mend(table: Table) -> Column:
     """What to put right in a row of entries, in words: the heads of the cells to look at."""
-
-    table: Table
-    format: str = "note"
-    width: float = 30
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        fields = self.table.fields
-        cells = {field.key: own(field.key)(plan, place) for field in fields}
-        told = {field: f'REPT("{to_mend(self.table, field)}",{bad(field, cells, plan)})' for field in fields}
-        needed, aside = ([told[field] for field in fields if field.aside == apart] for apart in (False, True))
-        entries = span(fields[0].key, fields[-1].key)(plan, place)
-        return f'IF(COUNTA({entries})=0,"",{"&".join([*needed, self._twice(place, cells), *aside])})'
-
-    def _twice(self, place: Place, cells: Mapping[str, str]) -> str:
-        # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
-        alike = [f"({place.column(key)}={cells[key]})" for key in self.table.alone]
-        return f'REPT("Twice on this tab; ",IFERROR(SUMPRODUCT({"*".join([*alike, "1"])}),0)>1)'
+    said = {
+        field: written(f"REPT({_text(to_mend(table, field))},{{refused}})", refused=refused(field))
+        for field in table.fields
+    }
+    needed, aside = ([said[field] for field in table.fields if field.aside == apart] for apart in (False, True))
+    # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
+    alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.alone]
+    twice = written('REPT("Twice on this tab; ",IFERROR(SUMPRODUCT({alike}*1),0)>1)', alike=joined("*", alike))
+    holds = written(
+        'IF(COUNTA({entries})=0,"",{words})',
+        entries=Own(table.keys[0], table.keys[-1]),
+        words=joined("&", [*needed, *([twice] if alike else []), *aside]),
+    )
+    return Column(head="To mend", holds=holds, format="note", width=30, needs=(), is_fault=True)
 
 
 def to_mend(table: Table, field: Field) -> str:
@@ -90,104 +147,69 @@ def to_mend(table: Table, field: Field) -> str:
     return f"{ALSO} " * field.aside + f"{table.label(field)}; "
 
 
-def or_error(table: Table, *keys: str) -> Reference:
+def _text(words: str) -> str:
+    return braced(quoted(words))
+
+
+def or_error(table: Table, *keys: str) -> Expression:
     """An own entry that its row counts without: as it is, an error where To mend names it.
 
     Of several: 1, or an error where To mend names any of them.
     """
-
-    def formula(plan: Plan, place: Place) -> str:
-        said = [f'ISNUMBER(FIND("{to_mend(table, table[key])}",{place.cell("mend")}))' for key in keys]
-        if len(keys) == 1:
-            return f"CHOOSE(1+{said[0]},{place.cell(keys[0])},NA())"
-        return f"CHOOSE(1+OR({','.join(said)}),1,NA())"
-
-    return formula
+    said = [written(f"ISNUMBER(FIND({_text(to_mend(table, table[key]))},{{mend}}))", mend="mend") for key in keys]
+    if len(keys) == 1:
+        return written("CHOOSE(1+{said},{entry},NA())", said=said[0], entry=keys[0])
+    return written("CHOOSE(1+OR({said}),1,NA())", said=joined(",", said))
 
 
-@dataclass(frozen=True, kw_only=True)
-class OwnRow(Column):
+def _own_row() -> Column:
     """Which row of its list a row is, the head being the first: what reaches its entries, wherever they are moved."""
-
-    head: str = "Row"
-    format: str = "row"
-    width: float = 6
-    when: tuple[str | Reference, ...] = ()
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return f"ROW()-ROW($A${HEAD_ROW})+1"
+    return Column(head="Row", holds=written(f"ROW()-ROW($A${HEAD_ROW})+1"), format="row", width=6, needs=())
 
 
-@dataclass(frozen=True, kw_only=True)
-class Ready(Column):
+def _ready(required: tuple[str, ...]) -> Column:
     """Blank while a row is not complete, 1 when every entry is what its field takes, an error otherwise."""
-
-    required: tuple[str, ...]
-    format: str = "row"
-    width: float = 7
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        cells = ",".join(own(key)(plan, place) for key in self.required)
-        mend = own("mend")(plan, place)
-        usable = f'LEFT({mend}&"{ALSO}",{len(ALSO)})="{ALSO}"'
-        return f'IF(COUNTA({cells})<{len(self.required)},"",CHOOSE(1+({usable}),NA(),1))'
+    usable = written(f'LEFT({{mend}}&"{ALSO}",{len(ALSO)})="{ALSO}"', mend="mend")
+    holds = written(
+        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{usable}}),NA(),1))',
+        cells=joined(",", required),
+        usable=usable,
+    )
+    return Column(head="Ready", holds=holds, format="row", width=7, needs=())
 
 
-@dataclass(frozen=True, kw_only=True)
-class Warnings(Column):
+def _said(checks: tuple[Check, ...], head: str) -> Column:
     """What does not hold in a row that is ready, in words; nothing where numbers are missing."""
-
-    checks: tuple[Check, ...]
-    format: str = "note"
-    width: float = 42
-
-    def formula(self, plan: Plan, place: Place) -> str:
-        return f'=IFERROR({super().formula(plan, place)[1:]},"")'
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        return "&".join(self._said(check, plan, place) for check in self.checks)
-
-    def _said(self, check: Check, plan: Plan, place: Place) -> str:
-        # One that cannot be told must not hide the others.
-        return f'IFERROR(REPT("{check.words}; ",1-({self._holds(check, plan, place)})),"")'
-
-    def _holds(self, check: Check, plan: Plan, place: Place) -> str:
-        tree = native.parse(check.holds)
-        cells = {name: native.Leaf(own(name)(plan, place)) for name in native.names(tree) if name in place.letters}
-        return native.spell(native.replace(tree, cells))
+    # One that cannot be told must not hide the others.
+    words = [
+        written(f'IFERROR(REPT({_text(f"{check.words}; ")},1-({{holds}})),"")', holds=Holds(check.holds))
+        for check in checks
+    ]
+    holds = written('IFERROR({words},"")', words=unless([written('{ready}=""', ready="ready")], joined("&", words)))
+    return Column(head=head, holds=holds, format="note", width=42, needs=(), is_fault=True)
 
 
-@dataclass(frozen=True, kw_only=True)
-class Waits(Column):
-    """Which names of a row that is whole stand for something that cannot be used yet: where to look next."""
+def _waits(table: Table, unusable: Mapping[str, Expression]) -> Column:
+    """Which names of a row that is whole stand for something that cannot be used yet: where to look next.
 
-    table: Table
-    unusable: Mapping[str, Reference]  # by field: the test that what it names has no number to give
-    when: tuple[str | Reference, ...] = ()
-    head: str = "Waits for"
-    format: str = "note"
-    width: float = 24
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        parts = [
-            f'REPT("{self.words(key)}",({own(key)(plan, place)}<>"")*({test(plan, place)}))'
-            for key, test in self.unusable.items()
-        ]
-        return f'IF(COUNT({own("ready")(plan, place)})=0,"",{"&".join(parts)})'
-
-    def words(self, key: str) -> str:
-        field = self.table[key]
-        return f"{self.table.label(field)}: see {TABLES[field.of].title}; "
+    `unusable` is, by field, the test that what it names has no number to give.
+    """
+    parts = []
+    for key, test in unusable.items():
+        words = _text(f"{table.label(table[key])}: see {TABLES[table[key].of].title}; ")
+        parts.append(written(f'REPT({words},({{entry}}<>"")*({{test}}))', entry=key, test=test))
+    holds = written('IF(COUNT({ready})=0,"",{words})', ready="ready", words=joined("&", parts))
+    return Column(head="Waits for", holds=holds, format="note", width=24, needs=(), is_fault=True)
 
 
-def not_usable(table: str, key: str) -> Reference:
+def not_usable(table: str, key: str) -> Expression:
     """The test that the row which an entry names cannot be used yet."""
-    return lambda plan, place: f"ISERROR({place_of(table, key)(plan, place)})"
+    return written("ISERROR({row})", row=place_of(table, key))
 
 
-def no_number(key: str) -> Reference:
+def no_number(key: str) -> Expression:
     """The test that an own result has no number."""
-    return lambda plan, place: f"COUNT({own(key)(plan, place)})=0"
+    return written("COUNT({result})=0", result=key)
 
 
 def _doubts(table: Table) -> Iterator[Check]:
@@ -219,7 +241,7 @@ def entry_tab(
     *,
     checks: tuple[Check, ...] = (),
     required: tuple[str, ...] = (),
-    waits: Mapping[str, Reference] | None = None,
+    waits: Mapping[str, Expression] | None = None,
     results_printed: bool = False,
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
@@ -227,12 +249,12 @@ def entry_tab(
     doubts = tuple(_doubts(table))
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
-    columns[OWN_ROW] = OwnRow()
-    columns["mend"] = Mend(head="To mend", table=table, when=())
-    columns["ready"] = Ready(head="Ready", required=required, when=())
+    columns[OWN_ROW] = _own_row()
+    columns["mend"] = _mend(table)
+    columns["ready"] = _ready(required)
     columns |= results or {}
     if waits:
-        columns["waits"] = Waits(table=table, unusable=waits)
+        columns["waits"] = _waits(table, waits)
     columns |= said((*doubts, *checks))
     return TableTab(table.title, "input", table.purpose, table.key, columns, (*checks, *doubts), results_printed)
 
@@ -242,42 +264,41 @@ def said(checks: tuple[Check, ...]) -> dict[str, Field | Column]:
     columns: dict[str, Field | Column] = {}
     for key, head, unlikely in (("warnings", "Look at", False), ("doubts", "Is it meant?", True)):
         if asked := tuple(check for check in checks if check.unlikely == unlikely):
-            columns[key] = Warnings(head=head, checks=asked)
+            columns[key] = _said(asked, head)
     return columns
 
 
-READY = constant(1)
+ONE = constant(1)
 
 
-@dataclass(frozen=True, kw_only=True)
-class ReadyThere(Column):
-    """Whether the same row of a tab where people type is ready: 1, blank, or its error."""
-
-    table: str
-    when_so: Reference = READY
-    format: str = "row"
-    width: float = 7
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice
-        # leaves a row a pass behind where two tabs read each other through whole columns.
-        return f'IF({same(self.table, "ready")(plan, place)}=1,{self.when_so(plan, place)},"")'
-
-
-def follows(
-    table: str, key: str, head: str, width: float = 35, when_so: Reference = READY
-) -> dict[str, Field | Column]:
-    """The first columns of a tab whose rows go with the rows of a table that people type.
+def result_tab(
+    title: str,
+    kind: str,
+    purpose: str,
+    key: str,
+    goes_with: Table,
+    columns: Mapping[str, Column],
+    checks: tuple[Check, ...] = (),
+    *,
+    when_so: Given = ONE,
+) -> TableTab:
+    """A tab where nobody types, whose rows go with the rows of a table that people type.
 
     `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
     """
-    # The name shows in a row that is not ready too: it says whose numbers are missing.
-    product: Look = look(head, as_text(carry(table, key)), when=(), width=width)
-    return {
-        key: product,
-        "ready": ReadyThere(head="Ready", table=table, when_so=when_so, when=()),
-        OWN_ROW: OwnRow(),
+    first = goes_with.fields[0]
+    # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice leaves a row a pass
+    # behind where two tabs read each other through whole columns.
+    ready = written('IF({there}=1,{when_so},"")', there=Same(goes_with.key, "ready"), when_so=when_so)
+    all_columns: dict[str, Field | Column] = {
+        # The name shows in a row that is not ready too: it says whose numbers are missing.
+        first.key: look(first.head, as_text(Carry(goes_with.key, first.key)), needs=(), width=35),
+        "ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()),
+        OWN_ROW: _own_row(),
+        **columns,
+        **said(checks),
     }
+    return TableTab(title, kind, purpose, key, all_columns, checks, goes_with=goes_with.key)
 
 
 def letters(columns: Mapping[str, object]) -> dict[str, str]:
@@ -286,5 +307,7 @@ def letters(columns: Mapping[str, object]) -> dict[str, str]:
 
 
 def place_of_tab(tab: TableTab, rows: int) -> Place:
-    typed = frozenset(field.key for field in tab.fields)
-    return Place(tab.title, FIRST_ROW + rows - 1, letters(tab.columns), typed=typed)
+    fields = tab.fields
+    names = next((field.key for field in fields if field.name), "")
+    typed = frozenset(field.key for field in fields)
+    return Place(tab.key, tab.title, FIRST_ROW + rows - 1, letters(tab.columns), names, typed=typed)

@@ -1,8 +1,9 @@
 """The Amounts tab: how much of each part goes into one piece, waste and all."""
 
-from candlecalc.workbook.cells.columns import Column, When, look, result, total
-from candlecalc.workbook.cells.references import blank, carry, constant, same
-from candlecalc.workbook.cells.table_tab import TableTab, follows
+from candlecalc.season.tables import RECIPES
+from candlecalc.workbook.cells.columns import Column, look, result, total
+from candlecalc.workbook.cells.references import Carry, Given, Same, constant
+from candlecalc.workbook.cells.table_tab import result_tab
 
 # Part -> the Workings column that holds its place on Materials. Weights first, then pieces.
 WEIGHED = {
@@ -21,32 +22,32 @@ HEADS = {
 }  # fmt: skip
 
 
-def has(part: str) -> When:
+def has(part: str) -> tuple[Given, ...]:
     """Blank unless the recipe has the part."""
-    return ("ready", blank(same("workings", PARTS[part])))
+    return ("ready", Same("workings", PARTS[part]))
 
 
 def _oil(part: str) -> Column:
-    oil, share = same("workings", "oil"), same("workings", part.replace("oil", "share"))
-    return result(f"{HEADS[part]}, {{weight}}", "oil_part", oil=oil, share=share, when=has(part))
+    oil, share = Same("workings", "oil"), Same("workings", part.replace("oil", "share"))
+    return result(f"{HEADS[part]}, {{weight}}", "oil_part", oil=oil, share=share, needs=has(part))
 
 
-TAB = TableTab(
+TAB = result_tab(
     "Amounts",
     "working",
     "What goes into one piece: weights to weigh out, with what is lost in pots, and pieces.",
     "amounts",
+    RECIPES,
     {
-        **follows("recipes", "product", "Product"),
-        "wax_first": result("Wax, {weight}", "first_wax", wax=same("workings", "wax"), share=same("workings", "share_wax"), when=has("wax_first")),
-        "wax_second": result("Second wax, {weight}", "second_wax", wax=same("workings", "wax"), share=same("workings", "share_wax"), when=has("wax_second")),
+        "wax_first": result("Wax, {weight}", "first_wax", wax=Same("workings", "wax"), share=Same("workings", "share_wax"), needs=has("wax_first")),
+        "wax_second": result("Second wax, {weight}", "second_wax", wax=Same("workings", "wax"), share=Same("workings", "share_wax"), needs=has("wax_second")),
         **{part: _oil(part) for part in ("oil_first", "oil_second", "oil_third")},
-        "dye": result("Dye, {weight}", "dye_for_wax", wax=same("workings", "wax"), share=same("workings", "share_dye"), when=has("dye"), format="fine_weight"),
-        "vessel": look("Vessels, each", constant(1), "count", when=has("vessel")),
-        "lid": look("Lids, each", constant(1), "count", when=has("lid")),
-        "wick": look("Wicks, each", carry("recipes", "wicks"), "count", when=has("wick"), instead=(carry("recipes", "wicks"), constant(1))),
-        "label": look("Labels, each", constant(1), "count", when=has("label")),
-        "packing": look("Packing, each", constant(1), "count", when=has("packing")),
+        "dye": result("Dye, {weight}", "dye_for_wax", wax=Same("workings", "wax"), share=Same("workings", "share_dye"), needs=has("dye"), format="fine_weight"),
+        "vessel": look("Vessels, each", constant(1), "count", needs=has("vessel")),
+        "lid": look("Lids, each", constant(1), "count", needs=has("lid")),
+        "wick": look("Wicks, each", Carry("recipes", "wicks"), "count", needs=has("wick"), if_blank=(Carry("recipes", "wicks"), constant(1))),
+        "label": look("Labels, each", constant(1), "count", needs=has("label")),
+        "packing": look("Packing, each", constant(1), "count", needs=has("packing")),
         "melt": total("Wax and oil, {weight}", "wax_first", "wax_second", "oil_first", "oil_second", "oil_third", format="weight"),
     },
 )  # fmt: skip

@@ -1,60 +1,48 @@
 """The Costing tab: what each candle's money is made of. Making cost first, then what prices must also cover."""
 
-from dataclasses import dataclass
-
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.tables import WHAT_IF
-from candlecalc.workbook.cells.columns import Column, SumWhere, result, total
-from candlecalc.workbook.cells.place import OWN_ROW, Place, Plan
-from candlecalc.workbook.cells.references import Reference, named, own, same
-from candlecalc.workbook.cells.table_tab import TableTab, follows, letters
+from candlecalc.season.tables import RECIPES, WHAT_IF
+from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
+from candlecalc.workbook.cells.place import OWN_ROW
+from candlecalc.workbook.cells.references import Named, Same, Whole, joined, written
+from candlecalc.workbook.cells.table_tab import letters, result_tab
 from candlecalc.workbook.tabs.parts import piece
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.lines import Line, write_line
 
 
-def _with_set(key: str) -> SumWhere:
+def _with_set(key: str) -> Column:
     """A piece's own cost, and for a set what its candles bring."""
-    return SumWhere(
-        head=piece(key),
-        part=same("parts", key),
-        table="sets",
-        column=key,
-        by="set_row",
-        format="money",
-    )
+    return with_sum_where(piece(key), Same("parts", key), "sets", key, "set_row")
 
 
-def _with_all_candles(plan: Plan, place: Place) -> str:
-    """1 while every candle of a set has its cost: sums over other tabs are not stopped by an error everywhere."""
-    sets = plan.places["sets"]
-    lines = f"{sets.range('set_row')},{place.cell(OWN_ROW)}"
-    missing = f'COUNTIFS({lines})-COUNTIFS({lines},{sets.range("brought")},">="&0)'
-    return f"CHOOSE(1+({missing}=0),NA(),{same('workings', 'whole')(plan, place)})"
+# 1 while every candle of a set has its cost: sums over other tabs are not stopped by an error everywhere.
+WITH_ALL_CANDLES = written(
+    'CHOOSE(1+(COUNTIFS({sets},{row})-COUNTIFS({sets},{row},{brought},">="&0)=0),NA(),{whole})',
+    sets=Whole("sets", "set_row"),
+    row=OWN_ROW,
+    brought=Whole("sets", "brought"),
+    whole=Same("workings", "whole"),
+)
+# What is to mend, or waits, where a product has no cost: in the words of its row on Recipes.
+TOLD = joined("&", [Same("recipes", key) for key in ("mend", "waits")])
+WHY = written(
+    'IF(COUNT({full})>0,"",IFERROR({told}&REPT(REPT("Sets: see its lines there; ",({product}<>"")*({told}="")),'
+    'ISERROR({whole})+ISERROR({full})>0),""))',
+    full="full",
+    told=TOLD,
+    product="product",
+    whole=Same("workings", "whole"),
+)
 
-
-@dataclass(frozen=True, kw_only=True)
-class Why(Column):
-    """What is to mend, or waits, where a product has no cost: in the words of its row on Recipes."""
-
-    format: str = "note"
-    when: tuple[str | Reference, ...] = ()
-
-    def expression(self, plan: Plan, place: Place) -> str:
-        told = "&".join(same("recipes", key)(plan, place) for key in ("mend", "waits"))
-        number, whole = own("full")(plan, place), same("workings", "whole")(plan, place)
-        lines = f'REPT("Sets: see its lines there; ",({own("product")(plan, place)}<>"")*({told}=""))'
-        return f'IF(COUNT({number})>0,"",IFERROR({told}&REPT({lines},ISERROR({whole})+ISERROR({number})>0),""))'
-
-
-TAB = TableTab(
+TAB = result_tab(
     "Costing",
     "output",
     "What one piece costs at its usual batch: materials, making cost, full cost.",
     "costing",
+    RECIPES,
     {
-        **follows("recipes", "product", "Product", when_so=_with_all_candles),
         "wax": _with_set("wax"),
         "oils": _with_set("oils"),
         "other": _with_set("other"),
@@ -65,10 +53,11 @@ TAB = TableTab(
         "own": _with_set("own"),
         "running": _with_set("running"),
         "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
-        "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=named("materials_rise")),
+        "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=Named("materials_rise")),
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),
-        "why": Why(head="Why there is no cost", width=34),
+        "why": Column(head="Why there is no cost", holds=WHY, format="note", width=34, needs=()),
     },
+    when_so=WITH_ALL_CANDLES,
 )  # fmt: skip
 
 RISE = WHAT_IF["materials_rise"]

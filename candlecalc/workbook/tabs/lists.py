@@ -19,7 +19,7 @@ HEADS = {"materials": "Materials", "recipes": "Products", "vessels": "Vessels", 
 
 
 def units_place() -> Place:
-    return Place("Units", FIRST_ROW + len(UNITS) - 1, {"unit": "A", "grams": "B", "factor": "C"})
+    return Place("units", "Units", FIRST_ROW + len(UNITS) - 1, {"unit": "A", "grams": "B", "factor": "C"}, "unit")
 
 
 def lists() -> dict[str, Field]:
@@ -30,7 +30,7 @@ def lists() -> dict[str, Field]:
 
 def lists_place(rooms: Mapping[str, int]) -> Place:
     letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
-    return Place("Lists", FIRST_ROW + max(rooms[field.of] for field in lists().values()) - 1, letters)
+    return Place("lists", "Lists", FIRST_ROW + max(rooms[field.of] for field in lists().values()) - 1, letters)
 
 
 def write_units(draft: Draft) -> None:
@@ -67,7 +67,7 @@ def write_lists(draft: Draft) -> None:
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
     there = draft.plan.places[field.of]
-    name = next(iter(there.letters))
+    name = there.names
     style = draft.style("result")
     for step in range(there.rows):
         cell = sheet.cell(FIRST_ROW + step, number)

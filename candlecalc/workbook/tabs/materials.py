@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
 from candlecalc.workbook.cells.columns import look, result, usable
-from candlecalc.workbook.cells.references import at, constant, place_of, running, text
+from candlecalc.workbook.cells.references import Running, at, constant, place_of, text
 from candlecalc.workbook.cells.table_tab import Check, entry_tab, or_error
 
 TAB = entry_tab(
@@ -14,11 +14,11 @@ TAB = entry_tab(
         "stock": result("On hand, {weight} or each", "in_unit", size="on_hand", factor="factor", format="quantity"),
         # An error where the limit, or what it is of, is not what it takes: it must not count as none.
         "limits": look("Highest load, known", or_error(MATERIALS, "highest_load", "basis"), "row", width=9),
-        "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", when=("ready", "limits"), instead=("highest_load", constant(0.5))),
-        "share_limit": result("Supplier's highest, of candle", "highest_of_total", highest="highest_load", basis="basis", when=("ready", "limits"), instead=("highest_load", constant(1))),
-        "flash": look("Flash point, {temperature}, or none", or_error(MATERIALS, "flash_point"), "temperature", instead=("flash_point", text(""))),
-        "of_kind": look("Kind, number", running("kind"), when=("material", "kind"), width=18),
-        "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", instead=("certified_limit", constant(1))),
+        "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", needs=("ready", "limits"), if_blank=("highest_load", constant(0.5))),
+        "share_limit": result("Supplier's highest, of candle", "highest_of_total", highest="highest_load", basis="basis", needs=("ready", "limits"), if_blank=("highest_load", constant(1))),
+        "flash": look("Flash point, {temperature}, or none", or_error(MATERIALS, "flash_point"), "temperature", if_blank=("flash_point", text(""))),
+        "of_kind": look("Kind, number", Running("kind"), needs=("material", "kind"), width=18),
+        "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", if_blank=("certified_limit", constant(1))),
         **usable("material"),
     },
     checks=(

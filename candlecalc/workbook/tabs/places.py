@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import PLACES
 from candlecalc.workbook.cells.columns import look, result, usable
-from candlecalc.workbook.cells.references import named, own
+from candlecalc.workbook.cells.references import Named, Own
 from candlecalc.workbook.cells.table_tab import Check, entry_tab
 
 TAB = entry_tab(
@@ -11,8 +11,8 @@ TAB = entry_tab(
         "order_cost": result("An order costs, {money}", "order_cost", fee="fee_order", postage="postage_paid", packing="packing_order", charged="postage_charged"),
         "fixed": result("Fixed fees a candle, {money}", "fixed_each", item="fee_item", order="order_cost", per_order="per_order"),
         "least": result("Least fee a candle, {money}", "least_each", least="least_fee", per_order="per_order"),
-        "tax": result("Tax rate there, of price", "tax_charged", rate=named("tax_rate"), collector="collector"),
-        "stated_used": look("Prices are, in use", own("stated"), instead=("stated", named("shelf_prices")), width=12),
+        "tax": result("Tax rate there, of price", "tax_charged", rate=Named("tax_rate"), collector="collector"),
+        "stated_used": look("Prices are, in use", Own("stated"), if_blank=("stated", Named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
         **usable("place"),
     },

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import PRICES
 from candlecalc.workbook.cells.columns import look, result, total
-from candlecalc.workbook.cells.references import named, not_above_zero, same
+from candlecalc.workbook.cells.references import Named, Same, not_above_zero
 from candlecalc.workbook.cells.table_tab import Check, entry_tab, no_number, not_usable
 
 # A line is ready when it is typed whole; its results wait until its product has a cost, too.
@@ -11,16 +11,16 @@ COSTED = ("full",)
 TAB = entry_tab(
     PRICES,
     {
-        "full": look("Full cost, {money}", same("selling", "full"), "money"),
-        "target_price": result("Price for the target, {money}", "round_up_price", price=same("selling", "to_state"), step=named("price_step"), ending=named("price_ending"), format="money_strong", when=COSTED),
-        "lowest": look("Lowest that covers materials, {money}", same("selling", "lowest_stated"), "money", when=COSTED),
-        "received": look("Yours before tax, {money}", same("selling", "received"), "money", when=COSTED),
-        "tax": result("Tax on it, {money}", "tax_on", price="received", tax=same("selling", "tax"), when=COSTED),
-        "fees": total("Fees and postage, {money}", same("selling", "fee_taken"), same("selling", "fixed"), when=COSTED),
-        "profit": result("Profit, {money}", "profit_at", price="received", cost="full", fees="fees", when=COSTED),
-        "margin": result("Margin, of price", "margin_at", profit="profit", price="received", when=COSTED),
-        "target": look("Target margin, of price", same("selling", "margin"), "percent", when=COSTED),
-        "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=same("selling", "season_fixed"), price="received", cost=same("selling", "cost_and_fees"), when=(*COSTED, not_above_zero("profit"))),
+        "full": look("Full cost, {money}", Same("selling", "full"), "money"),
+        "target_price": result("Price for the target, {money}", "round_up_price", price=Same("selling", "to_state"), step=Named("price_step"), ending=Named("price_ending"), format="money_strong", needs=COSTED),
+        "lowest": look("Lowest that covers materials, {money}", Same("selling", "lowest_stated"), "money", needs=COSTED),
+        "received": look("Yours before tax, {money}", Same("selling", "received"), "money", needs=COSTED),
+        "tax": result("Tax on it, {money}", "tax_on", price="received", tax=Same("selling", "tax"), needs=COSTED),
+        "fees": total("Fees and postage, {money}", Same("selling", "fee_taken"), Same("selling", "fixed"), needs=COSTED),
+        "profit": result("Profit, {money}", "profit_at", price="received", cost="full", fees="fees", needs=COSTED),
+        "margin": result("Margin, of price", "margin_at", profit="profit", price="received", needs=COSTED),
+        "target": look("Target margin, of price", Same("selling", "margin"), "percent", needs=COSTED),
+        "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=Same("selling", "season_fixed"), price="received", cost=Same("selling", "cost_and_fees"), needs=COSTED, blank_if=(not_above_zero("profit"),)),
     },
     waits={"product": no_number("full"), "place": not_usable("places", "place")},
     results_printed=True,

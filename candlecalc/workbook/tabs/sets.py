@@ -1,23 +1,23 @@
 """The Sets tab: which candles a set holds, and what they bring into its cost."""
 
 from candlecalc.season.tables import SETS
-from candlecalc.workbook.cells.columns import READY, Result, look, result, total
-from candlecalc.workbook.cells.references import at, place_of, running
+from candlecalc.workbook.cells.columns import READY, Column, look, result, total
+from candlecalc.workbook.cells.references import Running, at, place_of
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number
 from candlecalc.workbook.tabs.parts import PIECES, piece
 
 
-def _brings(key: str) -> Result:
+def _brings(key: str) -> Column:
     return result(piece(key), "cost_of_all", cost=at("parts", key, "row"), count="count")
 
 
 TAB = entry_tab(
     SETS,
     {
-        "row": look("Candle, row", place_of("recipes", "product"), "row", when=READY, width=8),
+        "row": look("Candle, row", place_of("recipes", "product"), "row", needs=READY, width=8),
         # By itself, ready or not: a line half typed must not leave its set too cheap.
-        "set_row": look("Set, row", place_of("recipes", "set"), "row", when=("set",), width=7),
-        "key": look("Line of the set", running("set_row"), width=9),
+        "set_row": look("Set, row", place_of("recipes", "set"), "row", needs=("set",), width=7),
+        "key": look("Line of the set", Running("set_row"), width=9),
         **{key: _brings(key) for key in PIECES},
         "brought": total("All of it, {money}", *PIECES),
     },

@@ -5,13 +5,16 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
-from candlecalc.workbook.cells.columns import asked
+from candlecalc.workbook.cells.columns import Calculated
+from candlecalc.workbook.cells.place import Place
+from candlecalc.workbook.cells.references import Written
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.writing.draft import Draft, Formula, band
 from candlecalc.workbook.writing.lines import Line, write_line
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
+PLACE = Place(SETTINGS.key, TAB.title, 0, {})
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
     "tax_rate",
@@ -68,7 +71,8 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     hours = f"D{line_of('season_hours')}"
 
     def rate(key: str) -> Formula:
-        return Formula("=" + asked("overhead_rate", overhead=f"D{line_of(key)}", activity=hours))
+        arguments = {"overhead": Written(f"D{line_of(key)}"), "activity": Written(hours)}
+        return Formula("=" + Calculated("overhead_rate", arguments).spell(draft.plan, PLACE))
 
     also = "=weight_g" if measures.also_unit == "g" else "=weight_g/grams_in_oz"
     registered = f"D{line_of('registered')}"

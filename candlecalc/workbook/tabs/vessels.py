@@ -8,9 +8,9 @@ from candlecalc.workbook.cells.table_tab import Check, entry_tab, not_usable
 TAB = entry_tab(
     VESSELS,
     {
-        "by_water": result("By water, ml", "volume_from_water", water="water", temperature="water_temperature", when=("ready", differs("measured", "water"))),
-        "by_round": result("Round, ml", "tapered_volume", top="top", bottom="bottom", height="height", base="base", when=("ready", differs("measured", "round"))),
-        "by_box": result("Box, ml", "box_volume", length="top", width="bottom", height="height", base="base", when=("ready", differs("measured", "box"))),
+        "by_water": result("By water, ml", "volume_from_water", water="water", temperature="water_temperature", blank_if=(differs("measured", "water"),)),
+        "by_round": result("Round, ml", "tapered_volume", top="top", bottom="bottom", height="height", base="base", blank_if=(differs("measured", "round"),)),
+        "by_box": result("Box, ml", "box_volume", length="top", width="bottom", height="height", base="base", blank_if=(differs("measured", "box"),)),
         "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
         **usable("vessel"),
     },

@@ -10,8 +10,8 @@ from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.columns import Column
 from candlecalc.workbook.cells.entries import entry_format
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place, in_row
-from candlecalc.workbook.cells.table_tab import Mend, OwnRow, TableTab, Waits, Warnings, to_mend
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, OWN_ROW, Place, in_row
+from candlecalc.workbook.cells.table_tab import TableTab, to_mend
 from candlecalc.workbook.writing.draft import Draft, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
@@ -30,7 +30,7 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     for each in tab.fields:
         _check_entries(draft, sheet, each, place, tab)
     for key, column in tab.columns.items():
-        if isinstance(column, (Mend, Waits, Warnings)):
+        if isinstance(column, Column) and column.is_fault:
             letter = place.letters[key]
             turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'${letter}{FIRST_ROW}<>""')
     if tab.fields:
@@ -120,7 +120,7 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
     typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
-        style = draft.style(_look(number, column), format_of(column))
+        style = draft.style(_look(number, key, column), format_of(column))
         text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
         array = None
         for row in range(FIRST_ROW, place.last_row + 1):
@@ -139,10 +139,10 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
         sheet.row_dimensions[row].height = 18
 
 
-def _look(number: int, column: Field | Column) -> str:
+def _look(number: int, key: str, column: Field | Column) -> str:
     if isinstance(column, Field):
         return "list_entry"
-    if isinstance(column, OwnRow):
+    if key == OWN_ROW:
         return "note"
     return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 

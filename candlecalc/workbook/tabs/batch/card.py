@@ -5,7 +5,9 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.cells.references import guarded, standing
+from candlecalc.workbook.cells.columns import Calculated
+from candlecalc.workbook.cells.place import Place
+from candlecalc.workbook.cells.references import Expression, Named, Written, at, braced, standing, unless
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
 from candlecalc.workbook.writing.draft import Draft, Formula
@@ -27,12 +29,32 @@ BOXES = "IJ"  # to write in by hand
 WORDS = "A" + BOXES  # columns of words; the others hold numbers
 
 
-def empty(cell: str) -> str:
+Part = str | Expression  # cells of the card are named as they stand: B8
+
+
+def part(given: Part) -> Expression:
+    return Written(braced(given)) if isinstance(given, str) else given
+
+
+def made_of(text: str, **inside: Part) -> Expression:
+    """A formula's text with cells and expressions in it, each where its name stands between braces."""
+    return Written(text, {name: part(given) for name, given in inside.items()})
+
+
+def asked(function: str, **arguments: Part) -> Expression:
+    """What a declared function makes of cells and expressions."""
+    return Calculated(function, {name: part(given) for name, given in arguments.items()})
+
+
+def empty(cell: Part) -> Expression:
     """The test that a cell is blank."""
-    return f'{cell}=""'
+    return made_of('{cell}=""', cell=cell)
 
 
-UNPICKED = empty("batch_makes")
+# Named cells of the card, and of Settings.
+MAKES, MELT, LARGEST, STEP = (Named(name) for name in ("batch_makes", "batch_melt", "largest_pot", "scale_step"))
+ROW = Named("batch_row")
+UNPICKED = empty(MAKES)
 
 
 def typed(letter: str, sheet: str = "") -> str:
@@ -50,11 +72,12 @@ class Card:
     def put(self, cell: str, value: object, look: str, number: str = "text") -> None:
         self.draft.put(self.sheet[cell], value, look, number)
 
-    def shows(self, cell: str, text: str, look: str, number: str = "text", *, unless: Sequence[str]) -> None:
+    def shows(self, cell: str, value: Part, look: str, number: str = "text", *, blank_if: Sequence[Part] = ()) -> None:
         """A result: blank while a test holds, each asked only where those before it do not hold."""
-        for test in reversed(unless):
-            text = guarded(text, [test])
-        self.put(cell, Formula("=" + text), look, number)
+        shown = part(value)
+        for test in reversed(blank_if):
+            shown = unless([part(test)], shown)
+        self.put(cell, Formula(f"={shown.spell(self.draft.plan, PLACE)}"), look, number)
 
     def name(self, name: str, cell: str) -> None:
         self.draft.name(name, TAB.title, cell)
@@ -73,10 +96,15 @@ class Card:
             self.draft.put(self.sheet[f"{letter}{row}"], text, "section", side, wrap=tall)
         self.height(row, 34 if tall else 20)
 
-    def of(self, table: str, key: str, row: str = "batch_row") -> str:
-        """A value of the chosen product's row."""
-        return f"INDEX({self.draft.plan.places[table].range(key)},{row})"
 
-    def of_material(self, key: str, part: str) -> str:
-        """A value of the material that is a part of the chosen product."""
-        return self.of("materials", key, self.of("workings", PARTS[part]))
+PLACE = Place("batch", TAB.title, LAST, {})
+
+
+def of(table: str, key: str, row: Part = ROW) -> Expression:
+    """A value of the chosen product's row."""
+    return at(table, key, part(row))
+
+
+def of_material(key: str, name: str) -> Expression:
+    """A value of the material that is a part of the chosen product."""
+    return of("materials", key, of("workings", PARTS[name]))

@@ -3,11 +3,29 @@
 from candlecalc.declaration.declared import Term
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
-from candlecalc.workbook.cells.columns import asked
 from candlecalc.workbook.cells.entries import valid_number
-from candlecalc.workbook.cells.references import place_of
-from candlecalc.workbook.tabs.batch.card import COLUMNS, ENOUGH, PICK, POTS, SAID, UNPICKED, WEIGH, Card, empty, typed
-from candlecalc.workbook.writing.draft import Formula, turns_red
+from candlecalc.workbook.cells.references import Expression, Named, place_of
+from candlecalc.workbook.tabs.batch.card import (
+    COLUMNS,
+    ENOUGH,
+    LARGEST,
+    MAKES,
+    MELT,
+    PICK,
+    POTS,
+    SAID,
+    UNPICKED,
+    WEIGH,
+    Card,
+    asked,
+    empty,
+    made_of,
+    of,
+    of_material,
+    part,
+    typed,
+)
+from candlecalc.workbook.writing.draft import turns_red
 from candlecalc.workbook.writing.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
@@ -19,11 +37,11 @@ NOTHING_PICKED: Row = dict.fromkeys(field.key for field in ENTRIES.values())
 # As formulas reach them.
 PICKED, COUNTED, POURED_ON = (typed(letter) for letter in ENTRIES)
 
-BEGUN = f"OR(ISBLANK({PICKED}),ISBLANK({COUNTED}))"
+BEGUN = made_of("OR(ISBLANK({product}),ISBLANK({count}))", product=PICKED, count=COUNTED)
 TO_PICK, TO_COUNT, TO_FIND = (
-    '"Pick a product and type how many"',
-    '"How many takes a whole number from 1"',
-    '"This product is not on Recipes"',
+    "Pick a product and type how many",
+    "How many takes a whole number from 1",
+    "This product is not on Recipes",
 )
 
 
@@ -60,34 +78,42 @@ def _first(season: Season) -> Row:
 
 def _checked(card: Card) -> None:
     """The entries as they are used, beside the card: blank while nothing is picked, an error where one cannot be."""
-    plan = card.draft.plan
-    counts = valid_number(MANY, COUNTED, plan)
-    row = place_of("recipes", lambda plan, place: PICKED)(plan, plan.places["recipes"])
-    wrong = f'IF({counts}=0,{TO_COUNT},IFERROR(IF({row}>0,""),{TO_FIND}))'
-    ready = card.of("costing", "ready", "batch_row")
-    card.put(f"B{ENOUGH}", Formula(f"=IF({BEGUN},{TO_PICK},{wrong})"), "note")
+    counts = valid_number(MANY, COUNTED, card.draft.plan)
+    row = place_of("recipes", part(PICKED))
+    wrong = made_of(f'IF({{counts}}=0,"{TO_COUNT}",IFERROR(IF({{row}}>0,""),"{TO_FIND}"))', counts=counts, row=row)
+    makes = made_of(
+        "CHOOSE(1+{counts}*COUNT({ready}),NA(),{count})",
+        counts=counts,
+        ready=of("costing", "ready"),
+        count=COUNTED,
+    )
+    card.shows(f"B{ENOUGH}", made_of(f'IF({{begun}},"{TO_PICK}",{{wrong}})', begun=BEGUN, wrong=wrong), "note")
     turns_red(card.sheet, f"B{ENOUGH}", f'$B${ENOUGH}<>""')
     card.put(f"L{PICK}", "Row of the recipe", "note")
-    card.shows(f"M{PICK}", row, "note", "row", unless=[BEGUN])
+    card.shows(f"M{PICK}", row, "note", "row", blank_if=[BEGUN])
     card.put(f"L{ENOUGH}", "Pieces, once they count", "note")
-    makes = f"CHOOSE(1+{counts}*COUNT({ready}),NA(),{COUNTED})"
-    card.shows(f"M{ENOUGH}", makes, "note", "count", unless=[empty("batch_row")])
+    card.shows(f"M{ENOUGH}", makes, "note", "count", blank_if=[empty(Named("batch_row"))])
     card.name("batch_row", f"M{PICK}")
     card.name("batch_makes", f"M{ENOUGH}")
 
 
 def _said(card: Card) -> None:
     """What other tabs say of the product: the bench is the last place to hear of a load above its limit."""
-    said = f"{card.of('recipes', 'mend')}&{card.of('recipes', 'waits')}&{card.of('workings', 'warnings')}"
-    told = f'IF(batch_row="","",IF({said}="","","Look at: "&{said}))'
-    card.put(f"B{SAID}", Formula(f'=IFERROR({told},"")'), "note")
+    said = made_of(
+        "{mend}&{waits}&{warnings}",
+        mend=of("recipes", "mend"),
+        waits=of("recipes", "waits"),
+        warnings=of("workings", "warnings"),
+    )
+    told = made_of('IFERROR(IF(batch_row="","",IF({said}="","","Look at: "&{said})),"")', said=said)
+    card.shows(f"B{SAID}", told, "note")
     turns_red(card.sheet, f"B{SAID}:{COLUMNS[-1]}{SAID}", f'$B${SAID}<>""')
 
 
 def _pots(card: Card) -> None:
-    melt = asked("cost_of_all", cost=card.of("amounts", "melt"), count="batch_makes")
-    pots = asked("full_pots", melt="batch_melt", pot="largest_pot")
-    last = asked("last_pot", melt="batch_melt", pots="batch_pots", pot="largest_pot")
+    melt = asked("cost_of_all", cost=of("amounts", "melt"), count=MAKES)
+    pots = asked("full_pots", melt=MELT, pot=LARGEST)
+    last = asked("last_pot", melt=MELT, pots=Named("batch_pots"), pot=LARGEST)
     _pair(card, "A", "B", POTS, "Wax and oil in all, {weight}", melt, "weight")
     _pair(card, "D", "E", POTS, "Full pots", pots, "count")
     _pair(card, "G", "H", POTS, "Last pot, {weight}", last, "weight")
@@ -99,17 +125,19 @@ def _enough(card: Card) -> None:
     row, first = POTS + 1, WEIGH + 1
     wax, oils = f"SUM(B{first}:B{first + 1})", f"SUM(B{first + 2}:B{first + 4})"
     one, other = (
-        asked("enough_for", available=card.of_material("stock", part), each=card.of("amounts", part))
-        for part in ("wax_first", "wax_second")
+        asked("enough_for", available=of_material("stock", name), each=of("amounts", name))
+        for name in ("wax_first", "wax_second")
     )
-    enough = f'IFERROR(MIN({one},IFERROR({other},{one})),"")'
+    enough = made_of('IFERROR(MIN({one},IFERROR({other},{one})),"")', one=one, other=other)
     load = asked("load_measured", wax=wax, oil=oils)
     _pair(card, "A", "B", row, "Wax on hand is enough for, pieces", enough, "count")
     _pair(card, "D", "E", row, "load weighed", load, "fine_percent", f"{wax}=0")
-    _pair(card, "G", "H", row, "recipe", card.of("workings", "load"), "fine_percent")
+    _pair(card, "G", "H", row, "recipe", of("workings", "load"), "fine_percent")
 
 
-def _pair(card: Card, label: str, result: str, row: int, words: str, text: str, number: str, *unless: str) -> None:
+def _pair(
+    card: Card, label: str, result: str, row: int, words: str, value: Expression, number: str, *blank_if: str
+) -> None:
     """Words with their result beside them."""
     card.put(f"{label}{row}", card.draft.plan.head(words), "label", "text" if label == "A" else "row")
-    card.shows(f"{result}{row}", text, "strong_result", number, unless=[UNPICKED, *unless])
+    card.shows(f"{result}{row}", value, "strong_result", number, blank_if=[UNPICKED, *blank_if])

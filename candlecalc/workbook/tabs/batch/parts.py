@@ -1,8 +1,22 @@
 """What goes into a batch, on the bench card: weights with what the jug reads, pieces, and the candles of a set."""
 
-from candlecalc.workbook.cells.columns import asked
+from candlecalc.workbook.cells.references import Expression, Named, Whole
 from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
-from candlecalc.workbook.tabs.batch.card import COUNTING, SET_LINES, UNPICKED, WEIGH, Card, empty
+from candlecalc.workbook.tabs.batch.card import (
+    COUNTING,
+    LARGEST,
+    MAKES,
+    SET_LINES,
+    STEP,
+    UNPICKED,
+    WEIGH,
+    Card,
+    asked,
+    empty,
+    made_of,
+    of,
+    of_material,
+)
 
 WEIGH_HEADS = ("Weigh", "for all, {weight}", "also, {also}", "full pot, {weight}", "jug reads", "last pot, {weight}",
                "jug reads", "short by", "lot", "weighed")  # fmt: skip
@@ -24,55 +38,57 @@ def write(card: Card) -> None:
 
 
 def _weigh(card: Card, row: int, part: str) -> None:
-    each, unless = card.of("amounts", part), [empty(f"$A{row}")]
-    everything = asked("weigh_out", each=each, count="batch_makes", step="scale_step")
-    also = asked("in_unit", size=f"B{row}", factor="also_factor")
-    short = asked("short_by", needed=f"B{row}", on_hand=card.of_material("stock", part))
+    each, blank_if = of("amounts", part), [empty(f"$A{row}")]
+    everything = asked("weigh_out", each=each, count=MAKES, step=STEP)
+    also = asked("in_unit", size=f"B{row}", factor=Named("also_factor"))
+    short = asked("short_by", needed=f"B{row}", on_hand=of_material("stock", part))
     _part(card, row, part)
-    card.shows(f"B{row}", everything, "weigh", "weight", unless=unless)
-    card.shows(f"C{row}", also, "weigh_small", "quantity", unless=unless)
-    _in_pot(card, row, each, ("D", "E"), pot="largest_pot", unless="batch_pots=0")
-    _in_pot(card, row, each, ("F", "G"), pot="batch_last", unless="batch_last=0")
-    card.shows(f"H{row}", short, "weigh_small", "weight", unless=unless)
+    card.shows(f"B{row}", everything, "weigh", "weight", blank_if=blank_if)
+    card.shows(f"C{row}", also, "weigh_small", "quantity", blank_if=blank_if)
+    _in_pot(card, row, each, ("D", "E"), pot=LARGEST, none="batch_pots=0")
+    _in_pot(card, row, each, ("F", "G"), pot=Named("batch_last"), none="batch_last=0")
+    card.shows(f"H{row}", short, "weigh_small", "weight", blank_if=blank_if)
     card.boxes(row)
     card.height(row, 28)
 
 
 def _part(card: Card, row: int, part: str) -> None:
     """The name of what a part is made of, where the recipe has the part."""
-    each = card.of("amounts", part)
+    each = of("amounts", part)
     # A vessel is bought under the name that Vessels gives.
-    name = card.of("workings", "bought") if part == "vessel" else card.of("recipes", NAMED.get(part, part))
-    card.shows(f"A{row}", name, "weigh_small", unless=[UNPICKED, empty(each)])
+    name = of("workings", "bought") if part == "vessel" else of("recipes", NAMED.get(part, part))
+    card.shows(f"A{row}", name, "weigh_small", blank_if=[UNPICKED, empty(each)])
 
 
 NAMED = {"wax_first": "wax"}  # the other parts have one key on Recipes and on Amounts
 
 
-def _in_pot(card: Card, row: int, each: str, letters: tuple[str, str], *, pot: str, unless: str) -> None:
+def _in_pot(card: Card, row: int, each: Expression, letters: tuple[str, str], *, pot: Expression, none: str) -> None:
     """What of a part goes into one pot, and what its jug reads then: all that is in it so far."""
     weight, jug = letters
-    here = asked("weigh_for_pot", each=each, pot=pot, melt=card.of("amounts", "melt"), step="scale_step")
+    here = asked("weigh_for_pot", each=each, pot=pot, melt=of("amounts", "melt"), step=STEP)
     so_far = f"SUM({weight}${WEIGH + 1}:{weight}{row})"
-    card.shows(f"{weight}{row}", here, "weigh_small", "weight", unless=[empty(f"$A{row}"), unless])
-    card.shows(f"{jug}{row}", so_far, "weigh_small", "weight", unless=[empty(f"{weight}{row}")])
+    card.shows(f"{weight}{row}", here, "weigh_small", "weight", blank_if=[empty(f"$A{row}"), none])
+    card.shows(f"{jug}{row}", so_far, "weigh_small", "weight", blank_if=[empty(f"{weight}{row}")])
 
 
 def _count(card: Card, row: int, part: str) -> None:
-    unless, materials = [empty(f"$A{row}")], card.draft.plan.places["materials"]
-    pieces = asked("pieces_for", each=card.of("amounts", part), count="batch_makes")
+    blank_if = [empty(f"$A{row}")]
+    pieces = asked("pieces_for", each=of("amounts", part), count=MAKES)
     short = asked("short_by", needed=f"B{row}", on_hand=f"C{row}")
-    stand_in = card.of("materials", "material", f"MATCH(A{row},{materials.range('stands_in_for')},0)")
+    there = made_of("MATCH({name},{names},0)", name=f"A{row}", names=Whole("materials", "stands_in_for"))
+    stand_in = made_of('IFERROR({name},"")', name=of("materials", "material", there))
     _part(card, row, part)
-    card.shows(f"B{row}", pieces, "weigh", "count", unless=unless)
-    card.shows(f"C{row}", card.of_material("stock", part), "weigh_small", "pieces", unless=unless)
-    card.shows(f"D{row}", short, "weigh_small", "count", unless=unless)
-    card.shows(f"E{row}", f'IFERROR({stand_in},"")', "note", unless=[*unless, f"D{row}=0"])
+    card.shows(f"B{row}", pieces, "weigh", "count", blank_if=blank_if)
+    card.shows(f"C{row}", of_material("stock", part), "weigh_small", "pieces", blank_if=blank_if)
+    card.shows(f"D{row}", short, "weigh_small", "count", blank_if=blank_if)
+    card.shows(f"E{row}", stand_in, "note", blank_if=[*blank_if, f"D{row}=0"])
 
 
 def _candle(card: Card, row: int, line: int) -> None:
     """A candle of a set, by its line on Sets."""
-    found = f'MATCH(batch_row&" {line}",{card.draft.plan.places["sets"].range("key")},0)'
-    pieces = asked("pieces_for", each=card.of("sets", "count", found), count="batch_makes")
-    card.shows(f"A{row}", f'IFERROR({card.of("sets", "product", found)},"")', "weigh_small", unless=[UNPICKED])
-    card.shows(f"B{row}", pieces, "weigh", "pieces", unless=[empty(f"$A{row}")])
+    found = made_of(f'MATCH(batch_row&" {line}",{{keys}},0)', keys=Whole("sets", "key"))
+    named = made_of('IFERROR({name},"")', name=of("sets", "product", found))
+    pieces = asked("pieces_for", each=of("sets", "count", found), count=MAKES)
+    card.shows(f"A{row}", named, "weigh_small", blank_if=[UNPICKED])
+    card.shows(f"B{row}", pieces, "weigh", "pieces", blank_if=[empty(f"$A{row}")])

@@ -3,9 +3,24 @@
 from typing import NamedTuple
 
 from candlecalc.season.tables import MATERIALS
-from candlecalc.workbook.cells.columns import asked
 from candlecalc.workbook.cells.entries import valid, valid_date
-from candlecalc.workbook.tabs.batch.card import COST_LINES, COSTS, DO, STEPS, UNPICKED, Card, empty, typed
+from candlecalc.workbook.cells.references import Expression, braced
+from candlecalc.workbook.tabs.batch.card import (
+    COST_LINES,
+    COSTS,
+    DO,
+    MAKES,
+    PLACE,
+    STEPS,
+    UNPICKED,
+    Card,
+    asked,
+    empty,
+    made_of,
+    of,
+    of_material,
+    typed,
+)
 
 
 class Step(NamedTuple):
@@ -81,14 +96,16 @@ def _step(card: Card, row: int, step: Step) -> None:
 
 
 def _from_the_wax(card: Card, row: int, key: str) -> None:
-    value, no_wax = card.of_material(key, "wax_first"), empty(card.of("workings", "wax_row"))
-    unknown = f"{valid(MATERIALS[key], value, card.draft.plan)}=0"
+    value, no_wax = of_material(key, "wax_first"), empty(of("workings", "wax_row"))
+    plan, day = card.draft.plan, typed("I")
+    known = made_of(braced(valid(MATERIALS[key], value.spell(plan, PLACE), plan)))
     if key == "cure_days":
-        day = typed("I")
-        unless, text, number = f"OR({unknown},{valid_date(day)}=0)", f"{day}+{value}", "date"
+        unknown = made_of("OR({known}=0,{day}=0)", known=known, day=valid_date(day))
+        shown, number = made_of("{day}+{days}", day=day, days=value), "date"
     else:
-        unless, text, number = unknown, value, "temperature"
-    card.shows(f"B{row}", text, "strong_result", number, unless=[UNPICKED, no_wax, unless])
+        unknown = made_of("{known}=0", known=known)
+        shown, number = value, "temperature"
+    card.shows(f"B{row}", shown, "strong_result", number, blank_if=[UNPICKED, no_wax, unknown])
 
 
 def _degree(card: Card) -> str:
@@ -99,28 +116,31 @@ def _cost(card: Card, row: int, cost: Cost) -> None:
     look = "strong_result" if cost.function else "result"
     card.put(f"A{row}", cost.words, "strong" if cost.function else "label")
     for letter in "BC":
-        card.shows(f"{letter}{row}", _money(card, letter, row, cost), look, "money", unless=[UNPICKED])
+        card.shows(f"{letter}{row}", _money(card, letter, row, cost), look, "money", blank_if=[UNPICKED])
 
 
-def _money(card: Card, letter: str, row: int, cost: Cost) -> str:
+def _money(card: Card, letter: str, row: int, cost: Cost) -> Expression:
     if cost.function:
         return asked(cost.function, **{argument: f"{letter}{COSTS + line}" for argument, line in cost.lines})
     if letter == "B":
-        return _a_piece(card, cost.part)
+        return _a_piece(cost.part)
     # The batch is what the books take: its lines are in whole coins, and its sums are sums of the lines.
-    of_all = asked("cost_of_all", cost=f"B{row}", count="batch_makes")
+    of_all = asked("cost_of_all", cost=f"B{row}", count=MAKES)
     return asked("round_money", amount=of_all, digits=str(card.draft.plan.coin_digits))
 
 
-def _a_piece(card: Card, part: str) -> str:
-    each = card.of("costing", part)
+def _a_piece(part: str) -> Expression:
+    each = of("costing", part)
     if part == "materials":
         return each
-    setup, usual = card.of("parts", f"setup_{part}"), card.of("recipes", "usual_batch")
-    return asked("cost_at_batch", cost=each, setup=setup, usual=usual, batch="batch_makes")
+    setup, usual = of("parts", f"setup_{part}"), of("recipes", "usual_batch")
+    return asked("cost_at_batch", cost=each, setup=setup, usual=usual, batch=MAKES)
 
 
 def _flash(card: Card, row: int) -> None:
-    lowest = card.of("workings", "flash")
-    words = f'"Lowest flash point of its neat oils: "&TEXT({lowest},"0")&" {_degree(card)}, for storing and shipping"'
-    card.shows(f"E{row}", words, "label", unless=[UNPICKED, f"COUNT({lowest})=0"])
+    lowest = of("workings", "flash")
+    words = made_of(
+        f'"Lowest flash point of its neat oils: "&TEXT({{lowest}},"0")&" {_degree(card)}, for storing and shipping"',
+        lowest=lowest,
+    )
+    card.shows(f"E{row}", words, "label", blank_if=[UNPICKED, made_of("COUNT({lowest})=0", lowest=lowest)])
