@@ -14,9 +14,9 @@ from libreoffice import Error, stored
 from openpyxl.utils import column_index_from_string, get_column_letter
 
 import candlecalc.declaration.native as native
-from candlecalc.workbook.cells.columns import Result
+from candlecalc.workbook.cells.columns import Calculated, Column
 from candlecalc.workbook.cells.place import in_row
-from candlecalc.workbook.cells.references import same
+from candlecalc.workbook.cells.references import Same
 from candlecalc.workbook.writing.book import TABLE_TABS
 
 # What references look like once they are in a row: Sheet!$A4, $B4:$D4, INDEX(cells,place), ROWS(...).
@@ -41,13 +41,11 @@ class Row:
         """What an argument's reference stands for: a value, or a list of them."""
         if isinstance(reference, str):
             return self[reference]
-        return self.value(in_row(reference(self.book.plan, self.place), self.number))
+        return self.value(in_row(reference.spell(self.book.plan, self.place), self.number))
 
     def waits(self, test):
-        """Whether a test that keeps the cell blank holds; a key means that its cell is blank."""
-        if isinstance(test, str):
-            return self[test] == ""
-        found = TEST.fullmatch(in_row(test(self.book.plan, self.place), self.number))
+        """Whether a test that keeps the cell blank holds."""
+        found = TEST.fullmatch(in_row(test.spell(self.book.plan, self.place), self.number))
         value = self.value(found["cell"])
         if found["sign"] == "<=":
             return value <= 0
@@ -80,13 +78,13 @@ class Row:
 
 def expected(row, column):
     """What a result cell must hold: "" or a number in the workbook's own unit."""
-    if any(row.waits(test) for test in column.when):
+    if any(row.given(cell) == "" for cell in column.needs) or any(row.waits(test) for test in column.blank_if):
         return ""
-    if column.instead and row.given(column.instead[0]) == "":
-        return row.given(column.instead[1])
-    measures, declared = row.book.season.measures, column.declared
+    if column.if_blank and row.given(column.if_blank[0]) == "":
+        return row.given(column.if_blank[1])
+    measures, declared = row.book.season.measures, column.holds.declared
     given = {}
-    for name, reference in column.arguments.items():
+    for name, reference in column.holds.arguments.items():
         argument, value = declared.arguments[name], row.given(reference)
         if argument.term.many:
             # A part that is not there weighs nothing and costs nothing.
@@ -120,7 +118,7 @@ def results():
         (tab, key): column
         for tab, each in TABLE_TABS.items()
         for key, column in each.columns.items()
-        if isinstance(column, Result)
+        if isinstance(column, Column) and isinstance(column.holds, Calculated)
     }
 
 
@@ -130,7 +128,7 @@ def compared(book, held, tab, key):
     for number in range(place.first_row, place.last_row + 1):
         cell = place.title, f"{place.letters[key]}{number}"
         value, wanted = held.get(cell, ""), expected(Row(book, held, place, number), column)
-        yield cell, value, wanted, agrees(value, wanted, column.declared)
+        yield cell, value, wanted, agrees(value, wanted, column.holds.declared)
 
 
 def disagreements(book, held):
@@ -174,9 +172,9 @@ SWAPPED = {
     ("workings", "oil"): {"function": "wax_for_fill"},
     ("materials", "share_limit"): {"function": "highest_on_wax"},
     ("amounts", "oil_second"): {
-        "arguments": {"oil": same("workings", "oil"), "share": same("workings", "share_first")}
+        "arguments": {"oil": Same("workings", "oil"), "share": Same("workings", "share_first")}
     },
-    ("selling", "received"): {"when": ()},
+    ("selling", "received"): {},
 }
 
 
@@ -185,6 +183,7 @@ def test_columns_made_otherwise_than_they_are_declared_are_found(seasons, monkey
     with monkeypatch.context() as patch:
         for (tab, key), other in SWAPPED.items():
             columns = TABLE_TABS[tab].columns
-            patch.setitem(columns, key, replace(columns[key], **other))
+            held = replace(columns[key].holds, **other)
+            patch.setitem(columns, key, replace(columns[key], holds=held, needs=columns[key].needs if other else ()))
         swapped = books.Book(season, tmp_path / "swapped.xlsx")
     assert disagreements(swapped, stored(swapped.path)).keys() == SWAPPED.keys()
