@@ -9,7 +9,7 @@ from hypothesis import settings
 from candlecalc.calc import REGISTRY
 from candlecalc.season import folder
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.writing import book
+from candlecalc.workbook import book
 from candlecalc.workbook.writing.draft import NOTHING_BEFORE
 
 # What is right does not depend on how fast a machine is.

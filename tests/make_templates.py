@@ -21,7 +21,7 @@ from pathlib import Path
 from candlecalc.faces.lambdas import functions_book
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty
-from candlecalc.workbook.writing import book
+from candlecalc.workbook import book
 
 HOME = Path(__file__).parents[1] / "workbooks"
 COMMAND = "python tests/make_templates.py"

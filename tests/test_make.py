@@ -19,9 +19,9 @@ from candlecalc.commands.cli import main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
+from candlecalc.workbook import book
 from candlecalc.workbook.reading import read
 from candlecalc.workbook.reports import report
-from candlecalc.workbook.writing import book
 
 
 def run(*given):

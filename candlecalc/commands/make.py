@@ -13,11 +13,11 @@ from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import Row, Season, empty, trimmed
+from candlecalc.workbook import book
 from candlecalc.workbook.reading import read
 from candlecalc.workbook.reading.left_out import not_carried
 from candlecalc.workbook.reports import report, shown
-from candlecalc.workbook.tabs.batch import NOTHING_PICKED
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.tabs.make.batch import NOTHING_PICKED
 from candlecalc.workbook.writing.draft import ALL_WELL, NOTHING_BEFORE, Before
 
 
@@ -120,7 +120,7 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     beside = [f"{path}: {words}" for words in held.absent]
     # The formulas of another version are others, and nobody's fault.
     if not path.is_dir() and not held.origin.older:
-        overwritten, moved = report.overwritten(path, ours.book)
+        overwritten, moved = report.overwritten(path, ours, calculated.plan)
         wrong += overwritten
         beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
     return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])
@@ -140,7 +140,7 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
     if what == "batch":
         return _batch(path, held, product, count)
     work = _worked_out(path, held, held.card)
-    records = (shown.costs if what == "costs" else shown.prices)(work.calculated, product)
+    records = shown.of_list(work.calculated, what, product)
     return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong))
 
 

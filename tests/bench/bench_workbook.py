@@ -34,7 +34,8 @@ from candlecalc.season import folder
 from candlecalc.season.fields import Field, Value
 from candlecalc.season.season import Row, Season, frame, problems
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.writing import book, pack
+from candlecalc.workbook import book
+from candlecalc.workbook.writing import pack
 
 ROUNDS, MOST_OVER_BARE = 5, 3.0
 DATED = datetime.date(2027, 8, 2)

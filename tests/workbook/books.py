@@ -9,9 +9,9 @@ import zipfile
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs import settings as settings_tab
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.tabs.set_up import settings as settings_tab
 
 DATED = datetime.date(2027, 8, 2)
 

@@ -8,7 +8,7 @@ import books
 import openpyxl
 import pytest
 
-from candlecalc.workbook.writing import book
+from candlecalc.workbook import book
 
 
 @pytest.fixture(scope="session")

@@ -5,10 +5,10 @@ import re
 import books
 
 from candlecalc.season.tables import SETTINGS, WHAT_IF
+from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs import batch
-from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
-from candlecalc.workbook.writing.book import TABLE_TABS
+from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
 MASTER = ("checks", "master", 0)
 COSTS = ("materials", "paid", "overhead", "making", "own", "running", "full")

@@ -9,10 +9,10 @@ from libreoffice import Error
 from candlecalc.declaration.declared import LARGEST
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.place import OWN_ROW
 from candlecalc.workbook.cells.table_tab import to_mend
-from candlecalc.workbook.tabs.costing import RISE_LINE
-from candlecalc.workbook.writing.book import TABLE_TABS
+from candlecalc.workbook.tabs.make.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"
 # Rows that are copied, each copy with one fault in one cell.

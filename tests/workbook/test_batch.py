@@ -5,8 +5,8 @@ import pytest
 from libreoffice import Error
 
 import candlecalc.calc as calc
-from candlecalc.workbook.tabs import batch
-from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
+from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
 FINE = 0.0001  # a scale step so fine that rounding does not show
 JAR, DYED, BLEND = "Fig and cedar jar", "Smoked plum jar", "Winter hearth tumbler"

@@ -7,9 +7,9 @@ import openpyxl
 import pytest
 
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs import batch
-from candlecalc.workbook.tabs.checks import MEND_FIRST
-from candlecalc.workbook.tabs.costing import RISE_LINE
+from candlecalc.workbook.tabs.look.checks import MEND_FIRST
+from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.make.costing import RISE_LINE
 
 JAR, PLAIN, BOX, BAR = "Fig and cedar jar", "Plain evening tumbler", "Two tins in a box", "Fig melt bar"
 WAX, OIL, NEW = "Soft plant wax for jars", "Fig and cedar oil", "New set"
@@ -36,19 +36,19 @@ def faults(demo, values):
         "Settings are what they take": ({books.setting("maker"): "=NA()"}, ()),
         "The season ends after it begins": ({books.setting("last_day"): datetime.date(2027, 8, 1)}, ()),
         "Materials: every row begun is whole": (new("materials", supplier="Somebody"), ()),
-        "Materials: no pack unit does not fit the kind": (
+        "Materials: no pack unit at odds with the kind": (
             {demo.cell("materials", "pack_unit", "Work gloves, heat proof"): "kg"},
             (),
         ),
-        "Materials: no melting range is upside down": ({demo.cell("materials", "melt_high", WAX): 100}, ()),
-        "Materials: no hotter than its ceiling": ({demo.cell("materials", "ceiling", WAX): 150}, ()),
+        "Materials: no melting range upside down": ({demo.cell("materials", "melt_high", WAX): 100}, ()),
+        "Materials: no temperature above its ceiling": ({demo.cell("materials", "ceiling", WAX): 150}, ()),
         "Materials: no melting range above the ceiling": (
             {demo.cell("materials", "melt_high", WAX): 198, demo.cell("materials", "add_at", WAX): 190},
             (),
         ),
         "Materials: entries are likely": ({demo.cell("materials", "on_hand", WAX): 46024}, ()),
         "Vessels: every row begun is whole": (new("vessels", vessel="Bowl"), ()),
-        "Vessels: no floor is above the brim": (
+        "Vessels: no floor above the brim": (
             new("vessels", vessel="Bowl", use="mould", measured="box", top=3, bottom=3, height=0.5, base=0.6,
                 headspace=0),
             (),
@@ -57,7 +57,7 @@ def faults(demo, values):
         "Recipes: entries are likely": ({demo.cell("recipes", "minutes", PLAIN): 1 / 16}, ()),
         "Sets: every row begun is whole": (new("sets", count=2), ()),
         "Places sold: every row begun is whole": (new("places", place="Fair"), ()),
-        "Places sold: no tax by a maker who is not registered": ({books.setting("registered"): "no"}, ()),
+        "Places sold: no tax paid by a maker who is not registered": ({books.setting("registered"): "no"}, ()),
         "Places sold: entries are likely": ({demo.cell("places", "fixed_cost", "Own web shop"): 46024}, ()),
         "Prices: every row begun is whole": (new("prices", product=JAR), ()),
         "Prices: no price below full cost": (
@@ -75,18 +75,18 @@ def faults(demo, values):
         "Recipes: no load above the wax's highest": ({demo.cell("materials", "highest_load", WAX): 0.07}, ()),
         "Recipes: no load above the oil supplier's highest": ({demo.cell("materials", "highest_load", OIL): 0.05}, ()),
         "Recipes: no load above the certified limit": ({demo.cell("materials", "certified_limit", OIL): 0.05}, ()),
-        "Recipes: no oil shares do not add up to 1": ({demo.cell("recipes", "share_first", JAR): 0.9}, (SUMS,)),
+        "Recipes: no oil shares that do not add up to 1": ({demo.cell("recipes", "share_first", JAR): 0.9}, (SUMS,)),
         "Recipes: no part without its share, or share without its part": (
             {demo.cell("recipes", "dye", "Smoked plum jar"): None},
             (),
         ),
         "Recipes: no candle without its wick": ({demo.cell("recipes", "wick", "Fir square, two wicks"): None}, ()),
-        "Recipes: no a load without an oil, or an oil without a load": (
+        "Recipes: no load without an oil, or oil without a load": (
             {demo.cell("recipes", "oil_first", PLAIN): OIL},
             (),
         ),
-        "Recipes: no a set without its candles": ({**new_set, **priced}, ()),
-        "Recipes: a price somewhere": ({**new_set, **new("sets", set=NEW, product=BAR, count=1)}, ()),
+        "Recipes: no set without its candles": ({**new_set, **priced}, ()),
+        "Recipes: no product without a price": ({**new_set, **new("sets", set=NEW, product=BAR, count=1)}, ()),
         "The rise of materials is what it takes": ({("Costing", RISE_LINE.entry): 50}, ()),
         SUMS: (over("amounts", "wax_first", PLAIN, 0.1), ()),
         "Parts of the cost make up the full cost": (over("costing", "full", PLAIN, 0.02), (SETS_CARRY,)),
@@ -110,17 +110,16 @@ def turned(demo, values, office, tmp_path_factory):
     todo = faults(demo, values)
     edits = [{}, {}, *(typed for typed, _ in todo.values())]
     found = office.edited_each(unlocked, edits, times=2, tabs=["Checks"])[1:]
-    assert list(verdicts(found[0]).values()) == ["agrees"] * len(todo)
+    assert verdicts(found[0]) == dict.fromkeys(todo, "agrees")
     return [
-        (line, _turned(todo, after), {line, *others}, after[demo.named("master_check")])
+        (line, _turned(after), {line, *others}, after[demo.named("master_check")])
         for (line, (_, others)), after in zip(todo.items(), found[1:], strict=True)
     ]
 
 
-def _turned(todo, after):
-    """The lines that do not agree; the faults stand in the order of the lines."""
-    pairs = zip(todo, verdicts(after).values(), strict=True)
-    return {line: verdict for line, verdict in pairs if verdict != "agrees"}
+def _turned(values):
+    """The lines that do not agree."""
+    return {line: verdict for line, verdict in verdicts(values).items() if verdict != "agrees"}
 
 
 def verdicts(values):

@@ -14,10 +14,10 @@ from libreoffice import Error, stored
 from openpyxl.utils import column_index_from_string, get_column_letter
 
 import candlecalc.declaration.native as native
+from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.columns import Calculated, Column
 from candlecalc.workbook.cells.place import in_row
 from candlecalc.workbook.cells.references import Same
-from candlecalc.workbook.writing.book import TABLE_TABS
 
 # What references look like once they are in a row: Sheet!$A4, $B4:$D4, INDEX(cells,place), ROWS(...).
 ONE = r"(?:(?P<sheet>'[^']+'|\w+)!)?\$(?P<left>[A-Z]+)\$?(?P<top>\d+)"

@@ -13,7 +13,7 @@ import pytest
 from books import Book
 from libreoffice import stored
 
-from candlecalc.workbook.writing import book
+from candlecalc.workbook import book
 
 LOCALES = ("en-US", "de-DE", "fr-FR")
 GNUMERIC = "Gnumeric"

@@ -10,7 +10,8 @@ import engine
 import pytest
 
 from candlecalc.season.tables import SETTINGS, TABLES
-from candlecalc.workbook.tabs import checks
+from candlecalc.workbook.cells.checks import OVERWRITTEN
+from candlecalc.workbook.tabs.look import checks
 
 WORDS = {"costing": ("why",), "prices": ("mend", "waits")}
 NUMBERS = {"costing": "full", "prices": "profit"}
@@ -68,9 +69,7 @@ def test_no_cell_shows_another_error_than_not_available(tried):
 def accused(values):
     """Lines of Checks that say of a formula that it was typed over."""
     said = {cell: str(value) for (tab, cell), value in values.items() if tab == "Checks"}
-    return [
-        cell for cell, words in said.items() if checks.OVERWRITTEN in words and said[f"G{cell[1:]}"] == checks.TO_FIX
-    ]
+    return [cell for cell, words in said.items() if OVERWRITTEN in words and said[f"G{cell[1:]}"] == checks.TO_FIX]
 
 
 def test_a_formula_is_said_to_be_typed_over_only_where_one_was(small, tried):

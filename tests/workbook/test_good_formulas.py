@@ -10,11 +10,12 @@ from candlecalc.declaration import native
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
 from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW
 from candlecalc.workbook.cells.table_tab import FIRST_LIKELY_DAY, LAST_LIKELY_DAY
-from candlecalc.workbook.tabs import batch
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.registry import registered
 
 # All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.
 ALLOWED = {
@@ -36,20 +37,21 @@ def unique(formulas):
     return list({(cell.parent.title, anywhere(cell.value, cell.coordinate)): cell for cell in formulas}.values())
 
 
-# Tabs that look at a later one: recipes are asked which of them Sets and Prices know; Prices shows what its lines
-# come to on Selling, which reads them; each tab shows the master check.
-LOOK_AHEAD = {("Workings", "Sets"), ("Workings", "Prices"), ("Prices", "Selling")}
+# Tabs of people that look at a later one: a price asks for the terms of its place. What is behind the numbers, and
+# the master check, stand last, where nobody has to pass them.
+LOOK_AHEAD = {("Prices", "Places sold")}
 
 
-def test_04_formulas_look_at_earlier_tabs(sheets, unique):  # FAST 2.01-04
+def test_04_formulas_look_at_earlier_tabs_and_behind_the_numbers(sheets, unique):  # FAST 2.01-04
     order = sheets.sheetnames
+    last = {each.tab.title for each in registered() if each.group == "working"} | {"Checks"}
     ahead = {
         (cell.parent.title, tab)
         for cell in unique
         for tab, _, _ in places(tree(cell.value), cell, sheets.defined_names)
         if order.index(tab) > order.index(cell.parent.title)
     }
-    assert {pair for pair in ahead if pair[1] != "Checks"} == LOOK_AHEAD
+    assert {pair for pair in ahead if not last.intersection(pair)} == LOOK_AHEAD
 
 
 def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2.01-04

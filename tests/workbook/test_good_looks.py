@@ -16,10 +16,10 @@ import pytest
 from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.season import problems
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs.costing import CHART_PARTS
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.tabs.make.costing import CHART_PARTS
 from candlecalc.workbook.writing.writer import HEAD_LINES, ROWS_OF_A_PAGE
 
 LEAST_POINTS = 8

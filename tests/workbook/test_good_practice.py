@@ -23,10 +23,10 @@ from openpyxl.utils.datetime import WINDOWS_EPOCH
 
 from candlecalc import __version__
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs import batch, costing
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.tabs.make import batch, costing
 from candlecalc.workbook.writing.writer import format_of
 
 KINDS = "input working output check control"

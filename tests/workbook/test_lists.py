@@ -8,8 +8,8 @@ import pytest
 
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.writing import book
 
 
 @pytest.mark.parametrize("kind", ["fragrance oil", "label"])

@@ -8,7 +8,7 @@ import pytest
 
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.writing.book import ROOMS
+from candlecalc.workbook.book import ROOMS
 
 ROW = "Line {:03d}"
 

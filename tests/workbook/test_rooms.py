@@ -5,8 +5,8 @@ import pytest
 from libreoffice import stored
 from openpyxl.utils.cell import coordinate_to_tuple
 
+from candlecalc.workbook.book import ROOMS, TABLE_TABS
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.writing.book import ROOMS, TABLE_TABS
 
 
 @pytest.fixture(scope="module")

@@ -7,7 +7,7 @@ import pytest
 from books import Book
 from libreoffice import Error, stored
 
-from candlecalc.workbook.writing import book
+from candlecalc.workbook import book
 
 SEASONS = {
     "demo": books.demo,

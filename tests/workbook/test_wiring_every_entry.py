@@ -16,11 +16,11 @@ from who_moves import TABLE, expected
 
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
+from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.place import OWN_ROW
 from candlecalc.workbook.cells.references import Named, Same, at
-from candlecalc.workbook.tabs import batch, costing
-from candlecalc.workbook.writing.book import TABLE_TABS
+from candlecalc.workbook.tabs.make import batch, costing
 
 FIELDS = {
     **{(table.key, field.key): field for table in (SETTINGS, WHAT_IF, *TABLES.values()) for field in table.fields},

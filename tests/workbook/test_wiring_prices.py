@@ -5,8 +5,8 @@ import pytest
 
 from candlecalc.season import folder
 from candlecalc.workbook.cells.place import FIRST_ROW
-from candlecalc.workbook.tabs.costing import RISE, RISE_LINE, TAB
-from candlecalc.workbook.tabs.settings import line_of
+from candlecalc.workbook.tabs.make.costing import RISE, RISE_LINE, TAB
+from candlecalc.workbook.tabs.set_up.settings import line_of
 
 WATCHED = {
     "costing": ("full", "risen"),

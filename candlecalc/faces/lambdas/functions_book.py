@@ -24,11 +24,12 @@ from candlecalc.files import zipped
 from candlecalc.quantities.days import serial
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
+from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.place import FIRST_ROW
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.start import CAUTION
-from candlecalc.workbook.writing import book, pack
+from candlecalc.workbook.writing import pack
 from candlecalc.workbook.writing.draft import Draft, Formula, band, link, mark_up
 
 DATED = datetime.date(2027, 1, 1)

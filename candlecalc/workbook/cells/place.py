@@ -58,6 +58,10 @@ class Place:
         letter = self.letters[key]
         return f"{self.sheet}!${letter}${self.first_row}:${letter}${self.last_row}"
 
+    def sum(self, *keys: str) -> str:
+        """What columns that nobody types in add up to."""
+        return f"SUM({','.join(self.results(key) for key in keys)})"
+
     def cell(self, key: str) -> str:
         """The cell of the same row."""
         if key in self.typed:

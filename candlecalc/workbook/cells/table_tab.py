@@ -8,6 +8,7 @@ from openpyxl.utils import get_column_letter
 import candlecalc.declaration.native as native
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.entries import bad
 from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, OWN_ROW, Place, Plan
@@ -31,18 +32,6 @@ from candlecalc.workbook.cells.references import (
 )
 
 ALSO = "Also"  # begins what is wrong with an entry that its row counts without
-
-
-@dataclass(frozen=True)
-class Check:
-    """Something that must hold in every row of a tab: said in the native language over its columns."""
-
-    holds: str
-    words: str  # what is wrong, short: it stands in the row
-    mend: str  # what to do, and where
-    column: str  # the entry to look at
-    unlikely: bool = False  # what a maker may mean: it is asked, and the numbers agree all the same
-    sums: bool = False  # without it parts do not add up to their whole
 
 
 @dataclass(frozen=True)

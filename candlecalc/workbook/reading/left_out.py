@@ -12,12 +12,12 @@ from openpyxl.utils import get_column_letter
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
 
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Rows, rows_of, workbook
 from candlecalc.workbook.reading.version import Origin
-from candlecalc.workbook.writing import book
 from candlecalc.workbook.writing.validation import NOT_TAKEN
 
 COMMENTS, OF_RULE = "/comments", "dataValidation"

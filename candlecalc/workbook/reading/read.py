@@ -23,7 +23,9 @@ from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_o
 from candlecalc.workbook.reading.opening import Opened, Rows, cell_at, opened
 from candlecalc.workbook.reading.spots import TODAYS, Spot, Spots, column_spots, spot
 from candlecalc.workbook.reading.version import Origin, origin_of
-from candlecalc.workbook.tabs import batch, costing, start
+from candlecalc.workbook.tabs import start
+from candlecalc.workbook.tabs.look import changes
+from candlecalc.workbook.tabs.make import batch, costing
 
 MOST_LINES = 80  # of Settings
 
@@ -48,7 +50,7 @@ def held(path: Path) -> Held:
     """All that a maker typed in a workbook of ours; an UnreadableError says why it cannot be read."""
     tables = (SETTINGS, WHAT_IF, *TABLES.values())
     book = opened(
-        path, [*(table.title for table in tables), *(tab.title for tab in (batch.TAB, start.CHANGES, start.START))]
+        path, [*(table.title for table in tables), *(tab.title for tab in (batch.TAB, changes.TAB, start.START))]
     )
     missing = [table.title for table in tables if not table.optional and table.title not in book.tabs]
     if missing:
@@ -167,11 +169,11 @@ class _Reader:
         return card
 
     def _log(self) -> list[Row]:
-        rows = self.book.tabs.get(start.CHANGES.title, [])
-        heads = found_heads(rows, [each.head for each in start.CHANGE_FIELDS])
+        rows = self.book.tabs.get(changes.TAB.title, [])
+        heads = found_heads(rows, [each.head for each in changes.CHANGE_FIELDS])
         if heads is None:
             return []
-        columns = {each.key: heads.column([each.head]) for each in start.CHANGE_FIELDS}
+        columns = {each.key: heads.column([each.head]) for each in changes.CHANGE_FIELDS}
         lines = [
             {key: plain(cell_at(rows, row, at)) if at else None for key, at in columns.items()}
             for row in range(heads.row + 1, len(rows) + 1)

@@ -1,7 +1,7 @@
 """What is wrong with a season, read from its workbook's own cells."""
 
 import io
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -13,13 +13,17 @@ from candlecalc.declaration.term import shown
 from candlecalc.season.fields import short
 from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW
-from candlecalc.workbook.cells.table_tab import Check, TableTab
+from candlecalc.workbook import book
+from candlecalc.workbook.cells.checks import Check
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Plan
+from candlecalc.workbook.cells.references import Source
+from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import plain_head
 from candlecalc.workbook.reading.opening import Rows, cell_at, opened
 from candlecalc.workbook.reading.spots import TODAYS, Spots
-from candlecalc.workbook.tabs import batch, checks
-from candlecalc.workbook.writing import book
+from candlecalc.workbook.reports.wiring import resting_on
+from candlecalc.workbook.tabs.look import checks
+from candlecalc.workbook.tabs.make import batch
 
 
 @dataclass(frozen=True)
@@ -151,7 +155,7 @@ CHANGED = "the formula was typed over or changed: make a fresh workbook from thi
 MOST_CHANGED = 10  # cells of a tab that are named: where all of it is another's, one line says so
 
 
-def overwritten(path: Path, ours: openpyxl.Workbook) -> tuple[list[Finding], list[str]]:
+def overwritten(path: Path, ours: book.Drafted, plan: Plan) -> tuple[list[Finding], list[str]]:
     """Formula cells of a maker's workbook that are not the formula we would write there.
 
     Where columns or rows were moved no formula is where we would write it: then the tabs in question are named instead.
@@ -159,9 +163,10 @@ def overwritten(path: Path, ours: openpyxl.Workbook) -> tuple[list[Finding], lis
     theirs = opened(path, book.ORDER, values=False).tabs
     missing = "the tab is missing: make a fresh workbook from this one"
     found = [Finding(title, "A1", missing) for title in book.ORDER if title not in theirs]
-    moved = [title for title in theirs if _moved(title, ours, theirs[title])]
+    moved = [title for title in theirs if _moved(title, ours.book, theirs[title])]
+    users = resting_on(plan, ours.read)
     for title in theirs if not moved else ():
-        found += _changed(title, ours, theirs[title])
+        found += _changed(title, ours.book, theirs[title], plan, users)
     return found, moved
 
 
@@ -174,18 +179,34 @@ def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:
     return [plain_head(head) for head in heads] != [plain_head(head) for head in there]
 
 
-def _changed(title: str, ours: openpyxl.Workbook, theirs: Rows) -> list[Finding]:
+def _changed(
+    title: str, ours: openpyxl.Workbook, theirs: Rows, plan: Plan, users: Mapping[Source, list[str]]
+) -> list[Finding]:
     cells = [
-        each.coordinate
+        each
         for row in ours[title].iter_rows()
         for each in row
         if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
     ]
-    found = [Finding(title, cell, CHANGED) for cell in cells[:MOST_CHANGED]]
+    columns = {
+        (place.title, letter): (key, column)
+        for key, place in plan.places.items()
+        for column, letter in place.letters.items()
+    }
+    resting = [users.get(columns.get((title, each.column_letter), ("", "")), []) for each in cells]
+    found = [
+        Finding(title, each.coordinate, f"{CHANGED}{_resting(tabs)}")
+        for each, tabs in zip(cells[:MOST_CHANGED], resting, strict=False)
+    ]
     if len(cells) > MOST_CHANGED:
         more = len(cells) - MOST_CHANGED
-        found.append(Finding(title, cells[MOST_CHANGED], f"{more} formulas from here on: {CHANGED}"))
+        found.append(Finding(title, cells[MOST_CHANGED].coordinate, f"{more} formulas from here on: {CHANGED}"))
     return found
+
+
+def _resting(tabs: Sequence[str]) -> str:
+    """Which other tabs have numbers that are not to be trusted either."""
+    return f" (numbers on {', '.join(tabs)} rest on it)" if tabs else ""
 
 
 def _alike(ours: str, theirs: object) -> bool:

@@ -6,27 +6,27 @@ from openpyxl.cell.cell import ERROR_CODES
 
 from candlecalc.season.season import Season
 from candlecalc.season.tables import RECIPES, TABLES
+from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.opening import cell_at
 from candlecalc.workbook.reports.report import Calculated, Finding
-from candlecalc.workbook.tabs import batch, settings
-from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
-from candlecalc.workbook.tabs.batch.parts import NAMED
+from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.make.batch.parts import NAMED
+from candlecalc.workbook.tabs.registry import registered
+from candlecalc.workbook.tabs.set_up import settings
+from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
 Record = dict[str, Any]
 
-COSTS = ["product", "wax", "oils", "other", "materials", "paid", "overhead", "making", "own", "running", "full"]
-PRICES = ["product", "place", "full", "target_price", "price", "fees", "tax", "profit", "margin", "must_sell"]
 NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 
 
-def costs(calculated: Calculated, product: str = "") -> list[Record]:
-    """What each product costs, as on Costing."""
-    return _records(calculated, "costing", COSTS, _rows(calculated.season, "recipes", product))
-
-
-def prices(calculated: Calculated, product: str = "") -> list[Record]:
-    """What each product fetches in each place, as on Prices."""
-    return _records(calculated, "prices", PRICES, _rows(calculated.season, "prices", product))
+def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
+    """What the list that answers to a word shows of each product, or of one."""
+    for each in registered():
+        if each.shown and each.shown.word == word and isinstance(each.tab, TableTab):
+            rows = _rows(calculated.season, each.tab.typed_on, product)
+            return _records(calculated, each.tab.key, list(each.shown.columns), rows)
+    raise LookupError(word)
 
 
 def bench(calculated: Calculated, product: str) -> list[Record]:

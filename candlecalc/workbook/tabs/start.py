@@ -1,24 +1,19 @@
-"""The Start and Changes tabs: what the workbook is, and what was done to it."""
+"""The Start tab: what the workbook is, what to do in it, and where things are."""
 
 from collections.abc import Sequence
 
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
-from candlecalc.season.fields import Field
-from candlecalc.season.season import Row
-from candlecalc.workbook.cells.entries import entry_format
-from candlecalc.workbook.cells.place import FIRST_ROW
 from candlecalc.workbook.cells.table_tab import Tab
-from candlecalc.workbook.writing.draft import Draft, band, link, mark_up
-from candlecalc.workbook.writing.validation import add_validation
+from candlecalc.workbook.tabs.registry import GROUPS, Group, register, registered
+from candlecalc.workbook.writing.draft import Draft, band, link
 
 # Of a workbook's layout and formulas: it goes up when either changes. Earlier ones are read, newer ones refused.
 FORMAT = 2
 FORMAT_WORDS = f"workbook format {FORMAT}"
 SUBJECT = "Costs, prices and batches of a candle maker's season"
 START = Tab("Start", "control", f"{SUBJECT}, for the maker and a bookkeeper.")
-CHANGES = Tab("Changes", "input", "What was done to this workbook, a line each.")
 
 CAUTION = (
     "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything here."
@@ -47,8 +42,7 @@ ABOUT = (
 )  # fmt: skip
 
 
-def write_start(draft: Draft, tabs: Sequence[Tab]) -> None:
-    """`tabs` are those that Start leads to, in order."""
+def write_start(draft: Draft) -> None:
     settings = draft.season.settings
     sheet = draft.tab(START, portrait=True)
     for letter, width in zip("ABC", (30, 16, 84), strict=True):
@@ -66,13 +60,19 @@ def write_start(draft: Draft, tabs: Sequence[Tab]) -> None:
         row += 1
     row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
-    row = _paragraph(draft, sheet, row + 1, "The tabs", ())
-    for tab in tabs:
-        link(draft, sheet.cell(row, 1), tab.title, tab.title)
-        draft.put(sheet.cell(row, 2), tab.kind, "label")
-        draft.put(sheet.cell(row, 3), tab.purpose, "note")
-        row += 1
+    for key, group in GROUPS.items():
+        tabs = [each.tab for each in registered() if each.group == key and each.tab is not START]
+        row = _group(draft, sheet, row + 1, group, tabs) if tabs else row
     sheet.print_area = f"A1:C{row - 1}"
+
+
+def _group(draft: Draft, sheet: Worksheet, row: int, group: Group, tabs: Sequence[Tab]) -> int:
+    band(draft, sheet, row, f"{group.title}: {group.purpose}", "ABC")
+    for step, tab in enumerate(tabs, start=1):
+        link(draft, sheet.cell(row + step, 1), tab.title, tab.title)
+        draft.put(sheet.cell(row + step, 2), tab.kind, "label")
+        draft.put(sheet.cell(row + step, 3), tab.purpose, "note")
+    return row + len(tabs) + 1
 
 
 def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:
@@ -82,32 +82,4 @@ def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Seque
     return row + len(words) + 1
 
 
-CHANGE_FIELDS = (
-    Field("date", "Date", "the day of the change", date=True),
-    Field("change", "What was changed", "a formula, a column, a unit: what was done, and why", longest=200),
-    Field("by", "By", "who changed it"),
-)
-CHANGE_LINES, LINES_LEFT = 40, 20
-
-
-def write_changes(draft: Draft) -> None:
-    """A log for whoever changes the workbook: that of the one it was made from, and a line on how it was made."""
-    sheet = draft.tab(CHANGES, portrait=True)
-    lines = [*draft.before.log, _made(draft)]
-    last = FIRST_ROW + max(CHANGE_LINES, len(lines) + LINES_LEFT) - 1
-    for letter, field, width in zip("ABC", CHANGE_FIELDS, (14, 64, 24), strict=True):
-        draft.put(sheet[f"{letter}2"], "entry", "mark")
-        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], field.head, "head")
-        sheet.column_dimensions[letter].width = width
-        for row in range(FIRST_ROW, last + 1):
-            value = lines[row - FIRST_ROW][field.key] if row < FIRST_ROW + len(lines) else None
-            draft.put(sheet[f"{letter}{row}"], value, "entry", entry_format(field))
-        add_validation(draft, sheet, field, f"{letter}{FIRST_ROW}:{letter}{last}")
-    mark_up(sheet, "Changes_list", [field.head for field in CHANGE_FIELDS], last)
-    sheet.freeze_panes, sheet.print_area = f"B{FIRST_ROW}", f"A1:F{last}"
-    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
-
-
-def _made(draft: Draft) -> Row:
-    source = f" from {draft.before.name}" if draft.before.name else ""
-    return {"date": draft.dated, "change": f"made by candlecalc {__version__}{source}", "by": "candlecalc"}
+register(START, __name__, 10, write=write_start)

@@ -1,5 +1,7 @@
 """The chart on Costing: what each candle's full cost is made of."""
 
+from collections.abc import Sequence
+
 from openpyxl.chart import BarChart, Reference, Series
 from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.shapes import GraphicalProperties
@@ -13,7 +15,6 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place
 from candlecalc.workbook.cells.styles import PAPER, SERIES
-from candlecalc.workbook.tabs.costing import CHART_PARTS
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.printed import widths
 
@@ -26,13 +27,13 @@ GAP = 2
 ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
 
 
-def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
+def add(draft: Draft, sheet: Worksheet, place: Place, parts: Sequence[str]) -> None:
     """Put the chart right of the list, on the second page; its text for who cannot see it."""
     chart = BarChart()
     chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
     chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
     chart.title.overlay = False
-    for key, colour, hatch in zip(CHART_PARTS, SERIES, HATCHES, strict=True):
+    for key, colour, hatch in zip(parts, SERIES, HATCHES, strict=True):
         chart.append(_series(sheet, place, key, colour, hatch))
     names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=LAST_BAR)
     chart.set_categories(names)
@@ -43,7 +44,7 @@ def add(draft: Draft, sheet: Worksheet, place: Place) -> str:
     first = len(place.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
     _print_beside(sheet, len(place.letters), first)
-    return (
+    draft.chart_texts.append(
         f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
         "paid work and overhead, own time, running costs; each bar ends at the full cost."
     )

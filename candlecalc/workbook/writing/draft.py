@@ -16,6 +16,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.place import HEAD_ROW, Plan
+from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.writing.printed import paper
 
@@ -43,6 +44,8 @@ class Draft:
     dated: datetime.date
     picked: Row | None = None  # what Batch opens with: product, count and date
     before: Before = NOTHING_BEFORE
+    read: dict[str, set[Source]] = field(default_factory=dict)  # by a card: what it reads
+    chart_texts: list[str] = field(default_factory=list)  # of each chart, for who cannot see it
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:

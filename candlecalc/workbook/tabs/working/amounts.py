@@ -1,9 +1,14 @@
 """The Amounts tab: how much of each part goes into one piece, waste and all."""
 
+from collections.abc import Iterable
+
 from candlecalc.season.tables import RECIPES
+from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import Column, look, result, total
+from candlecalc.workbook.cells.place import Plan
 from candlecalc.workbook.cells.references import Carry, Given, Same, constant
 from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.workbook.tabs.registry import register
 
 # Part -> the Workings column that holds its place on Materials. Weights first, then pieces.
 WEIGHED = {
@@ -51,3 +56,13 @@ TAB = result_tab(
         "melt": total("Wax and oil, {weight}", "wax_first", "wax_second", "oil_first", "oil_second", "oil_third", format="weight"),
     },
 )  # fmt: skip
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    amounts, workings = plan.places["amounts"], plan.places["workings"]
+    yield sums_agree(
+        "Wax and oil in parts make up the fills", TAB.title, amounts.sum("melt"), workings.sum("weigh"), 0.001
+    )
+
+
+register(TAB, __name__, 20, checks=checks)

@@ -2,7 +2,7 @@
 
 import datetime
 import os
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from typing import NamedTuple
 
 from openpyxl import Workbook
@@ -14,48 +14,16 @@ from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, place_of_tab
-from candlecalc.workbook.tabs import (
-    amounts,
-    batch,
-    checks,
-    costing,
-    lists,
-    materials,
-    parts,
-    places,
-    prices,
-    recipes,
-    selling,
-    sets,
-    settings,
-    start,
-    vessels,
-    workings,
-)
-from candlecalc.workbook.writing import chart, pack
+from candlecalc.workbook.tabs import start
+from candlecalc.workbook.tabs.registry import registered
+from candlecalc.workbook.writing import pack
 from candlecalc.workbook.writing.draft import NOTHING_BEFORE, Before, Draft
-from candlecalc.workbook.writing.writer import write_table
 
-TABLE_TABS: dict[str, TableTab] = {
-    module.TAB.key: module.TAB
-    for module in (materials, vessels, recipes, workings, amounts, parts, sets, costing, places, prices, selling)
-}
-ORDER = (
-    "Start", "Settings", "Units", "Materials", "Vessels", "Recipes", "Workings", "Amounts", "Part costs", "Sets",
-    "Costing", "Places sold", "Prices", "Selling", "Batch", "Checks", "Lists", "Changes",
-)  # fmt: skip
-# The other tabs, each with what writes it.
-CARDS: dict[Tab, Callable[[Draft], None]] = {
-    start.START: lambda draft: start.write_start(draft, _contents()),
-    settings.TAB: settings.write,
-    lists.UNITS_TAB: lists.write_units,
-    batch.TAB: batch.write,
-    checks.TAB: lambda draft: checks.write(draft, TABLE_TABS),
-    lists.LISTS_TAB: lists.write_lists,
-    start.CHANGES: start.write_changes,
-}
-TABS: dict[str, Tab] = {tab.title: tab for tab in (*TABLE_TABS.values(), *CARDS)}
+TABS: dict[str, Tab] = {each.tab.title: each.tab for each in registered()}
+ORDER = tuple(TABS)
+TABLE_TABS: dict[str, TableTab] = {tab.key: tab for tab in TABS.values() if isinstance(tab, TableTab)}
 # How many rows there are for what people type, by table, where nothing else is asked.
 ROOMS = {key: table.room for key, table in TABLES.items()}
 
@@ -78,16 +46,17 @@ def made(
 
 
 class Drafted(NamedTuple):
-    """A workbook as it was written: its cells, its date, and the text of each drawing."""
+    """A workbook as it was written: its cells, its date, the text of each drawing, and what its cards read."""
 
     book: Workbook
     dated: datetime.date
     texts: dict[int, str]
+    read: dict[str, set[Source]]
 
 
 def packed(written: Drafted, *, stored: bool = True) -> bytes:
     """A written workbook as a file, with or without the values of its formulas."""
-    parts = pack.parts_of(*written)
+    parts = pack.parts_of(written.book, written.dated, written.texts)
     return zipped(pack.with_values(parts) if stored else parts)
 
 
@@ -106,7 +75,8 @@ def date_of(season: Season) -> datetime.date:
 def plan_of(season: Season, rooms: Mapping[str, int] = ROOMS) -> Plan:
     """Where everything stands in the season's workbook."""
     places: dict[str, Place] = {key: place_of_tab(tab, rooms[tab.typed_on]) for key, tab in TABLE_TABS.items()}
-    places |= {"units": lists.units_place(), "lists": lists.lists_place(rooms)}
+    others = [each.place(rooms) for each in registered() if each.place]
+    places |= {place.key: place for place in others}
     return Plan(season.measures, season.currency, _coin_digits(season.currency), places)
 
 
@@ -131,27 +101,10 @@ def drafted(
     plan = plan_of(season, rooms)
     formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
     draft = Draft(book, season, plan, formats, dated, picked, before)
-    texts = _write(draft)
+    for each in registered():
+        each.write(draft)
     _file(book, season, dated)
-    return Drafted(book, dated, texts)
-
-
-def _write(draft: Draft) -> dict[int, str]:
-    texts: dict[int, str] = {}
-    for title in ORDER:
-        tab = TABS[title]
-        if not isinstance(tab, TableTab):
-            CARDS[tab](draft)
-            continue
-        sheet = write_table(draft, tab)
-        if tab is costing.TAB:
-            costing.write_rise(draft, sheet)
-            texts[1] = chart.add(draft, sheet, draft.plan.places["costing"])
-    return texts
-
-
-def _contents() -> list[Tab]:
-    return [TABS[title] for title in ORDER if title != start.START.title]
+    return Drafted(book, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read)
 
 
 def _file(book: Workbook, season: Season, dated: datetime.date) -> None:

@@ -13,7 +13,7 @@ from candlecalc.workbook.writing.validation import add_validation, allowed
 
 
 @dataclass(frozen=True)
-class Line:
+class SingleEntry:
     """The cells of such an entry, and the rows of locked cells over and under it in its column."""
 
     label: str
@@ -29,7 +29,7 @@ class Line:
         return standing(self.entry, self.over, self.under, self.label)
 
 
-def write_line(draft: Draft, sheet: Worksheet, field: Field, line: Line, *, over_a_list: bool = False) -> None:
+def write_entry(draft: Draft, sheet: Worksheet, field: Field, line: SingleEntry, *, over_a_list: bool = False) -> None:
     """Write the entry and what goes with it. Over a list, words stand to the right and the value says what it is."""
     shown, side = entry_format(field), "row" if over_a_list else "text"
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)

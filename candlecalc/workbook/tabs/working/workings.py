@@ -1,9 +1,11 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
 from candlecalc.season.tables import RECIPES, SETS
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_of, total
 from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, written
-from candlecalc.workbook.cells.table_tab import Check, result_tab
+from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.workbook.tabs.registry import register
 
 POURED = ("ready", "vessel_row")
 
@@ -101,3 +103,4 @@ TAB = result_tab(
     },
     CHECKS,
 )  # fmt: skip
+register(TAB, __name__, 10)

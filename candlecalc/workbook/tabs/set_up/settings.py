@@ -1,16 +1,20 @@
 """The Settings tab: what holds for the whole season, a line each, and what follows from it."""
 
+from collections.abc import Iterable
+
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
+from candlecalc.workbook.cells.checks import WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import Calculated
-from candlecalc.workbook.cells.place import Place
+from candlecalc.workbook.cells.place import Place, Plan
 from candlecalc.workbook.cells.references import Written
 from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.writing.draft import Draft, Formula, band
-from candlecalc.workbook.writing.lines import Line, write_line
+from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
@@ -58,8 +62,8 @@ def write(draft: Draft) -> None:
 def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:
     row = line_of(field.key)
     over, under = FIRST_LINE - 1, FIRST_LINE + len(SETTINGS.fields)
-    line = Line(f"A{row}", f"B{row}", f"C{row}", f"D{row}", over, under)
-    write_line(draft, sheet, field, line)
+    line = SingleEntry(f"A{row}", f"B{row}", f"C{row}", f"D{row}", over, under)
+    write_entry(draft, sheet, field, line)
     draft.put(sheet.cell(row, 5), field.help, "note")
     if field.key in NAMED:
         draft.name(field.key, "Settings", line.used)
@@ -94,3 +98,17 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         draft.put(sheet.cell(row + step, 5), f"formulas call it {name}", "note")
         draft.name(name, "Settings", f"D{row + step}")
     return row + len(lines)
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    first, last = (line_of(SETTINGS.keys[at]) for at in (0, -1))
+    mend = f"{TAB.title}!$C${first}:$C${last}"
+    begins, ends = (f"{TAB.title}!$D${line_of(key)}" for key in ("first_day", "last_day"))
+    yield WorkbookCheck(
+        "Settings are what they take", TAB.title, words_in(mend), "see To mend beside the setting", rested_on=True
+    )
+    turned = f"IF({ends}<{begins},1,0)"
+    yield WorkbookCheck("The season ends after it begins", TAB.title, turned, "the last day comes after the first")
+
+
+register(TAB, __name__, 10, write=write, checks=checks)

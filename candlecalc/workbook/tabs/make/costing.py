@@ -1,15 +1,19 @@
 """The Costing tab: what each candle's money is made of. Making cost first, then what prices must also cover."""
 
-from openpyxl.worksheet.worksheet import Worksheet
+from collections.abc import Iterable
 
 from candlecalc.season.tables import RECIPES, WHAT_IF
+from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree, words_in
 from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
-from candlecalc.workbook.cells.place import OWN_ROW
+from candlecalc.workbook.cells.place import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import Named, Same, Whole, joined, written
 from candlecalc.workbook.cells.table_tab import letters, result_tab
-from candlecalc.workbook.tabs.parts import piece
+from candlecalc.workbook.tabs.registry import Shown, register
+from candlecalc.workbook.tabs.working.parts import PIECES, piece
+from candlecalc.workbook.writing import chart
 from candlecalc.workbook.writing.draft import Draft
-from candlecalc.workbook.writing.lines import Line, write_line
+from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
+from candlecalc.workbook.writing.writer import write_table
 
 
 def _with_set(key: str) -> Column:
@@ -69,15 +73,32 @@ def _over(key: str, row: int = RISE_ROW) -> str:
     return f"{letters(TAB.columns)[key]}{row}"
 
 
-RISE_LINE = Line(_over("full"), _over("risen"), _over("paid"), _over("work"), RISE_ROW - 1, RISE_ROW + 1)
-
-
-def write_rise(draft: Draft, sheet: Worksheet) -> None:
-    """What is asked about dearer materials, typed over its answers."""
-    write_line(draft, sheet, RISE, RISE_LINE, over_a_list=True)
-    draft.put(sheet[_over("risen", RISE_ROW - 1)], "entry", "mark", "row")
-    draft.name(RISE.key, TAB.title, RISE_LINE.used)
+RISE_LINE = SingleEntry(_over("full"), _over("risen"), _over("paid"), _over("work"), RISE_ROW - 1, RISE_ROW + 1)
 
 
 # What the chart shows: parts that add up to the full cost.
 CHART_PARTS = ("wax", "oils", "other", "work", "own", "running")
+
+
+def write(draft: Draft) -> None:
+    """The list; over its answers what is asked about dearer materials; and the chart."""
+    sheet = write_table(draft, TAB)
+    write_entry(draft, sheet, RISE, RISE_LINE, over_a_list=True)
+    draft.put(sheet[_over("risen", RISE_ROW - 1)], "entry", "mark", "row")
+    draft.name(RISE.key, TAB.title, RISE_LINE.used)
+    chart.add(draft, sheet, draft.plan.places[TAB.key], CHART_PARTS)
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    costed, parts, sets = (plan.places[key] for key in ("costing", "parts", "sets"))
+    mend = f"{costed.sheet}!{RISE_LINE.mend}"
+    words = "see the words to the left of it, over the heads of Costing"
+    yield WorkbookCheck("The rise of materials is what it takes", TAB.title, words_in(mend), words)
+    full = costed.sum("full")
+    yield sums_agree("Parts of the cost make up the full cost", TAB.title, costed.sum(*PIECES), full)
+    own, brought = (",".join(place.results(key) for key in PIECES) for place in (parts, sets))
+    yield sums_agree("Sets carry what their candles cost", TAB.title, full, f"SUM({own},{brought})")
+
+
+SHOWN = ("product", "wax", "oils", "other", "materials", "paid", "overhead", "making", "own", "running", "full")
+register(TAB, __name__, 10, write=write, checks=checks, shown=Shown("costs", SHOWN))

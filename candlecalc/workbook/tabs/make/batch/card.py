@@ -7,9 +7,9 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.cells.columns import Calculated
 from candlecalc.workbook.cells.place import Place
-from candlecalc.workbook.cells.references import Expression, Named, Written, at, braced, standing, unless
+from candlecalc.workbook.cells.references import Expression, Named, Written, at, braced, fed_by, standing, unless
 from candlecalc.workbook.cells.table_tab import Tab
-from candlecalc.workbook.tabs.amounts import COUNTED, PARTS, WEIGHED
+from candlecalc.workbook.tabs.working.amounts import COUNTED, PARTS, WEIGHED
 from candlecalc.workbook.writing.draft import Draft, Formula
 
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
@@ -78,6 +78,7 @@ class Card:
         for test in reversed(blank_if):
             shown = unless([part(test)], shown)
         self.put(cell, Formula(f"={shown.spell(self.draft.plan, PLACE)}"), look, number)
+        self.draft.read.setdefault(TAB.title, set()).update(fed_by(shown, self.draft.plan, PLACE))
 
     def name(self, name: str, cell: str) -> None:
         self.draft.name(name, TAB.title, cell)

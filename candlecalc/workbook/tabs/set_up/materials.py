@@ -1,9 +1,11 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look, result, usable
 from candlecalc.workbook.cells.references import Running, at, constant, place_of, text
-from candlecalc.workbook.cells.table_tab import Check, entry_tab, or_error
+from candlecalc.workbook.cells.table_tab import entry_tab, or_error
+from candlecalc.workbook.tabs.registry import register
 
 TAB = entry_tab(
     MATERIALS,
@@ -35,3 +37,4 @@ TAB = entry_tab(
               "see the wax's data sheet: wax cools between the two", "pour_at", unlikely=True),
     ),
 )  # fmt: skip
+register(TAB, __name__, 20)

@@ -1,8 +1,7 @@
 """What goes into a batch, on the bench card: weights with what the jug reads, pieces, and the candles of a set."""
 
 from candlecalc.workbook.cells.references import Expression, Named, Whole
-from candlecalc.workbook.tabs.amounts import COUNTED, WEIGHED
-from candlecalc.workbook.tabs.batch.card import (
+from candlecalc.workbook.tabs.make.batch.card import (
     COUNTING,
     LARGEST,
     MAKES,
@@ -17,6 +16,7 @@ from candlecalc.workbook.tabs.batch.card import (
     of,
     of_material,
 )
+from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
 WEIGH_HEADS = ("Weigh", "for all, {weight}", "also, {also}", "full pot, {weight}", "jug reads", "last pot, {weight}",
                "jug reads", "short by", "lot", "weighed")  # fmt: skip

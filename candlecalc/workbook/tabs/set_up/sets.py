@@ -4,7 +4,8 @@ from candlecalc.season.tables import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
 from candlecalc.workbook.cells.references import Running, at, place_of
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number
-from candlecalc.workbook.tabs.parts import PIECES, piece
+from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.tabs.working.parts import PIECES, piece
 
 
 def _brings(key: str) -> Column:
@@ -25,3 +26,4 @@ TAB = entry_tab(
     # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
 )
+register(TAB, __name__, 50)

@@ -1,9 +1,11 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
 from candlecalc.season.tables import PLACES
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look, result, usable
 from candlecalc.workbook.cells.references import Named, Own
-from candlecalc.workbook.cells.table_tab import Check, entry_tab
+from candlecalc.workbook.cells.table_tab import entry_tab
+from candlecalc.workbook.tabs.registry import register
 
 TAB = entry_tab(
     PLACES,
@@ -21,3 +23,4 @@ TAB = entry_tab(
               "choose nobody or place, or say on Settings that you are registered", "collector"),
     ),
 )  # fmt: skip
+register(TAB, __name__, 20)

@@ -1,9 +1,11 @@
 """The Vessels tab: what each vessel holds, by water or by size."""
 
 from candlecalc.season.tables import VESSELS
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import result, total, usable
 from candlecalc.workbook.cells.references import differs
-from candlecalc.workbook.cells.table_tab import Check, entry_tab, not_usable
+from candlecalc.workbook.cells.table_tab import entry_tab, not_usable
+from candlecalc.workbook.tabs.registry import register
 
 TAB = entry_tab(
     VESSELS,
@@ -19,3 +21,4 @@ TAB = entry_tab(
         Check('(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
     ),
 )  # fmt: skip
+register(TAB, __name__, 30)

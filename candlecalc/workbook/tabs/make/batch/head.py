@@ -5,7 +5,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells.entries import valid_number
 from candlecalc.workbook.cells.references import Expression, Named, place_of
-from candlecalc.workbook.tabs.batch.card import (
+from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     ENOUGH,
     LARGEST,

@@ -4,7 +4,8 @@ from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.cells.columns import Column, look, result
 from candlecalc.workbook.cells.references import Carry, Named, Own, Same, at
 from candlecalc.workbook.cells.table_tab import result_tab
-from candlecalc.workbook.tabs.amounts import HEADS, PARTS, WEIGHED, has
+from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.tabs.working.amounts import HEADS, PARTS, WEIGHED, has
 
 # What a piece's money is made of. A set adds up what its candles bring of each.
 PIECES = {
@@ -55,3 +56,4 @@ TAB = result_tab(
         "setup_running": result("Set-up running costs, {money} a batch", "overhead_cost", minutes=Carry("recipes", "setup"), rate=Named("running_an_hour")),
     },
 )  # fmt: skip
+register(TAB, __name__, 30)

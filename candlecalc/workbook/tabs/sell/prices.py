@@ -1,9 +1,14 @@
 """The Prices tab: what each candle must fetch in each place, and what the maker's own price leaves there."""
 
+from collections.abc import Iterable
+
 from candlecalc.season.tables import PRICES
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result, total
+from candlecalc.workbook.cells.place import Plan
 from candlecalc.workbook.cells.references import Named, Same, not_above_zero
-from candlecalc.workbook.cells.table_tab import Check, entry_tab, no_number, not_usable
+from candlecalc.workbook.cells.table_tab import entry_tab, no_number, not_usable
+from candlecalc.workbook.tabs.registry import Shown, register
 
 # A line is ready when it is typed whole; its results wait until its product has a cost, too.
 COSTED = ("full",)
@@ -29,3 +34,13 @@ TAB = entry_tab(
         Check("ROUND(margin-target,4)>=0", "margin under the target", "raise the price, or lower the target on Places sold", "price"),
     ),
 )  # fmt: skip
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    prices = plan.places["prices"]
+    spent, received = prices.sum("full", "fees", "profit"), prices.sum("received")
+    yield sums_agree("Prices are cost, fees and profit", TAB.title, spent, received)
+
+
+SHOWN = ("product", "place", "full", "target_price", "price", "fees", "tax", "profit", "margin", "must_sell")
+register(TAB, __name__, 10, checks=checks, shown=Shown("prices", SHOWN))

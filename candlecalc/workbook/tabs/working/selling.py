@@ -4,6 +4,7 @@ from candlecalc.season.tables import PRICES
 from candlecalc.workbook.cells.columns import look, result, row_of, total
 from candlecalc.workbook.cells.references import Carry, at, text
 from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.workbook.tabs.registry import register
 
 # Nothing while the product has no cost yet.
 COSTED = ("full",)
@@ -38,3 +39,4 @@ TAB = result_tab(
         "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed", needs=COSTED),
     },
 )  # fmt: skip
+register(TAB, __name__, 40)

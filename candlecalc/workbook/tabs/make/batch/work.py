@@ -5,7 +5,7 @@ from typing import NamedTuple
 from candlecalc.season.tables import MATERIALS
 from candlecalc.workbook.cells.entries import valid, valid_date
 from candlecalc.workbook.cells.references import Expression, braced
-from candlecalc.workbook.tabs.batch.card import (
+from candlecalc.workbook.tabs.make.batch.card import (
     COST_LINES,
     COSTS,
     DO,

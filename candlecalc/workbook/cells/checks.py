@@ -1,0 +1,43 @@
+"""What must hold: in every row of a list, or in the workbook as a whole."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Check:
+    """Something that must hold in every row of a tab: said in the native language over its columns."""
+
+    holds: str
+    words: str  # what is wrong, short: it stands in the row
+    mend: str  # what to do, and where
+    column: str  # the entry to look at
+    unlikely: bool = False  # what a maker may mean: it is asked, and the numbers agree all the same
+    sums: bool = False  # without it parts do not add up to their whole
+
+
+@dataclass(frozen=True)
+class WorkbookCheck:
+    """A line of Checks: two numbers that must agree within a tolerance."""
+
+    name: str
+    tab: str
+    found: str
+    mend: str
+    should_be: str = "0"
+    tolerance: float | str = 0
+    sums: bool = False  # two sums that agree while the lines they rest on do
+    rested_on: bool = False  # sums rest on it
+    unlikely: bool = False  # may be meant: to look at, and no more
+
+
+OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"
+
+
+def sums_agree(name: str, title: str, found: str, should_be: str, tolerance: float | str = 0.005) -> WorkbookCheck:
+    """Two ways of adding up that must come to the same."""
+    return WorkbookCheck(name, title, found, OVERWRITTEN, should_be, tolerance, sums=True)
+
+
+def words_in(cells: str) -> str:
+    """How many cells say something: a formula that says nothing gives an empty text."""
+    return f'COUNTIF({cells},"?*")'

@@ -1,0 +1,111 @@
+"""The Checks tab: what must hold in the whole workbook, a line each, and the master check."""
+
+from collections.abc import Iterator, Sequence
+
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck, words_in
+from candlecalc.workbook.cells.place import FIRST_ROW, Place, Plan
+from candlecalc.workbook.cells.table_tab import Tab, TableTab
+from candlecalc.workbook.tabs.registry import register, registered
+from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
+from candlecalc.workbook.writing.printed import print_list
+
+TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
+# By head.
+WIDTHS = {
+    "Check": 51, "Tab": 12, "Found": 11, "Should be": 11, "Difference": 11, "Tolerance": 11, "Verdict": 10,
+    "What to do": 63,
+}  # fmt: skip
+NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
+AGREES, TO_FIX, WAITS, TO_LOOK_AT = "agrees", "to fix", "waits", "to look at"
+MEND_FIRST = "mend first what is to fix; if nothing is, make a fresh workbook"
+LETTERS = 1.15  # of a text, where one digit has room
+
+
+def lines(plan: Plan) -> Iterator[WorkbookCheck]:
+    """Every check in the order of the tabs where people type; sums, which rest on the others, come last."""
+    found = [line for each in registered() for line in each.checks(plan)]
+    titles = [each.tab.title for each in registered()]
+    found += [line for each in registered() if isinstance(each.tab, TableTab) for line in _of_list(each.tab, plan)]
+    yield from sorted(found, key=lambda line: (line.sums, titles.index(line.tab)))
+
+
+def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
+    place, typed_on = plan.places[tab.key], TABLES[tab.typed_on].title
+    if tab.fields:
+        whole = f"{typed_on}: every row begun is whole"
+        mend = f"see To mend in the rows of {typed_on}"
+        yield WorkbookCheck(whole, typed_on, words_in(place.results("mend")), mend, rested_on=True)
+    yield from _of_rows(tab.checks, typed_on, place)
+
+
+def _of_rows(checks: Sequence[Check], title: str, place: Place) -> Iterator[WorkbookCheck]:
+    for check in checks:
+        if not check.unlikely:
+            found = f'COUNTIF({place.results("warnings")},"*{check.words}*")'
+            yield WorkbookCheck(f"{title}: no {check.words}", title, found, check.mend, rested_on=check.sums)
+    if any(check.unlikely for check in checks):
+        mend = f"read Is it meant? in the rows of {title}; leave what is meant"
+        found = words_in(place.results("doubts"))
+        yield WorkbookCheck(f"{title}: entries are likely", title, found, mend, unlikely=True)
+
+
+def write(draft: Draft) -> None:
+    sheet = draft.tab(TAB)
+    for letter, (head, width) in zip("ABCDEFGH", WIDTHS.items(), strict=True):
+        draft.put(sheet[f"{letter}{FIRST_ROW - 1}"], head, "head", "row" if head in NUMBERS else "text")
+        sheet.column_dimensions[letter].width = width
+    all_lines = list(lines(draft.plan))
+    rested_on = [f"$G${row}" for row, line in enumerate(all_lines, start=FIRST_ROW) if line.rested_on]
+    for row, line in enumerate(all_lines, start=FIRST_ROW):
+        _line(draft, sheet, row, line, rested_on)
+    last = FIRST_ROW + len(all_lines) - 1
+    draft.put(sheet["A2"], Formula(f"={_master(f'$G${FIRST_ROW}:$G${last}')}"), "verdict", "words")
+    turns_red(sheet, "A2", f'A2<>"{ALL_WELL}"')
+    draft.name("master_check", "Checks", "A2")
+    turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"{AGREES}"')
+    mark_up(sheet, "Checks_list", list(WIDTHS), last)
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    print_list(sheet, len(WIDTHS), last)
+    sheet.page_setup.fitToHeight = 1
+
+
+def _master(verdicts: str) -> str:
+    """What all lines come to: how many are to fix, else how many wait or are to look at."""
+    to_fix, waits, doubts = (f'COUNTIF({verdicts},"{verdict}")' for verdict in (TO_FIX, WAITS, TO_LOOK_AT))
+    wrong = f'IF({to_fix}=0,{waits},{to_fix})&" {TO_FIX}"'
+    return f'IF({to_fix}+{waits}>0,{wrong},IF({doubts}>0,{doubts}&" {TO_LOOK_AT}","{ALL_WELL}"))'
+
+
+def _line(draft: Draft, sheet: Worksheet, row: int, line: WorkbookCheck, rested_on: Sequence[str]) -> None:
+    """`rested_on` are the verdicts that sums rest on."""
+    number = "quantity" if line.tolerance else "count"
+    tolerance = Formula(f"={line.tolerance}") if isinstance(line.tolerance, str) else line.tolerance
+    # A sum over a row that is to mend is an error, or short of it: it waits, and the row is what is to fix.
+    otherwise = f'"{TO_LOOK_AT if line.unlikely else TO_FIX}"'
+    if line.sums:
+        fixed_first = "+".join(f'({verdict}="{TO_FIX}")' for verdict in rested_on)
+        otherwise = f'IF({fixed_first}>0,"{WAITS}",{otherwise})'
+    verdict = f'=IF(ISERROR(E{row}+F{row}),"{WAITS}",IF(ABS(E{row})<=F{row},"{AGREES}",{otherwise}))'
+    what = Formula(f'=IF(G{row}="{WAITS}","{MEND_FIRST}","{line.mend}")')
+    cells = [
+        (line.name, "strong_result", "text"),
+        (line.tab, "result", "text"),
+        (Formula(f"={line.found}"), "result", number),
+        (Formula(f"={line.should_be}"), "result", number),
+        (Formula(f"=ROUND(C{row}-D{row},6)"), "result", number),
+        (tolerance, "result", "factor"),
+        (Formula(verdict), "verdict", "words"),
+        (what, "note", "words"),
+    ]
+    for column, (value, look, shown) in enumerate(cells, start=1):
+        draft.put(sheet.cell(row, column), value, look, shown, wrap=column in (1, len(cells)))
+    one_line = all(
+        len(text) <= WIDTHS[head] * LETTERS for head, text in (("Check", line.name), ("What to do", line.mend))
+    )
+    sheet.row_dimensions[row].height = 18 if one_line else 31
+
+
+register(TAB, __name__, 10, write=write)

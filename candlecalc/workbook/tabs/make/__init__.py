@@ -1,0 +1,1 @@
+"""Make: what each candle costs, and the bench card of a batch."""

@@ -1,0 +1,101 @@
+"""The tabs of a workbook: each registers itself, and says where it stands, how it is written and what it checks."""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module
+from pkgutil import walk_packages
+from typing import NamedTuple
+
+from candlecalc.workbook import tabs
+from candlecalc.workbook.cells.checks import WorkbookCheck
+from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.table_tab import Tab, TableTab
+from candlecalc.workbook.writing.draft import Draft
+from candlecalc.workbook.writing.writer import write_table
+
+
+@dataclass(frozen=True)
+class Group:
+    """Tabs that belong to one step of the work; a folder here."""
+
+    title: str
+    purpose: str
+
+
+# In the order of the work.
+GROUPS = {
+    "": Group("Start", ""),
+    "set_up": Group("Set up", "what holds for the season, what you buy, pour into and make"),
+    "make": Group("Make", "what each candle costs, and the bench card"),
+    "sell": Group("Sell", "your prices, and the places where you sell"),
+    "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
+    "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
+}
+
+
+class Shown(NamedTuple):
+    """What `candlecalc show BOOK WORD` gives of a list: its columns, by their keys."""
+
+    word: str
+    columns: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Registered:
+    """A tab as the workbook knows it."""
+
+    tab: Tab
+    group: str
+    order: int
+    write: Callable[[Draft], object]
+    checks: Callable[[Plan], Iterable[WorkbookCheck]]
+    place: Callable[[Mapping[str, int]], Place] | None
+    shown: Shown | None
+
+
+REGISTRY: dict[str, Registered] = {}
+
+
+def _no_checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    return ()
+
+
+def register(
+    tab: Tab,
+    module: str,
+    order: int,
+    *,
+    write: Callable[[Draft], object] | None = None,
+    checks: Callable[[Plan], Iterable[WorkbookCheck]] = _no_checks,
+    place: Callable[[Mapping[str, int]], Place] | None = None,
+    shown: Shown | None = None,
+) -> Tab:
+    """Make a tab part of every workbook.
+
+    `module` is the file's `__name__`: its folder is the tab's group. `order` counts within the group. A list is
+    written as lists are where `write` is not given. `place` says, of a tab that is no list of ours, where its columns
+    stand, by the rows of each table. `shown` is what `candlecalc show` gives of it.
+    """
+    group = module.removeprefix(tabs.__name__).strip(".").rpartition(".")[0].partition(".")[0]
+    if tab.title in REGISTRY:
+        raise ValueError(f"two tabs are called {tab.title}")
+    if not write:
+        if not isinstance(tab, TableTab):
+            raise TypeError(f"{tab.title} is no list: say how it is written")
+        write = _as_a_list(tab)
+    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, place, shown)
+    return tab
+
+
+def _as_a_list(tab: TableTab) -> Callable[[Draft], object]:
+    return lambda draft: write_table(draft, tab)
+
+
+@cache
+def registered() -> list[Registered]:
+    """Every tab, in the order of the workbook."""
+    for module in walk_packages(tabs.__path__, f"{tabs.__name__}."):
+        import_module(module.name)
+    groups = list(GROUPS)
+    return sorted(REGISTRY.values(), key=lambda each: (groups.index(each.group), each.order))

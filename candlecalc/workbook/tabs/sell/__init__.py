@@ -1,0 +1,1 @@
+"""Sell: prices, and the places where candles are sold."""

@@ -1,0 +1,1 @@
+"""Set up: what holds for the season, what is bought, poured into and made."""

@@ -1,0 +1,1 @@
+"""Behind the numbers: what no one types and few read."""

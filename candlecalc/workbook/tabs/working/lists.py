@@ -1,0 +1,68 @@
+"""The Lists tab: the names that drop-downs offer."""
+
+from collections.abc import Mapping
+
+from openpyxl.worksheet.worksheet import Worksheet
+
+from candlecalc.season.fields import Field
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place
+from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.writing.draft import Draft, mark_up
+from candlecalc.workbook.writing.printed import print_list
+from candlecalc.workbook.writing.validation import list_key
+
+TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
+
+
+def lists() -> dict[str, Field]:
+    """Each list that a drop-down needs, with a field that uses it."""
+    fields = [field for table in TABLES.values() for field in table.fields if field.of]
+    return {list_key(field): field for field in fields}
+
+
+def place(rooms: Mapping[str, int]) -> Place:
+    letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
+    return Place("lists", "Lists", FIRST_ROW + max(rooms[field.of] for field in lists().values()) - 1, letters)
+
+
+def write(draft: Draft) -> None:
+    """Names by kind, so that the drop-down for a wax offers waxes alone."""
+    sheet = draft.tab(TAB)
+    there = draft.plan.places["lists"]
+    heads = []
+    for number, (key, field) in enumerate(lists().items(), start=1):
+        heads.append(head(field))
+        draft.put(sheet.cell(FIRST_ROW - 1, number), heads[-1], "head", wrap=True)
+        sheet.column_dimensions[there.letters[key]].width = 35
+        _write_list(draft, sheet, number, field)
+    mark_up(sheet, "Lists_list", heads, there.last_row)
+    sheet.freeze_panes = f"B{FIRST_ROW}"
+    print_list(sheet, len(there.letters), FIRST_ROW + 35)
+
+
+def head(field: Field) -> str:
+    """What a list holds: the things that a table is of, or those of a kind."""
+    things = f"{TABLES[field.of].fields[0].head}s"
+    return f"{things}: {field.kind}" if field.kind else things
+
+
+def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
+    there = draft.plan.places[field.of]
+    name = there.names
+    style = draft.style("result")
+    for step in range(there.rows):
+        cell = sheet.cell(FIRST_ROW + step, number)
+        cell.style = style
+        # Counted from over the head to the row above: a cell that counts itself reads as circular.
+        nth = f"ROWS($A${HEAD_ROW - 1}:$A{FIRST_ROW + step - 1})"
+        if field.kind:
+            # The nth of its kind: its row is found by the running number beside the entries.
+            wanted = f'"{field.kind} "&{nth}-1'
+            cell.value = f'=IFERROR(INDEX({there.range(name)},MATCH({wanted},{there.range("of_kind")},0)),"")'
+        else:
+            cell.value = f'=INDEX({there.range(name)},{nth})&""'
+
+
+register(TAB, __name__, 60, write=write, place=place)
