@@ -10,7 +10,7 @@ from candlecalc.calc import REGISTRY
 from candlecalc.season import folder
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.writing.draft import NOTHING_BEFORE
+from candlecalc.workbook.writing.draft import FROM_NOTHING
 
 # What is right does not depend on how fast a machine is.
 settings.register_profile("any machine", deadline=None)
@@ -47,7 +47,7 @@ def few_rows():
     """The commands make workbooks of few rows: formulas that stay blank would take most of the time."""
     with pytest.MonkeyPatch.context() as patch:
         for key, rows in folder.read(folder.DEMO).tables.items():
-            patch.setitem(book.ROOMS, key, len(rows) + 2)
+            patch.setitem(book.USUAL_ROWS, key, len(rows) + 2)
         yield
 
 
@@ -55,7 +55,7 @@ def few_rows():
 def all_rows(few_rows, monkeypatch):
     """... and in one test with all the rows that a maker gets."""
     for key, table in TABLES.items():
-        monkeypatch.setitem(book.ROOMS, key, table.room)
+        monkeypatch.setitem(book.USUAL_ROWS, key, table.usual_rows)
 
 
 KEPT = 8
@@ -69,11 +69,11 @@ def made_once():
     """
     makers, known = (book.drafted, book.packed), {}
 
-    def drafted(season, dated, picked=None, before=NOTHING_BEFORE, rooms=book.ROOMS):
+    def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
         tables = {name: table.to_dict("split") for name, table in season.tables.items()}
-        key = repr((season.settings, tables, dated, picked, before, dict(rooms)))
+        key = repr((season.settings, tables, dated, picked, before, dict(rows_of)))
         # The last asked for is put last, and the first goes once there are many: they take memory.
-        known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rooms), {})
+        known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rows_of), {})
         if len(known) > KEPT:
             del known[next(iter(known))]
         return known[key][0]

@@ -29,7 +29,7 @@ def test_the_demo_has_no_problem(season):
 
 @pytest.mark.parametrize("key", TABLES)
 def test_what_must_stand_alone_is_found_the_second_time_however_it_is_written(season, key):
-    rows, alone = rows_of(season, key), TABLES[key].alone
+    rows, alone = rows_of(season, key), TABLES[key].unique
     again = rows[0] | {field: str(rows[0][field]).upper() for field in alone}
     found = [problem for problem in problems(with_rows(season, key, [*rows, again])) if "twice" in problem.words]
     assert [(problem.tab, problem.row, problem.column) for problem in found] == [
@@ -37,13 +37,13 @@ def test_what_must_stand_alone_is_found_the_second_time_however_it_is_written(se
     ]
 
 
-@pytest.mark.parametrize("key, part", [(key, part) for key in ("sets", "prices") for part in TABLES[key].alone])
+@pytest.mark.parametrize("key, part", [(key, part) for key in ("sets", "prices") for part in TABLES[key].unique])
 def test_half_a_pair_may_stand_again(season, key, part):
     rows = rows_of(season, key)
-    pairs = {tuple(row[field] for field in TABLES[key].alone) for row in rows}
+    pairs = {tuple(row[field] for field in TABLES[key].unique) for row in rows}
     other = next(
         row | {part: one[part]} for row in rows for one in rows
-        if tuple((row | {part: one[part]})[field] for field in TABLES[key].alone) not in pairs
+        if tuple((row | {part: one[part]})[field] for field in TABLES[key].unique) not in pairs
     )  # fmt: skip
     assert not [problem for problem in problems(with_rows(season, key, [*rows, other])) if "twice" in problem.words]
 
@@ -74,7 +74,7 @@ def test_a_day_that_the_workbook_takes_is_none(season, day):
 
 
 def test_a_row_below_those_that_formulas_read_is_a_problem(season):
-    rows, room = rows_of(season, "places"), TABLES["places"].room
+    rows, room = rows_of(season, "places"), TABLES["places"].usual_rows
     blank = dict.fromkeys(TABLES["places"].keys)
     with_rows(season, "places", [*rows, *[blank] * (room - len(rows)), rows[0] | {"place": "Fair"}])
     words = f"the tab has room for {room} rows, and no formula reads this one: move it up"
@@ -83,7 +83,7 @@ def test_a_row_below_those_that_formulas_read_is_a_problem(season):
 
 
 def test_more_rows_than_a_workbook_has_room_for_are_refused_and_none_is_left_out(season):
-    rows, room = rows_of(season, "places"), TABLES["places"].room
+    rows, room = rows_of(season, "places"), TABLES["places"].usual_rows
     with_rows(season, "places", [rows[0] | {"place": f"Fair {number}"} for number in range(room + 1)])
     with pytest.raises(ValueError, match=f"Places sold holds {room + 1} rows; a workbook has room for {room}"):
         season.compacted()

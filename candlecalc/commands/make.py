@@ -18,7 +18,7 @@ from candlecalc.workbook.reading import read
 from candlecalc.workbook.reading.left_out import not_carried
 from candlecalc.workbook.reports import report, shown
 from candlecalc.workbook.tabs.make.batch import NOTHING_PICKED
-from candlecalc.workbook.writing.draft import ALL_WELL, NOTHING_BEFORE, Before
+from candlecalc.workbook.writing.draft import ALL_WELL, FROM_NOTHING, MadeFrom
 
 
 class Answer(NamedTuple):
@@ -53,7 +53,7 @@ def new(
     if name:
         season.settings["season"] = name
     mine = held is not None and source != folder.DEMO
-    before = Before(_printable(source.resolve().name), held.log) if source and held and mine else NOTHING_BEFORE
+    before = MadeFrom(_printable(source.resolve().name), held.log) if source and held and mine else FROM_NOTHING
     made = book.made(season, date or book.date_of(season), picked=card or None, before=before)
     left_out = _left_out(source, held) if source and held else []
     write_whole(out, made, force=force)

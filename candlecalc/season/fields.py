@@ -29,16 +29,16 @@ class Field:
     help: str = ""  # the term's own where none is said
     term: Term | None = None  # a number in the term's range
     choices: tuple[str, ...] = ()
-    of: str = ""  # names a row of this table
+    names_from: str = ""  # it names a row of this table
     kind: str = ""  # ... of this kind, where the table holds several
     name: bool = False  # the row's own name, which others look up
     date: bool = False
     required: bool = False
     # Needed only where another field of the row has one of these values; without values, where it has any.
     needed_when: tuple[str, tuple[str, ...]] = ("", ())
-    least: float = 0.0  # the smallest number besides nothing
+    smallest: float = 0.0  # the smallest number besides nothing
     # No cost rests on it: what is wrong with it is told, and the row counts all the same.
-    aside: bool = False
+    not_in_cost: bool = False
     width: int = 0
     longest: int = 60  # characters of a text
     formerly: tuple[str, ...] = ()  # heads that it had in earlier versions
@@ -52,9 +52,9 @@ class Field:
         return self.term is not None
 
     @property
-    def free(self) -> bool:
+    def any_text(self) -> bool:
         """Whether any text will do."""
-        return not (self.term or self.choices or self.of or self.name or self.date)
+        return not (self.term or self.choices or self.names_from or self.name or self.date)
 
     def allowed(self) -> str:
         """What the field takes, in words."""
@@ -62,8 +62,8 @@ class Field:
             return self.term.range
         if self.choices:
             return " or ".join(self.choices)
-        if self.of:
-            return f"a name from {self.of.capitalize()}" + (f" of kind {self.kind}" if self.kind else "")
+        if self.names_from:
+            return f"a name from {self.names_from.capitalize()}" + (f" of kind {self.kind}" if self.kind else "")
         if self.date:
             return "a date such as 2026-03-07"
         if self.name:
@@ -91,9 +91,9 @@ class Table:
     key: str
     title: str
     fields: tuple[Field, ...]
-    room: int
+    usual_rows: int
     purpose: str = ""
-    alone: tuple[str, ...] = ()  # fields that together stand in the table once
+    unique: tuple[str, ...] = ()  # fields that together stand in the table once
     optional: bool = False  # whether a season may do without it
     by_key: dict[str, Field] = field(default_factory=dict, repr=False, compare=False)
 

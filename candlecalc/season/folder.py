@@ -152,13 +152,13 @@ def _kept(
                 faults.append(f"{path}, line {line}: {_too_many(cells, width, columns, table)}")
         elif cells:
             filled += any(named)
-            beyond = beyond or (line if table and filled > table.room else 0)
+            beyond = beyond or (line if table and filled > table.usual_rows else 0)
             if not beyond:
                 rows.append(named)
     if wrong > FIRST_FAULTS:
         faults.append(f"and {wrong - FIRST_FAULTS} lines more like these")
     if beyond and table and not faults:
-        room = f"{filled} lines, where a workbook has room for {table.room}"
+        room = f"{filled} lines, where a workbook has room for {table.usual_rows}"
         faults.append(f"{path}, line {beyond}: {room}; this is the first that has none")
     if faults:
         raise UnreadableError("; ".join(faults))

@@ -73,7 +73,7 @@ class Season:
         """
         tables = {key: [trimmed(row) for _, row in self.rows(key)] for key in self.tables}
         for key, rows in tables.items():
-            title, room = TABLES[key].title, TABLES[key].room
+            title, room = TABLES[key].title, TABLES[key].usual_rows
             if len(rows) > room:
                 raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
         places = {(TABLES[key].title, old): new for key in tables for new, (old, _) in enumerate(self.rows(key))}
@@ -137,7 +137,7 @@ def problems(season: Season) -> list[Problem]:
                 if (words := _wrong(field, row, known))
             ]
             found += _twice(table, place, row, seen)
-            if place >= table.room:
+            if place >= table.usual_rows:
                 found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
     return found
 
@@ -150,7 +150,7 @@ def wrong_entries(season: Season, fields: Iterable[Field], entries: Mapping[str,
 
 
 def _beyond(table: Table) -> str:
-    return f"the tab has room for {table.room} rows, and no formula reads this one: move it up"
+    return f"the tab has room for {table.usual_rows} rows, and no formula reads this one: move it up"
 
 
 class _Known:
@@ -159,10 +159,12 @@ class _Known:
     def __init__(self, season: Season) -> None:
         self.measures = season.measures
         self._names: dict[tuple[str, str], set[str]] = {}
-        for field in (field for table in TABLES.values() for field in table.fields if field.of):
+        for field in (field for table in TABLES.values() for field in table.fields if field.names_from):
             for kind in {"", field.kind}:
-                if (field.of, kind) not in self._names:
-                    self._names[field.of, kind] = {name.casefold() for name in season.names(field.of, kind)}
+                if (field.names_from, kind) not in self._names:
+                    self._names[field.names_from, kind] = {
+                        name.casefold() for name in season.names(field.names_from, kind)
+                    }
 
     def has(self, name: str, table: str, kind: str = "") -> bool:
         return name.casefold() in self._names[table, kind]
@@ -190,7 +192,7 @@ def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
         return f"it is {shown(value)}; {mend}"
     if field.name:
         return _wrong_name(value, field)
-    if field.of and (value != without_blanks(value) or not known.has(value, field.of, field.kind)):
+    if field.names_from and (value != without_blanks(value) or not known.has(value, field.names_from, field.kind)):
         return _not_named(value, field, known)
     return ""
 
@@ -232,18 +234,18 @@ def _wrong_number(declared: Term, value: Value, measures: Measures) -> str:
 
 
 def _too_little(field: Field, value: Value) -> str:
-    if isinstance(value, float) and 0 < value < field.least:
+    if isinstance(value, float) and 0 < value < field.smallest:
         clock = "a time such as 0:05 is a part of a day to a spreadsheet"
-        return f"it is {shown(value)}; it takes 0, or {field.least:g} and more: {clock}"
+        return f"it is {shown(value)}; it takes 0, or {field.smallest:g} and more: {clock}"
     return ""
 
 
 def _not_named(value: str, field: Field, known: _Known) -> str:
-    title = TABLES[field.of].title
-    if field.kind and value == without_blanks(value) and known.has(value, field.of):
+    title = TABLES[field.names_from].title
+    if field.kind and value == without_blanks(value) and known.has(value, field.names_from):
         return f'"{value}" on {title} is not of kind {field.kind}'
-    if known.has_with_blanks(value, field.of):
-        if known.has(without_blanks(value), field.of):
+    if known.has_with_blanks(value, field.names_from):
+        if known.has(without_blanks(value), field.names_from):
             return f'"{value}" is not on {title}: {WITHOUT_BLANK}'
         return f'"{value}" stands on {title} with a blank too many'
     return f'"{value}" is not on {title}: add it there, or choose another'
@@ -251,11 +253,11 @@ def _not_named(value: str, field: Field, known: _Known) -> str:
 
 def _twice(table: Table, place: int, row: Row, seen: set[tuple[str, ...]]) -> list[Problem]:
     """A name, or a pair that must be alone, that stands in the table already."""
-    values = tuple(str(row[key]).casefold() for key in table.alone)
-    if any(row[key] is None for key in table.alone):
+    values = tuple(str(row[key]).casefold() for key in table.unique)
+    if any(row[key] is None for key in table.unique):
         return []
     if values in seen:
-        first = table.alone[0]
+        first = table.unique[0]
         return [Problem(table.title, place, first, f'"{row[first]}" stands here twice: rename or remove one')]
     seen.add(values)
     return []

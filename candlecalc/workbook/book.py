@@ -13,19 +13,19 @@ from candlecalc.files import zipped
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.references import Source
-from candlecalc.workbook.cells.table_tab import Tab, TableTab, place_of_tab
+from candlecalc.workbook.cells.table_tab import Tab, TableTab, layout_of_tab
 from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.registry import registered
 from candlecalc.workbook.writing import pack
-from candlecalc.workbook.writing.draft import NOTHING_BEFORE, Before, Draft
+from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
 
 TABS: dict[str, Tab] = {each.tab.title: each.tab for each in registered()}
 ORDER = tuple(TABS)
 TABLE_TABS: dict[str, TableTab] = {tab.key: tab for tab in TABS.values() if isinstance(tab, TableTab)}
 # How many rows there are for what people type, by table, where nothing else is asked.
-ROOMS = {key: table.room for key, table in TABLES.items()}
+USUAL_ROWS = {key: table.usual_rows for key, table in TABLES.items()}
 
 
 def made(
@@ -34,15 +34,15 @@ def made(
     *,
     stored: bool = True,
     picked: Row | None = None,
-    before: Before = NOTHING_BEFORE,
-    rooms: Mapping[str, int] = ROOMS,
+    before: MadeFrom = FROM_NOTHING,
+    rows_of: Mapping[str, int] = USUAL_ROWS,
 ) -> bytes:
     """The workbook of a season as bytes: the same for the same season and date.
 
     `picked` is what Batch opens with (product, count and date), `before` what Changes says it was made from,
-    `rooms` how many rows there are for each table.
+    `rows_of` how many rows there are for each table.
     """
-    return packed(drafted(season, dated, picked, before, rooms), stored=stored)
+    return packed(drafted(season, dated, picked, before, rows_of), stored=stored)
 
 
 class Drafted(NamedTuple):
@@ -72,12 +72,12 @@ def date_of(season: Season) -> datetime.date:
     return first if isinstance(first, datetime.date) else datetime.date(2000, 1, 1)
 
 
-def plan_of(season: Season, rooms: Mapping[str, int] = ROOMS) -> Plan:
+def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
     """Where everything stands in the season's workbook."""
-    places: dict[str, Place] = {key: place_of_tab(tab, rooms[tab.typed_on]) for key, tab in TABLE_TABS.items()}
-    others = [each.place(rooms) for each in registered() if each.place]
-    places |= {place.key: place for place in others}
-    return Plan(season.measures, season.currency, _coin_digits(season.currency), places)
+    layouts: dict[str, Layout] = {key: layout_of_tab(tab, rows_of[tab.typed_on]) for key, tab in TABLE_TABS.items()}
+    others = [each.layout(rows_of) for each in registered() if each.layout]
+    layouts |= {layout.key: layout for layout in others}
+    return Plan(season.measures, season.currency, _coin_digits(season.currency), layouts)
 
 
 def _coin_digits(currency: str) -> int:
@@ -91,14 +91,14 @@ def drafted(
     season: Season,
     dated: datetime.date,
     picked: Row | None = None,
-    before: Before = NOTHING_BEFORE,
-    rooms: Mapping[str, int] = ROOMS,
+    before: MadeFrom = FROM_NOTHING,
+    rows_of: Mapping[str, int] = USUAL_ROWS,
 ) -> Drafted:
     """The workbook of a season, written and not yet packed."""
     book = Workbook()
     book.remove(book.active)
     ounces = season.measures.weight_unit == "oz"
-    plan = plan_of(season, rooms)
+    plan = plan_of(season, rows_of)
     formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
     draft = Draft(book, season, plan, formats, dated, picked, before)
     for each in registered():

@@ -85,9 +85,9 @@ def _repeated(demo: Season, key: str, count: int) -> list[Row]:
 
 def _numbered(demo: Season, field: Field, value: Value, time: int) -> Value:
     """A name of the nth time over; one that names another row goes over those that stand there whole."""
-    if field.of:
-        time %= LARGE[field.of] // len(demo.tables[field.of])
-    return f"{value} {time + 1}" if value and (field.name or field.of) else value
+    if field.names_from:
+        time %= LARGE[field.names_from] // len(demo.tables[field.names_from])
+    return f"{value} {time + 1}" if value and (field.name or field.names_from) else value
 
 
 SEASONS: dict[str, Callable[[], Season]] = {"demo": lambda: folder.read(folder.DEMO), "large": large}

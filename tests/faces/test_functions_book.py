@@ -22,7 +22,7 @@ from candlecalc.commands.cli import main
 from candlecalc.faces.addins import wizard
 from candlecalc.faces.lambdas import functions_book
 from candlecalc.faces.lambdas import names as lambdas
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 
 NATIVE = {wizard.name(declared): declared for declared in REGISTRY.values() if declared.native}
 ANSWER = list(functions_book.HEADS).index("Answer") + 1

@@ -10,7 +10,7 @@ from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.set_up import settings as settings_tab
 
 DATED = datetime.date(2027, 8, 2)
@@ -25,20 +25,20 @@ def few(season, spare=SPARE):
 
 
 class Book:
-    """The workbook of a season, saved at a path: of few rows, or with the rooms that are asked for."""
+    """The workbook of a season, saved at a path: of few rows, or with the rows_of that are asked for."""
 
-    def __init__(self, season, path, *, stored=True, rooms=None):
-        self.season, self.path, self.rooms = season, path, rooms or few(season)
-        self.plan = book.plan_of(season, self.rooms)
+    def __init__(self, season, path, *, stored=True, rows_of=None):
+        self.season, self.path, self.rows_of = season, path, rows_of or few(season)
+        self.plan = book.plan_of(season, self.rows_of)
         path.write_bytes(self.made(stored=stored))
 
     def made(self, season=None, dated=DATED, *, stored=True):
         """The bytes of its workbook, or of one like it."""
-        return book.made(season or self.season, dated, stored=stored, rooms=self.rooms)
+        return book.made(season or self.season, dated, stored=stored, rows_of=self.rows_of)
 
     def cell(self, table, key, row):
         """A cell by its table, column and row, given as a number from 0 or by the row's name."""
-        place = self.plan.places[table]
+        place = self.plan.layouts[table]
         return place.title, f"{place.letters[key]}{FIRST_ROW + (self.row(table, row) if isinstance(row, str) else row)}"
 
     def row(self, table, name):
@@ -141,7 +141,7 @@ def demo():
 
 
 SMALL = ("Orange and clove tumbler", "Pear and honey tin", "Bitter orange tin", "Two tins in a box")
-SMALL_ROOMS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
+SMALL_ROWS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
 
 
 def small(products=SMALL, places=3):

@@ -5,7 +5,7 @@ as it was made, with these entries typed into their cells, is what the maker's w
 """
 
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 
 
 class Rows:
@@ -28,7 +28,7 @@ class Rows:
     @property
     def end(self):
         """The last row there is room for."""
-        return self.book.plan.places[self.table.key].last_row
+        return self.book.plan.layouts[self.table.key].last_row
 
     def cut(self, first, last, to, keys=()):
         """Cut rows, or some entries of them, and paste them elsewhere; what stood there is gone."""
@@ -62,7 +62,7 @@ class Rows:
     def type(self, row, entries):
         """Type what a spreadsheet would understand as these entries."""
         self._put({row: {**self.rows.get(row, {}), **entries}}, self.keys)
-        letters = self.book.plan.places[self.table.key].letters
+        letters = self.book.plan.layouts[self.table.key].letters
         self._does(*(("type", self.table.title, f"{letters[key]}{row}", str(entry)) for key, entry in entries.items()))
 
     def undo(self, before, times=1):
@@ -72,7 +72,7 @@ class Rows:
 
     def entries(self):
         """{cell: what stands in it} of every entry that the table has room for."""
-        letters = self.book.plan.places[self.table.key].letters
+        letters = self.book.plan.layouts[self.table.key].letters
         return {
             (self.table.title, f"{letters[key]}{row}"): self.rows.get(row, {}).get(key)
             for row in range(FIRST_ROW, self.end + 1)
@@ -90,11 +90,11 @@ class Rows:
         self.rows = {row: entries for row, entries in self.rows.items() if entries}
 
     def _cells(self, first, last, keys):
-        letters = self.book.plan.places[self.table.key].letters
+        letters = self.book.plan.layouts[self.table.key].letters
         return f"{letters[keys[0]]}{first}:{letters[keys[-1]]}{last}"
 
     def _paste(self, to, keys):
-        return ("paste", self.table.title, f"{self.book.plan.places[self.table.key].letters[keys[0]]}{to}")
+        return ("paste", self.table.title, f"{self.book.plan.layouts[self.table.key].letters[keys[0]]}{to}")
 
     def _does(self, *gestures):
         self.gestures += gestures

@@ -6,7 +6,7 @@ import books
 
 from candlecalc.season.tables import SETTINGS, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
@@ -24,7 +24,7 @@ def _lists(book):
     return {
         (place.title, f"{place.letters[key]}{FIRST_ROW + row}"): (tab, key, row)
         for tab, each in TABLE_TABS.items()
-        for place in [book.plan.places[tab]]
+        for place in [book.plan.layouts[tab]]
         for key in each.columns
         for row in range(place.rows)
     }
@@ -54,7 +54,7 @@ def _card(book):
 
 def _drop_downs(book):
     """The lists that drop-downs offer: each a cell, whatever its length."""
-    place = book.plan.places["lists"]
+    place = book.plan.layouts["lists"]
     return {
         ("Lists", f"{letter}{row}"): ("lists", key.replace(" ", "_"), 0)
         for key, letter in place.letters.items()

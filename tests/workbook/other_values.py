@@ -13,8 +13,8 @@ def others(field, value, season):
         return list(_numbers(field.term, value, season.measures))
     if field.date:
         return [value + datetime.timedelta(days=30)]
-    if field.choices or field.of:
-        return [other for other in field.choices or season.names(field.of, field.kind) if other != value]
+    if field.choices or field.names_from:
+        return [other for other in field.choices or season.names(field.names_from, field.kind) if other != value]
     return [] if field.name else [f"{value} too"]
 
 
@@ -37,7 +37,9 @@ def fits(shop, entry, other):
 def _kind(shop, table, row, new):
     """An unused material may be another, of those that are bought in the same way."""
     same_way = (row["kind"] in WEIGHED) == (new["kind"] in WEIGHED) and (new["kind"] != "wax" or row["density"])
-    named = {key: [field.key for field in each.fields if field.of == "materials"] for key, each in TABLES.items()}
+    named = {
+        key: [field.key for field in each.fields if field.names_from == "materials"] for key, each in TABLES.items()
+    }
     return same_way and not any(shop.lines(key, column, row["material"]) for key in named for column in named[key])
 
 

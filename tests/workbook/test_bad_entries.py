@@ -10,7 +10,7 @@ from candlecalc.declaration.declared import LARGEST
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
-from candlecalc.workbook.cells.place import OWN_ROW
+from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.table_tab import to_mend
 from candlecalc.workbook.tabs.make.costing import RISE_LINE
 
@@ -53,9 +53,9 @@ def faults(field, row, measures):
         yield from [low if field.term.above else low - 1] if low > -LARGEST else []
         yield from [high + 1] if high < LARGEST else []
         yield from [math.floor(max(low, 0)) + 1.5] if field.term.whole else []
-    elif field.choices or field.of:
+    elif field.choices or field.names_from:
         yield from ("a word", 5.0)
-        if field.of == "materials" and field.kind not in ("", "wax"):
+        if field.names_from == "materials" and field.kind not in ("", "wax"):
             yield "Soft plant wax for jars"  # there, but of another kind
     elif field.name:
         yield from ("n" * 33, "Jar*", 7.0)
@@ -130,7 +130,7 @@ def test_every_column_refuses_what_it_must_not_take(tried, table):
             assert (mend, shown[table, "ready"]) == ("", 1.0), where
             continue
         assert names_column(mend, table, field), where
-        if field.aside:  # no cost rests on it
+        if field.not_in_cost:  # no cost rests on it
             assert shown[table, "ready"] == 1.0, where
             continue
         assert shown[table, "ready"] != 1.0, where

@@ -6,7 +6,7 @@ import books
 import openpyxl
 import pytest
 
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.look.checks import MEND_FIRST
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.make.costing import RISE_LINE

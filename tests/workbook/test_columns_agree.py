@@ -16,7 +16,7 @@ from openpyxl.utils import column_index_from_string, get_column_letter
 import candlecalc.declaration.native as native
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.columns import Calculated, Column
-from candlecalc.workbook.cells.place import in_row
+from candlecalc.workbook.cells.layout import in_row
 from candlecalc.workbook.cells.references import Same
 
 # What references look like once they are in a row: Sheet!$A4, $B4:$D4, INDEX(cells,place), ROWS(...).
@@ -124,7 +124,7 @@ def results():
 
 def compared(book, held, tab, key):
     """(cell, what it holds, what it should, whether they agree) down a result column, its blank rows too."""
-    place, column = book.plan.places[tab], TABLE_TABS[tab].columns[key]
+    place, column = book.plan.layouts[tab], TABLE_TABS[tab].columns[key]
     for number in range(place.first_row, place.last_row + 1):
         cell = place.title, f"{place.letters[key]}{number}"
         value, wanted = held.get(cell, ""), expected(Row(book, held, place, number), column)

@@ -19,10 +19,10 @@ LOCALES = ("en-US", "de-DE", "fr-FR")
 GNUMERIC = "Gnumeric"
 # A blank workbook has the same formula in every row of a column: a few rows tell.
 SEASONS = {
-    "demo": (books.demo, book.ROOMS),
-    "blank us": (lambda: books.blank("us"), books.SMALL_ROOMS),
-    "blank gb": (lambda: books.blank("gb"), books.SMALL_ROOMS),
-    "blank eu": (lambda: books.blank("eu"), books.SMALL_ROOMS),
+    "demo": (books.demo, book.USUAL_ROWS),
+    "blank us": (lambda: books.blank("us"), books.SMALL_ROWS),
+    "blank gb": (lambda: books.blank("gb"), books.SMALL_ROWS),
+    "blank eu": (lambda: books.blank("eu"), books.SMALL_ROWS),
 }
 SPOILT = b"<v>-77777</v>"
 
@@ -32,8 +32,8 @@ def made(tmp_path_factory):
     """{season: its workbook, and the same with every stored value spoilt}."""
     folder = tmp_path_factory.mktemp("engines")
     found = {}
-    for name, (season, rooms) in SEASONS.items():
-        made = Book(season(), folder / f"{name}.xlsx", rooms=rooms)
+    for name, (season, rows_of) in SEASONS.items():
+        made = Book(season(), folder / f"{name}.xlsx", rows_of=rows_of)
         found[name] = made, spoilt(made.path, folder / f"{name} spoilt.xlsx")
     return found
 

@@ -20,7 +20,7 @@ WRONG = ("a word", None, -3.0, 1e9, 60.0, datetime.date(2027, 2, 1))
 
 @pytest.fixture(scope="module")
 def small(tmp_path_factory):
-    return books.Book(books.small(), tmp_path_factory.mktemp("explained") / "small.xlsx", rooms=books.SMALL_ROOMS)
+    return books.Book(books.small(), tmp_path_factory.mktemp("explained") / "small.xlsx", rows_of=books.SMALL_ROWS)
 
 
 def faults(book):

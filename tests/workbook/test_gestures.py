@@ -15,7 +15,7 @@ from candlecalc.season.tables import TABLES
 
 @pytest.fixture(scope="module")
 def small(tmp_path_factory):
-    return books.Book(books.small(), tmp_path_factory.mktemp("small") / "small.xlsx", rooms=books.SMALL_ROOMS)
+    return books.Book(books.small(), tmp_path_factory.mktemp("small") / "small.xlsx", rows_of=books.SMALL_ROWS)
 
 
 @pytest.fixture(scope="module")

@@ -12,7 +12,7 @@ from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW
 from candlecalc.workbook.cells.table_tab import FIRST_LIKELY_DAY, LAST_LIKELY_DAY
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.registry import registered

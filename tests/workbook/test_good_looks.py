@@ -18,7 +18,7 @@ from candlecalc.season.season import problems
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make.costing import CHART_PARTS
 from candlecalc.workbook.writing.writer import HEAD_LINES, ROWS_OF_A_PAGE
 
@@ -81,7 +81,7 @@ def test_47_the_chart_has_titles_with_units_and_colours_that_can_be_seen(file): 
 
 
 def test_47_the_charts_parts_add_up_to_the_full_cost(held, file):
-    letters = book.plan_of(file.season).places["costing"].letters
+    letters = book.plan_of(file.season).layouts["costing"].letters
     for row in range(FIRST_ROW, FIRST_ROW + 12):
         full, *parts = (held["Costing"][f"{letters[key]}{row}"].value for key in ("full", *CHART_PARTS))
         assert (file.name == "demo") == (full not in (None, ""))
@@ -169,9 +169,9 @@ def long_season():
     for key, table in TABLES.items():
         rows = season.tables[key]
         for field in table.fields:
-            if field.name or field.of:
+            if field.name or field.names_from:
                 rows[field.key] = [long(name) for name in rows[field.key]]
-            elif field.free:
+            elif field.any_text:
                 rows[field.key] = "mmmWm" * (field.longest // 5)
     for table, key, times in [("materials", "pack_price", 50), ("materials", "on_hand", 1000), ("prices", "price", 99)]:
         season.tables[table][key] = [value and value * times for value in season.tables[table][key]]
@@ -197,8 +197,8 @@ def pages(office, tmp_path_factory):
 
 def _printed(season, path, picked=None):
     # As many blank rows as are printed: those below are not.
-    rooms = {key: max(ROWS_OF_A_PAGE, 2 * rows) for key, rows in books.few(season, spare=0).items()}
-    path.write_bytes(book.made(season, books.DATED, picked=picked, rooms=rooms))
+    rows_of = {key: max(ROWS_OF_A_PAGE, 2 * rows) for key, rows in books.few(season, spare=0).items()}
+    path.write_bytes(book.made(season, books.DATED, picked=picked, rows_of=rows_of))
     return path
 
 

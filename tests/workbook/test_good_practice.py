@@ -25,7 +25,7 @@ from candlecalc import __version__
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch, costing
 from candlecalc.workbook.writing.writer import format_of
 
@@ -233,9 +233,9 @@ def test_23_what_is_chosen_from_a_list_has_a_drop_down(sheets):  # FMC
         sheet = sheets[table.title]
         rules = {str(each.sqref): each for each in sheet.data_validations.dataValidation}
         for letter, field in zip("ABCDEFGHIJKLMNOPQRSTUVWXYZ", table.fields, strict=False):
-            rule = rules[f"{letter}{FIRST_ROW}:{letter}{FIRST_ROW + table.room - 1}"]
-            assert (rule.type == "list") == bool(field.of or field.choices), f"{key}, {field.key}"
-            assert not field.of or rule.formula1.startswith("Lists!")
+            rule = rules[f"{letter}{FIRST_ROW}:{letter}{FIRST_ROW + table.usual_rows - 1}"]
+            assert (rule.type == "list") == bool(field.names_from or field.choices), f"{key}, {field.key}"
+            assert not field.names_from or rule.formula1.startswith("Lists!")
             assert not field.choices or rule.formula1 == f'"{",".join(field.choices)}"'
 
 

@@ -24,7 +24,7 @@ def test_a_name_that_is_read_as_something_else_is_refused_in_its_row(name, tmp_p
     season = renamed(books.small(), SET, name)
     told = [each for each in problems(season) if (each.tab, each.column) == ("Recipes", "product")]
     assert len(told) == 1
-    small = books.Book(season, tmp_path / "named.xlsx", rooms=books.SMALL_ROOMS)
+    small = books.Book(season, tmp_path / "named.xlsx", rows_of=books.SMALL_ROWS)
     held = stored(small.path)
     assert "Product; " in held[small.cell("recipes", "mend", 3)]
     assert held[small.named("master_check")] != "Numbers agree"
@@ -44,7 +44,7 @@ def two_sets_of_digits():
 
 
 def test_names_of_digits_stay_apart_in_every_engine(office, tmp_path):
-    small = books.Book(two_sets_of_digits(), tmp_path / "digits.xlsx", rooms=books.SMALL_ROOMS)
+    small = books.Book(two_sets_of_digits(), tmp_path / "digits.xlsx", rows_of=books.SMALL_ROWS)
     target = tmp_path / "gnumeric.xlsx"
     subprocess.run(["ssconvert", "--recalc", small.path, target], check=True, capture_output=True)  # noqa: S603, S607
     rows = {row["product"]: place for place, row in small.rows("recipes")}
@@ -63,7 +63,7 @@ def test_names_of_digits_stay_apart_in_every_engine(office, tmp_path):
 
 def test_what_is_asked_of_a_name_is_the_same_in_the_embedded_engine(office, tmp_path):
     names = ["<3", "1e3", "Gift box ", "Gift\u00a0box", "~", "product"]
-    small = books.Book(books.small(), tmp_path / "names.xlsx", rooms=books.SMALL_ROOMS)
+    small = books.Book(books.small(), tmp_path / "names.xlsx", rows_of=books.SMALL_ROWS)
     held, cell = engine.Held(small.path), small.cell("recipes", "product", 3)
     mend = [small.cell("recipes", "mend", 3), small.cell("recipes", "ready", 3)]
     shown = office.edited_each(small.path, [{cell: name} for name in names], tabs=["Recipes"])

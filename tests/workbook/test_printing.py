@@ -8,7 +8,7 @@ import pytest
 
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.book import ROOMS
+from candlecalc.workbook.book import USUAL_ROWS
 
 ROW = "Line {:03d}"
 
@@ -50,7 +50,7 @@ def typed_in(book, table, key, first, last):
 
 @pytest.mark.parametrize("rows, typed", [(0, 18), (15, 30), (40, 80)])
 def test_everything_typed_is_printed_up_to_twice_the_rows_it_was_made_with(office, tmp_path, rows, typed):
-    book = books.Book(season_of(rows), tmp_path / "book.xlsx", stored=False, rooms=ROOMS)
+    book = books.Book(season_of(rows), tmp_path / "book.xlsx", stored=False, rows_of=USUAL_ROWS)
     changes = typed_in(book, "materials", "material", rows, typed) | typed_in(book, "prices", "place", rows, typed)
     after = pages(office, book, changes)
     wanted = [ROW.format(number) for number in range(typed)]
@@ -60,7 +60,7 @@ def test_everything_typed_is_printed_up_to_twice_the_rows_it_was_made_with(offic
 
 @pytest.mark.parametrize("rows", [0, 15, 40])
 def test_at_most_one_page_of_empty_rows_is_printed(office, tmp_path, rows):
-    book = books.Book(season_of(rows), tmp_path / "book.xlsx", stored=False, rooms=ROOMS)
+    book = books.Book(season_of(rows), tmp_path / "book.xlsx", stored=False, rows_of=USUAL_ROWS)
     before = pages(office, book)
     for title in ("Materials", "Prices"):
         with_lines = [page for page in before[title] if "Line " in page]
@@ -69,5 +69,5 @@ def test_at_most_one_page_of_empty_rows_is_printed(office, tmp_path, rows):
 
 
 def test_a_tab_is_numbered_by_itself(office, tmp_path):
-    book = books.Book(season_of(0), tmp_path / "book.xlsx", stored=False, rooms=ROOMS)
+    book = books.Book(season_of(0), tmp_path / "book.xlsx", stored=False, rows_of=USUAL_ROWS)
     assert all(" of " not in page.splitlines()[-1] for tab in pages(office, book).values() for page in tab)

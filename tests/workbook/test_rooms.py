@@ -5,14 +5,14 @@ import pytest
 from libreoffice import stored
 from openpyxl.utils.cell import coordinate_to_tuple
 
-from candlecalc.workbook.book import ROOMS, TABLE_TABS
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.book import TABLE_TABS, USUAL_ROWS
+from candlecalc.workbook.cells.layout import FIRST_ROW
 
 
 @pytest.fixture(scope="module")
 def whole(tmp_path_factory):
     """The demo with all the rows that a maker gets."""
-    return books.Book(books.demo(), tmp_path_factory.mktemp("whole") / "whole.xlsx", rooms=ROOMS)
+    return books.Book(books.demo(), tmp_path_factory.mktemp("whole") / "whole.xlsx", rows_of=USUAL_ROWS)
 
 
 def test_a_list_has_the_rows_that_are_asked_for_and_no_more(demo):
@@ -28,6 +28,6 @@ def test_fewer_rows_hold_the_numbers_that_more_rows_hold(demo, whole):
     few, many = stored(demo.path), stored(whole.path)
     assert many[whole.named("master_check")] == few[demo.named("master_check")] == "Numbers agree"
     for key in TABLE_TABS:
-        cells = {cell: value for cell, value in few.items() if cell[0] == demo.plan.places[key].title}
+        cells = {cell: value for cell, value in few.items() if cell[0] == demo.plan.layouts[key].title}
         assert cells
         assert cells == {cell: many.get(cell) for cell in cells}

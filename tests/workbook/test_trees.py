@@ -10,7 +10,7 @@ from openpyxl.utils import column_index_from_string, get_column_letter
 from candlecalc.season.fields import Field
 from candlecalc.workbook.book import TABLE_TABS, drafted, plan_of
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.place import OWN_ROW, in_row
+from candlecalc.workbook.cells.layout import OWN_ROW, in_row
 from candlecalc.workbook.cells.references import Own
 from candlecalc.workbook.reports.wiring import resting_on
 
@@ -31,7 +31,7 @@ def plan(demo):
 def read_in(formula, plan, place):
     """Columns and names in a formula's text."""
     formula = re.sub(r'"[^"]*"', '""', formula)
-    tables = {each.title: each for each in plan.places.values()}
+    tables = {each.title: each for each in plan.layouts.values()}
     found = set()
     for title, first, last in REFERENCE.findall(formula):
         there = tables[title.strip("'")] if title else place
@@ -43,7 +43,7 @@ def read_in(formula, plan, place):
 
 @pytest.mark.parametrize("tab, key", COLUMNS)
 def test_a_column_says_what_its_formula_reads(plan, tab, key):
-    place, column = plan.places[tab], TABLE_TABS[tab].columns[key]
+    place, column = plan.layouts[tab], TABLE_TABS[tab].columns[key]
     read = read_in(in_row(column.formula(plan, place), place.first_row), plan, place)
     # How entries are reached is the tab's own matter.
     said = {source for source in column.fed_by(plan, place) if source[1] != OWN_ROW}
@@ -52,7 +52,7 @@ def test_a_column_says_what_its_formula_reads(plan, tab, key):
 
 def chain(plan):
     return {
-        (tab, key): TABLE_TABS[tab].columns[key].fed_by(plan, plan.places[tab]) - {(tab, OWN_ROW)}
+        (tab, key): TABLE_TABS[tab].columns[key].fed_by(plan, plan.layouts[tab]) - {(tab, OWN_ROW)}
         for tab, key in COLUMNS
     }
 

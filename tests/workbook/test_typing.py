@@ -41,7 +41,7 @@ TYPED = {
 
 @pytest.fixture(scope="module")
 def small(tmp_path_factory):
-    return books.Book(books.small(), tmp_path_factory.mktemp("typing") / "small.xlsx", rooms=books.SMALL_ROOMS)
+    return books.Book(books.small(), tmp_path_factory.mktemp("typing") / "small.xlsx", rows_of=books.SMALL_ROWS)
 
 
 @pytest.fixture(scope="module", params=TYPED)

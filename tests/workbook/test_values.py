@@ -46,7 +46,7 @@ def errors(values):
 @pytest.fixture(scope="module", params=list(SEASONS))
 def made(request, tmp_path_factory):
     """A workbook with all the rows that a maker gets."""
-    return Book(SEASONS[request.param](), tmp_path_factory.mktemp("made") / "made.xlsx", rooms=book.ROOMS)
+    return Book(SEASONS[request.param](), tmp_path_factory.mktemp("made") / "made.xlsx", rows_of=book.USUAL_ROWS)
 
 
 def test_stored_values_agree_with_a_recalculation_from_scratch(made, office):

@@ -18,7 +18,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.columns import calculated
-from candlecalc.workbook.cells.place import OWN_ROW
+from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import Named, Same, at
 from candlecalc.workbook.tabs.make import batch, costing
 
@@ -162,7 +162,7 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
 
 # Columns that no entry moves while its row is right: names carried to a tab or kept while a row is ready, pieces of
 # which one goes with each, and whether every line of Sets names its set.
-STILL = {*((tab, "usable") for tab in ("materials", "vessels", "places")),
+STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "places")),
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
          ("materials", "limits")}  # fmt: skip

@@ -4,7 +4,7 @@ import books
 import pytest
 
 from candlecalc.season import folder
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make.costing import RISE, RISE_LINE, TAB
 from candlecalc.workbook.tabs.set_up.settings import line_of
 
@@ -28,7 +28,7 @@ MOVED = [  # where, what is typed, the columns that may move and do
 def came_to(office, tmp_path_factory):
     season = folder.read(folder.DEMO)
     made = books.Book(season, tmp_path_factory.mktemp("moved") / "demo.xlsx")
-    places = made.plan.places
+    places = made.plan.layouts
 
     def cell(where):
         table, key = where

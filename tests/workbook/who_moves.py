@@ -404,7 +404,7 @@ def expected(shop, entry):
     assert line is not None, f"{entry.table}, {entry.key}: say here who moves when it is changed"
     told = [cell for sentence in line for cell in sentence(shop, entry)]
     # What is typed once has the value in use beside it, unless it is words that no formula asks for.
-    if entry.table in ("settings", "what_if") and not SETTING_FIELDS[entry.key].free:
+    if entry.table in ("settings", "what_if") and not SETTING_FIELDS[entry.key].any_text:
         told += cells(entry.table, 0, entry.key)
     must = {cell[:3] for cell in told if cell[3]}
     return must, {cell[:3] for cell in told} - must

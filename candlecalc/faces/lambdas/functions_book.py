@@ -26,7 +26,7 @@ from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
 from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.start import CAUTION
 from candlecalc.workbook.writing import pack

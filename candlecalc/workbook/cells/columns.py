@@ -12,7 +12,7 @@ import candlecalc.declaration.native as native
 from candlecalc.declaration.declared import Function, Term, find
 from candlecalc.declaration.guard import default, native_of
 from candlecalc.declaration.scaling import scales_with
-from candlecalc.workbook.cells.place import OWN_ROW, USABLE, Place, Plan
+from candlecalc.workbook.cells.layout import OWN_ROW, WHEN_READY, Layout, Plan
 from candlecalc.workbook.cells.references import (
     Expression,
     Given,
@@ -24,7 +24,7 @@ from candlecalc.workbook.cells.references import (
     expression_of,
     fed_by,
     joined,
-    place_of,
+    row_in,
     sum_where,
     unless,
     written,
@@ -56,13 +56,13 @@ class Column:
             value = written('CHOOSE(1+({cell}=""),{value},{otherwise})', cell=cell, value=value, otherwise=otherwise)
         return unless([*(blank(one) for one in self.needs), *self.blank_if], value)
 
-    def formula(self, plan: Plan, place: Place) -> str:
+    def formula(self, plan: Plan, layout: Layout) -> str:
         """The cell's formula with `ROW` for the row."""
-        return "=" + self.expression.spell(plan, place)
+        return "=" + self.expression.spell(plan, layout)
 
-    def fed_by(self, plan: Plan, place: Place) -> set[Source]:
+    def fed_by(self, plan: Plan, layout: Layout) -> set[Source]:
         """Every column and named cell that a cell of it reads."""
-        return fed_by(self.expression, plan, place)
+        return fed_by(self.expression, plan, layout)
 
 
 @dataclass(frozen=True)
@@ -76,14 +76,14 @@ class Calculated(Expression):
     def declared(self) -> Function:
         return find(self.function)
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        return native.spell(self._tree({name: one.spell(plan, place) for name, one in self.arguments.items()}))
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return native.spell(self._tree({name: one.spell(plan, layout) for name, one in self.arguments.items()}))
 
     @property
     def parts(self) -> Iterable[Expression]:
         return self.arguments.values()
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         leaves = {part.text for part in native.walk(self._tree(dict.fromkeys(self.arguments, "0")))
                   if isinstance(part, native.Leaf)}  # fmt: skip
         return [("", name) for name in sorted(leaves & UNITS_OF_THE_BOOK)]
@@ -164,14 +164,14 @@ def look(
     return Column(head=head, holds=holds, format=format, needs=needs, blank_if=blank_if, if_blank=if_blank, width=width)
 
 
-def row_of(head: str, table: str, name: Expression) -> Column:
+def row_number(head: str, table: str, name: Expression) -> Column:
     """A column that holds the place of a name in another tab; blank where no name is given."""
-    return look(head, place_of(table, name), "row", needs=("ready", name), width=7)
+    return look(head, row_in(table, name), "row", needs=("ready", name), width=7)
 
 
-def usable(name: str) -> dict[str, Column]:
+def names_when_ready(name: str) -> dict[str, Column]:
     """The column of names by which other tabs find the rows that are ready."""
-    return {USABLE: look("Name, once its row is whole and can be used", as_text(name), width=35)}
+    return {WHEN_READY: look("Name, once its row is whole and can be used", as_text(name), width=35)}
 
 
 def total(

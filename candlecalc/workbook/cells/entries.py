@@ -9,7 +9,7 @@ import candlecalc.declaration.native as native
 from candlecalc.declaration.declared import LARGEST, Term
 from candlecalc.quantities.days import serial
 from candlecalc.season.fields import FIRST_DAY, LAST_DAY, NAME_LENGTH, NOT_FIRST_IN_NAMES, NOT_IN_NAMES, Field
-from candlecalc.workbook.cells.place import Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.styles import BY_UNIT
 
@@ -51,12 +51,12 @@ def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
 def valid(given: Field, cell: str, plan: Plan) -> str:
     """1 where a cell holds what its field takes, 0 where not, as where it is blank; never an error."""
     if given.term:
-        return valid_number(given.term, cell, plan, given.least)
+        return valid_number(given.term, cell, plan, given.smallest)
     if given.date:
         return valid_date(cell)
     if given.choices:
         return f"IFERROR(OR({','.join(f'{cell}={quoted(choice)}' for choice in given.choices)})*1,0)"
-    if given.of:
+    if given.names_from:
         return _valid_reference(given, cell, plan)
     if given.name:
         return _valid_name(given, cell, plan)
@@ -91,7 +91,7 @@ def _than(sign: str, limit: float) -> str:
 
 
 def _valid_reference(given: Field, cell: str, plan: Plan) -> str:
-    there = plan.places[given.of]
+    there = plan.layouts[given.names_from]
     found = f"MATCH({cell},{there.range(there.names)},0)"
     # The first of the range is its head.
     known = f"(INDEX({there.range('kind')},{found})={quoted(given.kind)})" if given.kind else f"({found}>1)"

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from openpyxl.utils import absolute_coordinate
 
 import candlecalc.declaration.native as native
-from candlecalc.workbook.cells.place import OWN_ROW, USABLE, Place, Plan
+from candlecalc.workbook.cells.layout import OWN_ROW, WHEN_READY, Layout, Plan
 
 Source = tuple[str, str]  # a column, as its table and its key; a named cell has no table
 
@@ -17,7 +17,7 @@ Source = tuple[str, str]  # a column, as its table and its key; a named cell has
 class Expression:
     """A part of a formula, as it stands in a cell of one tab."""
 
-    def spell(self, plan: Plan, place: Place) -> str:
+    def spell(self, plan: Plan, layout: Layout) -> str:
         raise NotImplementedError
 
     @property
@@ -25,7 +25,7 @@ class Expression:
         """The expressions inside it."""
         return ()
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         """What it reads by itself, besides what its parts read."""
         return ()
 
@@ -33,10 +33,10 @@ class Expression:
 Given = str | Expression  # an own column by its key, or an expression
 
 
-def fed_by(expression: Expression, plan: Plan, place: Place) -> set[Source]:
+def fed_by(expression: Expression, plan: Plan, layout: Layout) -> set[Source]:
     """Every column and named cell that an expression reads in a cell of this tab."""
-    found = set(expression.reads(plan, place))
-    return found.union(*(fed_by(part, plan, place) for part in expression.parts))
+    found = set(expression.reads(plan, layout))
+    return found.union(*(fed_by(part, plan, layout) for part in expression.parts))
 
 
 @dataclass(frozen=True)
@@ -46,11 +46,11 @@ class Own(Expression):
     key: str
     last: str = ""
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        return f"{place.cell(self.key)}:{place.cell(self.last)}" if self.last else place.cell(self.key)
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return f"{layout.cell(self.key)}:{layout.cell(self.last)}" if self.last else layout.cell(self.key)
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
-        return _columns(place, self.key, self.last)
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return _columns(layout, self.key, self.last)
 
 
 @dataclass(frozen=True)
@@ -60,10 +60,10 @@ class Carry(Expression):
     table: str
     key: str
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        return f"INDEX({plan.places[self.table].range(self.key)},{place.cell(OWN_ROW)})"
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return f"INDEX({plan.layouts[self.table].range(self.key)},{layout.cell(OWN_ROW)})"
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(self.table, self.key)]
 
 
@@ -75,13 +75,13 @@ class Same(Expression):
     key: str
     last: str = ""
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        there = plan.places[self.table]
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        there = plan.layouts[self.table]
         end = f":{there.cell(self.last)}" if self.last else ""
         return f"{there.sheet}!{there.cell(self.key)}{end}"
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
-        return _columns(plan.places[self.table], self.key, self.last)
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return _columns(plan.layouts[self.table], self.key, self.last)
 
 
 @dataclass(frozen=True)
@@ -91,11 +91,11 @@ class Whole(Expression):
     table: str
     key: str
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        there = plan.places[self.table]
-        return there.column(self.key) if there is place else there.range(self.key)
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        there = plan.layouts[self.table]
+        return there.column(self.key) if there is layout else there.range(self.key)
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(self.table, self.key)]
 
 
@@ -109,15 +109,15 @@ class Names(Expression):
     table: str
     ready: bool = True
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        return plan.places[self.table].range(self._key(plan))
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return plan.layouts[self.table].range(self._key(plan))
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(self.table, self._key(plan))]
 
     def _key(self, plan: Plan) -> str:
-        there = plan.places[self.table]
-        return USABLE if self.ready and USABLE in there.letters else there.names
+        there = plan.layouts[self.table]
+        return WHEN_READY if self.ready and WHEN_READY in there.letters else there.names
 
 
 @dataclass(frozen=True)
@@ -126,12 +126,12 @@ class Running(Expression):
 
     key: str
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        cell, head = place.cell(self.key), f"${place.letters[self.key]}${place.first_row - 1}"
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        cell, head = layout.cell(self.key), f"${layout.letters[self.key]}${layout.first_row - 1}"
         return f'{cell}&" "&COUNTIF({head}:{cell},{cell})'
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
-        return [(place.key, self.key)]
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return [(layout.key, self.key)]
 
 
 @dataclass(frozen=True)
@@ -140,10 +140,10 @@ class Named(Expression):
 
     name: str
 
-    def spell(self, plan: Plan, place: Place) -> str:
+    def spell(self, plan: Plan, layout: Layout) -> str:
         return self.name
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [("", self.name)]
 
 
@@ -154,17 +154,17 @@ class Written(Expression):
     text: str
     inside: Mapping[str, Expression] = field(default_factory=dict)
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        return self.text.format_map({name: part.spell(plan, place) for name, part in self.inside.items()})
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return self.text.format_map({name: part.spell(plan, layout) for name, part in self.inside.items()})
 
     @property
     def parts(self) -> Iterable[Expression]:
         return self.inside.values()
 
 
-def _columns(place: Place, first: str, last: str) -> list[Source]:
-    keys = list(place.letters)
-    return [(place.key, key) for key in keys[keys.index(first) : keys.index(last or first) + 1]]
+def _columns(layout: Layout, first: str, last: str) -> list[Source]:
+    keys = list(layout.letters)
+    return [(layout.key, key) for key in keys[keys.index(first) : keys.index(last or first) + 1]]
 
 
 def standing(entry: str, first: int, last: int, beside: str, sheet: str = "") -> str:
@@ -202,7 +202,7 @@ def at(table: str, key: str, row: Given) -> Expression:
     return written("INDEX({column},{row})", column=Whole(table, key), row=row)
 
 
-def place_of(table: str, name: Given) -> Expression:
+def row_in(table: str, name: Given) -> Expression:
     """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready."""
     return written("MATCH({name},{names},0)", name=name, names=Names(table))
 

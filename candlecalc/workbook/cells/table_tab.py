@@ -11,7 +11,7 @@ from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.entries import bad
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, OWN_ROW, Place, Plan
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, Plan
 from candlecalc.workbook.cells.references import (
     Carry,
     Expression,
@@ -25,8 +25,8 @@ from candlecalc.workbook.cells.references import (
     braced,
     constant,
     joined,
-    place_of,
     quoted,
+    row_in,
     unless,
     written,
 )
@@ -78,15 +78,15 @@ class Refused(Expression):
     entry: Expression
     other: Expression | None = None  # the entry that says whether this one is needed
 
-    def spell(self, plan: Plan, place: Place) -> str:
-        cells = {self.field.key: self.entry.spell(plan, place)}
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        cells = {self.field.key: self.entry.spell(plan, layout)}
         if self.other:
-            cells[self.field.needed_when[0]] = self.other.spell(plan, place)
+            cells[self.field.needed_when[0]] = self.other.spell(plan, layout)
         return bad(self.field, cells, plan)
 
     @property
     def parts(self) -> Iterable[Expression]:
-        of = self.field.of
+        of = self.field.names_from
         there = [Names(of, ready=False), *([Whole(of, "kind")] if self.field.kind else [])] if of else []
         return [self.entry, *([self.other] if self.other else []), *there]
 
@@ -103,14 +103,14 @@ class Holds(Expression):
 
     condition: str
 
-    def spell(self, plan: Plan, place: Place) -> str:
+    def spell(self, plan: Plan, layout: Layout) -> str:
         tree = native.parse(self.condition)
-        cells = {name: native.Leaf(place.cell(name)) for name in native.names(tree) if name in place.letters}
+        cells = {name: native.Leaf(layout.cell(name)) for name in native.names(tree) if name in layout.letters}
         return native.spell(native.replace(tree, cells))
 
-    def reads(self, plan: Plan, place: Place) -> Iterable[Source]:
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         names = native.names(native.parse(self.condition))
-        return [(place.key, name) if name in place.letters else ("", name) for name in names]
+        return [(layout.key, name) if name in layout.letters else ("", name) for name in names]
 
 
 def _mend(table: Table) -> Column:
@@ -119,9 +119,9 @@ def _mend(table: Table) -> Column:
         field: written(f"REPT({_text(to_mend(table, field))},{{refused}})", refused=refused(field))
         for field in table.fields
     }
-    needed, aside = ([said[field] for field in table.fields if field.aside == apart] for apart in (False, True))
+    needed, aside = ([said[field] for field in table.fields if field.not_in_cost == apart] for apart in (False, True))
     # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
-    alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.alone]
+    alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.unique]
     twice = written('REPT("Twice on this tab; ",IFERROR(SUMPRODUCT({alike}*1),0)>1)', alike=joined("*", alike))
     holds = written(
         'IF(COUNTA({entries})=0,"",{words})',
@@ -133,7 +133,7 @@ def _mend(table: Table) -> Column:
 
 def to_mend(table: Table, field: Field) -> str:
     """What To mend says of a field; of one that the row counts without, after all others."""
-    return f"{ALSO} " * field.aside + f"{table.label(field)}; "
+    return f"{ALSO} " * field.not_in_cost + f"{table.label(field)}; "
 
 
 def _text(words: str) -> str:
@@ -158,11 +158,11 @@ def _own_row() -> Column:
 
 def _ready(required: tuple[str, ...]) -> Column:
     """Blank while a row is not complete, 1 when every entry is what its field takes, an error otherwise."""
-    usable = written(f'LEFT({{mend}}&"{ALSO}",{len(ALSO)})="{ALSO}"', mend="mend")
+    right = written(f'LEFT({{mend}}&"{ALSO}",{len(ALSO)})="{ALSO}"', mend="mend")
     holds = written(
-        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{usable}}),NA(),1))',
+        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{right}}),NA(),1))',
         cells=joined(",", required),
-        usable=usable,
+        right=right,
     )
     return Column(head="Ready", holds=holds, format="row", width=7, needs=())
 
@@ -185,15 +185,15 @@ def _waits(table: Table, unusable: Mapping[str, Expression]) -> Column:
     """
     parts = []
     for key, test in unusable.items():
-        words = _text(f"{table.label(table[key])}: see {TABLES[table[key].of].title}; ")
+        words = _text(f"{table.label(table[key])}: see {TABLES[table[key].names_from].title}; ")
         parts.append(written(f'REPT({words},({{entry}}<>"")*({{test}}))', entry=key, test=test))
     holds = written('IF(COUNT({ready})=0,"",{words})', ready="ready", words=joined("&", parts))
     return Column(head="Waits for", holds=holds, format="note", width=24, needs=(), is_fault=True)
 
 
-def not_usable(table: str, key: str) -> Expression:
+def not_ready_there(table: str, key: str) -> Expression:
     """The test that the row which an entry names cannot be used yet."""
-    return written("ISERROR({row})", row=place_of(table, key))
+    return written("ISERROR({row})", row=row_in(table, key))
 
 
 def no_number(key: str) -> Expression:
@@ -234,7 +234,7 @@ def entry_tab(
     results_printed: bool = False,
 ) -> TableTab:
     """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
-    required = required or tuple(field.key for field in table.fields if field.required and not field.aside)
+    required = required or tuple(field.key for field in table.fields if field.required and not field.not_in_cost)
     doubts = tuple(_doubts(table))
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
@@ -295,8 +295,8 @@ def letters(columns: Mapping[str, object]) -> dict[str, str]:
     return {key: get_column_letter(number) for number, key in enumerate(columns, start=1)}
 
 
-def place_of_tab(tab: TableTab, rows: int) -> Place:
+def layout_of_tab(tab: TableTab, rows: int) -> Layout:
     fields = tab.fields
     names = next((field.key for field in fields if field.name), "")
     typed = frozenset(field.key for field in fields)
-    return Place(tab.key, tab.title, FIRST_ROW + rows - 1, letters(tab.columns), names, typed=typed)
+    return Layout(tab.key, tab.title, FIRST_ROW + rows - 1, letters(tab.columns), names, typed=typed)

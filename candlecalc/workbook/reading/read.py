@@ -18,7 +18,7 @@ from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.cells.place import HEAD_ROW
+from candlecalc.workbook.cells.layout import HEAD_ROW
 from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Opened, Rows, cell_at, opened
 from candlecalc.workbook.reading.spots import TODAYS, Spot, Spots, column_spots, spot
@@ -183,4 +183,4 @@ class _Reader:
 
 def _typed(field: Field, value: Value) -> Value:
     """What a cell holds; a number where any text will do is its text: a season tag 2027."""
-    return f"{value:.15g}" if field.free and isinstance(value, float) else field.as_declared(value)
+    return f"{value:.15g}" if field.any_text and isinstance(value, float) else field.as_declared(value)

@@ -7,7 +7,7 @@ from openpyxl.utils.cell import coordinate_from_string
 
 from candlecalc.season.fields import Table
 from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch, costing
 from candlecalc.workbook.tabs.set_up import settings
 

@@ -15,7 +15,7 @@ from candlecalc.season.season import Row, Season, problems, wrong_entries
 from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Plan
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import plain_head
@@ -57,8 +57,8 @@ class Calculated:
         return self._tabs[title]
 
     def value(self, table: str, column: str, row: int) -> Any:
-        place = self.plan.places[table]
-        return cell_at(self.tab(place.title), FIRST_ROW + row, column_index_from_string(place.letters[column]))
+        layout = self.plan.layouts[table]
+        return cell_at(self.tab(layout.title), FIRST_ROW + row, column_index_from_string(layout.letters[column]))
 
     def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
         """Some columns of some rows, by the columns' heads."""
@@ -189,9 +189,9 @@ def _changed(
         if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
     ]
     columns = {
-        (place.title, letter): (key, column)
-        for key, place in plan.places.items()
-        for column, letter in place.letters.items()
+        (layout.title, letter): (key, column)
+        for key, layout in plan.layouts.items()
+        for column, letter in layout.letters.items()
     }
     resting = [users.get(columns.get((title, each.column_letter), ("", "")), []) for each in cells]
     found = [

@@ -66,21 +66,21 @@ def _parts(season: Season, product: str) -> dict[int, str]:
 
 def concerning(season: Season, product: str, found: list[Finding]) -> list[Finding]:
     """The findings that a product's batch rests on: its own, those of all it is made of, and the settings'."""
-    places = _behind(season, "recipes", product)
-    return [each for each in found if each.tab == settings.TAB.title or (each.tab, each.row) in places]
+    layouts = _behind(season, "recipes", product)
+    return [each for each in found if each.tab == settings.TAB.title or (each.tab, each.row) in layouts]
 
 
 def _behind(season: Season, table: str, name: str) -> set[tuple[str, int]]:
     """Tab and row within its table of a name, and of all that it is made of."""
     first = TABLES[table].fields[0].key
-    places = set()
-    for place, row in season.rows(table):
+    layouts = set()
+    for layout, row in season.rows(table):
         if str(row[first]).casefold() == name.casefold():
-            places.add((TABLES[table].title, place))
+            layouts.add((TABLES[table].title, layout))
             for field in TABLES[table].fields if table != "materials" else ():
-                if field.of and row[field.key] and field.key != first:
-                    places |= _behind(season, field.of, str(row[field.key]))
-    return places | (_behind(season, "sets", name) if table == RECIPES.key else set())
+                if field.names_from and row[field.key] and field.key != first:
+                    layouts |= _behind(season, field.names_from, str(row[field.key]))
+    return layouts | (_behind(season, "sets", name) if table == RECIPES.key else set())
 
 
 def _rows(season: Season, table: str, product: str) -> list[int]:

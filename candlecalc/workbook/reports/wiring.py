@@ -5,7 +5,7 @@ from collections.abc import Mapping
 
 from candlecalc.season.fields import Field
 from candlecalc.workbook.book import ORDER, TABLE_TABS
-from candlecalc.workbook.cells.place import Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Source
 
 
@@ -18,7 +18,7 @@ def resting_on(plan: Plan, cards: Mapping[str, set[Source]]) -> dict[Source, lis
     for table, tab in TABLE_TABS.items():
         for key, column in tab.columns.items():
             if not isinstance(column, Field):
-                for source in column.fed_by(plan, plan.places[table]):
+                for source in column.fed_by(plan, plan.layouts[table]):
                     users[source].add((tab.title, key))
     for title, read in cards.items():
         for source in read:

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from candlecalc.workbook import tabs
 from candlecalc.workbook.cells.checks import WorkbookCheck
-from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.table_tab import Tab, TableTab
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.writer import write_table
@@ -50,7 +50,7 @@ class Registered:
     order: int
     write: Callable[[Draft], object]
     checks: Callable[[Plan], Iterable[WorkbookCheck]]
-    place: Callable[[Mapping[str, int]], Place] | None
+    layout: Callable[[Mapping[str, int]], Layout] | None
     shown: Shown | None
 
 
@@ -68,7 +68,7 @@ def register(
     *,
     write: Callable[[Draft], object] | None = None,
     checks: Callable[[Plan], Iterable[WorkbookCheck]] = _no_checks,
-    place: Callable[[Mapping[str, int]], Place] | None = None,
+    layout: Callable[[Mapping[str, int]], Layout] | None = None,
     shown: Shown | None = None,
 ) -> Tab:
     """Make a tab part of every workbook.
@@ -84,7 +84,7 @@ def register(
         if not isinstance(tab, TableTab):
             raise TypeError(f"{tab.title} is no list: say how it is written")
         write = _as_a_list(tab)
-    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, place, shown)
+    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, layout, shown)
     return tab
 
 

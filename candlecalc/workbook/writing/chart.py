@@ -13,7 +13,7 @@ from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphPrope
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Layout
 from candlecalc.workbook.cells.styles import PAPER, SERIES
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.printed import widths
@@ -27,23 +27,23 @@ GAP = 2
 ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
 
 
-def add(draft: Draft, sheet: Worksheet, place: Place, parts: Sequence[str]) -> None:
+def add(draft: Draft, sheet: Worksheet, layout: Layout, parts: Sequence[str]) -> None:
     """Put the chart right of the list, on the second page; its text for who cannot see it."""
     chart = BarChart()
     chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
     chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
     chart.title.overlay = False
     for key, colour, hatch in zip(parts, SERIES, HATCHES, strict=True):
-        chart.append(_series(sheet, place, key, colour, hatch))
+        chart.append(_series(sheet, layout, key, colour, hatch))
     names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=LAST_BAR)
     chart.set_categories(names)
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
     chart.legend.txPr = chart.y_axis.txPr = _as_large_as_cells()
     chart.width, chart.height = 22, 16
-    first = len(place.letters) + 2
+    first = len(layout.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
-    _print_beside(sheet, len(place.letters), first)
+    _print_beside(sheet, len(layout.letters), first)
     draft.chart_texts.append(
         f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
         "paid work and overhead, own time, running costs; each bar ends at the full cost."
@@ -63,8 +63,8 @@ def _print_beside(sheet: Worksheet, last: int, first: int) -> None:
         sheet.column_dimensions[get_column_letter(number)].width = (sum(listed) - why - GAP) / CHART_COLUMNS
 
 
-def _series(sheet: Worksheet, place: Place, key: str, colour: str, hatch: str) -> Series:
-    column = column_index_from_string(place.letters[key])
+def _series(sheet: Worksheet, layout: Layout, key: str, colour: str, hatch: str) -> Series:
+    column = column_index_from_string(layout.letters[key])
     values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=LAST_BAR)
     series = Series(values, title_from_data=True)
     if hatch:

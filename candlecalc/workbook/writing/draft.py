@@ -15,7 +15,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.place import HEAD_ROW, Plan
+from candlecalc.workbook.cells.layout import HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.writing.printed import paper
@@ -23,14 +23,14 @@ from candlecalc.workbook.writing.printed import paper
 ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
 
 
-class Before(NamedTuple):
+class MadeFrom(NamedTuple):
     """What a workbook is made from: the name of the file or folder, and the lines of its Changes."""
 
     name: str
     log: list[Row]
 
 
-NOTHING_BEFORE = Before("", [])
+FROM_NOTHING = MadeFrom("", [])
 
 
 @dataclass
@@ -43,7 +43,7 @@ class Draft:
     formats: dict[str, str]
     dated: datetime.date
     picked: Row | None = None  # what Batch opens with: product, count and date
-    before: Before = NOTHING_BEFORE
+    before: MadeFrom = FROM_NOTHING
     read: dict[str, set[Source]] = field(default_factory=dict)  # by a card: what it reads
     chart_texts: list[str] = field(default_factory=list)  # of each chart, for who cannot see it
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for

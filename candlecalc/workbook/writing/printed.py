@@ -6,7 +6,7 @@ from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 
 # Widths of a landscape page's columns together, in characters, at which 11 points still print as 8.
 WIDEST_PAGE = 180

@@ -41,7 +41,7 @@ def write_entry(draft: Draft, sheet: Worksheet, field: Field, line: SingleEntry,
     for cell in (line.entry, line.mend):
         turns_red(sheet, cell, f'{absolute_coordinate(line.mend)}<>""')
     add_validation(draft, sheet, field, line.entry)
-    if field.free:  # no formula asks for it
+    if field.any_text:  # no formula asks for it
         return
     used = f'=CHOOSE(1+({line.typed}="")+2*({line.mend}<>""),{line.typed},"",NA(),NA())'
     draft.put(sheet[line.used], Formula(used), *(("label", f"used_{shown}") if over_a_list else ("result", shown)))

@@ -48,8 +48,8 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
         return {"type": kind, "operator": "between", "formula1": f"{low:.15g}", "formula2": f"{high:.15g}"}
     if field.choices:
         return {"type": "list", "formula1": f'"{",".join(field.choices)}"'}
-    if field.of:
-        return {"type": "list", "formula1": draft.plan.places["lists"].results(list_key(field))}
+    if field.names_from:
+        return {"type": "list", "formula1": draft.plan.layouts["lists"].results(list_key(field))}
     if field.date:
         return {"type": "date", "operator": "between", "formula1": FIRST_SERIAL, "formula2": LAST_SERIAL}
     longest = NAME_LENGTH if field.name else field.longest
@@ -58,4 +58,4 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
 
 def list_key(field: Field) -> str:
     """The column on Lists that holds the names a field may take."""
-    return f"{field.of} {field.kind}".strip()
+    return f"{field.names_from} {field.kind}".strip()

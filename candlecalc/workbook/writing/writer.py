@@ -10,7 +10,7 @@ from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.columns import Column
 from candlecalc.workbook.cells.entries import entry_format
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, OWN_ROW, Place, in_row
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, in_row
 from candlecalc.workbook.cells.table_tab import TableTab, to_mend
 from candlecalc.workbook.writing.draft import Draft, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list, widths
@@ -23,36 +23,36 @@ ROWS_OF_A_PAGE, SPARE = 20, 6  # rows of a list that a page shows in any layout;
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
-    place = draft.plan.places[tab.key]
+    layout = draft.plan.layouts[tab.key]
     sheet = draft.tab(tab)
     heads = _write_heads(draft, sheet, tab)
-    _write_rows(draft, sheet, tab, place)
+    _write_rows(draft, sheet, tab, layout)
     for each in tab.fields:
-        _check_entries(draft, sheet, each, place, tab)
+        _check_entries(draft, sheet, each, layout, tab)
     for key, column in tab.columns.items():
         if isinstance(column, Column) and column.is_fault:
-            letter = place.letters[key]
-            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{place.last_row}", f'${letter}{FIRST_ROW}<>""')
+            letter = layout.letters[key]
+            turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{layout.last_row}", f'${letter}{FIRST_ROW}<>""')
     if tab.fields:
-        _open_to_hands(sheet, place, len(tab.fields))
+        _open_to_hands(sheet, layout, len(tab.fields))
     # What is sorted or filtered is the entries alone: the rest is locked.
     marked = heads[: len(tab.fields)] or heads
-    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, place.last_row)
+    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    names = len(TABLES[tab.key].alone) if tab.key in TABLES else 1
-    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, place), names)
+    names = len(TABLES[tab.key].unique) if tab.key in TABLES else 1
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names)
     return sheet
 
 
-def _open_to_hands(sheet: Worksheet, place: Place, fields: int) -> None:
+def _open_to_hands(sheet: Worksheet, layout: Layout, fields: int) -> None:
     """Let entries be sorted, and rule off the rows that are filled and a page of those that are not.
 
     LibreOffice prints no page on which nothing stands and no line is drawn: lines in the style would be printed
     down to the last row there is room for.
     """
     sheet.protection.sort = sheet.protection.autoFilter = False  # False: not kept from it
-    cells = f"A{FIRST_ROW}:{get_column_letter(fields)}{place.last_row}"
-    names = place.column(next(iter(place.letters)))
+    cells = f"A{FIRST_ROW}:{get_column_letter(fields)}{layout.last_row}"
+    names = layout.column(next(iter(layout.letters)))
     ruled = f"ROW()<=MAX({FIRST_ROW + ROWS_OF_A_PAGE - 1},COUNTA({names})+{HEAD_ROW + SPARE})"
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled(), formula=[ruled]))
 
@@ -65,10 +65,10 @@ def _printed(sheet: Worksheet, tab: TableTab) -> int:
     return count
 
 
-def _last_printed(draft: Draft, tab: TableTab, place: Place) -> int:
+def _last_printed(draft: Draft, tab: TableTab, layout: Layout) -> int:
     """The last row that is printed: the list may grow to twice what it holds, and to a page at least."""
     used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
-    return min(place.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
+    return min(layout.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
 
 
 def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
@@ -91,7 +91,7 @@ def format_of(column: Field | Column) -> str:
 
 
 def _width(key: str, column: Field | Column, shown: str) -> float:
-    if isinstance(column, Field) and (column.name or column.of):
+    if isinstance(column, Field) and (column.name or column.names_from):
         return NAME_LENGTH + 3
     head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
     return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
@@ -116,14 +116,14 @@ def _lines(words: list[str], width: int) -> int:
     return lines
 
 
-def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> None:
+def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
     typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
         style = draft.style(_look(number, key, column), format_of(column))
-        text = "" if entry else column.formula(draft.plan, place)  # type: ignore[union-attr]
+        text = "" if entry else column.formula(draft.plan, layout)  # type: ignore[union-attr]
         array = None
-        for row in range(FIRST_ROW, place.last_row + 1):
+        for row in range(FIRST_ROW, layout.last_row + 1):
             cell = sheet.cell(row, number)
             # One style array down a column: looked up once.
             if array is None:
@@ -135,7 +135,7 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, place: Place) -> 
                 _type_in(cell, typed.get(row - FIRST_ROW, {}).get(key))
             else:
                 cell.value = in_row(text, row)
-    for row in range(FIRST_ROW, place.last_row + 1):
+    for row in range(FIRST_ROW, layout.last_row + 1):
         sheet.row_dimensions[row].height = 18
 
 
@@ -155,11 +155,11 @@ def _type_in(cell: Cell, value: Value) -> None:
         cell.data_type = "s"
 
 
-def _check_entries(draft: Draft, sheet: Worksheet, field: Field, place: Place, tab: TableTab) -> None:
-    letter = place.letters[field.key]
-    cells = f"{letter}{FIRST_ROW}:{letter}{place.last_row}"
+def _check_entries(draft: Draft, sheet: Worksheet, field: Field, layout: Layout, tab: TableTab) -> None:
+    letter = layout.letters[field.key]
+    cells = f"{letter}{FIRST_ROW}:{letter}{layout.last_row}"
     add_validation(draft, sheet, field, cells)
     words = to_mend(TABLES[tab.key], field)
     # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
-    mend = in_row(place.cell("mend"), FIRST_ROW)
+    mend = in_row(layout.cell("mend"), FIRST_ROW)
     turns_red(sheet, cells, f'ISNUMBER(FIND("; {words}","; "&{mend}))')

@@ -4,7 +4,7 @@ from candlecalc import __version__
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row
 from candlecalc.workbook.cells.entries import entry_format
-from candlecalc.workbook.cells.place import FIRST_ROW
+from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.writing.draft import Draft, mark_up

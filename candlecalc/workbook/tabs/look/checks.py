@@ -6,7 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, words_in
-from candlecalc.workbook.cells.place import FIRST_ROW, Place, Plan
+from candlecalc.workbook.cells.layout import FIRST_ROW, Layout, Plan
 from candlecalc.workbook.cells.table_tab import Tab, TableTab
 from candlecalc.workbook.tabs.registry import register, registered
 from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
@@ -33,22 +33,22 @@ def lines(plan: Plan) -> Iterator[WorkbookCheck]:
 
 
 def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
-    place, typed_on = plan.places[tab.key], TABLES[tab.typed_on].title
+    layout, typed_on = plan.layouts[tab.key], TABLES[tab.typed_on].title
     if tab.fields:
         whole = f"{typed_on}: every row begun is whole"
         mend = f"see To mend in the rows of {typed_on}"
-        yield WorkbookCheck(whole, typed_on, words_in(place.results("mend")), mend, rested_on=True)
-    yield from _of_rows(tab.checks, typed_on, place)
+        yield WorkbookCheck(whole, typed_on, words_in(layout.results("mend")), mend, rested_on=True)
+    yield from _of_rows(tab.checks, typed_on, layout)
 
 
-def _of_rows(checks: Sequence[Check], title: str, place: Place) -> Iterator[WorkbookCheck]:
+def _of_rows(checks: Sequence[Check], title: str, layout: Layout) -> Iterator[WorkbookCheck]:
     for check in checks:
         if not check.unlikely:
-            found = f'COUNTIF({place.results("warnings")},"*{check.words}*")'
+            found = f'COUNTIF({layout.results("warnings")},"*{check.words}*")'
             yield WorkbookCheck(f"{title}: no {check.words}", title, found, check.mend, rested_on=check.sums)
     if any(check.unlikely for check in checks):
         mend = f"read Is it meant? in the rows of {title}; leave what is meant"
-        found = words_in(place.results("doubts"))
+        found = words_in(layout.results("doubts"))
         yield WorkbookCheck(f"{title}: entries are likely", title, found, mend, unlikely=True)
 
 

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from candlecalc.season.tables import RECIPES, WHAT_IF
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree, words_in
 from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
-from candlecalc.workbook.cells.place import OWN_ROW, Plan
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import Named, Same, Whole, joined, written
 from candlecalc.workbook.cells.table_tab import letters, result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
@@ -86,17 +86,17 @@ def write(draft: Draft) -> None:
     write_entry(draft, sheet, RISE, RISE_LINE, over_a_list=True)
     draft.put(sheet[_over("risen", RISE_ROW - 1)], "entry", "mark", "row")
     draft.name(RISE.key, TAB.title, RISE_LINE.used)
-    chart.add(draft, sheet, draft.plan.places[TAB.key], CHART_PARTS)
+    chart.add(draft, sheet, draft.plan.layouts[TAB.key], CHART_PARTS)
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
-    costed, parts, sets = (plan.places[key] for key in ("costing", "parts", "sets"))
+    costed, parts, sets = (plan.layouts[key] for key in ("costing", "parts", "sets"))
     mend = f"{costed.sheet}!{RISE_LINE.mend}"
     words = "see the words to the left of it, over the heads of Costing"
     yield WorkbookCheck("The rise of materials is what it takes", TAB.title, words_in(mend), words)
     full = costed.sum("full")
     yield sums_agree("Parts of the cost make up the full cost", TAB.title, costed.sum(*PIECES), full)
-    own, brought = (",".join(place.results(key) for key in PIECES) for place in (parts, sets))
+    own, brought = (",".join(layout.results(key) for key in PIECES) for layout in (parts, sets))
     yield sums_agree("Sets carry what their candles cost", TAB.title, full, f"SUM({own},{brought})")
 
 

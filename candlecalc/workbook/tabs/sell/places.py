@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import PLACES
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.columns import look, result, usable
+from candlecalc.workbook.cells.columns import look, names_when_ready, result
 from candlecalc.workbook.cells.references import Named, Own
 from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
@@ -16,7 +16,7 @@ TAB = entry_tab(
         "tax": result("Tax rate there, of price", "tax_charged", rate=Named("tax_rate"), collector="collector"),
         "stated_used": look("Prices are, in use", Own("stated"), if_blank=("stated", Named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
-        **usable("place"),
+        **names_when_ready("place"),
     },
     checks=(
         Check('(collector="maker")*1<=registered_yes', "tax paid by a maker who is not registered",

@@ -5,9 +5,9 @@ from collections.abc import Iterable
 from candlecalc.season.tables import PRICES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result, total
-from candlecalc.workbook.cells.place import Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Named, Same, not_above_zero
-from candlecalc.workbook.cells.table_tab import entry_tab, no_number, not_usable
+from candlecalc.workbook.cells.table_tab import entry_tab, no_number, not_ready_there
 from candlecalc.workbook.tabs.registry import Shown, register
 
 # A line is ready when it is typed whole; its results wait until its product has a cost, too.
@@ -27,7 +27,7 @@ TAB = entry_tab(
         "target": look("Target margin, of price", Same("selling", "margin"), "percent", needs=COSTED),
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=Same("selling", "season_fixed"), price="received", cost=Same("selling", "cost_and_fees"), needs=COSTED, blank_if=(not_above_zero("profit"),)),
     },
-    waits={"product": no_number("full"), "place": not_usable("places", "place")},
+    waits={"product": no_number("full"), "place": not_ready_there("places", "place")},
     results_printed=True,
     checks=(
         Check("ROUND(profit,4)>=0", "price below full cost", "raise the price, or lower the cost", "price"),
@@ -37,7 +37,7 @@ TAB = entry_tab(
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
-    prices = plan.places["prices"]
+    prices = plan.layouts["prices"]
     spent, received = prices.sum("full", "fees", "profit"), prices.sum("received")
     yield sums_agree("Prices are cost, fees and profit", TAB.title, spent, received)
 

@@ -2,15 +2,15 @@
 
 from candlecalc.season.tables import MATERIALS, WEIGHED
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.columns import look, result, usable
-from candlecalc.workbook.cells.references import Running, at, constant, place_of, text
+from candlecalc.workbook.cells.columns import look, names_when_ready, result
+from candlecalc.workbook.cells.references import Running, at, constant, row_in, text
 from candlecalc.workbook.cells.table_tab import entry_tab, or_error
 from candlecalc.workbook.tabs.registry import register
 
 TAB = entry_tab(
     MATERIALS,
     {
-        "factor": look("Pack unit, in {weight} or each", at("units", "factor", place_of("units", "pack_unit")), "factor", width=10),
+        "factor": look("Pack unit, in {weight} or each", at("units", "factor", row_in("units", "pack_unit")), "factor", width=10),
         "size": result("Pack, {weight} or each", "in_unit", size="pack_size", factor="factor", format="quantity"),
         "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
         "stock": result("On hand, {weight} or each", "in_unit", size="on_hand", factor="factor", format="quantity"),
@@ -21,7 +21,7 @@ TAB = entry_tab(
         "flash": look("Flash point, {temperature}, or none", or_error(MATERIALS, "flash_point"), "temperature", if_blank=("flash_point", text(""))),
         "of_kind": look("Kind, number", Running("kind"), needs=("material", "kind"), width=18),
         "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", if_blank=("certified_limit", constant(1))),
-        **usable("material"),
+        **names_when_ready("material"),
     },
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
-from candlecalc.workbook.cells.references import Running, at, place_of
+from candlecalc.workbook.cells.references import Running, at, row_in
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
@@ -15,9 +15,9 @@ def _brings(key: str) -> Column:
 TAB = entry_tab(
     SETS,
     {
-        "row": look("Candle, row", place_of("recipes", "product"), "row", needs=READY, width=8),
+        "row": look("Candle, row", row_in("recipes", "product"), "row", needs=READY, width=8),
         # By itself, ready or not: a line half typed must not leave its set too cheap.
-        "set_row": look("Set, row", place_of("recipes", "set"), "row", needs=("set",), width=7),
+        "set_row": look("Set, row", row_in("recipes", "set"), "row", needs=("set",), width=7),
         "key": look("Line of the set", Running("set_row"), width=9),
         **{key: _brings(key) for key in PIECES},
         "brought": total("All of it, {money}", *PIECES),

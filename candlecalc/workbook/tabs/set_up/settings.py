@@ -9,7 +9,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import Calculated
-from candlecalc.workbook.cells.place import Place, Plan
+from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.references import Written
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
@@ -18,7 +18,7 @@ from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
 
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
-PLACE = Place(SETTINGS.key, TAB.title, 0, {})
+PLACE = Layout(SETTINGS.key, TAB.title, 0, {})
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
     "tax_rate",

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import Column, look, result, total
-from candlecalc.workbook.cells.place import Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Carry, Given, Same, constant
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
@@ -59,7 +59,7 @@ TAB = result_tab(
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
-    amounts, workings = plan.places["amounts"], plan.places["workings"]
+    amounts, workings = plan.layouts["amounts"], plan.layouts["workings"]
     yield sums_agree(
         "Wax and oil in parts make up the fills", TAB.title, amounts.sum("melt"), workings.sum("weigh"), 0.001
     )

@@ -6,7 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.place import FIRST_ROW, HEAD_ROW, Place
+from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Layout
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.writing.draft import Draft, mark_up
@@ -18,19 +18,21 @@ TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typ
 
 def lists() -> dict[str, Field]:
     """Each list that a drop-down needs, with a field that uses it."""
-    fields = [field for table in TABLES.values() for field in table.fields if field.of]
+    fields = [field for table in TABLES.values() for field in table.fields if field.names_from]
     return {list_key(field): field for field in fields}
 
 
-def place(rooms: Mapping[str, int]) -> Place:
+def layout(rows_of: Mapping[str, int]) -> Layout:
     letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
-    return Place("lists", "Lists", FIRST_ROW + max(rooms[field.of] for field in lists().values()) - 1, letters)
+    return Layout(
+        "lists", "Lists", FIRST_ROW + max(rows_of[field.names_from] for field in lists().values()) - 1, letters
+    )
 
 
 def write(draft: Draft) -> None:
     """Names by kind, so that the drop-down for a wax offers waxes alone."""
     sheet = draft.tab(TAB)
-    there = draft.plan.places["lists"]
+    there = draft.plan.layouts["lists"]
     heads = []
     for number, (key, field) in enumerate(lists().items(), start=1):
         heads.append(head(field))
@@ -44,12 +46,12 @@ def write(draft: Draft) -> None:
 
 def head(field: Field) -> str:
     """What a list holds: the things that a table is of, or those of a kind."""
-    things = f"{TABLES[field.of].fields[0].head}s"
+    things = f"{TABLES[field.names_from].fields[0].head}s"
     return f"{things}: {field.kind}" if field.kind else things
 
 
 def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> None:
-    there = draft.plan.places[field.of]
+    there = draft.plan.layouts[field.names_from]
     name = there.names
     style = draft.style("result")
     for step in range(there.rows):
@@ -65,4 +67,4 @@ def _write_list(draft: Draft, sheet: Worksheet, number: int, field: Field) -> No
             cell.value = f'=INDEX({there.range(name)},{nth})&""'
 
 
-register(TAB, __name__, 60, write=write, place=place)
+register(TAB, __name__, 60, write=write, layout=layout)

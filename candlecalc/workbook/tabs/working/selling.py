@@ -1,7 +1,7 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
 from candlecalc.season.tables import PRICES
-from candlecalc.workbook.cells.columns import look, result, row_of, total
+from candlecalc.workbook.cells.columns import look, result, row_number, total
 from candlecalc.workbook.cells.references import Carry, at, text
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
@@ -17,8 +17,8 @@ TAB = result_tab(
     PRICES,
     {
         "place": look("Place", Carry("prices", "place"), width=35),
-        "product_row": row_of("Product, row", "recipes", Carry("prices", "product")),
-        "place_row": row_of("Place, row", "places", Carry("prices", "place")),
+        "product_row": row_number("Product, row", "recipes", Carry("prices", "product")),
+        "place_row": row_number("Place, row", "places", Carry("prices", "place")),
         "full": look("Full cost, {money}", at("costing", "full", "product_row"), "money"),
         "materials": look("Materials, {money}", at("costing", "materials", "product_row"), "money"),
         "fee": look("Fee, of price", at("places", "fee", "place_row"), "percent"),

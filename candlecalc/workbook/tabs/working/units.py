@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.tables import UNITS
-from candlecalc.workbook.cells.place import FIRST_ROW, Place
+from candlecalc.workbook.cells.layout import FIRST_ROW, Layout
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.writing.draft import Draft, Formula, mark_up
@@ -12,8 +12,8 @@ from candlecalc.workbook.writing.draft import Draft, Formula, mark_up
 TAB = Tab("Units", "working", "Units that packs are bought in, and how each comes into recipes.")
 
 
-def place(rooms: Mapping[str, int]) -> Place:
-    return Place("units", "Units", FIRST_ROW + len(UNITS) - 1, {"unit": "A", "grams": "B", "factor": "C"}, "unit")
+def layout(rows_of: Mapping[str, int]) -> Layout:
+    return Layout("units", "Units", FIRST_ROW + len(UNITS) - 1, {"unit": "A", "grams": "B", "factor": "C"}, "unit")
 
 
 def write(draft: Draft) -> None:
@@ -33,4 +33,4 @@ def write(draft: Draft) -> None:
     sheet.freeze_panes = f"B{FIRST_ROW}"
 
 
-register(TAB, __name__, 50, write=write, place=place)
+register(TAB, __name__, 50, write=write, layout=layout)

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables import RECIPES, SETS
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_of, total
+from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_number, total
 from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, written
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
@@ -11,7 +11,7 @@ POURED = ("ready", "vessel_row")
 
 
 def _material(head: str, key: str) -> Column:
-    return row_of(head, "materials", Carry("recipes", key))
+    return row_number(head, "materials", Carry("recipes", key))
 
 
 CHECKS = (
@@ -49,7 +49,7 @@ TAB = result_tab(
     RECIPES,
     {
         "kind": look("Made or set", Carry("recipes", "kind"), width=8),
-        "vessel_row": row_of("Vessel, row", "vessels", Carry("recipes", "vessel")),
+        "vessel_row": row_number("Vessel, row", "vessels", Carry("recipes", "vessel")),
         "wax_row": _material("Wax, row", "wax"),
         "wax_second_row": _material("Second wax, row", "wax_second"),
         "oil_first_row": _material("Oil 1, row", "oil_first"),
@@ -57,7 +57,7 @@ TAB = result_tab(
         "oil_third_row": _material("Oil 3, row", "oil_third"),
         "dye_row": _material("Dye, row", "dye"),
         "bought": look("Vessel bought as", as_text(at("vessels", "bought_as", "vessel_row")), needs=POURED, width=35),
-        "bought_row": row_of("Vessel bought, row", "materials", Own("bought")),
+        "bought_row": row_number("Vessel bought, row", "materials", Own("bought")),
         "lid_row": _material("Lid, row", "lid"),
         "wick_row": _material("Wick, row", "wick"),
         "label_row": _material("Label, row", "label"),

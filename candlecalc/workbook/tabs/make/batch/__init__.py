@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
-from candlecalc.workbook.cells.place import Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.tabs.make.batch import head, parts, work
 from candlecalc.workbook.tabs.make.batch.card import (
     COSTS,

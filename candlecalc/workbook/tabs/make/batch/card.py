@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.cells.columns import Calculated
-from candlecalc.workbook.cells.place import Place
+from candlecalc.workbook.cells.layout import Layout
 from candlecalc.workbook.cells.references import Expression, Named, Written, at, braced, fed_by, standing, unless
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.working.amounts import COUNTED, PARTS, WEIGHED
@@ -98,7 +98,7 @@ class Card:
         self.height(row, 34 if tall else 20)
 
 
-PLACE = Place("batch", TAB.title, LAST, {})
+PLACE = Layout("batch", TAB.title, LAST, {})
 
 
 def of(table: str, key: str, row: Part = ROW) -> Expression:

@@ -4,7 +4,7 @@ from candlecalc.declaration.declared import Term
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells.entries import valid_number
-from candlecalc.workbook.cells.references import Expression, Named, place_of
+from candlecalc.workbook.cells.references import Expression, Named, row_in
 from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     ENOUGH,
@@ -29,7 +29,7 @@ from candlecalc.workbook.writing.draft import turns_red
 from candlecalc.workbook.writing.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
-PRODUCT = Field("product", "Product", "what to make: a name from Recipes", of="recipes", required=True)
+PRODUCT = Field("product", "Product", "what to make: a name from Recipes", names_from="recipes", required=True)
 COUNT = Field("count", "Make", "how many pieces to make", MANY, required=True)
 DATE = Field("date", "Pour on", "the day you pour", date=True)
 ENTRIES = {"A": PRODUCT, "C": COUNT, "I": DATE}
@@ -79,7 +79,7 @@ def _first(season: Season) -> Row:
 def _checked(card: Card) -> None:
     """The entries as they are used, beside the card: blank while nothing is picked, an error where one cannot be."""
     counts = valid_number(MANY, COUNTED, card.draft.plan)
-    row = place_of("recipes", part(PICKED))
+    row = row_in("recipes", part(PICKED))
     wrong = made_of(f'IF({{counts}}=0,"{TO_COUNT}",IFERROR(IF({{row}}>0,""),"{TO_FIND}"))', counts=counts, row=row)
     makes = made_of(
         "CHOOSE(1+{counts}*COUNT({ready}),NA(),{count})",

@@ -8,7 +8,7 @@ from candlecalc.season.measures import Measures
 ROW = "\u00a7"  # stands for the row number in a formula that is written once a column
 HEAD_ROW = 3
 FIRST_ROW = HEAD_ROW + 1
-USABLE = "usable"  # the column of names of a tab's rows that are ready
+WHEN_READY = "ready_name"  # the column of names of a tab's rows that are ready
 OWN_ROW = "own_row"  # the locked column that holds which row of its list a row is, the head being the first
 
 
@@ -18,7 +18,7 @@ def in_row(formula: str, row: int) -> str:
 
 
 @dataclass(frozen=True)
-class Place:
+class Layout:
     """Where a table stands: its tab, its rows, the letter of each column, and which columns people type in.
 
     Formulas reach a cell that people type in by its number in a range from the locked head to the locked,
@@ -76,7 +76,7 @@ class Plan:
     measures: Measures
     currency: str
     coin_digits: int
-    places: dict[str, Place] = field(default_factory=dict)
+    layouts: dict[str, Layout] = field(default_factory=dict)
 
     def head(self, text: str) -> str:
         return self.measures.shown(text, self.currency)
