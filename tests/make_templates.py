@@ -67,14 +67,14 @@ def pictures(demo: bytes) -> dict[str, bytes]:
         path.write_bytes(demo)
         pdf = libreoffice.shared().pdf(path)
         pages = _page_texts(pdf)
-        shown = {_picture_name(tab): _page(pages, f"{tab}, page 1") for tab in book.ORDER}
+        shown = {_picture_name(tab): _page(pages, f"{tab}, page 1") for tab in book.order(False)}
         shown[CHART_PICTURE] = _page(pages, _chart_title(demo))
         return {f"pictures/{name}": _picture(pdf, page) for name, page in shown.items() if page}
 
 
 def pictured() -> list[str]:
     """The pictures there are, by name."""
-    return [*map(_picture_name, book.ORDER), CHART_PICTURE]
+    return [*map(_picture_name, book.order(False)), CHART_PICTURE]
 
 
 def _picture_name(tab: str) -> str:

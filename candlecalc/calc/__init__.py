@@ -18,6 +18,7 @@ from candlecalc.calc.one_season import *  # noqa: F403
 from candlecalc.calc.plan import *  # noqa: F403
 from candlecalc.calc.pool import *  # noqa: F403
 from candlecalc.calc.price import *  # noqa: F403
+from candlecalc.calc.purchases import *  # noqa: F403
 from candlecalc.calc.requirements import *  # noqa: F403
 from candlecalc.calc.schedule import *  # noqa: F403
 from candlecalc.calc.stock import *  # noqa: F403

@@ -71,9 +71,17 @@ def main(context: click.Context) -> None:
 @click.option("--season", "name", metavar="NAME", help="What to call the season.")
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
+@click.option("--records", is_flag=True, help="With tabs for the year's records: what you buy, and what it cost.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 def new(
-    out: Path, demo: bool, source: Path | None, name: str | None, region: str | None, date: Any, force: bool
+    out: Path,
+    demo: bool,
+    source: Path | None,
+    name: str | None,
+    region: str | None,
+    date: Any,
+    records: bool,
+    force: bool,
 ) -> None:
     """Make a season workbook: blank, from your own data, or the demo."""
     if demo and source:
@@ -91,7 +99,7 @@ def new(
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
         day = date.date() if date else None
-        made = make.new(out, DEMO if demo else source, name, region or "us", day, force=force)
+        made = make.new(out, DEMO if demo else source, name, region or "us", day, records=records, force=force)
     _answer(made)
 
 

@@ -43,12 +43,21 @@ def held_in(source: Path) -> read.Held:
 
 
 def new(
-    out: Path, source: Path | None, name: str | None, region: str, date: datetime.date | None, *, force: bool = False
+    out: Path,
+    source: Path | None,
+    name: str | None,
+    region: str,
+    date: datetime.date | None,
+    *,
+    records: bool = False,
+    force: bool = False,
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
     held = held_in(source) if source else None
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
+    if records:
+        season = season.with_records()
     card = trimmed(held.card) if held else {}
     if name:
         season.settings["season"] = name

@@ -95,6 +95,7 @@ class Table:
     purpose: str = ""
     unique: tuple[str, ...] = ()  # fields that together stand in the table once
     optional: bool = False  # whether a season may do without it
+    records: bool = False  # of the year: a workbook for costs and prices alone has it not
     by_key: dict[str, Field] = field(default_factory=dict, repr=False, compare=False)
 
     def __post_init__(self) -> None:

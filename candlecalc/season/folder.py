@@ -15,7 +15,7 @@ import pandas as pd
 import candlecalc.quantities.units as units
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.season import Problem, Row, Season, frame
-from candlecalc.season.tables import MADE_FOR, ONCE, SETTING_FIELDS, TABLES
+from candlecalc.season.tables import MADE_FOR, ONCE, SETTING_FIELDS, TABLES, tables_of
 
 DEMO = Path(__file__).parent / "demo"
 
@@ -54,7 +54,10 @@ def read(folder: Path) -> Season:
         ]
     settings = dict.fromkeys(SETTING_FIELDS) | settings
     refuse_unmade(str(path), settings)
-    tables = {key: _table(folder / f"{key}.csv", table, doubts) for key, table in TABLES.items()}
+    tables = {
+        key: _table(folder / f"{key}.csv", table, doubts)
+        for key, table in tables_of(settings["records"] == "yes").items()
+    }
     return Season(settings, tables, tuple(doubts))
 
 
@@ -63,7 +66,8 @@ def refuse_unmade(where: str, settings: Mapping[str, Value]) -> None:
     unmade = [
         f"{field.head} takes {' or '.join(field.choices) or field.help}"
         for field in MADE_FOR.fields
-        if settings[field.key] is None or (field.choices and settings[field.key] not in field.choices)
+        if (settings[field.key] is None and field.required)
+        or (field.choices and settings[field.key] not in (*field.choices, None))
     ]
     if unmade:
         raise UnreadableError(f"{where}: it does not say what the workbook is made for: {'; '.join(unmade)}")
@@ -74,7 +78,8 @@ def write(season: Season, folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     lines = [[key, _text(season.settings.get(key))] for key in SETTING_FIELDS]
     _write(folder / "settings.csv", ["key", "value"], lines)
-    for key, table in TABLES.items():
+    for key in season.tables:
+        table = TABLES[key]
         rows = [[_text(row[name]) for name in table.keys] for _, row in season.rows(key)]
         _write(folder / f"{key}.csv", table.keys, rows)
 

@@ -44,4 +44,5 @@ def blank_settings(region: str, first_day: datetime.date) -> dict[str, Value]:
         "scale_step": 0.1 if ounces else 1.0,
         "largest_pot": 64.0 if ounces else 2000.0,
         "materials_rise": 0.1,
+        "records": "no",
     }

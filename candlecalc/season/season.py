@@ -21,7 +21,7 @@ from candlecalc.season.fields import (
     Value,
 )
 from candlecalc.season.measures import Measures
-from candlecalc.season.tables import ONCE, SETTINGS, TABLES
+from candlecalc.season.tables import ONCE, SETTINGS, TABLES, tables_of
 
 Row = dict[str, Value]
 WITHOUT_BLANK = "type it without the blank"
@@ -54,6 +54,11 @@ class Season:
     def currency(self) -> str:
         return str(self.settings["currency"])
 
+    @property
+    def records(self) -> bool:
+        """Whether it keeps the year's records, besides costs and prices."""
+        return self.settings.get("records") == "yes"
+
     def rows(self, key: str) -> Iterator[tuple[int, Row]]:
         """Each row of a table that has anything typed in it, with its place."""
         for place, record in zip(self.tables[key].index, self.tables[key].to_dict("records"), strict=True):
@@ -80,6 +85,11 @@ class Season:
         doubts = tuple(replace(doubt, row=places.get((doubt.tab, doubt.row), doubt.row)) for doubt in self.doubts)
         frames = {key: frame(rows, TABLES[key]) for key, rows in tables.items()}
         return Season(trimmed(self.settings), frames, doubts)
+
+    def with_records(self) -> "Season":
+        """The same, ready to keep the year's records."""
+        tables = {key: frame([], table) for key, table in TABLES.items()}
+        return Season(self.settings | {"records": "yes"}, tables | self.tables, self.doubts)
 
 
 def trimmed(row: Row) -> Row:
@@ -112,7 +122,8 @@ def frame(rows: list[Row], table: Table) -> pd.DataFrame:
 
 def empty(settings: dict[str, Value]) -> Season:
     """A season with nothing typed in its tables."""
-    return Season(settings, {key: frame([], table) for key, table in TABLES.items()})
+    tables = tables_of(settings.get("records") == "yes")
+    return Season(settings, {key: frame([], table) for key, table in tables.items()})
 
 
 def problems(season: Season) -> list[Problem]:
@@ -128,7 +139,8 @@ def problems(season: Season) -> list[Problem]:
     if isinstance(first, datetime.date) and isinstance(last, datetime.date) and last < first:
         place = SETTINGS.keys.index("last_day")
         found.append(Problem(SETTINGS.title, place, "last_day", f"it lies before the first day, {first}"))
-    for key, table in TABLES.items():
+    for key in season.tables:
+        table = TABLES[key]
         seen: set[tuple[str, ...]] = set()
         for place, row in season.rows(key):
             found += [

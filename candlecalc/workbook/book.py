@@ -13,7 +13,7 @@ from candlecalc.files import zipped
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
-from candlecalc.workbook.cells.layout import Layout, Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, layout_of_tab
 from candlecalc.workbook.tabs import start
@@ -22,7 +22,6 @@ from candlecalc.workbook.writing import pack
 from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
 
 TABS: dict[str, Tab] = {each.tab.title: each.tab for each in registered()}
-ORDER = tuple(TABS)
 TABLE_TABS: dict[str, TableTab] = {tab.key: tab for tab in TABS.values() if isinstance(tab, TableTab)}
 # How many rows there are for what people type, by table, where nothing else is asked.
 USUAL_ROWS = {key: table.usual_rows for key, table in TABLES.items()}
@@ -74,10 +73,22 @@ def date_of(season: Season) -> datetime.date:
 
 def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
     """Where everything stands in the season's workbook."""
-    layouts: dict[str, Layout] = {key: layout_of_tab(tab, rows_of[tab.typed_on]) for key, tab in TABLE_TABS.items()}
-    others = [each.layout(rows_of) for each in registered() if each.layout]
-    layouts |= {layout.key: layout for layout in others}
-    return Plan(season.measures, season.currency, _coin_digits(season.currency), layouts)
+    tabs = registered(season.records)
+    ours = {key: rows_of[key] for key in season.tables}
+    layouts = [layout_of_tab(each.tab, ours[each.tab.typed_on]) for each in tabs if isinstance(each.tab, TableTab)]
+    layouts += [each.layout(ours) for each in tabs if each.layout]
+    by_key = {layout.key: layout for layout in layouts}
+    return Plan(season.measures, season.currency, _coin_digits(season.currency), season.records, by_key)
+
+
+def order(records: bool) -> list[str]:
+    """The titles of a workbook's tabs."""
+    return [each.tab.title for each in registered(records)]
+
+
+def lists(records: bool) -> dict[str, TableTab]:
+    """The lists of a workbook by their keys."""
+    return {each.tab.key: each.tab for each in registered(records) if isinstance(each.tab, TableTab)}
 
 
 def _coin_digits(currency: str) -> int:
@@ -101,7 +112,7 @@ def drafted(
     plan = plan_of(season, rows_of)
     formats = styles.number_formats(plan.coin_digits, 2 if ounces else 1, 2 if ounces else 0)
     draft = Draft(book, season, plan, formats, dated, picked, before)
-    for each in registered():
+    for each in registered(season.records):
         each.write(draft)
     _file(book, season, dated)
     return Drafted(book, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read)

@@ -157,8 +157,8 @@ def small(products=SMALL, places=3):
     rows["places"] = rows["places"][:places]
     sold = {row["place"] for row in rows["places"]}
     rows["prices"] = [row for row in rows["prices"] if row["product"] in products and row["place"] in sold]
-    for key, table in TABLES.items():
-        season.tables[key] = frame(rows[key], table)
+    for key in season.tables:
+        season.tables[key] = frame(rows[key], TABLES[key])
     return season
 
 

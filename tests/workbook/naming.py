@@ -5,7 +5,7 @@ import re
 import books
 
 from candlecalc.season.tables import SETTINGS, WHAT_IF
-from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.book import lists
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
@@ -23,7 +23,7 @@ def cell_names(book):
 def _lists(book):
     return {
         (place.title, f"{place.letters[key]}{FIRST_ROW + row}"): (tab, key, row)
-        for tab, each in TABLE_TABS.items()
+        for tab, each in lists(False).items()
         for place in [book.plan.layouts[tab]]
         for key in each.columns
         for row in range(place.rows)

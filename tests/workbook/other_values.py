@@ -2,7 +2,7 @@
 
 import datetime
 
-from candlecalc.season.tables import TABLES, WEIGHED
+from candlecalc.season.tables import WEIGHED, tables_of
 
 PAIRS = {"sets": ("set", "product"), "prices": ("product", "place")}  # that stand in a table once
 
@@ -38,7 +38,8 @@ def _kind(shop, table, row, new):
     """An unused material may be another, of those that are bought in the same way."""
     same_way = (row["kind"] in WEIGHED) == (new["kind"] in WEIGHED) and (new["kind"] != "wax" or row["density"])
     named = {
-        key: [field.key for field in each.fields if field.names_from == "materials"] for key, each in TABLES.items()
+        key: [field.key for field in each.fields if field.names_from == "materials"]
+        for key, each in tables_of(False).items()
     }
     return same_way and not any(shop.lines(key, column, row["material"]) for key in named for column in named[key])
 

@@ -14,7 +14,7 @@ from libreoffice import Error, stored
 from openpyxl.utils import column_index_from_string, get_column_letter
 
 import candlecalc.declaration.native as native
-from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.workbook.book import TABLE_TABS, lists
 from candlecalc.workbook.cells.columns import Calculated, Column
 from candlecalc.workbook.cells.layout import in_row
 from candlecalc.workbook.cells.references import Same
@@ -116,7 +116,7 @@ def results():
     """{(tab, key): column} of every result that is declared in a list."""
     return {
         (tab, key): column
-        for tab, each in TABLE_TABS.items()
+        for tab, each in lists(False).items()
         for key, column in each.columns.items()
         if isinstance(column, Column) and isinstance(column.holds, Calculated)
     }

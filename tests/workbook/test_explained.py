@@ -9,7 +9,7 @@ import books
 import engine
 import pytest
 
-from candlecalc.season.tables import SETTINGS, TABLES
+from candlecalc.season.tables import SETTINGS, tables_of
 from candlecalc.workbook.cells.checks import OVERWRITTEN
 from candlecalc.workbook.tabs.look import checks
 
@@ -25,7 +25,7 @@ def small(tmp_path_factory):
 
 def faults(book):
     """(the cell, what is typed there) for the first row in which a field is filled, and its first row."""
-    for key, table in TABLES.items():
+    for key, table in tables_of(False).items():
         for field in table.fields:
             filled = [place for place, row in book.rows(key) if row[field.key] is not None]
             for place in dict.fromkeys((0, *filled[:1])):

@@ -9,7 +9,7 @@ from formulas import COMPARISONS, anywhere, depth, kinds, nodes, places, tree
 from candlecalc.declaration import native
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
-from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, TABLES
+from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, tables_of
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW
@@ -56,7 +56,7 @@ def test_04_formulas_look_at_earlier_tabs_and_behind_the_numbers(sheets, unique)
 
 def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2.01-04
     for cell in unique:
-        if cell.parent.title in [tab.title for tab in book.TABLE_TABS.values()] and cell.row >= FIRST_ROW:
+        if cell.parent.title in [tab.title for tab in book.lists(False).values()] and cell.row >= FIRST_ROW:
             for tab, column, row in places(tree(cell.value), cell, sheets.defined_names):
                 # A row that must stand alone is counted over its own columns, which are to the left. A row's own
                 # number is no result, and stands where it is in nobody's way.
@@ -65,7 +65,7 @@ def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2
 
 
 def test_26_a_column_holds_one_formula(sheets):  # 20P 12; FAST
-    for tab in book.TABLE_TABS.values():
+    for tab in book.lists(False).values():
         for column in sheets[tab.title].iter_cols(min_row=FIRST_ROW):
             held = {anywhere(cell.value, cell.coordinate) for cell in column if cell.data_type == "f"}
             assert len(held) == (column[0].data_type == "f"), column[0]
@@ -95,7 +95,11 @@ def numbers(node):
 
 
 def test_27_numbers_in_formulas_are_declared(file, unique):  # 20P 14; FAST 3.04-01
-    fields = [*SETTING_FIELDS.values(), batch.COUNT, *(field for table in TABLES.values() for field in table.fields)]
+    fields = [
+        *SETTING_FIELDS.values(),
+        batch.COUNT,
+        *(field for table in tables_of(False).values() for field in table.fields),
+    ]
     limits = {abs(limit) for field in fields if field.term for limit in file.season.measures.limits(field.term)}
     functions = {
         float(leaf)
@@ -156,7 +160,7 @@ def test_31_nothing_asks_for_rounds_of_calculation(sheets):  # FMC: no circular 
 
 
 def test_32_no_two_columns_of_a_list_work_out_the_same(sheets):  # 20P 15
-    for tab in book.TABLE_TABS.values():
+    for tab in book.lists(False).values():
         held = [cell.value for cell in sheets[tab.title][FIRST_ROW] if cell.data_type == "f"]
         assert len(set(held)) == len(held), tab.title
 

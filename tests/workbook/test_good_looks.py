@@ -15,7 +15,7 @@ import pytest
 
 from candlecalc.season.fields import NAME_LENGTH
 from candlecalc.season.season import problems
-from candlecalc.season.tables import TABLES
+from candlecalc.season.tables import tables_of
 from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.layout import FIRST_ROW
@@ -97,7 +97,7 @@ def test_48_type_is_large_and_upright(sheets):  # AF
 
 
 def test_49_heads_stand_whole_in_their_cells(sheets):  # AF
-    for tab in book.TABLE_TABS.values():
+    for tab in book.lists(False).values():
         for cell in sheets[tab.title][FIRST_ROW - 1]:
             # A column of so many digits holds as many letters of a head, less its indent.
             room = (sheets[tab.title].column_dimensions[cell.column_letter].width - 2) / 1.05
@@ -166,7 +166,7 @@ def long_season():
             named[name] = f"{name} {'mmmWm' * 7}"[: NAME_LENGTH - 3].strip() + f" {len(named):02d}"
         return named.get(name)
 
-    for key, table in TABLES.items():
+    for key, table in tables_of(False).items():
         rows = season.tables[key]
         for field in table.fields:
             if field.name or field.names_from:

@@ -22,7 +22,7 @@ import pytest
 from openpyxl.utils.datetime import WINDOWS_EPOCH
 
 from candlecalc import __version__
-from candlecalc.season.tables import TABLES
+from candlecalc.season.tables import tables_of
 from candlecalc.workbook import book
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.layout import FIRST_ROW
@@ -30,7 +30,7 @@ from candlecalc.workbook.tabs.make import batch, costing
 from candlecalc.workbook.writing.writer import format_of
 
 KINDS = "input working output check control"
-LISTS = [*(tab.title for tab in book.TABLE_TABS.values()), "Units", "Checks", "Lists", "Changes"]
+LISTS = [*(tab.title for tab in book.lists(False).values()), "Units", "Checks", "Lists", "Changes"]
 
 
 def cells(sheet):
@@ -144,7 +144,7 @@ def test_13_no_cells_are_merged(sheets):  # AF
 
 
 def test_14_rows_stand_without_gaps_and_blanks_are_explained(sheets, file):  # AF
-    for key in TABLES:
+    for key in tables_of(False):
         assert [place for place, _ in file.season.rows(key)] == list(range(len(file.season.tables[key])))
     assert "A result that is blank waits for an entry" in "\n".join(texts(sheets["Start"]))
 
@@ -157,7 +157,7 @@ UNITS = {"money": "{money}", "money_strong": "{money}", "unit_cost": "{money}", 
 
 def test_15_every_head_of_a_number_says_its_unit(file):  # FMC: units; FAST 2.01-01
     shown = book.plan_of(file.season).head
-    for tab in book.TABLE_TABS.values():
+    for tab in book.lists(False).values():
         for column in tab.columns.values():
             unit = shown(UNITS.get(format_of(column), ""))
             assert unit.casefold() in shown(column.head).casefold(), f"{tab.title}: {column.head}"
@@ -185,7 +185,7 @@ def test_17_no_two_lines_of_a_tab_have_the_same_label(sheets):  # FAST
 def test_18_the_same_head_has_the_same_format_everywhere(file):  # 20P 11
     formats = styles.number_formats(2, 2, 2)
     shown = {}
-    for tab in book.TABLE_TABS.values():
+    for tab in book.lists(False).values():
         for column in tab.columns.values():
             shown.setdefault(column.head, set()).add(formats[format_of(column)])
     assert not {head for head, each in shown.items() if len(each) > 1}
@@ -229,7 +229,7 @@ def test_22_every_entry_says_what_it_takes(sheets):  # FMC: restrictions
 
 
 def test_23_what_is_chosen_from_a_list_has_a_drop_down(sheets):  # FMC
-    for key, table in TABLES.items():
+    for key, table in tables_of(False).items():
         sheet = sheets[table.title]
         rules = {str(each.sqref): each for each in sheet.data_validations.dataValidation}
         for letter, field in zip("ABCDEFGHIJKLMNOPQRSTUVWXYZ", table.fields, strict=False):
@@ -365,7 +365,7 @@ def test_no_text_passes_judgement_on_safety(sheets):
 
 def test_entries_of_a_list_can_be_sorted_and_filtered_and_nothing_else(sheets):
     # Excel sorts unlocked cells alone, and a table as a whole: so a table is of the entries.
-    for table in TABLES.values():
+    for table in tables_of(False).values():
         sheet = sheets[table.title]
         assert sheet.protection.sort is sheet.protection.autoFilter is False  # False: not kept from it
         (marked,) = sheet.tables.values()

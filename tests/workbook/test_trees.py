@@ -11,7 +11,7 @@ from candlecalc.season.fields import Field
 from candlecalc.workbook.book import TABLE_TABS, drafted, plan_of
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, in_row
-from candlecalc.workbook.cells.references import Own
+from candlecalc.workbook.cells.references import Above, Own
 from candlecalc.workbook.reports.wiring import resting_on
 
 REFERENCE = re.compile(r"(?:('[^']+'|\w+)!)?\$([A-Z]+)\$?\d+(?::\$([A-Z]+)\$?\d+)?")
@@ -25,7 +25,7 @@ COLUMNS = [
 
 @pytest.fixture(scope="module")
 def plan(demo):
-    return plan_of(demo.season)
+    return plan_of(demo.season.with_records())
 
 
 def read_in(formula, plan, place):
@@ -50,11 +50,18 @@ def test_a_column_says_what_its_formula_reads(plan, tab, key):
     assert said == {source for source in read if source[1] != OWN_ROW}
 
 
+def looks_above(expression, key):
+    return expression == Above(key) or any(looks_above(part, key) for part in expression.parts)
+
+
 def chain(plan):
-    return {
-        (tab, key): TABLE_TABS[tab].columns[key].fed_by(plan, plan.layouts[tab]) - {(tab, OWN_ROW)}
-        for tab, key in COLUMNS
-    }
+    """What each column rests on; a sum down a list rests on itself, a row higher."""
+    found = {}
+    for tab, key in COLUMNS:
+        column = TABLE_TABS[tab].columns[key]
+        own = {(tab, OWN_ROW)} | ({(tab, key)} if looks_above(column.expression, key) else set())
+        found[tab, key] = column.fed_by(plan, plan.layouts[tab]) - own
+    return found
 
 
 def test_no_column_rests_on_itself(plan):

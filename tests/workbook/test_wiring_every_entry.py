@@ -15,15 +15,19 @@ from shop import Entry, Shop
 from who_moves import TABLE, expected
 
 from candlecalc.season.fields import Field
-from candlecalc.season.tables import SETTINGS, TABLES, WHAT_IF
-from candlecalc.workbook.book import TABLE_TABS
+from candlecalc.season.tables import SETTINGS, WHAT_IF, tables_of
+from candlecalc.workbook.book import TABLE_TABS, lists
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import Named, Same, at
 from candlecalc.workbook.tabs.make import batch, costing
 
 FIELDS = {
-    **{(table.key, field.key): field for table in (SETTINGS, WHAT_IF, *TABLES.values()) for field in table.fields},
+    **{
+        (table.key, field.key): field
+        for table in (SETTINGS, WHAT_IF, *tables_of(False).values())
+        for field in table.fields
+    },
     **{("batch", field.key): field for field in (batch.PRODUCT, batch.COUNT, batch.DATE)},
 }
 # A name is the row itself: whoever changes it takes the row from its users (test_bad_entries.py).
@@ -64,14 +68,14 @@ class Workbook:
 
     def entries(self, table, key):
         """{entry: what it holds} of the cells of a field that hold something."""
-        if table in TABLES:
+        if table in tables_of(False):
             found = {Entry(table, number, key): row[key] for number, row in enumerate(self.shop.tables[table])}
             return {entry: value for entry, value in found.items() if value is not None}
         entry = Entry(table, 0, key)
         return {entry: self.held.value(self.cell(entry)) if table == "batch" else self.book.season.settings[key]}
 
     def cell(self, entry):
-        if entry.table in TABLES:
+        if entry.table in tables_of(False):
             return self.book.cell(entry.table, entry.key, entry.row)
         if entry.table == WHAT_IF.key:
             return costing.TAB.title, costing.RISE_LINE.entry
@@ -93,7 +97,7 @@ class Workbook:
         return {self.names.get(cell, cell) for cell in cells if cell[0] != "Checks"} - {naming.MASTER}
 
     def name(self, entry):
-        return str(self.shop.name(entry)) if entry.table in TABLES else entry.key
+        return str(self.shop.name(entry)) if entry.table in tables_of(False) else entry.key
 
     def told(self, entry):
         return expected(self.shop, entry)[0]
@@ -175,7 +179,7 @@ def test_every_field_has_its_line_and_every_column_an_entry_that_must_move_it(wo
     must = {cell[:2] for each in MOVED for entry in workbook.entries(*each) for cell in workbook.told(entry)}
     columns = {
         (tab, key)
-        for tab, each in TABLE_TABS.items()
+        for tab, each in lists(False).items()
         for key, column in each.columns.items()
         if not isinstance(column, Field) and key not in OF_THE_ROW
     }

@@ -12,9 +12,12 @@ WHEN_READY = "ready_name"  # the column of names of a tab's rows that are ready
 OWN_ROW = "own_row"  # the locked column that holds which row of its list a row is, the head being the first
 
 
+ABOVE = "\u00b6"  # stands for the number of the row above
+
+
 def in_row(formula: str, row: int) -> str:
     """A column's formula as it stands in one row."""
-    return formula.replace(ROW, str(row))
+    return formula.replace(ROW, str(row)).replace(ABOVE, str(row - 1))
 
 
 @dataclass(frozen=True)
@@ -76,6 +79,7 @@ class Plan:
     measures: Measures
     currency: str
     coin_digits: int
+    records: bool = False  # whether it keeps the year's records
     layouts: dict[str, Layout] = field(default_factory=dict)
 
     def head(self, text: str) -> str:

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from openpyxl.utils import absolute_coordinate
 
 import candlecalc.declaration.native as native
-from candlecalc.workbook.cells.layout import OWN_ROW, WHEN_READY, Layout, Plan
+from candlecalc.workbook.cells.layout import ABOVE, OWN_ROW, WHEN_READY, Layout, Plan
 
 Source = tuple[str, str]  # a column, as its table and its key; a named cell has no table
 
@@ -97,6 +97,44 @@ class Whole(Expression):
 
     def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(self.table, self.key)]
+
+
+@dataclass(frozen=True)
+class Rows(Expression):
+    """The rows alone of a column that nobody types in, as a sorted list is looked through."""
+
+    table: str
+    key: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return plan.layouts[self.table].results(self.key)
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return [(self.table, self.key)]
+
+
+@dataclass(frozen=True)
+class Above(Expression):
+    """The number in the row above of an own column that nobody types in; 0 where that is the head, or blank.
+
+    So a column may rest on itself, a row higher.
+    """
+
+    key: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return f"N(${layout.letters[self.key]}{ABOVE})"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return [(layout.key, self.key)]
+
+
+@dataclass(frozen=True)
+class CoinDigits(Expression):
+    """How many decimals the workbook's currency has."""
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return str(plan.coin_digits)
 
 
 @dataclass(frozen=True)
@@ -242,6 +280,66 @@ def sum_where(table: str, key: str, **same: Given) -> Expression:
     """
     ranges = [part for by, given in same.items() for part in (Whole(table, by), expression_of(given))]
     return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
+
+
+def sum_alike(table: str, key: str, *by: str) -> Expression:
+    """The sum of an own column over the rows of the tab that hold the same words in some others.
+
+    Compared, not counted by a criterion: words may read as a comparison or a number.
+    """
+    alike = joined("*", [written("({column}={cell})", column=Whole(table, one), cell=one) for one in by])
+    return written("SUMPRODUCT({alike}*1,{column})", alike=alike, column=Whole(table, key))
+
+
+# --- a log in order: one number a line, sorted, looked through by halves ------------------------
+
+# What a thing and a day count in a line's number: named cells of Settings.
+KEY_THING, KEY_DAY = Named("key_thing"), Named("key_day")
+
+
+def line_key(thing: Given, day: Given) -> Expression:
+    """A line's number: it sorts by thing, by day, and by how lines were typed."""
+    return written(
+        "{thing}*{key_thing}+{day}*{key_day}+{row}",
+        thing=thing,
+        day=day,
+        row=OWN_ROW,
+        key_thing=KEY_THING,
+        key_day=KEY_DAY,
+    )
+
+
+def in_order(table: str, key: str) -> Expression:
+    """The numbers of a log's lines from the smallest on, one a row; nothing below the last."""
+    numbers, place = Whole(table, key), written("({row}-1)", row=OWN_ROW)
+    smallest = written("SMALL({numbers},{place})", numbers=numbers, place=place)
+    return written('IF({place}>COUNT({numbers}),"",{smallest})', place=place, numbers=numbers, smallest=smallest)
+
+
+def thing_of(number: Given) -> Expression:
+    """Which thing a line's number is of."""
+    return written("INT({number}/{key})", number=number, key=KEY_THING)
+
+
+def line_of(number: Given) -> Expression:
+    """Which row of its log a line's number is of."""
+    return written("MOD({number},{key})", number=number, key=KEY_DAY)
+
+
+def to_date(amount: Given, balance: str, thing: str) -> Expression:
+    """A sum down a list in order, begun again with each thing. `balance` is the column itself."""
+    before = written("IF({thing}={above},{balance},0)", thing=thing, above=Above(thing), balance=Above(balance))
+    return written("ROUND({before}+{amount},6)", before=before, amount=amount)
+
+
+def last_line(table: str, key: str, thing: Given) -> Expression:
+    """The last row of a thing in a list in order: its latest by day. Before it stand the things before."""
+    return written("MATCH(({thing}+1)*{key},{numbers},1)", thing=thing, key=KEY_THING, numbers=Rows(table, key))
+
+
+def at_row(table: str, key: str, row: Given) -> Expression:
+    """A value of a list where nobody types, by its row among those that hold something."""
+    return written("INDEX({column},{row})", column=Rows(table, key), row=row)
 
 
 def unless(tests: Sequence[Given], value: Given) -> Expression:

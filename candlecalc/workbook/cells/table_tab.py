@@ -290,6 +290,12 @@ def result_tab(
     return TableTab(title, kind, purpose, key, all_columns, checks, goes_with=goes_with.key)
 
 
+def sorted_tab(title: str, purpose: str, key: str, goes_with: Table, columns: Mapping[str, Column]) -> TableTab:
+    """A working tab with the lines of a log in another order, as many rows as the log has."""
+    own_row = {OWN_ROW: _own_row()}
+    return TableTab(title, "working", purpose, key, {**own_row, **columns}, goes_with=goes_with.key)
+
+
 def letters(columns: Mapping[str, object]) -> dict[str, str]:
     """The column letter of each key."""
     return {key: get_column_letter(number) for number, key in enumerate(columns, start=1)}

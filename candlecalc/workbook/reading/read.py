@@ -17,7 +17,7 @@ from candlecalc.season.fields import Field, Table, Value, short
 from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
-from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
+from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF, tables_of
 from candlecalc.workbook.cells.layout import HEAD_ROW
 from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Opened, Rows, cell_at, opened
@@ -74,7 +74,7 @@ class _Reader:
         measures = Measures(*(str(settings[key]) for key in ("weight_unit", "temperature_unit", "length_unit")))
         self.shown = partial(measures.shown, currency=str(settings["currency"]))
         settings[costing.RISE.key] = self._rise()
-        tables = {key: self._table(table) for key, table in TABLES.items()}
+        tables = {key: self._table(table) for key, table in tables_of(settings["records"] == "yes").items()}
         season, card, log = Season(settings, tables), self._card(), self._log()
         return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent)
 
@@ -88,6 +88,8 @@ class _Reader:
         for each in (*SETTINGS.fields, *MADE_FOR.fields):
             labels = [plain_head(short(label)) for label in heads_of(each, str)]
             found = next((lines[label] for label in labels if label in lines), None)
+            if found is None and not (each.required or each in SETTINGS.fields):
+                continue  # workbooks of earlier versions are of one kind
             if found is None:
                 self._misses(each, SETTINGS.title, f"line {short(each.head)}")
             else:

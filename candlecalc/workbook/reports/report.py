@@ -106,7 +106,7 @@ def _sentence(words: str) -> str:
 def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Row, Check]]:
     """(tab where it is typed, row, its entries, check) of what rows say in their own words."""
     column = "doubts" if unlikely else "warnings"
-    for key, tab in book.TABLE_TABS.items():
+    for key, tab in book.lists(calculated.plan.records).items():
         checks_of = [check for check in tab.checks if check.unlikely == unlikely]
         for row, entries in calculated.season.rows(tab.typed_on) if checks_of else ():
             words = calculated.value(key, column, row)
@@ -160,9 +160,10 @@ def overwritten(path: Path, ours: book.Drafted, plan: Plan) -> tuple[list[Findin
 
     Where columns or rows were moved no formula is where we would write it: then the tabs in question are named instead.
     """
-    theirs = opened(path, book.ORDER, values=False).tabs
+    order = ours.book.sheetnames
+    theirs = opened(path, order, values=False).tabs
     missing = "the tab is missing: make a fresh workbook from this one"
-    found = [Finding(title, "A1", missing) for title in book.ORDER if title not in theirs]
+    found = [Finding(title, "A1", missing) for title in order if title not in theirs]
     moved = [title for title in theirs if _moved(title, ours.book, theirs[title])]
     users = resting_on(plan, ours.read)
     for title in theirs if not moved else ():

@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Mapping
 
 from candlecalc.season.fields import Field
-from candlecalc.workbook.book import ORDER, TABLE_TABS
+from candlecalc.workbook.book import TABLE_TABS, lists, order
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Source
 
@@ -15,7 +15,8 @@ def resting_on(plan: Plan, cards: Mapping[str, set[Source]]) -> dict[Source, lis
     `cards` says what a tab that is no list reads.
     """
     users: dict[Source, set[Source]] = defaultdict(set)
-    for table, tab in TABLE_TABS.items():
+    tabs = lists(plan.records)
+    for table, tab in tabs.items():
         for key, column in tab.columns.items():
             if not isinstance(column, Field):
                 for source in column.fed_by(plan, plan.layouts[table]):
@@ -24,10 +25,10 @@ def resting_on(plan: Plan, cards: Mapping[str, set[Source]]) -> dict[Source, lis
         for source in read:
             users[source].add((title, ""))
     found = {}
-    for table, tab in TABLE_TABS.items():
+    for table, tab in tabs.items():
         for key in tab.columns:
             titles = {title for title, _ in _reached((table, key), users)} - {tab.title}
-            found[table, key] = [title for title in ORDER if title in titles]
+            found[table, key] = [title for title in order(plan.records) if title in titles]
     return found
 
 

@@ -28,6 +28,7 @@ GROUPS = {
     "": Group("Start", ""),
     "set_up": Group("Set up", "what holds for the season, what you buy, pour into and make"),
     "make": Group("Make", "what each candle costs, and the bench card"),
+    "stock": Group("Buy and stock", "what you bought and poured, and what is left"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
     "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
     "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
@@ -52,6 +53,7 @@ class Registered:
     checks: Callable[[Plan], Iterable[WorkbookCheck]]
     layout: Callable[[Mapping[str, int]], Layout] | None
     shown: Shown | None
+    records: bool
 
 
 REGISTRY: dict[str, Registered] = {}
@@ -70,12 +72,14 @@ def register(
     checks: Callable[[Plan], Iterable[WorkbookCheck]] = _no_checks,
     layout: Callable[[Mapping[str, int]], Layout] | None = None,
     shown: Shown | None = None,
+    records: bool = False,
 ) -> Tab:
-    """Make a tab part of every workbook.
+    """Make a tab part of the workbooks.
 
     `module` is the file's `__name__`: its folder is the tab's group. `order` counts within the group. A list is
     written as lists are where `write` is not given. `place` says, of a tab that is no list of ours, where its columns
-    stand, by the rows of each table. `shown` is what `candlecalc show` gives of it.
+    stand, by the rows of each table. `shown` is what `candlecalc show` gives of it. `records` says that
+    it is part of those workbooks only that keep the year's records.
     """
     group = module.removeprefix(tabs.__name__).strip(".").rpartition(".")[0].partition(".")[0]
     if tab.title in REGISTRY:
@@ -84,7 +88,7 @@ def register(
         if not isinstance(tab, TableTab):
             raise TypeError(f"{tab.title} is no list: say how it is written")
         write = _as_a_list(tab)
-    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, layout, shown)
+    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, layout, shown, records)
     return tab
 
 
@@ -92,9 +96,13 @@ def _as_a_list(tab: TableTab) -> Callable[[Draft], object]:
     return lambda draft: write_table(draft, tab)
 
 
+def registered(records: bool = True) -> list[Registered]:
+    """The tabs of a workbook, in its order: for costs and prices alone, or with the year's records."""
+    return [each for each in _in_order() if records or not each.records]
+
+
 @cache
-def registered() -> list[Registered]:
-    """Every tab, in the order of the workbook."""
+def _in_order() -> list[Registered]:
     for module in walk_packages(tabs.__path__, f"{tabs.__name__}."):
         import_module(module.name)
     groups = list(GROUPS)

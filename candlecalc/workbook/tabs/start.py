@@ -61,7 +61,7 @@ def write_start(draft: Draft) -> None:
     row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
     for key, group in GROUPS.items():
-        tabs = [each.tab for each in registered() if each.group == key and each.tab is not START]
+        tabs = [each.tab for each in registered(draft.plan.records) if each.group == key and each.tab is not START]
         row = _group(draft, sheet, row + 1, group, tabs) if tabs else row
     sheet.print_area = f"A1:C{row - 1}"
 

@@ -39,7 +39,7 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     marked = heads[: len(tab.fields)] or heads
     mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    names = len(TABLES[tab.key].unique) if tab.key in TABLES else 1
+    names = max(1, len(TABLES[tab.key].unique)) if tab.key in TABLES else 1
     print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names)
     return sheet
 

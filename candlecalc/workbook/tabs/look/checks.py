@@ -26,9 +26,10 @@ LETTERS = 1.15  # of a text, where one digit has room
 
 def lines(plan: Plan) -> Iterator[WorkbookCheck]:
     """Every check in the order of the tabs where people type; sums, which rest on the others, come last."""
-    found = [line for each in registered() for line in each.checks(plan)]
-    titles = [each.tab.title for each in registered()]
-    found += [line for each in registered() if isinstance(each.tab, TableTab) for line in _of_list(each.tab, plan)]
+    tabs = registered(plan.records)
+    found = [line for each in tabs for line in each.checks(plan)]
+    titles = [each.tab.title for each in tabs]
+    found += [line for each in tabs if isinstance(each.tab, TableTab) for line in _of_list(each.tab, plan)]
     yield from sorted(found, key=lambda line: (line.sums, titles.index(line.tab)))
 
 

@@ -19,6 +19,7 @@ from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
 PLACE = Layout(SETTINGS.key, TAB.title, 0, {})
+KEY_THING, KEY_DAY = 10**11, 10**6
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
     "tax_rate",
@@ -91,6 +92,12 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         ("{temperature} at the freezing point of water", "temp_zero", measures.temp_zero, "count"),
         ("{temperature} for one degree Celsius", "temp_step", measures.temp_step, "count"),
     ]
+    if draft.plan.records:
+        # A line of a log sorts by thing, day and row as one number, exact below two to the power of 53.
+        lines += [
+            ("A thing in a line's number", "key_thing", KEY_THING, "count"),
+            ("A day in a line's number", "key_day", KEY_DAY, "count"),
+        ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):
         draft.put(sheet.cell(row + step, 1), draft.plan.head(head), "label")

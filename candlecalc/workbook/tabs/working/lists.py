@@ -1,6 +1,6 @@
 """The Lists tab: the names that drop-downs offer."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from openpyxl.worksheet.worksheet import Worksheet
 
@@ -16,16 +16,16 @@ from candlecalc.workbook.writing.validation import list_key
 TAB = Tab("Lists", "working", "Names that drop-downs offer, in the order you typed them.")
 
 
-def lists() -> dict[str, Field]:
-    """Each list that a drop-down needs, with a field that uses it."""
-    fields = [field for table in TABLES.values() for field in table.fields if field.names_from]
+def lists(tables: Iterable[str]) -> dict[str, Field]:
+    """Each list that a drop-down of these tables needs, with a field that uses it."""
+    fields = [field for key in tables if key in TABLES for field in TABLES[key].fields if field.names_from]
     return {list_key(field): field for field in fields}
 
 
 def layout(rows_of: Mapping[str, int]) -> Layout:
-    letters = {key: chr(ord("A") + number) for number, key in enumerate(lists())}
+    letters = {key: chr(ord("A") + number) for number, key in enumerate(lists(rows_of))}
     return Layout(
-        "lists", "Lists", FIRST_ROW + max(rows_of[field.names_from] for field in lists().values()) - 1, letters
+        "lists", "Lists", FIRST_ROW + max(rows_of[field.names_from] for field in lists(rows_of).values()) - 1, letters
     )
 
 
@@ -34,7 +34,7 @@ def write(draft: Draft) -> None:
     sheet = draft.tab(TAB)
     there = draft.plan.layouts["lists"]
     heads = []
-    for number, (key, field) in enumerate(lists().items(), start=1):
+    for number, (key, field) in enumerate(lists(draft.plan.layouts).items(), start=1):
         heads.append(head(field))
         draft.put(sheet.cell(FIRST_ROW - 1, number), heads[-1], "head", wrap=True)
         sheet.column_dimensions[there.letters[key]].width = 35

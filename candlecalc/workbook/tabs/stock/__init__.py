@@ -1,0 +1,1 @@
+"""Buy and stock: what was bought, and what it cost."""

@@ -1,0 +1,133 @@
+"""What was bought: each line's cost with its share of the document's freight, and what each material comes to.
+
+The tabs are compared to the cent with exact fractions, and with `split_charge`, which is checked against textbooks in
+tests/published.
+"""
+
+import datetime
+import random
+from collections import defaultdict
+from fractions import Fraction
+
+import books
+import pytest
+from libreoffice import stored
+
+import candlecalc
+from candlecalc.quantities.days import serial
+from candlecalc.season.season import frame
+from candlecalc.season.tables import TABLES
+
+GRAMS = {"g": 1, "kg": 1000, "oz": Fraction(45359237, 1600000), "lb": Fraction(45359237, 100000)}
+FIRST = datetime.date(2027, 8, 1)
+
+
+def exact(number):
+    return Fraction(f"{number:.15g}")
+
+
+def season(lines, seed):
+    """A small season with purchases out of order: documents of several lines, some with freight, some with none."""
+    given = random.Random(seed)  # noqa: S311
+    made = books.small().with_records()
+    materials = [row["material"] for _, row in made.rows("materials")]
+    rows = []
+    for number in range(lines):
+        line = {
+            "date": FIRST + datetime.timedelta(days=given.randrange(120)),
+            "document": given.choice([None, "<3", "1e3", f"INV {number // 4}"]),
+            "supplier": given.choice([None, "Fen Supplies", "Wolds Wax"]),
+            "material": given.choice(materials),
+            "packs": float(given.choice([1, 2, 3, 12, 2.5])),
+            "price": round(given.uniform(0, 90), 2),
+            "discount": given.choice([None, 0.0]),
+            "charges": given.choice([None, None, 7.99, 12.0, 0.01]),
+            "tax": given.choice([None, 1.15]),
+            "lot": given.choice([None, f"L{number}"]),
+        }
+        rows.append(dict.fromkeys(TABLES["purchases"].keys) | line)
+    made.tables["purchases"] = frame(rows, TABLES["purchases"])
+    return made
+
+
+def landed(made):
+    """The cost of each line of Purchases with its share of the charges, as fractions."""
+    rows = [row for _, row in made.rows("purchases")]
+    documents = defaultdict(list)
+    for number, row in enumerate(rows):
+        alone = row["document"] is None
+        documents[("line", number) if alone else (row["document"], row["supplier"])].append(number)
+    found = {}
+    for numbers in documents.values():
+        goods = [rows[number]["price"] * rows[number]["packs"] for number in numbers]
+        charges = round(sum(rows[number]["charges"] or 0 for number in numbers), 2)
+        shares = candlecalc.split_charge(charges, goods) if any(goods) else [0.0] * len(goods)
+        for number, share in zip(numbers, shares, strict=True):
+            row = rows[number]
+            cost = exact(row["price"]) * exact(row["packs"]) - exact(row["discount"] or 0) + exact(row["tax"] or 0)
+            found[number] = cost + exact(share)
+    return found
+
+
+def bought(made):
+    """By material: how much in the workbook's unit, what was paid, and the date of its last line."""
+    packs = {row["material"]: row for _, row in made.rows("materials")}
+    unit = GRAMS[made.settings["weight_unit"]]
+    costs, found = landed(made), {}
+    for number, row in made.rows("purchases"):
+        pack = packs[row["material"]]
+        size = exact(pack["pack_size"]) * (1 if pack["pack_unit"] == "each" else GRAMS[pack["pack_unit"]] / unit)
+        amount, paid, last = found.get(row["material"], (0, 0, (FIRST, -1)))
+        last = max(last, (row["date"], number))
+        found[row["material"]] = amount + size * exact(row["packs"]), paid + costs[number], last
+    return found
+
+
+SEEDS = [1, 2, 3]
+
+
+@pytest.fixture(scope="module", params=SEEDS)
+def made(request, tmp_path_factory):
+    path = tmp_path_factory.mktemp("purchases") / f"year {request.param}.xlsx"
+    return books.Book(season(24, request.param), path)
+
+
+def differences(made, values):
+    """Cells that are not what the exact reference says."""
+    found = []
+    for number, cost in landed(made.season).items():
+        cell = made.cell("purchases", "landed", number)
+        if values[cell] != pytest.approx(float(cost), abs=1e-6):
+            found.append((cell, values[cell], float(cost)))
+    reference = bought(made.season)
+    for number, row in made.rows("materials"):
+        amount, paid, (last, line) = reference.get(row["material"], ("", "", ("", None)))
+        cost = "" if line is None else values[made.cell("purchases", "unit_cost", line)]
+        wanted = {"amount": amount, "paid": paid, "date": last and serial(last), "unit_cost": cost}
+        for key, value in wanted.items():
+            cell = made.cell("bought", key, number)
+            expected = pytest.approx(float(value), rel=1e-9) if isinstance(value, Fraction) else value
+            if values.get(cell, "") != expected:
+                found.append((cell, values.get(cell), value))
+    return found
+
+
+def test_purchases_come_to_what_exact_fractions_say(made):
+    values = stored(made.path)
+    assert differences(made, values) == []
+    assert values[made.named("master_check")] == "Numbers agree"
+
+
+def test_a_cent_that_is_not_there_is_found(made):
+    values = stored(made.path)
+    cell = made.cell("purchases", "landed", 0)
+    assert differences(made, values | {cell: values[cell] + 0.01})
+
+
+def test_the_office_finds_the_same_and_so_without_a_line(made, office):
+    last = len(made.rows("purchases")) - 1
+    gone = {made.cell("purchases", key, last): None for key in TABLES["purchases"].keys}
+    whole, short = office.edited_each(made.path, [{}, gone])
+    assert differences(made, whole) == []
+    made.season.tables["purchases"].drop(index=last, inplace=True)
+    assert [cell for cell, *_ in differences(made, short)] == []
