@@ -116,7 +116,7 @@ def check(book: Path) -> None:
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
-@click.argument("what", type=click.Choice(["costs", "prices", "batch"]))
+@click.argument("what", type=click.Choice(["costs", "prices", "batch", "purchases", "bought"]))
 @click.option("--product", metavar="NAME", default="", help="One product; of a batch, else the one on Batch.")
 @click.option(
     "--make", "count", type=click.IntRange(1, 100_000), help="How many, for batch; else as many as Batch says, or 12."
@@ -124,7 +124,11 @@ def check(book: Path) -> None:
 @click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
 def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
-    """Show the costs, the prices or a batch of a workbook or a folder."""
+    """Show the costs, the prices or a batch of a workbook or a folder.
+
+    Of a workbook with the year's records: its purchases, and what was bought of
+    each material.
+    """
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")
     from candlecalc.commands import make

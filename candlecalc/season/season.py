@@ -266,7 +266,8 @@ def _not_named(value: str, field: Field, known: _Known) -> str:
 def _twice(table: Table, place: int, row: Row, seen: set[tuple[str, ...]]) -> list[Problem]:
     """A name, or a pair that must be alone, that stands in the table already."""
     values = tuple(str(row[key]).casefold() for key in table.unique)
-    if any(row[key] is None for key in table.unique):
+    # A log may hold two lines alike.
+    if not values or any(row[key] is None for key in table.unique):
         return []
     if values in seen:
         first = table.unique[0]

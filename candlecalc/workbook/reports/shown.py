@@ -1,5 +1,6 @@
 """What a season's workbook shows at the terminal: costs, prices and a batch, as records."""
 
+import datetime
 from typing import Any
 
 from openpyxl.cell.cell import ERROR_CODES
@@ -22,11 +23,19 @@ NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 
 def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
     """What the list that answers to a word shows of each product, or of one."""
-    for each in registered():
+    season = calculated.season
+    for each in registered(season.records):
         if each.shown and each.shown.word == word and isinstance(each.tab, TableTab):
-            rows = _rows(calculated.season, each.tab.typed_on, product)
-            return _records(calculated, each.tab.key, list(each.shown.columns), rows)
-    raise LookupError(word)
+            table, columns = each.tab.typed_on, list(each.shown.columns)
+            if "product" in TABLES[table].keys:
+                return _records(calculated, each.tab.key, columns, _rows(season, table, product))
+            if product:
+                raise ValueError(f"--product goes with costs, prices and batch; {each.tab.title} is of materials")
+            return _records(calculated, each.tab.key, columns, [at for at, _ in season.rows(table)])
+    raise ValueError(
+        f"{word} is in a workbook with the year's records; make one of this with `candlecalc new NEW.xlsx --from THIS "
+        "--records`"
+    )
 
 
 def bench(calculated: Calculated, product: str) -> list[Record]:
@@ -50,6 +59,8 @@ def _records(calculated: Calculated, table: str, keys: list[str], rows: list[int
 
 
 def _told(value: Any) -> Any:
+    if isinstance(value, datetime.datetime):
+        return value.date()
     return NOT_KNOWN if value in ERROR_CODES else None if value == "" else value
 
 
