@@ -240,15 +240,16 @@ def test_words_in_other_letters_are_the_same_words_to_the_workbook_and_to_check(
 
 def test_what_no_entry_explains_is_told_as_the_workbook_tells_it(demo):
     season = read.season_of(demo)
-    assert report.disagreeing(report.Calculated(season, demo.read_bytes())) == []
+    assert report.disagreeing(report.Calculated(season, book.drafted(season, book.date_of(season)))) == []
     for where in ("recipes", "materials"):
         season.tables[where].iloc[0, 0] = None
-    made = book.made(season, book.date_of(season))
+    written = book.drafted(season, book.date_of(season))
+    made = book.packed(written)
     rows = openpyxl.load_workbook(io.BytesIO(made), data_only=True)["Checks"]
     lines = [row for row in rows if row[6].value == "to fix"]
     told = [(f"A{row[0].row}", f"{row[0].value}: {row[7].value}") for row in lines]
     assert rows["A2"].value == f"{len(told)} to fix"
-    found = report.disagreeing(report.Calculated(season, made))
+    found = report.disagreeing(report.Calculated(season, written))
     assert [(finding.cell, finding.words) for finding in found] == told != []
 
 

@@ -63,13 +63,14 @@ def new(
         season.settings["season"] = name
     mine = held is not None and source != folder.DEMO
     before = MadeFrom(_printable(source.resolve().name), held.log) if source and held and mine else FROM_NOTHING
-    made = book.made(season, date or book.date_of(season), picked=card or None, before=before)
+    written = book.drafted(season, date or book.date_of(season), card or None, before)
+    made = book.packed(written)
     left_out = _left_out(source, held) if source and held else []
     write_whole(out, made, force=force)
     lines = [f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials", *left_out]
     if mine:
         lines += _taken_over(season, name)
-    wrong = report.everything_wrong(report.Calculated(season, made), card) if source else []
+    wrong = report.everything_wrong(report.Calculated(season, written), card) if source else []
     return Answer([*lines, *(f"{out}, {finding}" for finding in wrong)], bool(wrong))
 
 
@@ -124,12 +125,12 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     """A season calculated from its entries, with the card set."""
     season = held.season
     ours = book.drafted(season, book.date_of(season), card or None)
-    calculated = report.Calculated(season, book.packed(ours))
+    calculated = report.Calculated(season, ours)
     wrong = report.everything_wrong(calculated, held.card, held.spots)
     beside = [f"{path}: {words}" for words in held.absent]
     # The formulas of another version are others, and nobody's fault.
     if not path.is_dir() and not held.origin.older:
-        overwritten, moved = report.overwritten(path, ours, calculated.plan)
+        overwritten, moved = report.overwritten(held.formulas, ours)
         wrong += overwritten
         beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
     return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])

@@ -51,6 +51,7 @@ class Drafted(NamedTuple):
     dated: datetime.date
     texts: dict[int, str]
     read: dict[str, set[Source]]
+    plan: Plan
 
 
 def packed(written: Drafted, *, stored: bool = True) -> bytes:
@@ -115,7 +116,7 @@ def drafted(
     for each in registered(season.records):
         each.write(draft)
     _file(book, season, dated)
-    return Drafted(book, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read)
+    return Drafted(book, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read, plan)
 
 
 def _file(book: Workbook, season: Season, dated: datetime.date) -> None:

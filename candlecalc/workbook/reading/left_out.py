@@ -33,7 +33,7 @@ AUTOMATIC = 64  # from this number on an indexed colour is the program's own
 
 def not_carried(path: Path, origin: Origin, shown: Shown) -> list[str]:
     """What of a maker's own is in a workbook, a line each."""
-    with workbook(path, values=False) as theirs:
+    with workbook(path) as theirs:
         own_tabs = [title for title in theirs.sheetnames if title not in {*book.TABS, *origin.gone.tabs}]
         ours = [title for title in theirs.sheetnames if title not in own_tabs]
         found = [f"the tab {title}" for title in own_tabs]
@@ -45,7 +45,7 @@ def not_carried(path: Path, origin: Origin, shown: Shown) -> list[str]:
 def _on_tab(path: Path, sheet: ReadOnlyWorksheet, origin: Origin, shown: Shown) -> Iterator[str]:
     tab = book.TABS.get(sheet.title)
     if isinstance(tab, TableTab):
-        rows = rows_of(path, sheet)
+        rows, _ = rows_of(path, sheet)
         known = [*_heads(tab, shown), *(shown(head) for head in origin.gone.heads.get(tab.title, ()))]
         yield from (f"the column {name}" for name in _own_columns(rows, known))
     part = sheet._worksheet_path

@@ -14,6 +14,7 @@ import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
 import openpyxl
 from defusedxml.ElementTree import fromstring
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
+from openpyxl.worksheet._reader import FORMULA_TAG, WorkSheetParser
 
 from candlecalc.season.folder import UnreadableError
 from candlecalc.workbook.reading.unreadable import why_not
@@ -37,27 +38,29 @@ class Opened(NamedTuple):
     description: str
     creator: str
     titles: list[str]  # of all its tabs
-    tabs: dict[str, Rows]
+    tabs: dict[str, Rows]  # values
+    formulas: dict[str, Rows]  # the same, but formulas where a cell has one
     names: dict[str, str]  # where its names point: "Batch!$A$3"
 
 
-def opened(path: Path, titles: Iterable[str], values: bool = True) -> Opened:
-    """Some tabs of a workbook, those of them that it has, with values or formulas."""
-    with workbook(path, values) as book:
-        tabs = {title: rows_of(path, book[title]) for title in titles if title in book.sheetnames}
+def opened(path: Path, titles: Iterable[str]) -> Opened:
+    """Some tabs of a workbook, those of them that it has."""
+    with workbook(path) as book:
+        both = {title: rows_of(path, book[title]) for title in titles if title in book.sheetnames}
+        tabs, formulas = ({title: rows[which] for title, rows in both.items()} for which in (0, 1))
         names = {name: str(each.attr_text) for name, each in book.defined_names.items()}
         facts = book.properties
-        return Opened(str(facts.description), str(facts.creator), book.sheetnames, tabs, names)
+        return Opened(str(facts.description), str(facts.creator), book.sheetnames, tabs, formulas, names)
 
 
 @contextmanager
-def workbook(path: Path, values: bool) -> Iterator[openpyxl.Workbook]:
+def workbook(path: Path) -> Iterator[openpyxl.Workbook]:
     """A workbook to read a row at a time; an UnreadableError says why it cannot be read."""
     try:
         refuse_no_file(path)
         with zipfile.ZipFile(path) as package:
             _refuse_giants(path, package)
-        with closing(openpyxl.load_workbook(path, data_only=values, read_only=True, keep_links=False)) as book:
+        with closing(openpyxl.load_workbook(path, data_only=True, read_only=True, keep_links=False)) as book:
             yield book
     except UnreadableError:
         raise
@@ -110,20 +113,40 @@ def _marks(package: zipfile.ZipFile, name: str, most: int) -> int:
     return found
 
 
-def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> Rows:
-    """What a tab's rows hold, as far as the last cell that holds something."""
-    sheet.reset_dimensions()  # a file may say another size than it has
-    rows: Rows = []
-    cells = 0
-    for number, row in enumerate(sheet.iter_rows(values_only=True)):
-        cells += len(row)
-        last = max((at for at, value in enumerate(row, start=1) if value is not None), default=0)
-        if cells > MOST_CELLS or last > MOST_COLUMNS or (last and number >= MOST_ROWS):
-            raise UnreadableError(f"{path}: {sheet.title} is too large")
-        if last:
-            rows += [()] * (number - len(rows))
-            rows.append(row[:last])
-    return rows
+class _Cells(WorkSheetParser):  # type: ignore[misc]
+    """openpyxl's reader of a tab, which gives a cell's value or its formula, made to give both in one pass."""
+
+    def parse_cell(self, element: Any) -> dict[str, Any]:
+        cell: dict[str, Any] = super().parse_cell(element)
+        cell["formula"] = cell["value"] if element.find(FORMULA_TAG) is None else self.parse_formula(element)
+        return cell
+
+
+def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> tuple[Rows, Rows]:
+    """What a tab's rows hold, as far as the last cell that holds something: values, and formulas."""
+    held: tuple[Rows, Rows] = ([], [])
+    book, room = sheet.parent, 0
+    with sheet._get_source() as source:
+        parser = _Cells(
+            source,
+            sheet._shared_strings,
+            data_only=True,
+            epoch=book.epoch,
+            date_formats=book._date_formats,
+            timedelta_formats=book._timedelta_formats,
+        )
+        for number, cells in parser.parse():
+            filled = [cell for cell in cells if cell["value"] is not None or cell["formula"] is not None]
+            last = max((cell["column"] for cell in filled), default=0)
+            room += max((cell["column"] for cell in cells), default=0)
+            if room > MOST_CELLS or last > MOST_COLUMNS or (last and number > MOST_ROWS):
+                raise UnreadableError(f"{path}: {sheet.title} is too large")
+            for rows, key in zip(held, ("value", "formula"), strict=True):
+                if last and number > len(rows):
+                    rows += [()] * (number - 1 - len(rows))
+                    row = dict.fromkeys(range(1, last + 1)) | {cell["column"]: cell[key] for cell in filled}
+                    rows.append(tuple(row.values()))
+    return held
 
 
 def cell_at(rows: Rows, row: int, column: int) -> Any:

@@ -4,7 +4,7 @@ Columns are found by their heads, lines by their labels, the bench card's entrie
 of an earlier version, and a maker may have moved what is in it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
 from pathlib import Path
@@ -18,12 +18,12 @@ from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
 from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF, tables_of
+from candlecalc.workbook.book import TABS
 from candlecalc.workbook.cells.layout import HEAD_ROW
 from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Opened, Rows, cell_at, opened
 from candlecalc.workbook.reading.spots import TODAYS, Spot, Spots, column_spots, spot
 from candlecalc.workbook.reading.version import Origin, origin_of
-from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.look import changes
 from candlecalc.workbook.tabs.make import batch, costing
 
@@ -39,6 +39,7 @@ class Held(NamedTuple):
     origin: Origin = Origin()
     spots: Spots = TODAYS
     absent: Sequence[str] = ()  # what it has not, a line each
+    formulas: Mapping[str, Rows] = {}  # of a workbook: what its tabs hold, formulas as such
 
 
 def season_of(path: Path) -> Season:
@@ -49,9 +50,7 @@ def season_of(path: Path) -> Season:
 def held(path: Path) -> Held:
     """All that a maker typed in a workbook of ours; an UnreadableError says why it cannot be read."""
     tables = (SETTINGS, WHAT_IF, *TABLES.values())
-    book = opened(
-        path, [*(table.title for table in tables), *(tab.title for tab in (batch.TAB, changes.TAB, start.START))]
-    )
+    book = opened(path, TABS)
     missing = [table.title for table in tables if not table.optional and table.title not in book.tabs]
     if missing:
         raise UnreadableError(f"{path}: no season workbook: it has no tab {', '.join(missing)}")
@@ -76,7 +75,7 @@ class _Reader:
         settings[costing.RISE.key] = self._rise()
         tables = {key: self._table(table) for key, table in tables_of(settings["records"] == "yes").items()}
         season, card, log = Season(settings, tables), self._card(), self._log()
-        return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent)
+        return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent, self.book.formulas)
 
     def _settings(self) -> dict[str, Value]:
         lines: dict[str, tuple[int, Value]] = {}

@@ -1,13 +1,12 @@
 """What is wrong with a season, read from its workbook's own cells."""
 
-import io
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from pathlib import Path
 from typing import Any
 
 import openpyxl
 from openpyxl.utils import column_index_from_string
+from openpyxl.utils.datetime import from_excel
 
 from candlecalc.declaration.term import shown
 from candlecalc.season.fields import short
@@ -19,11 +18,12 @@ from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import plain_head
-from candlecalc.workbook.reading.opening import Rows, cell_at, opened
+from candlecalc.workbook.reading.opening import Rows, cell_at
 from candlecalc.workbook.reading.spots import TODAYS, Spots
 from candlecalc.workbook.reports.wiring import resting_on
 from candlecalc.workbook.tabs.look import checks
 from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.writing import memory
 
 
 @dataclass(frozen=True)
@@ -40,25 +40,26 @@ class Finding:
 
 
 class Calculated:
-    """A season's workbook made anew: its cells by table, column and row, or a tab's by their place.
+    """A season's workbook written anew and calculated: its cells by table, column and row, or a tab's by their place.
 
     A maker's own file may hold numbers from before the last entry.
     """
 
-    def __init__(self, season: Season, made: bytes) -> None:
-        self.season, self.plan = season, book.plan_of(season)
-        self._book = openpyxl.load_workbook(io.BytesIO(made), data_only=True, read_only=True)
-        self._tabs: dict[str, Rows] = {}
+    def __init__(self, season: Season, written: book.Drafted) -> None:
+        self.season, self.plan = season, written.plan
+        self._written, self._tabs = written.book, memory.calculated(written.book)
 
     def tab(self, title: str) -> Rows:
-        """The values of a tab, read when it is asked for."""
-        if title not in self._tabs:
-            self._tabs[title] = list(self._book[title].iter_rows(values_only=True))
+        """The values of a tab; days are numbers."""
         return self._tabs[title]
 
     def value(self, table: str, column: str, row: int) -> Any:
         layout = self.plan.layouts[table]
-        return cell_at(self.tab(layout.title), FIRST_ROW + row, column_index_from_string(layout.letters[column]))
+        place = FIRST_ROW + row, column_index_from_string(layout.letters[column])
+        value = cell_at(self.tab(layout.title), *place)
+        if isinstance(value, (int, float)) and self._written[layout.title].cell(*place).is_date:
+            return from_excel(value).date()
+        return value
 
     def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
         """Some columns of some rows, by the columns' heads."""
@@ -155,13 +156,13 @@ CHANGED = "the formula was typed over or changed: make a fresh workbook from thi
 MOST_CHANGED = 10  # cells of a tab that are named: where all of it is another's, one line says so
 
 
-def overwritten(path: Path, ours: book.Drafted, plan: Plan) -> tuple[list[Finding], list[str]]:
+def overwritten(theirs: Mapping[str, Rows], ours: book.Drafted) -> tuple[list[Finding], list[str]]:
     """Formula cells of a maker's workbook that are not the formula we would write there.
 
     Where columns or rows were moved no formula is where we would write it: then the tabs in question are named instead.
     """
-    order = ours.book.sheetnames
-    theirs = opened(path, order, values=False).tabs
+    order, plan = ours.book.sheetnames, ours.plan
+    theirs = {title: theirs[title] for title in order if title in theirs}
     missing = "the tab is missing: make a fresh workbook from this one"
     found = [Finding(title, "A1", missing) for title in order if title not in theirs]
     moved = [title for title in theirs if _moved(title, ours.book, theirs[title])]
@@ -185,8 +186,8 @@ def _changed(
 ) -> list[Finding]:
     cells = [
         each
-        for row in ours[title].iter_rows()
-        for each in row
+        # Those that were written, not those that a look through all rows would make.
+        for each in ours[title]._cells.values()
         if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
     ]
     columns = {
