@@ -22,6 +22,9 @@ A_COUNT = Term("", "how many", low=1.0, high=100.0, whole=True)
 # A printer that is off by more than 2 % is set to scale: no reading puts that right.
 AS_PRINTED = "what your ruler reads on the calibration page"
 SHAPES = ("rectangle", "round")
+# Of the EU and its neighbours, in letters that the font has.
+_SPOKEN = "en bg cs da de el es et fi fr ga hr hu is it lt lv mt nl no pl pt ro sk sl sv tr uk vi"
+LANGUAGES = tuple(_SPOKEN.split())
 TYPED = ("name", "line", "net weight", "fire", "hazard")
 
 PAPERS = Table(
@@ -93,7 +96,7 @@ LABELS = Table(
         Field("code", "Code", "H317, GHS07, signal word, names; of a fire statement its topic", longest=100),
         Field("text", "Text", "your own words; blank: ours", needed_when=("part", ("name", "line")), longest=400),
         Field("height", "Height, mm", "least height of a small x", A_HEIGHT),
-        Field("language", "Language", "two letters: en, de, fr", longest=2),
+        Field("language", "Language", "of the text", choices=LANGUAGES),
         Field("confirmed_on", "Confirmed on", "the day on which you checked it", date=True),
         Field("against", "Against", "what you checked it against", needed_when=("confirmed_on", ()), longest=200),
     ),

@@ -54,7 +54,7 @@ def _rows(folder: Path, table: Table, faults: list[str]) -> list[Row]:
                 row[field.key] = _value(text, field)
             except ValueError as problem:
                 row[field.key] = None
-                faults.append(f"{table.key}.csv, line {line}, {field.key}: it {problem}")
+                faults.append(f"{table.key}.csv, line {line}, {field.key}: it {problem}".removesuffix("."))
         missing = [field for field in table.fields if row[field.key] is None and field.needed(row)]
         faults += [
             f"{table.key}.csv, line {line}, {field.key}: it is missing; type {_takes(field)}"
