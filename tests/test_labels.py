@@ -3,6 +3,7 @@
 import csv
 import re
 import shutil
+import sys
 
 import printed
 import pytest
@@ -210,3 +211,13 @@ def test_no_word_judges_a_candle(tmp_path, product, kind):
     assert result.exit_code == 0, result.stderr
     assert JUDGING.findall(result.stdout) == []
     assert JUDGING.findall(" ".join(printed.read_back(out.read_bytes(), tmp_path))) == []
+
+
+def test_without_the_extra_the_command_says_what_to_install(tmp_path, monkeypatch):
+    monkeypatch.setitem(sys.modules, "typst", None)
+    for name in ("candlecalc.labels.draw", "candlecalc.commands.labels"):
+        package, _, module = name.rpartition(".")
+        monkeypatch.delitem(sys.modules, name, raising=False)
+        monkeypatch.delattr(sys.modules[package], module, raising=False)
+    result = run("--demo", tmp_path / "x.pdf")
+    assert (result.exit_code, result.stderr) == (1, "candlecalc: labels need typst: pip install 'candlecalc[labels]'\n")

@@ -150,3 +150,31 @@ def test_labels_beyond_the_sheet_are_refused(changed, words):
 def test_a_sheet_that_is_used_up_is_refused():
     with pytest.raises(ValueError, match="--skip takes 0 to 23"):
         places(OF_24, 24)
+
+
+def alternatives(node):
+    """What the drawings of a tagged PDF are called, in reading order."""
+    node = node.get_object()
+    if isinstance(node, list):
+        return [words for each in node for words in alternatives(each)]
+    if not isinstance(node, dict):
+        return []
+    return [*([node["/Alt"]] if "/Alt" in node else []), *(alternatives(node["/K"]) if "/K" in node else [])]
+
+
+def test_a_drawing_is_read_aloud_by_its_words():
+    paper = printed.paper(width=80.0, height=60.0, rows=1, columns=1)
+    symbols = [printed.text("sign", "", 5.0), printed.text("pictogram", "environment", 0.0, "GHS09")]
+    reader = pypdf.PdfReader(io.BytesIO(draw.sheet(printed.label(*symbols, kind="warning"), paper)))
+    assert alternatives(reader.trailer["/Root"]["/StructTreeRoot"]) == ["warning sign", "environment"]
+
+
+def test_a_very_long_name_stands_in_several_lines_within_its_round_label(tmp_path):
+    name = "Šípková růže s bílým čajem a medovým plástem z Évory"
+    paper = printed.paper(shape="round", width=40.0, height=40.0, rows=1, columns=1)
+    pdf = draw.sheet(printed.label(printed.text("name", name), printed.text("net weight", "227 g", 4.0)), paper)
+    assert printed.read_back(pdf, tmp_path) == [*name.split(), "227", "g"]
+    ink = printed.dark(printed.dots(pdf, tmp_path, 0, 0, 60, 60))
+    down, across = (place * 25.4 / printed.DPI for place in ink.nonzero())
+    from_middle = ((across - 7.2 - 20) ** 2 + (down - 12.9 - 20) ** 2) ** 0.5
+    assert from_middle.max() < 20

@@ -23,6 +23,8 @@ MARGIN = 1.5  # mm that stay free along the edge of a label, where a sheet may h
 SQUARE_IN_CIRCLE = 0.5**0.5
 NORMAL, CONDENSED = 100, 75  # % of the font's width
 LARGEST = {"front": 2.2, "warning": 1.6, "base": 1.5}  # texts that no rule holds to a height grow up to so much
+# mm of a small x of the name: it is to be larger than the rest, where there is room.
+NAMES = {"front": (2.2, 1.6, letters.LEAST), "warning": (1.4, letters.LEAST), "base": (1.4, letters.LEAST)}
 BETWEEN = 1.2  # mm between two blocks
 SYMBOLIC = ("sign", "pictogram")
 # What stands together in a group, and in one paragraph of it.
@@ -138,6 +140,7 @@ def _piece(text: Text) -> dict[str, Any]:
         "code": text.code,
         "size": letters.size(text),
         "height": text.height * OVER,
+        "least": text.height,
         "bold": text.part in letters.BOLD,
         "grows": text.part not in STATED_AS_ASKED,
         "lang": text.language,
@@ -155,9 +158,10 @@ def _ways(label: Label, paper: Paper) -> list[dict[str, Any]]:
     symbols = any(text.part == "pictogram" for text in label.texts)
     sides = least_sides(label.holds, paper) if symbols and label.holds else [0.0]
     return [
-        {"stretch": stretch, "side": drawn(side), "beside": beside}
+        {"stretch": stretch, "side": drawn(side), "beside": beside, "name": name}
         for side in sides
         for stretch in (NORMAL, CONDENSED)
+        for name in NAMES[label.kind]
         for beside in ((True, False) if symbols else (False,))
     ]
 

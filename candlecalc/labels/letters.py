@@ -5,6 +5,9 @@ import re
 import unicodedata
 from pathlib import Path
 
+import fontpkg_noto_sans
+from fontTools.ttLib import TTFont
+
 from candlecalc.labels.shapes import OVER, Text
 
 FAMILY = "Noto Sans"
@@ -43,8 +46,6 @@ def breakable(words: str) -> str:
 
 def folder() -> Path:
     """The folder of the font's files."""
-    import fontpkg_noto_sans
-
     return Path(fontpkg_noto_sans.__file__).parent / "files"
 
 
@@ -56,8 +57,6 @@ def lacking(words: str) -> list[str]:
 
 @functools.cache
 def _drawn() -> frozenset[int]:
-    from fontTools.ttLib import TTFont
-
     path = next(path for path in folder().iterdir() if path.name.startswith("NotoSans["))
     with TTFont(path, lazy=True) as font:
         return frozenset(font.getBestCmap())

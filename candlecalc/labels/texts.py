@@ -21,7 +21,6 @@ from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
 
-NAME_HEIGHT = {"front": 2.2, "warning": 1.4, "base": 1.4}  # mm; no rule asks for it
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
 # The statement of the functions that is a symbol, and the word that stands beside it.
 SIGNS = {
@@ -99,7 +98,7 @@ def _text(row: Row, part: str, words: str, height: float, code: str = "", agains
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
     row = _typed(own, "name")
     # A height typed for the front is none for the others.
-    return _text(row if kind == "front" else {**row, "height": None}, "name", name, NAME_HEIGHT[kind])
+    return _text(row if kind == "front" else {**row, "height": None}, "name", name, LEAST)
 
 
 def _lines(own: Sequence[Row], kind: str) -> list[Text]:

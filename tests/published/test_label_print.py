@@ -33,7 +33,8 @@ def test_flat_figures_are_as_high_as_asked_and_no_figure_is_lower(height, tmp_pa
 @pytest.mark.parametrize("height", [1.2, 1.4, 1.8, 2.0])
 @pytest.mark.parametrize("stretch", [draw.NORMAL, draw.CONDENSED])
 def test_a_small_x_is_at_least_as_high_as_asked(height, stretch, tmp_path, monkeypatch):
-    monkeypatch.setattr(draw, "fit", lambda *_: draw.Fitted({"stretch": stretch, "side": 0.0, "beside": False}, 1.0))
+    way = {"stretch": stretch, "side": 0.0, "beside": False, "name": 1.2}
+    monkeypatch.setattr(draw, "fit", lambda *_: draw.Fitted(way, 1.0))
     paper = printed.paper(width=60.0, height=20.0, rows=1, columns=1)
     pdf = draw.sheet(printed.label(printed.text("hazard", "x z x", height, "H317")), paper)
     found = printed.heights(printed.dark(printed.dots(pdf, tmp_path, 7.2, 12.9, 60, 20, FINE)), FINE)
