@@ -93,7 +93,7 @@ LABELS = Table(
         Field("product", "Product", "blank: every product"),
         Field("label", "Label", "where a line of your own stands", choices=KINDS, needed_when=("part", ("line",))),
         Field("part", "Part", "what it is", choices=TYPED, required=True),
-        Field("code", "Code", "H317, GHS07, signal word, names; of a fire statement its topic", longest=100),
+        Field("code", "Code", "H317, GHS07, Warning, names; of a fire statement its topic, or sign", longest=100),
         Field("text", "Text", "your own words; blank: ours", needed_when=("part", ("name", "line")), longest=400),
         Field("height", "Height, mm", "least height of a small x", A_HEIGHT),
         Field("language", "Language", "of the text", choices=LANGUAGES),

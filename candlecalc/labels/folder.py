@@ -36,6 +36,7 @@ def read(folder: Path) -> Held:
     oils = _rows(folder, entries.OILS, faults) if (folder / "oils.csv").is_file() else []
     if not faults:
         faults += _unknown(products, labels, "labels.csv") + _unknown(products, oils, "oils.csv")
+        faults += _said_twice(labels)
     if faults:
         raise UnreadableError(f"{folder}: {'; '.join(faults)}")
     return Held([_paper(row) for row in papers], products, labels, oils)
@@ -96,6 +97,16 @@ def _unknown(products: list[Row], rows: list[Row], where: str) -> list[str]:
     known = {row["product"].casefold() for row in products}
     others = dict.fromkeys(row["product"] for row in rows if row["product"] and row["product"].casefold() not in known)
     return [f'{where}: "{name}" is not in products.csv' for name in others]
+
+
+def _said_twice(labels: list[Row]) -> list[str]:
+    """Texts that stand in labels.csv twice for one product: which of the two is meant, nobody knows."""
+    said = [
+        " ".join(filter(None, [row["part"], row["code"], f"of {row['product'] or 'every product'}"])).casefold()
+        for row in labels
+        if row["part"] != "line"
+    ]
+    return [f"labels.csv: {each} stands there twice" for each in dict.fromkeys(said) if said.count(each) > 1]
 
 
 def _paper(row: Row) -> Paper:

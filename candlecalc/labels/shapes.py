@@ -10,7 +10,7 @@ OVER = 1.01
 class Text:
     """One text of a label, or a symbol, whose words say what it shows."""
 
-    part: str  # one of PARTS
+    part: str  # name, line, net weight, sign, fire, pictogram, signal word, names or hazard
     words: str
     height: float  # mm, the least: of the figures of a net weight and of capitals in bold, else of a small x
     code: str = ""  # H317, GHS07; of a fire statement the topic
@@ -20,9 +20,10 @@ class Text:
 
     @property
     def called(self) -> str:
-        """What it is called in a sentence, with its words."""
+        """What it is called in a sentence, by part and code as a maker types them, with its words."""
+        part = TYPED_AS.get(self.part, self.part)
         code = f" {self.code}" if self.code and self.code not in self.words else ""
-        return f"{self.part}{code}" + (f', "{self.words}"' if self.words else "")
+        return f"{part}{code}" + (f', "{self.words}"' if self.words else "")
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ class Paper:
         return self.width * self.height
 
 
-PARTS = ("name", "line", "net weight", "sign", "fire", "signal word", "pictogram", "hazard", "names")
+TYPED_AS = {"sign": "fire", "signal word": "hazard", "pictogram": "hazard", "names": "hazard"}
 KINDS = ("front", "warning", "base")
 SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 

@@ -5,8 +5,10 @@ it was checked and against what.
 """
 
 from collections.abc import Iterator, Sequence
-from typing import Any, Literal, NamedTuple
+from dataclasses import replace
+from typing import Literal, NamedTuple
 
+from candlecalc.calc.datasheet.label import LabelLine
 from candlecalc.calc.hazard_label import label_of_candle
 from candlecalc.calc.label import (
     figure_height_metric,
@@ -36,8 +38,8 @@ PRINTED = {
     "pictogram": "pictogram",
     "hazard statement": "hazard",
     "supplemental": "hazard",
-    "name": "names",
 }
+NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "not read", "small package")
 NOT_CHECKED = "your own words; read them once more"
 
@@ -76,11 +78,16 @@ def _facts(held: Held, product: str) -> Row:
 
 def _typed(own: Sequence[Row], part: str, code: str = "") -> Row:
     """The maker's row for a text, with nothing in it where there is none."""
-    found = [row for row in own if row["part"] == part and (row["code"] or "").casefold() == code.casefold()]
+    found = [row for row in own if row["part"] == part and _code(row["code"]) == _code(code)]
     # What is said of this product goes before what is said of every one.
     for row in sorted(found, key=lambda row: row["product"] is None):
         return row
     return {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+
+
+def _code(typed: str | None) -> str:
+    """A code as it is compared: a fire statement's topic may be typed as it is printed, with its full stop."""
+    return (typed or "").casefold().removesuffix(".")
 
 
 def _text(row: Row, part: str, words: str, height: float, code: str = "", against: str = NOT_CHECKED) -> Text:
@@ -108,8 +115,6 @@ def _lines(own: Sequence[Row], kind: str) -> list[Text]:
 
 def _net_weight(facts: Row, own: Sequence[Row]) -> Text:
     row = _typed(own, "net weight")
-    if row["text"]:
-        raise ValueError("labels.csv: a net weight is worked out from products.csv; leave its text blank")
     net = facts["net"]
     if facts["rules"] == "us":
         stated, note = net_weight_us(net)
@@ -117,24 +122,35 @@ def _net_weight(facts: Row, own: Sequence[Row]) -> Text:
         height, of_height = figure_height_us(area)
         # In capitals, whose height is the one asked for; the symbol of the gram is small by its own rules.
         ounces, mark, metric = stated.partition(" (")
-        return _text(row, "net weight", ounces.upper() + mark + metric, height, "", f"{note}; {of_height}")
-    height, note = figure_height_metric(net)
-    return _text(row, "net weight", net_weight_metric(net), height, "", note)
+        words, against = ounces.upper() + mark + metric, f"{note}; {of_height}"
+    else:
+        height, against = figure_height_metric(net)
+        words = net_weight_metric(net)
+    if row["text"] and plain(row["text"]) != words:
+        raise ValueError(
+            f'labels.csv: the net weight of {facts["product"]} is "{words}" by products.csv, not "{row["text"]}": '
+            "put right what is wrong, and confirm it anew"
+        )
+    return _by_its_words(row, _text(row, "net weight", words, height, "", against))
+
+
+def _by_its_words(row: Row, text: Text) -> Text:
+    """A text that follows amounts or a recipe is confirmed only where the words that were confirmed stand beside it."""
+    return text if row["text"] else replace(text, confirmed=False, against=f"{text.against}; type the words with it")
 
 
 def _fire(facts: Row, own: Sequence[Row]) -> Iterator[Text]:
     """The sign, and the statements that the standard requires or the maker has named, by topic."""
     ours = fire_statements(REGIONS[facts["rules"]])
-    topics = {each.statement.casefold() for each in ours}
+    topics = {"sign", *(each.statement.casefold() for each in ours)}
     for standing, topic, note in ours:
         row = _typed(own, "fire", topic)
-        named = row in own
         if topic in SIGNS:
-            yield _text(row, "sign", SIGNS[topic], SIGN_HEIGHT, "", note)
-        elif standing == ALWAYS or named:
+            yield _text(_typed(own, "fire", "sign"), "sign", SIGNS[topic], SIGN_HEIGHT, "sign", note)
+        elif standing == ALWAYS or row in own:
             yield _text(row, "fire", topic + ".", LEAST, topic, note)
     for row in own:
-        if row["part"] == "fire" and (row["code"] or "").casefold() not in topics:
+        if row["part"] == "fire" and _code(row["code"]) not in topics:
             if not row["text"]:
                 raise ValueError(f'labels.csv: "{row["code"]}" is no fire statement of ours; type its text')
             yield _text(row, "fire", "", LEAST, row["code"] or "")
@@ -145,38 +161,47 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> l
     lines = [row for row in held.oils if row["product"].casefold() == facts["product"].casefold()]
     if not lines or facts["rules"] == "us":
         return []
-    chosen = {(row["code"] or "").casefold() for row in own if row["part"] == "hazard"}
+    chosen = {_code(row["code"]) for row in own if row["part"] == "hazard"}
     if not facts["holds"]:
         raise ValueError(f"products.csv: type in holds what {facts['product']} holds, in ml: a hazard label goes by it")
     height = least_letters(facts["holds"])
-    texts: list[Text] = []
-    names: list[Any] = []
-    offered: list[str] = []
-    for found in _of_oils(lines, facts):
-        code = found.code or found.element
-        if found.element in TOLD:
-            beside.append(": ".join(filter(None, [found.element, found.code, found.text or found.why])))
-        elif found.element == "precaution" and found.code:
-            if found.code.casefold() in chosen:
-                row = _typed(own, "hazard", found.code)
-                texts.append(_text(row, "hazard", found.text, height, found.code, found.status))
-            else:
-                offered.append(found.code)
-        elif found.element == "name":
-            names.append(found)
-        elif found.element in PRINTED and not (found.element == "signal word" and found.text == "none"):
-            row = _typed(own, "hazard", code)
-            part = PRINTED[found.element]
-            shown = "" if part == "signal word" else code
-            texts.append(_text(row, part, found.text, height, shown, found.status or ""))
-    if names:
-        row = _typed(own, "hazard", "names")
-        words = f"Contains {', '.join(dict.fromkeys(each.text for each in names))}."
-        texts.append(_text(row, "names", words, height, "", "; ".join(dict.fromkeys(each.status for each in names))))
-    _refuse_unknown(own, {*(text.code or text.part for text in texts), *offered})
-    if offered:
-        beside.append(f"precautions to choose from, not more than six: {', '.join(offered)}")
+    found = _of_oils(lines, facts)
+    beside += [_told(each) for each in found if each.element in TOLD]
+    offered = {each.code: each for each in found if each.element == "precaution" and each.code}
+    taken = [line for code, line in offered.items() if _code(code) in chosen]
+    printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
+    texts = [_element(each, own, height) for each in printed + taken]
+    names = [each for each in found if each.element == "name"]
+    texts += [_names(names, own, height, beside)] if names else []
+    _refuse_unknown(own, {*(text.code for text in texts), *offered})
+    left = [code for code, line in offered.items() if line not in taken]
+    if left:
+        beside.append(f"precautions to choose from, not more than six: {', '.join(left)}")
     return sorted(texts, key=_standing)
+
+
+def _told(found: LabelLine) -> str:
+    return ": ".join(filter(None, [found.element, found.code, found.text or found.why]))
+
+
+def _element(found: LabelLine, own: Sequence[Row], height: float) -> Text:
+    # A signal word is its own code: what is confirmed of Warning says nothing of Danger.
+    code = found.code or found.text or ""
+    row = _typed(own, "hazard", code)
+    return _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
+
+
+def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:
+    """The substances to be named; words of the maker's own that lack one are not confirmed."""
+    row = _typed(own, "hazard", "names")
+    names = list(dict.fromkeys(each.text or "" for each in found))
+    against = "; ".join(dict.fromkeys(each.status or "" for each in found))
+    text = _text(row, "names", f"Contains {', '.join(names)}.", height, "names", against)
+    lacking = [name for name in names if name.casefold() not in text.words.casefold()]
+    if lacking:
+        beside.append(f"names: your words lack {', '.join(lacking)}, which the oils bring")
+        return replace(text, confirmed=False)
+    return _by_its_words(row, text)
 
 
 def _standing(text: Text) -> tuple[int, str]:
@@ -198,7 +223,7 @@ def _refuse_unknown(own: Sequence[Row], known: set[str]) -> None:
             )
 
 
-def _of_oils(lines: Sequence[Row], facts: Row) -> list[Any]:
+def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
     oils = list(dict.fromkeys(row["oil"] for row in lines))
     loads = [next(row["load"] for row in lines if row["oil"] == oil) for oil in oils]
     return label_of_candle(
