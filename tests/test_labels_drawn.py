@@ -13,13 +13,18 @@ from candlecalc.labels.places import correction, places
 
 OF_24 = printed.paper(outline=True)
 OF_40 = printed.paper(
-    name="a sheet of 40", rows=10, columns=4, width=45.7, height=25.4, left=9.7, top=21.5, gap_across=2.6, outline=True
-)
+    name="a sheet of 40", rows=10, columns=4, width=45.7, height=25.4, left=9.7, top=15.5, gap_across=2.6, gap_down=1.0,
+    outline=True,
+)  # fmt: skip
 NAME = printed.text("name", "Fig")
 
 
-@pytest.mark.parametrize("paper, skip", [(OF_24, 0), (OF_24, 10), (OF_40, 0), (OF_40, 10), (OF_40, 39)])
-def test_each_label_stands_where_the_paper_has_it(paper, skip, tmp_path):
+# How far it is from one label to the next, worked here: 63.5 + 2.55 and 33.9; 45.7 + 2.6 and 25.4 + 1.
+STEPS = [(OF_24, 66.05, 33.9, 0), (OF_24, 66.05, 33.9, 10), *((OF_40, 48.3, 26.4, skip) for skip in (0, 10, 39))]
+
+
+@pytest.mark.parametrize("paper, step_across, step_down, skip", STEPS)
+def test_each_label_stands_where_the_paper_has_it(paper, step_across, step_down, skip, tmp_path):
     ink = printed.dark(printed.dots(draw.sheet(printed.label(NAME), paper, skip), tmp_path, dpi=300))
     mm = 300 / 25.4
     edge, near = round(0.7 * mm), 0.1
@@ -27,8 +32,9 @@ def test_each_label_stands_where_the_paper_has_it(paper, skip, tmp_path):
     def middles(line, start):
         return [start + (first + last) / 2 / mm for first, last in printed.spans(line)]
 
-    every = places(paper)
-    for place, (left, top) in enumerate(every):
+    for place in range(paper.rows * paper.columns):
+        row, column = divmod(place, paper.columns)
+        left, top = paper.left + column * step_across, paper.top + row * step_down
         # A line under the label's upper edge crosses its left and its right one, and so the other way.
         x, y = round(left * mm), round(top * mm)
         wide, high = round(paper.width * mm), round(paper.height * mm)
