@@ -194,6 +194,20 @@ def test_a_code_that_the_oils_do_not_bring_is_refused(mine):
         texts(mine, TIN, "warning")
 
 
+def test_one_oil_has_one_load(mine):
+    changed(mine, "oils", 1, load="8%")
+    with pytest.raises(ValueError, match=r"Pear and honey oil \(invented\) in .* has the loads 0.07 and 0.08"):
+        texts(mine, TIN, "warning")
+
+
+def test_in_the_us_no_hazard_elements_are_worked_out_and_that_is_said(mine):
+    for row in range(3):
+        changed(mine, "oils", row, product=JAR)
+    found = label_of(folder.read(mine), JAR, "warning")
+    assert {text.part for text in found.label.texts} == {"name", "sign", "fire"}
+    assert any("these rules do not apply in the US" in line for line in found.beside)
+
+
 def test_wording_that_leaves_a_gap_is_never_printed(mine):
     changed(mine, "labels", -1, product=TIN, part="hazard", code="P302+P352")
     with pytest.raises(ValueError, match=r"P302\+P352 reads .* yours to fill in"):

@@ -9,7 +9,7 @@ from dataclasses import replace
 from typing import Literal, NamedTuple
 
 from candlecalc.calc.datasheet.label import LabelLine
-from candlecalc.calc.hazard_label import label_of_candle
+from candlecalc.calc.hazard_label import hazard_cautions, label_of_candle
 from candlecalc.calc.label import (
     figure_height_metric,
     figure_height_us,
@@ -159,7 +159,10 @@ def _fire(facts: Row, own: Sequence[Row]) -> Iterator[Text]:
 def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> list[Text]:
     """What the oils bring to the label; of the precautions those that the maker has chosen."""
     lines = [row for row in held.oils if row["product"].casefold() == facts["product"].casefold()]
-    if not lines or facts["rules"] == "us":
+    if not lines:
+        return []
+    if facts["rules"] == "us":
+        beside += [f"hazard elements are worked out by the rules of the EU; {words}" for words in hazard_cautions("US")]
         return []
     chosen = {_code(row["code"]) for row in own if row["part"] == "hazard"}
     if not facts["holds"]:
@@ -225,7 +228,7 @@ def _refuse_unknown(own: Sequence[Row], known: set[str]) -> None:
 
 def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
     oils = list(dict.fromkeys(row["oil"] for row in lines))
-    loads = [next(row["load"] for row in lines if row["oil"] == oil) for oil in oils]
+    loads = [_load(oil, {row["load"] for row in lines if row["oil"] == oil}, facts["product"]) for oil in oils]
     return label_of_candle(
         substances=[row["substance"] for row in lines],
         concentrations=[row["concentration"] for row in lines],
@@ -236,6 +239,13 @@ def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
         region=REGIONS[facts["rules"]],
         holds=facts["holds"],
     )
+
+
+def _load(oil: str, loads: set[float], product: str) -> float:
+    if len(loads) > 1:
+        shown = " and ".join(f"{load:.4g}" for load in sorted(loads))
+        raise ValueError(f"oils.csv: {oil} in {product} has the loads {shown}; give all its lines the same")
+    return loads.pop()
 
 
 def _refuse_open(texts: Sequence[Text]) -> None:
