@@ -253,6 +253,45 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
         _print(adding.add(mine, out, force=force))
 
 
+@main.command()
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="[FOLDER] OUT.pdf")
+@click.option("--demo", is_flag=True, help="From an invented maker's folder, in place of FOLDER.")
+@click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
+@click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
+@click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
+@click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
+@click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def labels(
+    paths: tuple[Path, ...],
+    demo: bool,
+    product: str,
+    kind: str,
+    paper: str,
+    skip: int,
+    calibrate: bool,
+    force: bool,
+) -> None:
+    """Print labels at true size: a sheet of one label as a PDF.
+
+    FOLDER holds papers.csv, products.csv, labels.csv and oils.csv. PROOF
+    stands across a label until every text on it is confirmed.
+    """
+    *folders, out = paths
+    if len(folders) != (0 if demo else 1):
+        raise click.UsageError("give --demo and OUT.pdf" if demo else "give FOLDER and OUT.pdf, or --demo and OUT.pdf")
+    _new_file(out, ".pdf", force)
+    with _told():
+        try:
+            from candlecalc.commands import labels as printing
+        except ModuleNotFoundError as problem:
+            raise Problem(f"labels need {problem.name}: pip install 'candlecalc[labels]'") from None
+        from candlecalc.labels.folder import DEMO
+
+        source = DEMO if demo else folders[0]
+        _answer(printing.made(source, out, product, kind, paper, skip, calibrate=calibrate, force=force))
+
+
 @main.group()
 def addin() -> None:
     """Make an add-in for the program you have: the functions in your own sheets."""

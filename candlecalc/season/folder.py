@@ -41,7 +41,7 @@ def read(folder: Path) -> Season:
     """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
     path = folder / "settings.csv"
     settings: dict[str, Value] = {}
-    found = _lines(path, ["key", "value"])
+    found = lines_of(path, ["key", "value"])
     doubts: list[Problem] = []
     for key, text in (cells for cells in found.rows if any(cells)):
         if key not in SETTING_FIELDS:
@@ -86,7 +86,7 @@ def write(season: Season, folder: Path) -> None:
 
 def _table(path: Path, table: Table, doubts: list[Problem]) -> pd.DataFrame:
     """A table from its file, and what in it can be read two ways."""
-    found = _lines(path, table.keys, table)
+    found = lines_of(path, table.keys, table)
     for place, cells in enumerate(found.rows):
         for key, text in zip(table.keys, cells, strict=True):
             if _doubted(table, key, text, found):
@@ -108,7 +108,7 @@ class _Found(NamedTuple):
     commas: bool
 
 
-def _lines(path: Path, keys: list[str], table: Table | None = None) -> _Found:
+def lines_of(path: Path, keys: list[str], table: Table | None = None) -> _Found:
     text = _text_of(path)
     # A spreadsheet that writes decimal commas parts its cells by semicolons.
     first = text.partition("\n")[0]

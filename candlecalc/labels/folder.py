@@ -1,0 +1,115 @@
+"""Labels and papers from a folder of CSV files: papers.csv, products.csv, labels.csv and, where needed, oils.csv."""
+
+import datetime
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from candlecalc.labels import entries
+from candlecalc.labels.shapes import Paper
+from candlecalc.quantities.days import read as day_of
+from candlecalc.season.fields import Field, Table
+from candlecalc.season.folder import FORMULA_MARKS, UnreadableError, lines_of
+from candlecalc.season.season import without_blanks
+
+DEMO = Path(__file__).parent / "demo"
+NEEDED = (entries.PAPERS, entries.PRODUCTS, entries.LABELS)
+
+Row = dict[str, Any]
+
+
+class Held(NamedTuple):
+    """What a folder holds: each table's rows with every value as its field takes it."""
+
+    papers: list[Paper]
+    products: list[Row]
+    labels: list[Row]
+    oils: list[Row]
+
+
+def read(folder: Path) -> Held:
+    """Read a folder. A ValueError names every cell that is wrong, with what it takes."""
+    absent = [f"{table.key}.csv" for table in NEEDED if not (folder / f"{table.key}.csv").is_file()]
+    if absent:
+        raise UnreadableError(f"{folder}: {', '.join(absent)} is not there; candlecalc labels --demo shows a folder")
+    faults: list[str] = []
+    papers, products, labels = (_rows(folder, table, faults) for table in NEEDED)
+    oils = _rows(folder, entries.OILS, faults) if (folder / "oils.csv").is_file() else []
+    if not faults:
+        faults += _unknown(products, labels, "labels.csv") + _unknown(products, oils, "oils.csv")
+        faults += _said_twice(labels)
+    if faults:
+        raise UnreadableError(f"{folder}: {'; '.join(faults)}")
+    return Held([_paper(row) for row in papers], products, labels, oils)
+
+
+def _rows(folder: Path, table: Table, faults: list[str]) -> list[Row]:
+    """The rows of a table, and what is wrong with them told in `faults` by line and column."""
+    found = lines_of(folder / f"{table.key}.csv", table.keys, table)
+    rows: list[Row] = []
+    for line, cells in enumerate(found.rows, start=2):
+        if not any(cells):
+            continue
+        row: Row = {}
+        for field, text in zip(table.fields, cells, strict=True):
+            try:
+                row[field.key] = _value(text, field)
+            except ValueError as problem:
+                row[field.key] = None
+                faults.append(f"{table.key}.csv, line {line}, {field.key}: it {problem}".removesuffix("."))
+        missing = [field for field in table.fields if row[field.key] is None and field.needed(row)]
+        faults += [
+            f"{table.key}.csv, line {line}, {field.key}: it is missing; type {_takes(field)}"
+            for field in missing
+            if not any(f"line {line}, {field.key}:" in fault for fault in faults)
+        ]
+        rows.append(row)
+    for key in table.alone:
+        names = [str(row[key]).casefold() for row in rows]
+        twice = [name for name in dict.fromkeys(names) if names.count(name) > 1]
+        faults += [f'{table.key}.csv: "{name}" stands there twice' for name in twice]
+    return rows
+
+
+def _value(text: str, field: Field) -> Any:
+    """A cell as its field takes it; a ValueError says what it is and what it takes."""
+    text = without_blanks(text.removeprefix("'") if text[1:2] in FORMULA_MARKS else text)
+    if not text:
+        return None
+    if field.term:
+        return field.term.read(text)
+    if field.date:
+        day = day_of(text)
+        if not isinstance(day, datetime.date):
+            raise ValueError(f'is "{text}"; it takes {field.allowed()}')
+        return day
+    value = field.as_declared(text)
+    too_long = len(text) > field.longest
+    if (field.choices and value not in field.choices) or too_long:
+        raise ValueError(f'is "{text}"; it takes {field.allowed()}')
+    return value
+
+
+def _takes(field: Field) -> str:
+    return field.term.range if field.term else field.allowed()
+
+
+def _unknown(products: list[Row], rows: list[Row], where: str) -> list[str]:
+    known = {row["product"].casefold() for row in products}
+    others = dict.fromkeys(row["product"] for row in rows if row["product"] and row["product"].casefold() not in known)
+    return [f'{where}: "{name}" is not in products.csv' for name in others]
+
+
+def _said_twice(labels: list[Row]) -> list[str]:
+    """Texts that stand in labels.csv twice for one product: which of the two is meant, nobody knows."""
+    said = [
+        " ".join(filter(None, [row["part"], row["code"], f"of {row['product'] or 'every product'}"])).casefold()
+        for row in labels
+        if row["part"] != "line"
+    ]
+    return [f"labels.csv: {each} stands there twice" for each in dict.fromkeys(said) if said.count(each) > 1]
+
+
+def _paper(row: Row) -> Paper:
+    given = {key: value for key, value in row.items() if value is not None and key not in ("paper", "outline")}
+    counts = {"rows": int(row["rows"]), "columns": int(row["columns"])}
+    return Paper(**{**given, **counts, "name": row["paper"], "outline": row["outline"] == "yes"})

@@ -1,0 +1,85 @@
+"""What a label is, and what a paper is: plain data, whoever typed it."""
+
+from dataclasses import dataclass
+
+# What is drawn may shrink a little on its way to paper: so much over every least height, side and area.
+OVER = 1.01
+
+
+@dataclass(frozen=True)
+class Text:
+    """One text of a label, or a symbol, whose words say what it shows."""
+
+    part: str  # name, line, net weight, sign, fire, pictogram, signal word, names or hazard
+    words: str
+    height: float  # mm, the least: of the figures of a net weight and of capitals in bold, else of a small x
+    code: str = ""  # H317, GHS07; of a fire statement the topic
+    language: str = "en"
+    confirmed: bool = False
+    against: str = ""  # what it is to be confirmed against
+
+    @property
+    def called(self) -> str:
+        """What it is called in a sentence, by part and code as a maker types them, with its words."""
+        part = TYPED_AS.get(self.part, self.part)
+        code = f" {self.code}" if self.code and self.code not in self.words else ""
+        return f"{part}{code}" + (f', "{self.words}"' if self.words else "")
+
+
+@dataclass(frozen=True)
+class Label:
+    """The texts of one kind of label of a product, in the order in which they stand."""
+
+    product: str
+    kind: str  # front, warning or base
+    texts: tuple[Text, ...]
+    holds: float | None = None  # ml, which decides the sizes of a hazard label
+
+    @property
+    def unconfirmed(self) -> list[Text]:
+        """What is still to be confirmed: until there is nothing, PROOF stands across the label."""
+        return [text for text in self.texts if not text.confirmed]
+
+
+@dataclass(frozen=True)
+class Paper:
+    """A sheet of labels, in mm: described once, with what a ruler read on its calibration page."""
+
+    name: str
+    sheet: str  # a key of SHEETS
+    shape: str  # rectangle or round
+    rows: int
+    columns: int
+    width: float
+    height: float
+    left: float
+    top: float
+    gap_across: float = 0.0
+    gap_down: float = 0.0
+    outline: bool = False
+    read_left: float = 20.0
+    read_top: float = 20.0
+    read_across: float = 150.0
+    read_down: float = 200.0
+
+    @property
+    def page(self) -> tuple[float, float]:
+        return SHEETS[self.sheet]
+
+    @property
+    def places(self) -> int:
+        return self.rows * self.columns
+
+    @property
+    def area(self) -> float:
+        """mm2 of one label."""
+        return self.width * self.height
+
+
+TYPED_AS = {"sign": "fire", "signal word": "hazard", "pictogram": "hazard", "names": "hazard"}
+KINDS = ("front", "warning", "base")
+SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
+
+# The calibration page: a cross so far from the left edge and from the top, and two rulers that begin there.
+CROSS = (20.0, 20.0)
+RULER_ACROSS, RULER_DOWN = 150.0, 200.0

@@ -1,0 +1,257 @@
+"""The texts of a product's labels: the maker's own, and what the functions give for its weight, its rules and its oils.
+
+A text of ours stands until the maker types another in its place, and is unconfirmed until labels.csv says on which day
+it was checked and against what.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import Literal, NamedTuple
+
+from candlecalc.calc.datasheet.label import LabelLine
+from candlecalc.calc.hazard_label import hazard_cautions, label_of_candle
+from candlecalc.calc.label import (
+    figure_height_metric,
+    figure_height_us,
+    fire_statements,
+    net_weight_metric,
+    net_weight_us,
+    panel_area,
+)
+from candlecalc.labels.folder import Held, Row
+from candlecalc.labels.letters import LEAST, plain
+from candlecalc.labels.pictograms import least_letters
+from candlecalc.labels.shapes import Label, Text
+
+SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
+# The statement of the functions that is a symbol, and the word that stands beside it.
+SIGNS = {
+    "Safety alert symbol, directly followed by WARNING in bold capitals": "WARNING",
+    "General warning sign": "",
+}
+REGIONS: dict[str, Literal["US", "GB", "EU"]] = {"us": "US", "gb": "GB", "eu": "EU"}
+ALWAYS = "required by the standard"
+LEFT_OPEN = ("…", "...", "<", "[")  # what the law's wording leaves for the maker to fill in
+# Elements of a hazard label that are printed, by the part that each is here.
+PRINTED = {
+    "signal word": "signal word",
+    "pictogram": "pictogram",
+    "hazard statement": "hazard",
+    "supplemental": "hazard",
+}
+NO_WORD = "none"  # in place of a signal word
+TOLD = ("duty", "not read", "small package")
+NOT_CHECKED = "your own words; read them once more"
+
+
+class Labelled(NamedTuple):
+    """A label, and what is to be settled beside it."""
+
+    label: Label
+    beside: list[str]
+
+
+def label_of(held: Held, product: str, kind: str) -> Labelled:
+    """A kind of label of a product; a ValueError says which name or code is not known, or what is left to fill in."""
+    facts = _facts(held, product)
+    own = [row for row in held.labels if row["product"] is None or row["product"].casefold() == product.casefold()]
+    name = facts["product"]
+    beside: list[str] = []
+    texts = [_name(name, kind, own)]
+    if kind == "front":
+        texts += _lines(own, kind) + [_net_weight(facts, own)]
+    elif kind == "warning":
+        texts += list(_fire(facts, own)) + _hazards(held, facts, own, beside) + _lines(own, kind)
+    else:
+        texts += _lines(own, kind)
+    _refuse_open(texts)
+    return Labelled(Label(name, kind, tuple(texts), facts["holds"]), beside)
+
+
+def _facts(held: Held, product: str) -> Row:
+    for row in held.products:
+        if row["product"].casefold() == product.casefold():
+            return row
+    known = ", ".join(row["product"] for row in held.products)
+    raise ValueError(f'"{product}" is not in products.csv; there are {known}')
+
+
+def _typed(own: Sequence[Row], part: str, code: str = "") -> Row:
+    """The maker's row for a text, with nothing in it where there is none."""
+    found = [row for row in own if row["part"] == part and _code(row["code"]) == _code(code)]
+    # What is said of this product goes before what is said of every one.
+    for row in sorted(found, key=lambda row: row["product"] is None):
+        return row
+    return {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+
+
+def _code(typed: str | None) -> str:
+    """A code as it is compared: a fire statement's topic may be typed as it is printed, with its full stop."""
+    return (typed or "").casefold().removesuffix(".")
+
+
+def _text(row: Row, part: str, words: str, height: float, code: str = "", against: str = NOT_CHECKED) -> Text:
+    return Text(
+        part,
+        plain(row["text"] or words),
+        max(height, row["height"] or 0.0),
+        code,
+        row["language"] or "en",
+        row["confirmed_on"] is not None,
+        against,
+    )
+
+
+def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
+    row = _typed(own, "name")
+    # A height typed for the front is none for the others.
+    return _text(row if kind == "front" else {**row, "height": None}, "name", name, LEAST)
+
+
+def _lines(own: Sequence[Row], kind: str) -> list[Text]:
+    lines = [row for row in own if row["part"] == "line" and row["label"] == kind]
+    return [_text(row, "line", "", LEAST, row["code"] or "") for row in lines]
+
+
+def _net_weight(facts: Row, own: Sequence[Row]) -> Text:
+    row = _typed(own, "net weight")
+    net = facts["net"]
+    if facts["rules"] == "us":
+        stated, note = net_weight_us(net)
+        area = panel_area(facts["panel_height"], facts["panel_around"], facts["panel_shape"])
+        height, of_height = figure_height_us(area)
+        # In capitals, whose height is the one asked for; the symbol of the gram is small by its own rules.
+        ounces, mark, metric = stated.partition(" (")
+        words, against = ounces.upper() + mark + metric, f"{note}; {of_height}"
+    else:
+        height, against = figure_height_metric(net)
+        words = net_weight_metric(net)
+    if row["text"] and plain(row["text"]) != words:
+        raise ValueError(
+            f'labels.csv: the net weight of {facts["product"]} is "{words}" by products.csv, not "{row["text"]}": '
+            "put right what is wrong, and confirm it anew"
+        )
+    return _by_its_words(row, _text(row, "net weight", words, height, "", against))
+
+
+def _by_its_words(row: Row, text: Text) -> Text:
+    """A text that follows amounts or a recipe is confirmed only where the words that were confirmed stand beside it."""
+    return text if row["text"] else replace(text, confirmed=False, against=f"{text.against}; type the words with it")
+
+
+def _fire(facts: Row, own: Sequence[Row]) -> Iterator[Text]:
+    """The sign, and the statements that the standard requires or the maker has named, by topic."""
+    ours = fire_statements(REGIONS[facts["rules"]])
+    topics = {"sign", *(each.statement.casefold() for each in ours)}
+    for standing, topic, note in ours:
+        row = _typed(own, "fire", topic)
+        if topic in SIGNS:
+            yield _text(_typed(own, "fire", "sign"), "sign", SIGNS[topic], SIGN_HEIGHT, "sign", note)
+        elif standing == ALWAYS or row in own:
+            yield _text(row, "fire", topic + ".", LEAST, topic, note)
+    for row in own:
+        if row["part"] == "fire" and _code(row["code"]) not in topics:
+            if not row["text"]:
+                raise ValueError(f'labels.csv: "{row["code"]}" is no fire statement of ours; type its text')
+            yield _text(row, "fire", "", LEAST, row["code"] or "")
+
+
+def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> list[Text]:
+    """What the oils bring to the label; of the precautions those that the maker has chosen."""
+    lines = [row for row in held.oils if row["product"].casefold() == facts["product"].casefold()]
+    if not lines:
+        return []
+    if facts["rules"] == "us":
+        beside += [f"hazard elements are worked out by the rules of the EU; {words}" for words in hazard_cautions("US")]
+        return []
+    chosen = {_code(row["code"]) for row in own if row["part"] == "hazard"}
+    if not facts["holds"]:
+        raise ValueError(f"products.csv: type in holds what {facts['product']} holds, in ml: a hazard label goes by it")
+    height = least_letters(facts["holds"])
+    found = _of_oils(lines, facts)
+    beside += [_told(each) for each in found if each.element in TOLD]
+    offered = {each.code: each for each in found if each.element == "precaution" and each.code}
+    taken = [line for code, line in offered.items() if _code(code) in chosen]
+    printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
+    texts = [_element(each, own, height) for each in printed + taken]
+    names = [each for each in found if each.element == "name"]
+    texts += [_names(names, own, height, beside)] if names else []
+    _refuse_unknown(own, {*(text.code for text in texts), *offered})
+    left = [code for code, line in offered.items() if line not in taken]
+    if left:
+        beside.append(f"precautions to choose from, not more than six: {', '.join(left)}")
+    return sorted(texts, key=_standing)
+
+
+def _told(found: LabelLine) -> str:
+    return ": ".join(filter(None, [found.element, found.code, found.text or found.why]))
+
+
+def _element(found: LabelLine, own: Sequence[Row], height: float) -> Text:
+    # A signal word is its own code: what is confirmed of Warning says nothing of Danger.
+    code = found.code or found.text or ""
+    row = _typed(own, "hazard", code)
+    return _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
+
+
+def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:
+    """The substances to be named; words of the maker's own that lack one are not confirmed."""
+    row = _typed(own, "hazard", "names")
+    names = list(dict.fromkeys(each.text or "" for each in found))
+    against = "; ".join(dict.fromkeys(each.status or "" for each in found))
+    text = _text(row, "names", f"Contains {', '.join(names)}.", height, "names", against)
+    lacking = [name for name in names if name.casefold() not in text.words.casefold()]
+    if lacking:
+        beside.append(f"names: your words lack {', '.join(lacking)}, which the oils bring")
+        return replace(text, confirmed=False)
+    return _by_its_words(row, text)
+
+
+def _standing(text: Text) -> tuple[int, str]:
+    """Hazard statements stand in the order of the classes, precautions after them in that of their codes."""
+    order = ("pictogram", "signal word", "names", "hazard")
+    precaution = text.code if text.part == "hazard" and text.code.startswith("P") else ""
+    return order.index(text.part), precaution
+
+
+def _refuse_unknown(own: Sequence[Row], known: set[str]) -> None:
+    """A code typed for this product that its oils do not bring: a slip, or a recipe that has changed since."""
+    folded = {code.casefold() for code in known}
+    for row in own:
+        code = row["code"] or ""
+        if row["part"] == "hazard" and row["product"] and code.casefold() not in folded:
+            raise ValueError(
+                f'labels.csv: "{code}" is nothing that the oils of {row["product"]} bring; '
+                f"they bring {', '.join(sorted(known))}"
+            )
+
+
+def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
+    oils = list(dict.fromkeys(row["oil"] for row in lines))
+    loads = [_load(oil, {row["load"] for row in lines if row["oil"] == oil}, facts["product"]) for oil in oils]
+    return label_of_candle(
+        substances=[row["substance"] for row in lines],
+        concentrations=[row["concentration"] for row in lines],
+        classes=[row["classes"] for row in lines],
+        loads=loads,
+        specifics=[row["specifics"] for row in lines],
+        oils=[float(oils.index(row["oil"]) + 1) for row in lines],
+        region=REGIONS[facts["rules"]],
+        holds=facts["holds"],
+    )
+
+
+def _load(oil: str, loads: set[float], product: str) -> float:
+    if len(loads) > 1:
+        shown = " and ".join(f"{load:.4g}" for load in sorted(loads))
+        raise ValueError(f"oils.csv: {oil} in {product} has the loads {shown}; give all its lines the same")
+    return loads.pop()
+
+
+def _refuse_open(texts: Sequence[Text]) -> None:
+    for text in texts:
+        if text.part == "hazard" and any(mark in text.words for mark in LEFT_OPEN):
+            raise ValueError(
+                f'{text.code} reads "{text.words}": what its wording leaves open is yours to fill in; '
+                f"type the text in labels.csv, part hazard, code {text.code}"
+            )
