@@ -106,6 +106,7 @@ __all__ = [
     "label_of_candle",
     "label_of_classes",
     "labour_cost",
+    "landed_cost",
     "last_pot",
     "least_each",
     "level_or_follow",

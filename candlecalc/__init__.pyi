@@ -142,6 +142,7 @@ __all__ = [
     "label_of_candle",
     "label_of_classes",
     "labour_cost",
+    "landed_cost",
     "last_pot",
     "least_each",
     "level_or_follow",
@@ -3734,6 +3735,45 @@ def labour_cost(minutes: _Value, rate: _Value, people: _Value = 1.0) -> float:
 def labour_cost(minutes: _Value | _Array, rate: _Value | _Array, people: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def labour_cost(minutes: _Value | _Array | _Column, rate: _Value | _Array | _Column, people: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
+@_overload
+def landed_cost(price: _Value, discount: _Value = 0.0, charges: _Value = 0.0, tax: _Value = 0.0) -> float:
+    """Cost of a line of a purchase with its share of freight and duty, and the tax you cannot claim back.
+
+    `split_charge` shares a document's freight out over its lines.
+
+    >>> landed_cost(price=120, discount=6, charges=14.5)
+    128.5
+
+    Parameters
+    ----------
+    price : 0 or more
+        an amount of money
+    discount : 0 or more; 0.0 if left out
+        an amount of money
+    charges : 0 or more; 0.0 if left out
+        an amount of money
+    tax : 0 or more; 0.0 if left out
+        an amount of money
+
+    Returns
+    -------
+    0 or more
+        an amount of money
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        Where not: the discount cannot be more than the price.
+
+    References
+    ----------
+    cost of purchase, freight and tax not recovered in it: IAS 2, from summaries; OpenStax, Financial Accounting 6
+    """
+@_overload
+def landed_cost(price: _Value | _Array, discount: _Value | _Array = 0.0, charges: _Value | _Array = 0.0, tax: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def landed_cost(price: _Value | _Array | _Column, discount: _Value | _Array | _Column = 0.0, charges: _Value | _Array | _Column = 0.0, tax: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def last_pot(melt: _Value, pots: _Value, pot: _Value) -> float:
     """What is left for the last pot after the full ones; nothing where they take it all.
