@@ -48,9 +48,9 @@ PAPERS = Table(
         Field("read_across", "Ruler across, mm", AS_PRINTED, Term("mm", AS_PRINTED, RULER_ACROSS * 0.98, RULER_ACROSS * 1.02)),
         Field("read_down", "Ruler down, mm", AS_PRINTED, Term("mm", AS_PRINTED, RULER_DOWN * 0.98, RULER_DOWN * 1.02)),
     ),
-    room=40,
+    usual_rows=40,
     purpose="The label sheets you print on.",
-    alone=("paper",),
+    unique=("paper",),
 )  # fmt: skip
 
 PRODUCTS = Table(
@@ -65,9 +65,9 @@ PRODUCTS = Table(
         Field("panel_around", "Panel around, mm", "", _term(label.PanelAround), needed_when=("rules", ("us",))),
         Field("holds", "Holds, ml", "what the package holds: the weight of the candle over its density", Term("ml", "what the package holds", low=1.0, high=50e3)),
     ),
-    room=100,
+    usual_rows=100,
     purpose="What label functions are asked with.",
-    alone=("product",),
+    unique=("product",),
 )  # fmt: skip
 
 OILS = Table(
@@ -82,7 +82,7 @@ OILS = Table(
         Field("classes", "Classes", "as printed: Skin Sens. 1 H317", required=True, longest=200),
         Field("specifics", "Specific limits", "as printed, with M-factors and toxicity estimates", longest=200),
     ),
-    room=400,
+    usual_rows=400,
     purpose="Section 3 of the data sheets.",
 )
 
@@ -100,6 +100,6 @@ LABELS = Table(
         Field("confirmed_on", "Confirmed on", "the day on which you checked it", date=True),
         Field("against", "Against", "what you checked it against", needed_when=("confirmed_on", ()), longest=200),
     ),
-    room=400,
+    usual_rows=400,
     purpose="What stands on labels, and what of it is confirmed.",
 )

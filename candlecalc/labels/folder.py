@@ -63,7 +63,7 @@ def _rows(folder: Path, table: Table, faults: list[str]) -> list[Row]:
             if not any(f"line {line}, {field.key}:" in fault for fault in faults)
         ]
         rows.append(row)
-    for key in table.alone:
+    for key in table.unique:
         names = [str(row[key]).casefold() for row in rows]
         twice = [name for name in dict.fromkeys(names) if names.count(name) > 1]
         faults += [f'{table.key}.csv: "{name}" stands there twice' for name in twice]

@@ -282,13 +282,12 @@ def sum_where(table: str, key: str, **same: Given) -> Expression:
     return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
 
 
-def sum_alike(table: str, key: str, *by: str) -> Expression:
-    """The sum of an own column over the rows of the tab that hold the same words in some others.
+def alike(table: str, *keys: str) -> Expression:
+    """Of each row of a log, 1 where it holds the same words in some columns as this row's.
 
     Compared, not counted by a criterion: words may read as a comparison or a number.
     """
-    alike = joined("*", [written("({column}={cell})", column=Whole(table, one), cell=one) for one in by])
-    return written("SUMPRODUCT({alike}*1,{column})", alike=alike, column=Whole(table, key))
+    return joined("*", [written("({column}={cell})", column=Whole(table, key), cell=Carry(table, key)) for key in keys])
 
 
 # --- a log in order: one number a line, sorted, looked through by halves ------------------------

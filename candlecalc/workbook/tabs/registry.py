@@ -28,7 +28,7 @@ GROUPS = {
     "": Group("Start", ""),
     "set_up": Group("Set up", "what holds for the season, what you buy, pour into and make"),
     "make": Group("Make", "what each candle costs, and the bench card"),
-    "stock": Group("Buy and stock", "what you bought and poured, and what is left"),
+    "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
     "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
     "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
