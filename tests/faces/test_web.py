@@ -25,9 +25,10 @@ from candlecalc.calc import REGISTRY
 from candlecalc.commands.cli import main
 from candlecalc.faces.addins import wizard
 from candlecalc.faces.web import script
+from candlecalc.faces.web.ranges import Ranges
 from candlecalc.quantities import days, units
 
-HAS = [declared for declared in REGISTRY.values() if not script.why_not(declared)]
+HAS = script.functions()
 NATIVE = [declared for declared in HAS if declared.native]
 TEXT = script.script()
 
@@ -70,6 +71,13 @@ def _agree(wanted, got):
     if wanted is None:
         return isinstance(got, Thrown) and not got.words.startswith("a fault")
     return isinstance(got, int | float) and math.isclose(got, wanted, rel_tol=1e-9, abs_tol=1e-12)
+
+
+def test_a_range_is_told_in_pythons_words():
+    known = Ranges(HAS)
+    terms = [argument.term for declared in HAS for argument in declared.arguments.values()]
+    told_by = web_book.asked("((name) => term_(name).range)", [(known.name(term),) for term in terms])
+    assert told_by == [term.range for term in terms]
 
 
 # Text and days
@@ -314,7 +322,7 @@ def test_every_function_stands_there_with_its_help_and_its_source():
     for declared in HAS:
         flat, arguments = found[wizard.name(declared)]
         assert declared.source in flat and declared.summary.split()[0] in flat
-        tags = re.findall(r"@param \{\w+\} \[?(\w+)\]? (.*?)(?= @)", flat)
+        tags = re.findall(r"@param (?:\{\w+\} )?\[?(\w+)\]? (.*?)(?= @)", flat)
         assert [name for name, _ in tags] == arguments.split(", ") == list(declared.arguments)
         assert all(help_.startswith(declared.arguments[name].term.help[:20]) for name, help_ in tags)
 

@@ -3,7 +3,7 @@
 import textwrap
 from collections.abc import Iterable
 
-from candlecalc.declaration.declared import Function, Term
+from candlecalc.declaration.declared import Argument, Function, Term
 from candlecalc.faces.addins import wizard
 
 WIDTH = 116
@@ -11,29 +11,29 @@ WIDTH = 116
 
 def comment(formula: Function) -> str:
     """The comment over a declared function."""
-    tags = [(f"@param {{{kind(argument.term)}}} {_name(formula, name)}", wizard.help_of(argument))
-            for name, argument in formula.arguments.items()]  # fmt: skip
-    several = "Array" if formula.fields or formula.result.many else kind(formula.result)
-    return block([wizard.about(formula), f"Source: {formula.source}"], tags, f"@return {{{several}}}")
+    paragraphs = [f"{formula.summary} Gives {formula.gives}.", f"Source: {formula.source}"]
+    return block(paragraphs, [(f"@param {_tag(each)}", wizard.help_of(each)) for each in formula.arguments.values()])
 
 
-def _name(formula: Function, name: str) -> str:
-    return f"[{name}]" if formula.arguments[name].optional else name
+def _tag(argument: Argument) -> str:
+    name = f"[{argument.name}]" if argument.optional else argument.name
+    return f"{{{kind(argument.term)}}} {name}" if kind(argument.term) else name
 
 
-def block(paragraphs: Iterable[str], tags: Iterable[tuple[str, str]], gives: str) -> str:
+def block(paragraphs: Iterable[str], tags: Iterable[tuple[str, str]]) -> str:
     """A comment of paragraphs, then a tag for each argument."""
     lines = [line for text in paragraphs for line in wrapped(text, "")]
-    lines += [line for tag, text in tags for line in wrapped(f"{tag} {text}", "  ")]
-    return "\n".join(["/**", *(f" * {line}" for line in [*lines, gives, "@customfunction"]), " */"])
+    lines += [line for tag, text in tags for line in wrapped(f"{tag} {text}".strip(), "  ")]
+    return "\n".join(["/**", *(f" * {line}" for line in [*lines, "@customfunction"]), " */"])
 
 
 def kind(term: Term) -> str:
+    """What is given, where it is no number."""
     if term.many:
         return "Array"
     if term.unit == "date":
         return "Date"
-    return "number" if term.counts else "string"
+    return "" if term.counts else "string"
 
 
 def wrapped(text: str, indent: str) -> list[str]:

@@ -1,14 +1,15 @@
-"""Ranges as the script knows them: each under the words that messages show, so that the script reads as they do."""
+"""Ranges as the script knows them: each once, under its unit and a number where the unit has several."""
 
 from collections.abc import Iterable
-from dataclasses import MISSING, fields, replace
+from dataclasses import fields, replace
 from typing import Any
 
 from candlecalc.declaration.declared import Function, Term
 
-# What is shown elsewhere or by the range itself, or decides nothing in a sheet.
+# What is shown elsewhere or decides nothing in a sheet.
 SAID_ELSEWHERE = {"help", "rounding", "unit_in"}
 USUAL = {field.name: field.default for field in fields(Term)} | {"unit": ""}
+LIST = "list of "
 
 
 class Ranges:
@@ -23,14 +24,16 @@ class Ranges:
                 self.name(term)
 
     def name(self, term: Term) -> str:
-        """The name of a term's range: its words, and a number where the same words stand for another."""
-        words = ("list, each " if term.many else "") + term.range
-        facts = {name: value for name, value in vars(term).items() if name not in SAID_ELSEWHERE}
-        facts = {name: value for name, value in facts.items() if value != USUAL.get(name, MISSING)}
-        count, name = 1, words
+        """The name of a term's range; of a list, of what each value in it is."""
+        if term.many:
+            return LIST + self.name(replace(term, many=False))
+        known = {name: value for name, value in vars(term).items() if name not in SAID_ELSEWHERE}
+        facts = {name: value for name, value in known.items() if value != USUAL[name]}
+        kind = "choice" if term.choices else "text" if term.text else term.unit or "number"
+        count, name = 1, kind
         while self.known.setdefault(name, facts) != facts:
             count += 1
-            name, facts = f"{words} ({count})", {**facts, "range": term.range}
+            name = f"{kind} {count}"
         return name
 
 

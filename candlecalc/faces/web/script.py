@@ -6,38 +6,43 @@ that they read by, written from ours, then the few hundred lines that all of the
 
 import json
 from collections.abc import Mapping
+from functools import cache
 from itertools import groupby
 from pathlib import Path
 from typing import Any
 
-import candlecalc.declaration.native as language
 from candlecalc import __version__, tables
 from candlecalc.declaration import term as terms
-from candlecalc.declaration.declared import LARGEST, Function, asked
+from candlecalc.declaration.declared import LARGEST, REGISTRY, Function
+from candlecalc.declaration.guard import native_of
 from candlecalc.faces.addins import wizard
 from candlecalc.faces.described import reference
 from candlecalc.faces.web import jsdoc
+from candlecalc.faces.web.conditions import Conditions
 from candlecalc.faces.web.ranges import Ranges, result_of
-from candlecalc.faces.web.spelling import Speller
+from candlecalc.faces.web.spelling import spelled
+from candlecalc.faces.web.translation import Translation, UnsayableError
 from candlecalc.quantities import days, factors, numerals, units
 
 HERE = Path(__file__).parent
-RUNTIME = ["cells", "checking", "reading", "sums", "statistics"]
+RUNTIME = ["cells", "checking", "reading", "sums", "statistics", "steps"]
 # What the script does by its own reading of units.
 BY_UNITS = {"convert": "convert_(value, unit, to)"}
-RULE = "// " + "-" * 113
+READABLE = 400  # characters of a formula
+RULE = "// " + "-" * 60
 
 
 def script(*, module: bool = False) -> str:
     """The script; as a module it exports its functions."""
-    said = [formula for formula in reference.every() if not why_not(formula)]
-    ranges = Ranges(said)
+    said = functions()
+    ranges, conditions, steps = Ranges(said), Conditions(), Translation()
     parts = [_head(), "const FUNCTIONS_ = {};\n"]
     for subject, group in groupby(said, key=lambda formula: formula.subject):
         members = list(group)
         parts += [_heading(reference.title(members[0]).rstrip(".") or subject)]
-        parts += [_function(formula, ranges) for formula in members]
-    parts += [_why(), _heading("What the functions read by"), _tables(ranges)]
+        parts += [_function(formula, ranges, conditions, steps) for formula in members]
+    parts += [_why(), _heading("Steps that functions share"), *steps.texts.values()]
+    parts += [_heading("What the functions read by"), _tables(ranges, conditions)]
     for name in RUNTIME:
         title, _, text = (HERE / "runtime" / f"{name}.js").read_text(encoding="utf-8").partition("\n\n")
         parts += [_heading(title.removeprefix("// ")), text]
@@ -47,9 +52,26 @@ def script(*, module: bool = False) -> str:
     return "\n".join(parts)
 
 
+def functions() -> list[Function]:
+    """The functions that the script has, in their order."""
+    return [formula for formula in reference.every() if not why_not(formula)]
+
+
+@cache
+def _why_not(name: str) -> str:
+    formula = REGISTRY[name]
+    if name in BY_UNITS or _is_short(formula):
+        return ""
+    try:
+        Translation().function(formula.bare)
+    except UnsayableError as problem:
+        return str(problem)
+    return ""
+
+
 def why_not(formula: Function) -> str:
     """Why the script has not a function; nothing where it has it."""
-    return "" if formula.native or formula.name in BY_UNITS else formula.no_native
+    return _why_not(formula.name)
 
 
 def left_out() -> list[str]:
@@ -76,18 +98,25 @@ def _heading(title: str) -> str:
     return f"{RULE}\n// {title}\n"
 
 
-def _function(formula: Function, ranges: Ranges) -> str:
+def _function(formula: Function, ranges: Ranges, conditions: Conditions, steps: Translation) -> str:
     """A function with its comment, and beside it what it takes, asks and gives."""
     name, arguments = wizard.name(formula), ", ".join(formula.arguments)
     facts = {"takes": _object({name: _json(ranges.name(each.term)) for name, each in formula.arguments.items()})}
     optional = {each.name: each.default for each in formula.arguments.values() if each.optional}
     if optional:
         facts["left_out"] = _json(optional)
-    asks = [_asks(formula, condition, words) for condition, words in formula.requires.items()]
-    if asks:
-        facts["asks"] = "[\n" + "".join(f"    {each},\n" for each in asks) + "  ]"
-    facts["answer"] = f"({arguments}) => {_answer(formula)}"
+    if formula.requires:
+        facts["asks"] = _json([conditions.name(formula, each) for each in formula.requires])
+    if formula.name in BY_UNITS or _is_short(formula):
+        said = BY_UNITS.get(formula.name) or spelled(formula, native_of(formula))
+        facts["answer"] = f"({arguments}) => {said}"
+    else:
+        facts["steps"] = steps.function(formula.bare)
     facts["gives"] = _json(ranges.name(result_of(formula)))
+    if formula.result.many:
+        facts["several"] = "true"
+    if formula.fields:
+        facts["fields"] = _object({name: _json(ranges.name(term)) for name, term in formula.fields.items()})
     inside = "".join(f"  {key}: {text},\n" for key, text in facts.items())
     return (
         f"{jsdoc.comment(formula)}\nfunction {name}({arguments}) {{\n"
@@ -95,32 +124,21 @@ def _function(formula: Function, ranges: Ranges) -> str:
     )
 
 
-def _answer(formula: Function) -> str:
-    return _spelled(formula, formula.native) if formula.native else BY_UNITS[formula.name]
-
-
-def _asks(formula: Function, condition: str, words: str) -> str:
-    names = language.names(asked(condition))
-    return (
-        f"[({', '.join(formula.arguments)}) => {_spelled(formula, asked(condition))}, "
-        f"{', '.join(map(_json, [words, *names]))}]"
-    )
-
-
-def _spelled(formula: Function, tree: language.Node) -> str:
-    return Speller(frozenset(name for name, each in formula.arguments.items() if each.term.many)).spell(tree)
+def _is_short(formula: Function) -> bool:
+    """Whether a native form is one that can be read; else the function's own steps are plainer."""
+    return bool(formula.native) and len(spelled(formula, native_of(formula))) <= READABLE
 
 
 def _why() -> str:
-    tags = [(f"@param {{string}} {name}", text) for name, text in list(wizard.why_arguments().items())[:1]]
-    tags += [("@param {...*} values", "what the function was given, in the same order")]
-    return (
-        f"{jsdoc.block([wizard.WHY_ABOUT], tags, '@return {string}')}\nfunction {wizard.WHY}(name, ...values) {{\n"
-        + ("  return why_(name, values);\n}\n")
-    )
+    tags = [
+        ("@param {string} name", wizard.why_arguments()["name"]),
+        ("@param {...*} values", "what the function was given, in the same order"),
+    ]
+    comment = jsdoc.block([wizard.WHY_ABOUT], tags)
+    return f"{comment}\nfunction {wizard.WHY}(name, ...values) {{\n  return why_(name, values);\n}}\n"
 
 
-def _tables(ranges: Ranges) -> str:
+def _tables(ranges: Ranges, conditions: Conditions) -> str:
     """What the functions read by, from our own tables."""
     forms = {
         "piece": units.PIECE.pattern,
@@ -133,10 +151,12 @@ def _tables(ranges: Ranges) -> str:
     }
     written: dict[str, str] = {
         "RANGES_": _object({_key(name): _json(facts) for name, facts in ranges.known.items()}, "  "),
+        "ASKS_": _object({_key(words): text for words, text in conditions.known.items()}, "  "),
         "DIMENSIONS_": _lines(units.DIMENSIONS),
         "EXAMPLES_": _lines(units.EXAMPLES),
         "OFTEN_": _lines(units.OFTEN),
-        "SPELLINGS_": _json(units.SPELLINGS),
+        "SPELLED_": _lines(_spellings()),
+        "SPELLINGS_": "spellings_(SPELLED_)",
         "UNITS_": _sizes(),
         "CURRENCIES_": _json([row["currency"] for row in tables.rows("currencies")]),
         "MONTHS_": _json(days.MONTHS),
@@ -149,7 +169,8 @@ def _tables(ranges: Ranges) -> str:
         "LONGEST_SHOWN_": _json(terms.LONGEST_SHOWN),
     }
     notes = {
-        "RANGES_": "Ranges by their words: without a low it is 0, without a high there is none.",
+        "RANGES_": "Ranges by their units: without a low it is 0, without a high there is none.",
+        "ASKS_": "What functions ask of their arguments together: what holds, what is told where not, and of which.",
         "UNITS_": "What a unit measures, and how many of the first of its kind make one: so much over so much.",
         "FORMS_": "How numbers and days are written.",
     }
@@ -157,6 +178,14 @@ def _tables(ranges: Ranges) -> str:
         (f"// {notes[name]}\n" if name in notes else "") + f"const {name} = {text};\n\n"
         for name, text in written.items()
     )
+
+
+def _spellings() -> dict[str, list[str]]:
+    """The spellings of each unit."""
+    found: dict[str, list[str]] = {}
+    for spelling, unit in units.SPELLINGS.items():
+        found.setdefault(unit, []).append(spelling)
+    return found
 
 
 def _sizes() -> str:
@@ -183,4 +212,11 @@ def _key(name: str) -> str:
 
 
 def _json(value: Any) -> str:
+    """A value as JavaScript is written by hand: plain keys, and whole numbers without a point."""
+    if isinstance(value, Mapping):
+        return _object({_key(name): _json(each) for name, each in value.items()})
+    if isinstance(value, (list, tuple)):
+        return f"[{', '.join(map(_json, value))}]"
+    if isinstance(value, float) and value.is_integer():
+        return str(int(value))
     return json.dumps(value, ensure_ascii=False)

@@ -7,6 +7,7 @@ stand at one place in each of them.
 import json
 from dataclasses import dataclass, replace
 
+from candlecalc.declaration.declared import Function
 from candlecalc.declaration.native import ATOM, COMPARISONS, NEGATION, STRENGTH, Call, Leaf, Name, Negation, Node
 
 SIGNS = {**dict(zip(STRENGTH, STRENGTH)), "=": "===", "<>": "!==", "^": "**"}
@@ -49,6 +50,11 @@ OF_LISTS = {
 # Both of several lists, multiplied place by place.
 PRODUCTS = {"SUMPRODUCT": 1, "SUMSQ": 2}
 ONE_OF = "each_"
+
+
+def spelled(formula: Function, tree: Node) -> str:
+    """A tree over a function's arguments."""
+    return Speller(frozenset(name for name, each in formula.arguments.items() if each.term.many)).spell(tree)
 
 
 @dataclass(frozen=True)

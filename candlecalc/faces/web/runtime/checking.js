@@ -129,9 +129,9 @@ function filled_(formula, argument, value) {
 
 function worked_(name, formula, names, values) {
   try {
-    return formula.answer(...values);
+    return formula.steps ? formula.steps(...blanks_(values)) : formula.answer(...values);
   } catch (problem) {
-    const told = told_(problem, (reason) => reason.replace(/^[a-z_]+: /, "")).message;
+    const told = told_(problem, (reason) => (/^[a-z_]+: /.test(reason) ? reason.replace(/^[a-z_]+: /, "") : "")).message;
     throw new Refused_(`${name}: ${told || `these values have no answer (${listed_(names, values)})`}`);
   }
 }
@@ -149,9 +149,11 @@ function together_(formula, names, values) {
     const lengths = lists.map((place) => `${names[place]} has ${values[place].length}`);
     return [`lists of one length are wanted: ${lengths.join(", ")}`];
   }
+  const given = (of) => of.map((name) => values[names.indexOf(name)]);
   return (formula.asks || [])
-    .filter(([holds]) => !holds(...values))
-    .map(([, words, ...of]) => `${words} (${listed_(of, of.map((name) => values[names.indexOf(name)]))})`);
+    .map((condition) => ASKS_[condition])
+    .filter(([holds, , ...of]) => !holds(...given(of)))
+    .map(([, words, ...of]) => `${words} (${listed_(of, given(of))})`);
 }
 
 /** A result in its range: what lies past an end of it by a rounding crumb is the end. */
@@ -179,9 +181,24 @@ function inRange_(name, what, term, value, values) {
   throw new Refused_(`${name}: ${what} would be ${shown_(value)}; it must be ${term.range} (${given})`);
 }
 
-/** A range by its words, with what is usual filled in. */
-function term_(range) {
-  return { unit: "", low: 0, high: LARGEST_, range: range.replace(/^list, each /, ""), ...RANGES_[range] };
+/** A range by its name, with what is usual filled in. */
+function term_(name) {
+  if (name.startsWith("list of ")) return { ...term_(name.slice(8)), many: true };
+  const term = { unit: "", low: 0, high: LARGEST_, ...RANGES_[name] };
+  return { ...term, range: rangeWords_(term) + (term.blank ? " or blank" : "") };
+}
+
+/** A range in words: "0 to 0.5 of wax weight". */
+function rangeWords_({ choices, text, unit, whole, low, high, above }) {
+  if (choices) return choices.map((choice) => `"${choice}"`).join(" or ");
+  if (text) return "text";
+  if (unit === "date") return 'a date such as "2026-03-14"';
+  const what = unit && unit !== "money" ? ` ${unit}` : "";
+  if (low <= -LARGEST_) return `any amount${what}`;
+  const plain = (limit) => (Math.abs(limit) < 1e5 ? general_(limit, 6) : limit.toFixed(0));
+  const end = high < LARGEST_;
+  const span = above ? `more than ${plain(low)}` : end ? `${plain(low)} to ${plain(high)}` : `${plain(low)} or more`;
+  return `${whole ? "whole numbers " : ""}${span}${above && end ? `, at most ${plain(high)}` : ""}${what}`;
 }
 
 // Words about values

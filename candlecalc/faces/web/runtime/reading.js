@@ -41,6 +41,12 @@ function kindOf_(unit) {
   return unit.startsWith("money") ? "an amount of money" : "a number";
 }
 
+/** The unit of each spelling. */
+function spellings_(units) {
+  const all = Object.entries(units);
+  return Object.fromEntries(all.flatMap(([unit, spelled]) => spelled.map((spelling) => [spelling, unit])));
+}
+
 function unitName_(spelling) {
   return spelling.toLowerCase().replace(/[.^]/g, "").split(/\s+/).filter(Boolean).join(" ");
 }
@@ -131,11 +137,11 @@ function commonFactor_(one, other) {
 function convert_(value, unit, to) {
   const [from, into] = [unit, to].map((spelling) => {
     const found = SPELLINGS_[unitName_(spelling)];
-    if (!found) throw new Refused_(`"${spelling}" is no unit known here; it takes a unit such as g, oz, ml or C`);
+    if (!found) throw new Refused_(`convert: "${spelling}" is no unit known here; it takes a unit such as g, oz, ml or C`);
     return found;
   });
   if (!alike_(from, into)) {
-    throw new Refused_(`"${unit}" is for ${kindOfUnit_(from)} and "${to}" for ${kindOfUnit_(into)}`);
+    throw new Refused_(`convert: "${unit}" is for ${kindOfUnit_(from)} and "${to}" for ${kindOfUnit_(into)}`);
   }
   return convertUnits_(value, from, into);
 }
