@@ -4035,7 +4035,7 @@ function fragrance_highest_load_decided_by_(wax, oil, limit, wax_basis = "of wax
   lowest = least_([...loads.values()]);
   deciding = [...loads].filter(([which, load]) => round_(load - lowest, 9) === 0).map(([which, load]) => which);
   if (round_(lowest - fragrance_MOST_, 9) >= 0 && isSame_(length_(deciding), length_(loads))) {
-    return `none of the three: no load above ${(fragrance_MOST_ * 100).toFixed(0) + "%"} of wax weight is counted with`;
+    return `none of the three: no load above ${fixed_(fragrance_MOST_ * 100, 0) + "%"} of wax weight is counted with`;
   }
   [first, last] = [deciding.slice(undefined, -1), at_(deciding, -1)];
   return isTrue_(first) ? `${first.join(", ")} and ${last}` : last;
@@ -4745,7 +4745,7 @@ function label_net_weight_us_(net, decimals = 2) {
   let ounces, pound, pounds, rest, rest_words, statement;
   ounces = label_down_(ratio_(net, label_OUNCE_), Math.trunc(decimals));
   [pounds, rest] = divided_(ounces, 16);
-  pound = isTrue_(pounds) ? [`${(pounds).toFixed(0)} lb`] : [];
+  pound = isTrue_(pounds) ? [`${fixed_(pounds, 0)} lb`] : [];
   rest_words = isTrue_(rest) || !isTrue_(pounds) ? [`${general_(round_(rest, Math.trunc(decimals)), 6)} oz`] : [];
   statement = `Net Wt ${added_(pound, rest_words).join(" ")} (${label_metric_(net)})`;
   return ({ statement: statement, note: sources_unconfirmed_("16 CFR 500.9 and 500.17") });
@@ -4911,7 +4911,7 @@ function measure_batch_test_(net, weighings, batch) {
   [short, far] = [total_(items_(under).map((by) => by > error)), total_(items_(under).map((by) => by > 2 * error))];
   reasons = [];
   if (round_(mean - needed, 6) < 0) {
-    reasons.push(`the average is ${(mean).toFixed(2)} g, under the ${(needed).toFixed(2)} g needed`);
+    reasons.push(`the average is ${fixed_(mean, 2)} g, under the ${fixed_(needed, 2)} g needed`);
   }
   if (short > allowed) {
     reasons.push(`${short} are under ${general_(net - error, 6)} g, more than the ${allowed} allowed`);
@@ -4954,7 +4954,7 @@ function measure_lot_test_us_(net, weighings) {
     verdict = "the average is not under the declared weight";
   } else {
     side = -average < limit ? "within" : "not within";
-    verdict = `no verdict: ${(-average).toFixed(3)} g under on average, ${side} a limit of ${(limit).toFixed(3)} g that is from memory`;
+    verdict = `no verdict: ${fixed_(-average, 3)} g under on average, ${side} a limit of ${fixed_(limit, 3)} g that is from memory`;
   }
   variation = measure_variation_(net);
   beyond = total_(items_(errors).map((error) => round_(-error - variation, 6) > 0));
@@ -4968,7 +4968,7 @@ function measure_on_each_(net, variation, beyond, furthest) {
   if (!isTrue_(beyond)) {
     return `none is more than ${general_(variation, 6)} g under` + (isTrue_(read) ? "" : `, ${measure_HANDBOOK_TABLES_}`);
   }
-  words = `${beyond} more than ${general_(variation, 6)} g under, the furthest ${(furthest).toFixed(3)} g: `;
+  words = `${beyond} more than ${general_(variation, 6)} g under, the furthest ${fixed_(furthest, 3)} g: `;
   return added_(words, isTrue_(read) ? "that is an unreasonable minus error" : `no verdict, ${measure_HANDBOOK_TABLES_}`);
 }
 
@@ -6411,6 +6411,14 @@ function inRows_(...lists) {
 
 function rounded_(value, digits) {
   return Number(value.toFixed(digits));
+}
+
+/** A number with so many decimals; a true half goes to the even digit. */
+function fixed_(value, digits) {
+  const [whole, decimals] = Math.abs(value).toFixed(100).split(".");
+  const kept = digits ? `${whole}.${decimals.slice(0, digits)}` : whole;
+  if (!/^50*$/.test(decimals.slice(digits)) || Number(kept.slice(-1)) % 2) return value.toFixed(digits);
+  return value < 0 ? `-${kept}` : kept;
 }
 
 /** How often a number goes into another, in whole times, and what is left. */

@@ -119,7 +119,7 @@ def _same_reason(call, words):
     except TypeError:  # a required argument is left out
         return "is blank; it takes" in words
     except ValueError as problem:
-        return _short(words) == _short(str(problem)) or f"{call.name}: these values have no answer" in words
+        return _short(words) == _short(str(problem))
     return False
 
 

@@ -21,6 +21,7 @@ CALLS: dict[Any, str] = {
     any: "any_({0})",
     bool: "isTrue_({0})",
     dict: "new Map({0})",
+    dict.fromkeys: "new Map(items_({0}).map((each) => [each, {1}]))",
     divmod: "divided_({0}, {1})",
     enumerate: "numbered_({0}, {start})",
     float: "Number({0})",

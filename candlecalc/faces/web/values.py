@@ -1,6 +1,7 @@
 """Values of Python as values of JavaScript: every kind of expression that `calc` is written in."""
 
 import ast
+import builtins
 import inspect
 import json
 import re
@@ -126,7 +127,7 @@ class Values:
         if form.startswith(".") and form[-1] in "f%":
             sign = ' + "%"' if form[-1] == "%" else ""
             of = f"{self.inside(node.value, 2)} * 100" if sign else text
-            return f"({of}).toFixed({form[1:-1]}){sign}"
+            return f"fixed_({of}, {form[1:-1]}){sign}"
         raise UnsayableError(OTHERWISE)
 
     def _List(self, node: ast.List) -> str:  # noqa: N802
@@ -294,10 +295,10 @@ class Values:
 
     def _method(self, node: ast.Attribute, given: list[str], named: dict[str, str]) -> str:
         of, method = self.inside(node.value), vars(statistics.Line).get(node.attr)
-        if inspect.isfunction(method) and not hasattr(tuple, node.attr):
-            return self.called(method, "{name}({given})", [of, *given], named)
         if node.attr == "_replace":
             return f"({{ ...{of}, {', '.join(f'{name}: {text}' for name, text in named.items())} }})"
+        if inspect.isfunction(method) and not hasattr(tuple, node.attr):
+            return self.called(method, "{name}({given})", [of, *given], named)
         if node.attr not in METHODS:
             raise UnsayableError(reason(node))
         return filled(METHODS[node.attr], given, named | {"self": of})
@@ -313,13 +314,12 @@ class Values:
     def meant(self, node: ast.expr) -> Any:
         """What a name outside the function stands for; None for a local one, or a value's attribute."""
         if isinstance(node, ast.Name) and node.id not in self.local:
-            built_in = vars(__import__("builtins"))
-            if node.id not in self.known and node.id not in built_in:
+            if node.id not in self.known and not hasattr(builtins, node.id):
                 raise UnsayableError(OTHERWISE)
-            return self.known.get(node.id, built_in.get(node.id))
+            return self.known.get(node.id, getattr(builtins, node.id, None))
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name) and node.value.id not in self.local:
-            module = self.known.get(node.value.id)
-            return getattr(module, node.attr, None) if inspect.ismodule(module) else None
+            of = self.known.get(node.value.id, getattr(builtins, node.value.id, None))
+            return getattr(of, node.attr, None) if inspect.ismodule(of) or of is dict else None
         return None
 
 

@@ -99,6 +99,14 @@ function rounded_(value, digits) {
   return Number(value.toFixed(digits));
 }
 
+/** A number with so many decimals; a true half goes to the even digit. */
+function fixed_(value, digits) {
+  const [whole, decimals] = Math.abs(value).toFixed(100).split(".");
+  const kept = digits ? `${whole}.${decimals.slice(0, digits)}` : whole;
+  if (!/^50*$/.test(decimals.slice(digits)) || Number(kept.slice(-1)) % 2) return value.toFixed(digits);
+  return value < 0 ? `-${kept}` : kept;
+}
+
 /** How often a number goes into another, in whole times, and what is left. */
 function divided_(value, by) {
   const times = Math.floor(ratio_(value, by));
