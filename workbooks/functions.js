@@ -1,24 +1,30 @@
 // THE CANDLE FUNCTIONS IN A WEB SPREADSHEET
 // made by candlecalc 0.2.0
 //
-// How to put them into a sheet (Google Sheets; nothing is installed, no account but the one you have):
+// How to put them into a sheet of Google Sheets, on a computer. Nothing is installed; the sheet must be one you may edit.
 //
-// 1  Copy all of this text: click into it, press Ctrl+A, then Ctrl+C (on a Mac Command+A, Command+C).
-// 2  Open your sheet in the browser. In its menu choose Extensions, then Apps Script. A new page opens: the script
-//    editor, with a few lines such as "function myFunction() {".
-// 3  Click into those lines, press Ctrl+A, then Ctrl+V: what was there is gone, and this text stands there.
-// 4  Press the disk over the text (Save project). You need not press Run, and nothing asks for a permission.
+// 1  Copy all of this text: click into it, press Ctrl+A, then Ctrl+C (on a Mac Command+A, then Command+C).
+// 2  Open your sheet in the browser. In its menu choose Extensions, then Apps Script. A new page opens, the script editor.
+//    On its right are a few lines that begin with "function myFunction() {".
+// 3  Click into those lines, press Ctrl+A, then Ctrl+V: they are gone, and this text stands there. (If other lines stand
+//    there, a script of your own, leave them: press the + beside Files, choose Script, and paste into the new, empty file.)
+// 4  Press the disk above the text (Save project). Do not press Run: nothing has to be run, and no permission is needed.
 // 5  Go back to the page with your sheet and reload it. Type into an empty cell:  =CANDLE_OIL_FOR_WAX(500, 8%)
-//    It shows 40. Where your sheet writes 0,5 for a half, type a semicolon for each comma between values.
-// 6  Type =CANDLE_ and the list shows all functions. A cell that shows #ERROR! has no answer: point at it to read why.
-//    =CANDLE_WHY("oil_for_wax", 500, 8) writes it into a cell.
+//    After a moment of "Loading..." it shows 40. (Where your sheet writes 0,5 for a half, type ; between the two values.)
+// 6  Type =CANDLE_ and a list shows the functions, each with its help. A cell that shows #ERROR! has no answer: point at
+//    it to read why, or type =CANDLE_WHY("oil_for_wax", 500, 8) with the same values.
 //
-// What can go wrong: #NAME? means that step 4 was left out, or that it is another sheet: each takes the text anew.
-// If the editor held a script of your own, press + beside Files, Script, and put this text there instead (step 3).
-// A day that is off by one: in the editor, Project Settings, choose the time zone that your sheet has (File, Settings).
-// Many cells at once are quicker as one formula: =CANDLE_OIL_FOR_WAX(B2:B200, 8%) fills the column below it. One cell
-// in it that has no answer stops all of them; the message says which row of the range it is.
-// The steps are from the program's documentation. The functions were run in V8, the engine that it names; not there.
+// A copy of the sheet takes the functions along; every other sheet needs steps 1 to 5. For a new version do them again.
+//
+// What can go wrong
+// - #NAME?: the text was not saved (step 4), or it was pasted into the script editor of another sheet.
+// - "Syntax error" when you save: a part of the text is missing, or other lines stand around it. Do steps 1 and 3 again.
+// - A day is off by one: in the script editor choose Project Settings (the cogwheel) and set the time zone that your
+//   sheet has under File, Settings.
+// - It is slow: give one formula a whole range. =CANDLE_OIL_FOR_WAX(B2:B200, 8%) fills the column under it. A row of that
+//   range that has no answer stops all of them; the message says which row it is.
+//
+// The steps are from the program's documentation. The functions were run in V8, the engine that it names, and not there.
 //
 // These functions do sums. Suppliers' data sheets and certificates, local rules and codes, your own burn tests and
 // licensed practice decide what may be done. Hot wax burns skin, and wax that overheats catches fire: never leave it,

@@ -287,7 +287,8 @@ def web(out: Path, force: bool) -> None:
     from candlecalc.files import write_whole
 
     write_whole(out, script.script(module=out.suffix.lower() == ".mjs").encode(), force=force)
-    _print([f"{out}: open it as text; its first lines say how to put it into a sheet", *script.told_of_left_out()])
+    opened = "open it with Notepad or TextEdit, not by a double click; its first lines say how to put it into a sheet"
+    _print([f"{out}: {opened}", *script.told_of_left_out()])
 
 
 def _functions_workbook(out: Path, force: bool) -> None:

@@ -337,7 +337,7 @@ def test_what_is_not_a_function_for_cells_ends_in_an_underscore():
 def test_the_script_asks_for_nothing():
     code = "\n".join(line for line in TEXT.splitlines() if not line.startswith(("//", " *")))
     assert not re.search(r"fetch|App\b|Service\b|require\(|import |XMLHttp|eval\(|localStorage|https?:", code)
-    assert len(TEXT.encode()) < 300 * 1024
+    assert len(TEXT.encode()) < 300 * 1024  # kB as a computer shows them beside a file
 
 
 def test_a_function_without_a_form_is_listed_with_its_reason():
