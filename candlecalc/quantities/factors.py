@@ -29,11 +29,6 @@ def exact(unit: str, to: str) -> Tuple[int, int]:
 
 def written(names: Iterable[str]) -> str:
     """This module for the units named, as a table that needs no package."""
-    return TABLE.replace("ROWS", "\n".join(f"    {name!r}: {row!r}," for name, row in sizes(names).items()))
-
-
-def sizes(names: Iterable[str]) -> Dict[str, Tuple[str, int, int]]:
-    """What each of the units named measures, and how many of the first of its kind make one: top, bottom."""
     rows: Dict[str, Tuple[str, int, int]] = {}
     first: Dict[str, str] = {}  # of each kind, the unit that the others are counted in
     for name in sorted(set(names)):
@@ -42,7 +37,7 @@ def sizes(names: Iterable[str]) -> Dict[str, Tuple[str, int, int]]:
         # A scale with a zero of its own has no factor.
         scale = name.startswith("deg")
         rows[name] = (kind, *((1, 1) if scale else exact(name, first.setdefault(kind, name))))
-    return rows
+    return TABLE.replace("ROWS", "\n".join(f"    {name!r}: {row!r}," for name, row in rows.items()))
 
 
 TABLE = '''"""What units measure, and the exact factors between them, worked out when this was built."""

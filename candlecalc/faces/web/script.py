@@ -189,10 +189,16 @@ def _spellings() -> dict[str, list[str]]:
 
 
 def _sizes() -> str:
-    sizes = factors.sizes(units.ASKED)
-    return _object(
-        {_key(name): f"[{_json(kind)}, {top}n, {bottom}n]" for name, (kind, top, bottom) in sizes.items()}, "  "
-    )
+    """Each unit with the first of its kind, and how many of that make one: so much over so much."""
+    rows: dict[str, str] = {}
+    for name in sorted(units.ASKED):
+        # A scale with a zero of its own has no factor.
+        scale = name in units.TEMPERATURES
+        kind = next((each for each in rows if factors.alike(each, name)), name)
+        first = next((each for each in rows if factors.alike(each, name) and each not in units.TEMPERATURES), name)
+        top, bottom = (1, 1) if scale else factors.exact(name, first)
+        rows[name] = f"[{_json(kind)}, {top}n, {bottom}n]"
+    return _object({_key(name): row for name, row in rows.items()}, "  ")
 
 
 def _lines(mapping: Mapping[str, Any]) -> str:
