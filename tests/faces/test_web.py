@@ -13,6 +13,7 @@ import subprocess
 import sys
 from datetime import date
 
+import pandas
 import pytest
 import scipy.stats
 import web_book
@@ -302,6 +303,13 @@ def test_rounding_is_that_of_spreadsheets():
     assert told("round_", given) == [round_half_away(*each) for each in given]
     assert told("roundUp_", [(2.1, 0), (-2.1, 0), (0.1 + 0.2, 1), (2, 0)]) == [3, -3, 0.3, 2]
     assert told("roundDown_", [(2.9, 0), (-2.9, 0), (0.3 - 1e-17, 1)]) == [2, -2, 0.3]
+
+
+def test_months_on_are_those_of_pandas():
+    given = [(date(2026, 1, 31), 1), (date(2024, 2, 29), 12), (date(2026, 12, 15), -13), (date(2023, 11, 30), 3)]
+    wanted = [pandas.Timestamp(day) + pandas.DateOffset(months=months) for day, months in given]
+    numbers = [(days.serial(day), months) for day, months in given]
+    assert told("monthsAfter_", numbers) == [days.serial(day.date()) for day in wanted]
 
 
 # The file

@@ -4,6 +4,7 @@ import json
 
 import candlecalc.declaration.native as language
 from candlecalc.declaration.declared import Function, asked
+from candlecalc.faces.web.counterparts import safe
 from candlecalc.faces.web.spelling import spelled
 
 
@@ -17,7 +18,7 @@ class Conditions:
         tree = asked(condition)
         names = language.names(tree)
         told = ", ".join(map(json.dumps, [formula.requires[condition], *names]))
-        text = f"[({', '.join(names)}) => {spelled(formula, tree)}, {told}]"
+        text = f"[({', '.join(map(safe, names))}) => {spelled(formula, tree)}, {told}]"
         count, name = 1, condition
         while self.known.setdefault(name, text) != text:
             count += 1

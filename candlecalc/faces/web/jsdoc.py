@@ -5,6 +5,7 @@ from collections.abc import Iterable
 
 from candlecalc.declaration.declared import Argument, Function, Term
 from candlecalc.faces.addins import wizard
+from candlecalc.faces.web.counterparts import safe
 
 WIDTH = 116
 
@@ -16,7 +17,7 @@ def comment(formula: Function) -> str:
 
 
 def _tag(argument: Argument) -> str:
-    name = f"[{argument.name}]" if argument.optional else argument.name
+    name = f"[{safe(argument.name)}]" if argument.optional else safe(argument.name)
     return f"{{{kind(argument.term)}}} {name}" if kind(argument.term) else name
 
 

@@ -6,8 +6,8 @@ from typing import Any
 
 from candlecalc.declaration.declared import Function, Term
 
-# What is shown elsewhere or decides nothing in a sheet.
-SAID_ELSEWHERE = {"help", "rounding", "unit_in"}
+# What decides whether a value is taken, and what is told where it is not.
+DECIDING = ["unit", "low", "high", "above", "whole", "hint", "bare", "choices", "text", "blank"]
 USUAL = {field.name: field.default for field in fields(Term)} | {"unit": ""}
 LIST = "list of "
 
@@ -27,8 +27,7 @@ class Ranges:
         """The name of a term's range; of a list, of what each value in it is."""
         if term.many:
             return LIST + self.name(replace(term, many=False))
-        known = {name: value for name, value in vars(term).items() if name not in SAID_ELSEWHERE}
-        facts = {name: value for name, value in known.items() if value != USUAL[name]}
+        facts = {name: getattr(term, name) for name in DECIDING if getattr(term, name) != USUAL[name]}
         kind = "choice" if term.choices else "text" if term.text else term.unit or "number"
         count, name = 1, kind
         while self.known.setdefault(name, facts) != facts:

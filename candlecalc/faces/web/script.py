@@ -19,6 +19,7 @@ from candlecalc.faces.addins import wizard
 from candlecalc.faces.described import reference
 from candlecalc.faces.web import jsdoc
 from candlecalc.faces.web.conditions import Conditions
+from candlecalc.faces.web.counterparts import safe
 from candlecalc.faces.web.ranges import Ranges, result_of
 from candlecalc.faces.web.spelling import spelled
 from candlecalc.faces.web.translation import Translation, UnsayableError
@@ -100,7 +101,7 @@ def _heading(title: str) -> str:
 
 def _function(formula: Function, ranges: Ranges, conditions: Conditions, steps: Translation) -> str:
     """A function with its comment, and beside it what it takes, asks and gives."""
-    name, arguments = wizard.name(formula), ", ".join(formula.arguments)
+    name, arguments = wizard.name(formula), ", ".join(map(safe, formula.arguments))
     facts = {"takes": _object({name: _json(ranges.name(each.term)) for name, each in formula.arguments.items()})}
     optional = {each.name: each.default for each in formula.arguments.values() if each.optional}
     if optional:
@@ -125,8 +126,11 @@ def _function(formula: Function, ranges: Ranges, conditions: Conditions, steps: 
 
 
 def _is_short(formula: Function) -> bool:
-    """Whether a native form is one that can be read; else the function's own steps are plainer."""
-    return bool(formula.native) and len(spelled(formula, native_of(formula))) <= READABLE
+    """Whether the script has a native form that can be read; else the function's own steps are plainer."""
+    try:
+        return len(spelled(formula, native_of(formula))) <= READABLE
+    except ValueError:
+        return False
 
 
 def _why() -> str:
@@ -190,8 +194,10 @@ def _spellings() -> dict[str, list[str]]:
 
 def _sizes() -> str:
     """Each unit with the first of its kind, and how many of that make one: so much over so much."""
+    apart = {f"delta_{name}" for name in units.TEMPERATURES}
+    names = {*units.SPELLINGS.values(), *(unit for _, unit in units.DIMENSIONS.values()), *apart}
     rows: dict[str, str] = {}
-    for name in sorted(units.ASKED):
+    for name in sorted(names):
         # A scale with a zero of its own has no factor.
         scale = name in units.TEMPERATURES
         kind = next((each for each in rows if factors.alike(each, name)), name)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from candlecalc.declaration.declared import Function
 from candlecalc.declaration.native import ATOM, COMPARISONS, NEGATION, STRENGTH, Call, Leaf, Name, Negation, Node
+from candlecalc.faces.web.counterparts import safe
 
 SIGNS = {**dict(zip(STRENGTH, STRENGTH)), "=": "===", "<>": "!==", "^": "**"}
 # What these make of what has no answer is thrown.
@@ -16,6 +17,7 @@ FAILING = {"/": "ratio_", "^": "power_"}
 # Functions of single values, each by what the script calls it.
 SINGLE = {
     "ABS": "Math.abs",
+    "EDATE": "monthsAfter_",
     "EXP": "exp_",
     "INT": "Math.floor",
     "LN": "ln_",
@@ -69,7 +71,7 @@ class Speller:
         if isinstance(node, Leaf):
             return json.dumps(node.text[1:-1], ensure_ascii=False) if node.text.startswith('"') else node.text
         if isinstance(node, Name):
-            return ONE_OF + node.text if node.text in self.single else node.text
+            return ONE_OF + node.text if node.text in self.single else safe(node.text)
         if isinstance(node, Call):
             return self._call(node)
         if isinstance(node, Negation):
@@ -120,12 +122,12 @@ class Speller:
     def _product(self, parts: tuple[Node, ...]) -> str:
         """Trees over lists, multiplied place by place, as a list."""
         if len(parts) == 1 and isinstance(parts[0], Name):
-            return parts[0].text
+            return safe(parts[0].text)
         lists = list(dict.fromkeys(name for part in parts for name in self._over(part)))
         one = replace(self, single=frozenset(lists))
         strength = STRENGTH["*"] if len(parts) > 1 else 0
         product = " * ".join(one._inside(part, strength + (place > 0)) for place, part in enumerate(parts))
-        return f"each_([{', '.join(lists)}], ({', '.join(ONE_OF + name for name in lists)}) => {product})"
+        return f"each_([{', '.join(map(safe, lists))}], ({', '.join(ONE_OF + name for name in lists)}) => {product})"
 
     def _inside(self, node: Node, needed: int) -> str:
         text = self.spell(node)

@@ -112,3 +112,11 @@ function workday_(day, days) {
   }
   return at;
 }
+
+/** The same day so many months on, or the last day of a month that is shorter. */
+function monthsAfter_(day, months) {
+  const [year, month, date] = isoDay_(Math.floor(day)).split("-").map(Number);
+  const [on, last] = [month + Math.trunc(months), new Date(0)];
+  last.setUTCFullYear(year, on, 0);
+  return dayNumber_(last.getUTCFullYear(), last.getUTCMonth() + 1, Math.min(date, last.getUTCDate()));
+}
