@@ -4044,7 +4044,7 @@ function fragrance_highest_load_decided_by_(wax, oil, limit, wax_basis = "of wax
     return `none of the three: no load above ${fixed_(fragrance_MOST_ * 100, 0) + "%"} of wax weight is counted with`;
   }
   [first, last] = [deciding.slice(undefined, -1), at_(deciding, -1)];
-  return isTrue_(first) ? `${first.join(", ")} and ${last}` : last;
+  return isTrue_(first) ? `${items_(first).join(", ")} and ${last}` : last;
 }
 
 function fragrance_three_(wax, oil, limit, wax_basis, oil_basis) {
@@ -4107,7 +4107,7 @@ function cooling_cooling_forecast_(first, second, minutes, room, melting, temper
   if (expected > 2 * minutes) {
     notes.push("drawn on further than the readings lie apart");
   }
-  return ({ expected: expected, soonest: most_([minutes, soonest]), latest: latest, note: notes.join("; ") });
+  return ({ expected: expected, soonest: most_([minutes, soonest]), latest: latest, note: items_(notes).join("; ") });
 }
 
 function cooling_newton_(first, second, wanted) {
@@ -4280,7 +4280,7 @@ function pool_pool_forecast_(hours, widths, diameter) {
   if (reaches > pool_LONGEST_BURN_) {
     notes.push("past the four hours usual for one burn");
   }
-  return ({ growth: line.slope, reaches: reaches, usual: usual, note: notes.join("; ") });
+  return ({ growth: line.slope, reaches: reaches, usual: usual, note: items_(notes).join("; ") });
 }
 
 const pool_INCH_ = 25.4;
@@ -4311,10 +4311,10 @@ function wick_burn_verdict_(flame = null, other_burning = null, vessel = null, a
   missing = [...seen].filter(([name, value]) => value === null).map(([name, value]) => `${name} not looked at`);
   [misses, unmeasured] = wick_against_targets_(either_(targets, () => []), either_(measured, () => []), either_(lowest, () => []), either_(highest, () => []));
   if (isTrue_(missing) || isTrue_(unmeasured)) {
-    return ({ verdict: wick_NOT_JUDGED_, reasons: added_(added_(missing, unmeasured), misses).join("; ") });
+    return ({ verdict: wick_NOT_JUDGED_, reasons: items_(added_(added_(missing, unmeasured), misses)).join("; ") });
   }
   if (isTrue_(misses)) {
-    return ({ verdict: wick_MISSES_, reasons: misses.join("; ") });
+    return ({ verdict: wick_MISSES_, reasons: items_(misses).join("; ") });
   }
   return ({ verdict: wick_MEETS_, reasons: `no stop condition seen (${wick_UNCONFIRMED_}); every target typed is met` });
 }
@@ -4403,7 +4403,7 @@ function wick_next_wick_(wax, load, vessel, kind, wicks, kinds, sizes, tested_wa
 }
 
 function wick_plain_(words) {
-  return parted_((either_(words, () => "")).toLowerCase(), ).join(" ");
+  return items_(parted_((either_(words, () => "")).toLowerCase(), )).join(" ");
 }
 
 function wick_advised_(own, kind) {
@@ -4420,7 +4420,7 @@ function wick_advised_(own, kind) {
   [low, high] = [most_(cool, -1), least_(hot, length_(own))];
   if (low >= high) {
     both = [at_(own, high).name, ...items_(low > high ? [at_(own, low).name] : [])];
-    return ({ wick: at_(own, high).name, reasons: `the tests contradict each other: test ${both.join(" and ")} again` });
+    return ({ wick: at_(own, high).name, reasons: `the tests contradict each other: test ${items_(both).join(" and ")} again` });
   }
   if (isTrue_(within)) {
     open_to = items_(within).filter((place) => low < place && place < high).map((place) => at_(own, place));
@@ -4463,7 +4463,7 @@ function wick_why_(own, low, high) {
   let parts;
   parts = low >= 0 ? [`${at_(own, low).name} was too cool`] : [];
   parts = added_(parts, high < length_(own) ? [`${at_(own, high).name} was too hot`] : []);
-  return parts.join(" and ");
+  return items_(parts).join(" and ");
 }
 
 function wick_first_to_try_(between, cool, hot) {
@@ -4753,7 +4753,7 @@ function label_net_weight_us_(net, decimals = 2) {
   [pounds, rest] = divided_(ounces, 16);
   pound = isTrue_(pounds) ? [`${fixed_(pounds, 0)} lb`] : [];
   rest_words = isTrue_(rest) || !isTrue_(pounds) ? [`${general_(round_(rest, Math.trunc(decimals)), 6)} oz`] : [];
-  statement = `Net Wt ${added_(pound, rest_words).join(" ")} (${label_metric_(net)})`;
+  statement = `Net Wt ${items_(added_(pound, rest_words)).join(" ")} (${label_metric_(net)})`;
   return ({ statement: statement, note: sources_unconfirmed_("16 CFR 500.9 and 500.17") });
 }
 
@@ -4925,7 +4925,7 @@ function measure_batch_test_(net, weighings, batch) {
   if (isTrue_(far)) {
     reasons.push(`${far} under ${general_(net - 2 * error, 6)} g may not carry the e mark`);
   }
-  verdict = either_(reasons.join("; "), () => "both tests are met");
+  verdict = either_(items_(reasons).join("; "), () => "both tests are met");
   return ({ verdict: verdict, mean: mean, mean_needed: needed, short: short, short_allowed: allowed, far_short: far });
 }
 
@@ -6392,6 +6392,11 @@ function added_(one, other) {
 
 function repeated_(list, times) {
   return [].concat(...Array.from({ length: times }, () => list));
+}
+
+/** A set without what else holds. */
+function without_(set, others) {
+  return new Set([...set].filter((value) => !others.includes(value)));
 }
 
 function total_(list) {

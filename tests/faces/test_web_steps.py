@@ -47,7 +47,13 @@ def dictionaries(names):
     counted = dict.fromkeys(names, 0)
     for name in names:
         counted[name] += UNITS.get(name, 5)
-    return [list(counted.items()), list(counted.values()), "oz" in counted, [name for name in counted if name != "g"]]
+    return [
+        list(counted.items()),
+        list(counted.values()),
+        "oz" in counted,
+        sorted({*names} - UNITS.keys()),
+        [name for name in counted if name != "g"],
+    ]
 
 
 def ties(rows):
@@ -58,6 +64,10 @@ def ties(rows):
 def named(values):
     rows = [Row("a", value) for value in values if value]
     return [row._replace(amount=round_half_away(row.amount, 1)).amount for row in rows]
+
+
+def spread(pairs):
+    return [Row(name, *rest).note for name, rest in pairs]
 
 
 def chances(mean):
@@ -84,7 +94,7 @@ def either(one, other):
 
 CASES = [(sums, ([1, None, 3], 2)), (sums, ([1, 2],)), (words, ("Fig", 2.5)), (lists, ([3, 1, 2],))]
 CASES += [(dictionaries, (["oz", "g", "lb", "g"],)), (ties, ([[3, 1], [2, 9], [1, 5]],)), (named, ([1.25, 0, 2.04],))]
-CASES += [(chances, (0.5,)), (either, ("", "x")), (either, ("ab", ""))]
+CASES += [(spread, ([["a", [1, "x"]], ["b", [2, "y"]]],)), (chances, (0.5,)), (either, ("", "x")), (either, ("ab", ""))]
 
 
 @pytest.mark.parametrize(("function", "given"), CASES, ids=lambda value: getattr(value, "__name__", ""))

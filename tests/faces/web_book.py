@@ -89,7 +89,12 @@ def calculated(calls):
 
 def takes(call):
     """Whether the script has a function."""
-    return not script.why_not(call.formula)
+    return call.name in _names()
+
+
+@cache
+def _names():
+    return {formula.name for formula in script.functions()}
 
 
 def _name(name):

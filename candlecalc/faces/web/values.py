@@ -183,6 +183,8 @@ class Values:
             return f"divided_({left}, {right})[0]"
         if type(node.op) not in SIGNS:
             raise UnsayableError(OTHERWISE)
+        if isinstance(node.op, ast.Sub) and isinstance(node.right, ast.Call) and self.is_list(node.right):
+            return f"without_({left}, {right})"
         if isinstance(node.op, ast.Mult) and isinstance(node.left, ast.List):
             return f"repeated_({left}, {right})"
         if isinstance(node.op, ast.Add) and not (_is_plain(node.left) or _is_plain(node.right)):
@@ -248,7 +250,8 @@ class Values:
 
     def _Call(self, node: ast.Call) -> str:  # noqa: N802
         function = self.meant(node.func)
-        given = [self.listed(each) if isinstance(each, ast.GeneratorExp) else self.value(each) for each in node.args]
+        whole = getattr(node.func, "attr", "") == "join"
+        given = [self.listed(each) if whole else self.value(each) for each in node.args]
         named = {str(each.arg): self.value(each.value) for each in node.keywords}
         if function is None and isinstance(node.func, ast.Attribute):
             return self._method(node.func, given, named)
@@ -265,6 +268,8 @@ class Values:
         if hashable(function) and function in CALLS:
             return filled(CALLS[function], given, named)
         if hasattr(function, "_fields"):
+            if any(isinstance(each, ast.Starred) for each in node.args):
+                return f"rowsOf_({json.dumps(list(function._fields))}, [[{', '.join(given)}]])[0]"
             values = dict(zip(function._fields, given)) | named
             missing = function._field_defaults.keys() - values.keys()
             values |= {name: literal(function._field_defaults[name]) for name in missing}

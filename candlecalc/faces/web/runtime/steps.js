@@ -66,6 +66,11 @@ function repeated_(list, times) {
   return [].concat(...Array.from({ length: times }, () => list));
 }
 
+/** A set without what else holds. */
+function without_(set, others) {
+  return new Set([...set].filter((value) => !others.includes(value)));
+}
+
 function total_(list) {
   return list.reduce((sum, value) => sum + value, 0);
 }
