@@ -132,6 +132,7 @@ FACES = {
     "LAMBDA name, ironcalc": (_module("faces.lambda_book"), False),
     "Excel, xlwings": (_module("faces.excel_book"), True),
     "Calc add-in, LibreOffice": (_module("faces.calc_addin_book"), True),
+    "web sheet, V8": (lambda calls: importlib.import_module("faces.web_book").calculated(calls), True),
 }
 
 
@@ -141,6 +142,8 @@ def takes(face, call):
         return False
     if "columns" in face:
         return importlib.import_module("column_calls").takes(call)
+    if "web" in face:
+        return importlib.import_module("faces.web_book").takes(call)
     return FACES[face][1] or bool(call.formula.native)
 
 

@@ -2,8 +2,9 @@
 
     python tests/make_pages.py
 
-`workbooks/functions.md` says what each function is; `tests/published/README.md` what checks it. The types of the
-functions are in `candlecalc/__init__.pyi`, and their names in `candlecalc/__init__.py`.
+`workbooks/functions.md` says what each function is, `workbooks/functions.js` has them for web spreadsheets, and
+`tests/published/README.md` says what checks them. The types of the functions are in `candlecalc/__init__.pyi`, and
+their names in `candlecalc/__init__.py`.
 """
 
 import contextlib
@@ -21,6 +22,7 @@ import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import tables
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.faces.described import page, reference, stub
+from candlecalc.faces.web import script
 
 HOME = Path(__file__).parents[1]
 COMMAND = "python tests/make_pages.py"
@@ -149,6 +151,7 @@ PACKAGE = HOME / "candlecalc" / "__init__.py"
 # What makes the text of each page, by where it stands.
 PAGES = {
     HOME / "workbooks" / "functions.md": page.page,
+    HOME / "workbooks" / "functions.js": script.script,
     PUBLISHED / "README.md": checks_page,
     PACKAGE: names_in_place,
     PACKAGE.with_suffix(".pyi"): stub.text,

@@ -22,6 +22,7 @@ WRITING = [
     ["functions", "--workbook", "out.xlsx"],
     ["add-functions", "mine.xlsx", "out.xlsx"],
     ["addin", "calc", "out.oxt"],
+    ["addin", "web", "out.js"],
     ["addin", "excel", "out"],
 ]
 ORDINARY = 12345  # a user of no name and no rights
@@ -81,7 +82,7 @@ def test_a_file_that_appears_meanwhile_takes_the_other_files_back(here, monkeypa
     assert [path.read_bytes() for path in (here / "out").rglob("*") if path.is_file()] == [b"another's"]
 
 
-@pytest.mark.parametrize("words", WRITING[:4], ids=lambda words: " ".join(words[:-1]))
+@pytest.mark.parametrize("words", WRITING[:5], ids=lambda words: " ".join(words[:-1]))
 def test_a_file_that_may_not_be_written_is_kept_even_with_force(here, words):
     out = here / words[-1]
     out.write_bytes(b"keep")
@@ -101,7 +102,7 @@ def test_a_folder_that_is_none_of_ours_to_write_in_is_told(tmp_path):
 
 
 @pytest.mark.parametrize("links", [True, False], ids=["links", "a file system without links"])
-@pytest.mark.parametrize("words", WRITING[:4], ids=lambda words: " ".join(words[:-1]))
+@pytest.mark.parametrize("words", WRITING[:5], ids=lambda words: " ".join(words[:-1]))
 def test_a_file_that_appears_while_we_work_is_not_replaced(here, monkeypatch, words, links):
     make, out = files._part, here / words[-1]
 

@@ -18,9 +18,9 @@ def test_a_check_is_found_with_the_source_over_it():
 
 
 # What no text of ours calls a candle, a load or a method. A "certified limit" is what a certificate states,
-# and a slope or an intercept may be certified by who publishes it.
+# and a slope or an intercept may be certified by who publishes it. What is unknown is "not harmless".
 JUDGEMENTS = re.compile(
-    r"\b(safe|approved|compliant|certified(?! limit| slope|:)|suitable|non-?toxic|clean-burning|harmless)\b",
+    r"\b(safe|approved|compliant|certified(?! limit| slope|:)|suitable|non-?toxic|clean-burning|(?<!not )harmless)\b",
     re.I,
 )
 

@@ -325,6 +325,23 @@ def calc(out: Path, force: bool) -> None:
     _print([f"{out}: open it with LibreOffice, or: unopkg add {out}"])
 
 
+@addin.command()
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def web(out: Path, force: bool) -> None:
+    """Make the script for a web spreadsheet: one file to paste into its script editor.
+
+    Name it .js; or .mjs for a module that a program of your own imports.
+    """
+    _new_file(out, ".mjs" if out.suffix.lower() == ".mjs" else ".js", force)
+    from candlecalc.faces.web import script
+    from candlecalc.files import write_whole
+
+    write_whole(out, script.script(module=out.suffix.lower() == ".mjs").encode(), force=force)
+    opened = "open it with Notepad or TextEdit, not by a double click; its first lines say how to put it into a sheet"
+    _print([f"{out}: {opened}", *script.told_of_left_out()])
+
+
 def _functions_workbook(out: Path, force: bool) -> None:
     _new_file(out, ".xlsx", force)
     from candlecalc.faces.lambdas import functions_book

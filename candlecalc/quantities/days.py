@@ -12,12 +12,12 @@ FIRST, LAST = 61, 2958465  # 1 March 1900 to 31 December 9999
 MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november",
           "december"]  # fmt: skip
 # A month in words says which number is the day: "5 Dec 2026", "December 5, 2026".
-_IN_WORDS = re.compile(
+IN_WORDS = re.compile(
     r"(?:(?P<first>[0-9]{1,2})[ -]+)?(?P<month>[a-z]{3,9})\.?[ -]+"
     r"(?:(?P<second>[0-9]{1,2})(?: *,|(?= )) *)?(?P<year>[0-9]{4})",
     re.IGNORECASE,
 )
-_IN_NUMBERS = re.compile(r"([0-9]{1,2})[/.-]([0-9]{1,2})[/.-]([0-9]{4})")
+IN_NUMBERS = re.compile(r"([0-9]{1,2})[/.-]([0-9]{1,2})[/.-]([0-9]{4})")
 
 
 def serial(day: date) -> float:
@@ -44,7 +44,7 @@ def read(value: Any) -> Optional[date]:
 
 def meant(value: Any) -> List[date]:
     """The days that a text such as "5/12/2026" can mean, the day first where it can be; it is read as none of them."""
-    match = _IN_NUMBERS.fullmatch(value.strip()) if isinstance(value, str) else None
+    match = IN_NUMBERS.fullmatch(value.strip()) if isinstance(value, str) else None
     if not match:
         return []
     first, second, year = match.groups()
@@ -60,7 +60,7 @@ def _iso(text: str) -> Optional[date]:
 
 
 def _in_words(text: str) -> Optional[date]:
-    match = _IN_WORDS.fullmatch(text)
+    match = IN_WORDS.fullmatch(text)
     if not match or bool(match.group("first")) == bool(match.group("second")):
         return None
     name = match.group("month").lower()

@@ -139,12 +139,12 @@ TEMPERATURES = frozenset(["degC", "degF"])
 ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values()), "delta_degC", "delta_degF"])
 
 # A 2 or a 3 is the unit's own in cm2, in2 and g/cm3.
-_PIECE = re.compile(
+PIECE = re.compile(
     rf"\s*(?P<number>{numerals.NUMBER})\s*(?P<unit>[^0-9.,+\-\s/][^0-9]*(?:(?<=[mn^])[23](?![0-9.,]))?)?", re.IGNORECASE
 )
 MOST_PIECES = 3  # numbers in a text: one more than is ever read, so that a long text is not gone through
 # Each run of blanks is tried from its first one only.
-_AN_HOUR = re.compile(r"(?<!\s)\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
+AN_HOUR = re.compile(r"(?<!\s)\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
 
 
 class Reading(NamedTuple):
@@ -232,7 +232,7 @@ def one(text: str) -> bool:
     (True, False, False)
     """
     bare, currency = numerals.without_currency(text.strip())
-    match = _PIECE.fullmatch(numerals.plain(bare).lstrip(numerals.MINUS))
+    match = PIECE.fullmatch(numerals.plain(bare).lstrip(numerals.MINUS))
     unit = _name(match.group("unit") or "") if match else ""
     return bool(match) and (currency if not unit else not currency and unit in SPELLINGS)
 
@@ -301,7 +301,7 @@ def _bare(text: str, unit: str) -> Tuple[str, str]:
     if not unit.startswith("money"):
         own = unit and unit not in DIMENSIONS and text.lower().endswith(unit.lower())
         return text[: -len(unit)] if own else text, ""
-    text, currency = numerals.without_currency(_AN_HOUR.sub("", text) if unit == "money per h" else text)
+    text, currency = numerals.without_currency(AN_HOUR.sub("", text) if unit == "money per h" else text)
     return text, "money" if currency else ""
 
 
@@ -315,7 +315,7 @@ def _pieces(text: str, kind: str) -> List[Tuple[float, str]]:
         raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
     found: List[Tuple[float, str]] = []
     while rest:
-        match = _PIECE.match(rest)
+        match = PIECE.match(rest)
         if not match:
             raise ValueError(f"it takes {kind} such as {EXAMPLES[kind]}")
         name = _name(match.group("unit") or "")

@@ -1,0 +1,41 @@
+"""Ranges as the script knows them: each once, under its unit and a number where the unit has several."""
+
+from collections.abc import Iterable
+from dataclasses import fields, replace
+from typing import Any
+
+from candlecalc.declaration.declared import Function, Term
+
+# What decides whether a value is taken, and what is told where it is not.
+DECIDING = ["unit", "low", "high", "above", "whole", "hint", "bare", "choices", "text", "blank"]
+USUAL = {field.name: field.default for field in fields(Term)} | {"unit": ""}
+LIST = "list of "
+
+
+class Ranges:
+    """The ranges of some functions, each by a name of its own."""
+
+    def __init__(self, functions: Iterable[Function]) -> None:
+        self.known: dict[str, dict[str, Any]] = {}
+        for function in functions:
+            for argument in function.arguments.values():
+                self.name(argument.term)
+            for term in (result_of(function), *function.fields.values()):
+                self.name(term)
+
+    def name(self, term: Term) -> str:
+        """The name of a term's range; of a list, of what each value in it is."""
+        if term.many:
+            return LIST + self.name(replace(term, many=False))
+        facts = {name: getattr(term, name) for name in DECIDING if getattr(term, name) != USUAL[name]}
+        kind = "choice" if term.choices else "text" if term.text else term.unit or "number"
+        count, name = 1, kind
+        while self.known.setdefault(name, facts) != facts:
+            count += 1
+            name = f"{kind} {count}"
+        return name
+
+
+def result_of(function: Function) -> Term:
+    """What one value of a result is."""
+    return replace(function.result, many=False)
