@@ -27,8 +27,6 @@ from candlecalc.faces.described import reference, terminal
 from candlecalc.quantities import units
 from candlecalc.workbook.reading import read
 
-HEAVY = ["openpyxl", "pandas", "pint", "xlwings", "formualizer", "candlecalc.calc"]
-
 
 def run(*words, **named):
     return CliRunner().invoke(main, [str(word) for word in words], **named)
@@ -399,20 +397,6 @@ def test_the_installed_command_answers():
     installed = shutil.which("candlecalc", path=os.path.dirname(sys.executable))  # noqa: PTH120
     done = subprocess.run([installed, "ask", "oil_for_wax", "10 oz", "7%"], capture_output=True, text=True, timeout=60)
     assert done.stdout == "0.70 oz (19.8 g)\n"
-
-
-def test_help_imports_nothing_heavy():
-    script = f"""
-import sys
-from candlecalc.commands.cli import main
-try:
-    main(["--help"])
-finally:
-    print([name for name in {HEAVY!r} if name in sys.modules], file=sys.stderr)
-"""
-    done = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, timeout=60)
-    assert done.stdout.startswith("Usage: ")
-    assert done.stderr == "[]\n"
 
 
 def test_inch_marks_pass_through_a_pipe_with_an_old_code_page():

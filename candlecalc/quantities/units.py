@@ -2,7 +2,7 @@
 
 Text is read by a small grammar of our own over a table of accepted spellings, never by evaluating an
 expression: a unit library alone takes `180 F` for farads, `454 gr` for grains and `1,5 kg` for 15 kg.
-pint stands behind the table with the dimensions and the exact factors (`candlecalc.quantities.factors`).
+What units measure, and the exact factors between them, stand in `candlecalc.quantities.factors`.
 """
 
 import re
@@ -12,6 +12,7 @@ import candlecalc.quantities.factors as factors
 import candlecalc.quantities.numerals as numerals
 
 FLUID_OUNCES = ("fl oz", "floz", "fluid ounce", "fluid ounces")
+GALLONS = ("gal", "gals", "gallon", "gallons")
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["g", "gm", "gms", "gr", "gram", "grams", "gramme", "grammes"], "gram"),
@@ -24,6 +25,9 @@ SPELLINGS: Dict[str, str] = {
     # Bare, it is the US one, wherever the machine stands.
     **{us + oz: "fluid_ounce" for us in ("", "us ", "u s ") for oz in FLUID_OUNCES},
     **{imp + oz: "imperial_fluid_ounce" for imp in ("imp ", "imperial ", "uk ") for oz in FLUID_OUNCES},
+    **{us + gal: "gallon" for us in ("", "us ", "u s ") for gal in GALLONS},
+    **{imp + gal: "imperial_gallon" for imp in ("imp ", "imperial ", "uk ") for gal in GALLONS},
+    **dict.fromkeys(["cup", "cups", "us cup", "us cups"], "cup"),
     **dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], "millimeter"),
     **dict.fromkeys(["cm", "centimetre", "centimetres", "centimeter", "centimeters"], "centimeter"),
     **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d", "''", "\u2019\u2019"], "inch"),
@@ -61,8 +65,7 @@ for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": 
         for _open, _close in (("(", ")"), ("", "")):
             SPELLINGS[_heat.format(_open, _degree, _close)] = _pint
 
-# What the units of a workbook come to, by definition (international yard and pound agreement, 1959):
-# written down here, so that making one needs no pint.
+# What the units of a workbook come to, by definition (international yard and pound agreement, 1959).
 GRAMS: Dict[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
 MILLIMETRES: Dict[str, float] = {"mm": 1.0, "in": 25.4}
 
@@ -124,7 +127,7 @@ EXAMPLES = {
     "a number": "24",
 }
 NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "US fl oz",
-         "imperial_fluid_ounce": "imp fl oz",
+         "imperial_fluid_ounce": "imp fl oz", "gallon": "US gal", "imperial_gallon": "imp gal", "cup": "US cups",
          "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
          "degF": "F", "delta_degC": "C difference", "delta_degF": "F difference", "second": "s", "minute": "min",
          "hour": "h", "day": "days", "week": "weeks", "common_year": "years", "centimeter**2": "cm2",
@@ -135,8 +138,6 @@ NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "poun
          "joule/kilogram/kelvin": "J/(kg C)", "gram/hour": "g/h", "ounce/hour": "oz/h",
          "millimeter/hour": "mm/h", "inch/hour": "in/h"}  # fmt: skip
 TEMPERATURES = frozenset(["degC", "degF"])
-# Every unit that is asked about: as written, as terms hold them, and temperatures as differences.
-ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values()), "delta_degC", "delta_degF"])
 
 # A 2 or a 3 is the unit's own in cm2, in2 and g/cm3.
 _PIECE = re.compile(

@@ -14,7 +14,8 @@ from candlecalc.faces.described.terminal import WIDTH
 from candlecalc.quantities import units
 from candlecalc.quantities.rounding import round_to
 
-DECIMALS = {"oz": 2, "lb": 3, "g": 1, "kg": 3, "ml": 1, "cl": 2, "l": 3, "US fl oz": 2, "imp fl oz": 2, "mm": 1,
+DECIMALS = {"oz": 2, "lb": 3, "g": 1, "kg": 3, "ml": 1, "cl": 2, "l": 3, "US fl oz": 2, "imp fl oz": 2,
+            "US gal": 3, "imp gal": 3, "US cups": 2, "mm": 1,
             "cm": 2, "in": 2, "cm2": 0, "sq in": 2, "C": 0, "F": 0, "C difference": 1, "F difference": 1, "s": 0,
             "min": 1, "h": 2, "days": 0, "weeks": 1, "years": 2, "g/ml": 3, "kg/m3": 0, "mg/l": 2, "W": 0, "kW": 2,
             "kJ": 1, "MJ": 3, "kWh": 3, "kJ/kg": 0, "MJ/kg": 1, "kJ/(kg C)": 2, "J/(kg C)": 0, "g/h": 2, "oz/h": 3,
