@@ -22,7 +22,7 @@ from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import REGISTRY, Argument, Term
 from candlecalc.faces.asked import finding
 from candlecalc.faces.asked.finding import find
-from candlecalc.faces.asked.results import shown
+from candlecalc.faces.asked.results import Asked, shown
 from candlecalc.faces.described import reference, terminal
 from candlecalc.quantities import units
 from candlecalc.workbook.reading import read
@@ -43,17 +43,17 @@ ANSWERS = [  # words, answer, how it was worked
     (["oil_for_wax", "wax=10 oz", "load=7%"], "0.70 oz (19.8 g)", "283.495 g at 0.07 is 19.845 g"),
     (["oil_for_wax", "wax=283.495", "load=0.07"], "19.8 g", "no unit spelled"),
     (["oil_for_wax", "wax=500 g", "load=8%"], "40.0 g", "our own unit is not said twice"),
-    (["oil_for_wax", "wax=1,5 kg", "load=8 %"], "0.120 kg (120.0 g)", "a decimal comma"),
+    (["oil_for_wax", "wax=1,5 kg", "load=8 %"], "120.0 g", "a decimal comma; below a kilogram in grams"),
     (["oil_for_wax", "5 lb 4 oz", "10%"], "8.40 oz (238.1 g)", "84 oz; by order, the smaller unit of the two"),
     (["oil_for_wax", "1lb 4oz", "8%"], "1.60 oz (45.4 g)", "20 oz"),
-    (["oil_for_wax", "load=10%", "1 lb"], "0.100 lb (45.4 g)", "the argument left over"),
+    (["oil_for_wax", "load=10%", "1 lb"], "1.60 oz (45.4 g)", "the argument left over; below a pound in ounces"),
     (["oil_for_wax", "wax=10", "oz", "7", "%"], "0.70 oz (19.8 g)", "quotes forgotten"),
     (["OIL-FOR-WAX", "500", "0.08"], "40.0 g", "any way of writing it"),
     (["CANDLE_OIL_FOR_WAX", "WAX=500", "0.08"], "40.0 g", "as a workbook calls it"),
     (["oil_for_wax", "1", "1%"], "0.01 g", "something is not shown as nothing"),
     (["oil_for_wax", "0", "1%"], "0.0 g", "nothing is"),
     (["box_volume", "10 cm", "10 cm", "4 in"], "1016.0 ml", "a length asked, a volume given"),
-    (["fill_weight", "8 fl oz", "0", "1"], "236.6 g", "8 x 29.5735295625 ml (US fluid ounce)"),
+    (["fill_weight", "8 fl oz", "0", "1"], "8.35 oz (236.6 g)", "8 x 29.5735295625 ml of 1 g (US fluid ounce)"),
     (["share_of_total", "load=10%"], "9.09% of total weight", "1/11"),
     (["share_of_total", "load=1%"], "0.99% of total weight", "1/101"),
     (["margin_at", "-2", "16"], "-12.5% of the price", "a minus is no option"),
@@ -67,18 +67,19 @@ ANSWERS = [  # words, answer, how it was worked
     (["substance_in_candle", "0.5%", "10%"], "0.0455% of the finished candle", "three digits: 0.05/1.1"),
     (["margin_at", "0.00000000000000001", "16"], "0.0% of the price", "what sums leave is nothing"),
     (["count_difference", "5", "5"], "0", "no minus before it"),
-    (["lowest_price", "4.45", "fee=6.5%"], "4.76", "4.45/0.935 is 4.7594: 4.75 would not cover it"),
+    (["lowest_price", "4.45", "fee=6.5%"], "4.76 in your currency", "4.45/0.935 is 4.7594: 4.75 would not cover it"),
     (["weighing_error_allowed", "8.9 oz"], "0.06 oz (1.8 g)", "a fifth of 9 g, down in ounces: 0.0635"),
     (["binding_weight", "16", "453"], "453.6 g", "16 x 28.3495 is 453.592: no less"),
     (["minutes_each", "8", "15", "60"], "8.25 min", "a quarter of a minute"),
-    (["days_covered", "41", "4"], "10.25 days", "a quarter of a day"),
+    (["days_covered", "37", "4"], "9.25 days", "a quarter of a day"),
+    (["days_covered", "733", "10"], "73 days", "73.3: days are planned in whole ones"),
     (["convert", "12", "oz", "g"], "340.19 g", "12 x 28.349523125, as words come"),
     (["convert", "12 oz", "to=g"], "340.19 g", "the value with its unit"),
     (["convert", "8", "fl oz", "ml"], "236.59 ml", "8 x 29.5735295625"),
     (["convert", "100", "ml", "fl oz"], "3.381 US fl oz", "the fluid ounce is the US one, and says so"),
     (["convert", "8", "imp fl oz", "ml"], "227.3 ml", "8 x 28.4130625"),
     (["convert", "8 imp fl oz", "to=fl oz"], "7.686 US fl oz", "227.3045 / 29.5735295625"),
-    (["volume_from_water", "8 oz"], "227.4 ml", "226.796 g of water at 20 C"),
+    (["volume_from_water", "8 oz"], "7.69 US fl oz (227.4 ml)", "226.796 g of water at 20 C; 227.4/29.57"),
     (["convert", "8", "fl", "oz", "to", "ml"], "236.59 ml", "without quotes, as it is said"),
     (["convert", "12", "oz", "in", "g"], "340.19 g", "as it is said too"),
     (["convert", "12", "in", "mm"], "304.8 mm", "an inch is one all the same"),
@@ -90,24 +91,32 @@ ANSWERS = [  # words, answer, how it was worked
     (["celsius", "180 F"], "82 C", "in the unit that it is for"),
     (["fahrenheit", "82 C"], "180 F", "179.6"),
     (["celsius_difference", "18 F"], "10.0 C difference", "the same for a difference"),
-    (["pour_by", "5 Dec 2026", "2 weeks"], "2026-11-20", "as 2026-12-05 and 14 days"),
-    (["pour_by", "Dec", "5,", "2026", "cure=2", "weeks"], "2026-11-20", "quotes forgotten"),
-    (["use_by", "2026-03-01", "1 year"], "2027-03-01", "365 days"),
+    (["pour_by", "5 Dec 2026", "2 weeks"], "2026-11-20 (Friday)", "as 2026-12-05 and 14 days"),
+    (["pour_by", "Dec", "5,", "2026", "cure=2", "weeks"], "2026-11-20 (Friday)", "quotes forgotten"),
+    (["use_by", "2026-03-01", "1 year"], "2027-03-01 (Monday)", "365 days"),
     (["shelf_days_left", "2026-03-01", "2 weeks", "2026-03-05"], "10 days", "days stay days"),
-    (["cylinder_volume", "2 7/8 in", "3 1/2 in"], "372.3 ml", "pi/4 x 73.025^2 x 88.9 mm3"),
-    (["cylinder_volume", "2", "7/8", "in", "3", "1/2", "in"], "372.3 ml", "quotes forgotten"),
-    (["labour_cost", "90", "\u00a315/h"], "22.50", "an hour and a half at 15"),
-    (["unit_cost", "price=45", "$", "size=10 lb"], "4.50 per lb", "a currency beside its number"),
+    (
+        ["cylinder_volume", "2 7/8 in", "3 1/2 in"],
+        "12.59 US fl oz (372.3 ml)",
+        "pi/4 x 73.025^2 x 88.9 mm3; 372.3/29.57",
+    ),
+    (["cylinder_volume", "2", "7/8", "in", "3", "1/2", "in"], "12.59 US fl oz (372.3 ml)", "quotes forgotten"),
+    (["labour_cost", "90", "\u00a315/h"], "\u00a322.50", "an hour and a half at 15"),
+    (["unit_cost", "price=45", "$", "size=10 lb"], "4.50 $ per lb", "a currency beside its number"),
     (["vessels_filled", "wax=5 kg", "fill=216", "load=8%"], "25", "5400/216"),
-    (["unit_cost", "price=45", "size=10 lb", "shipping=3"], "4.80 per lb", "48/10, per the unit of the pack"),
-    (["unit_cost", "price=18", "size=450", "shipping=4.5"], "0.05 per unit", "22.5/450"),
-    (["unit_cost", "18", "453.6 g"], "0.03968 per g", "four digits of a small number"),
-    (["labour_cost", "minutes=1.5 h", "rate=16"], "24.00", "an hour and a half at 16"),
-    (["overhead_rate", "600", "240"], "2.50 per h", "600/240"),
-    (["round_money", "1.005"], "1.01", "half away from zero"),
-    (["round_money", "1234.5", "digits=0"], "1235", "a currency without coins"),
+    (
+        ["unit_cost", "price=45", "size=10 lb", "shipping=3"],
+        "4.80 per lb in your currency",
+        "48/10, per the unit of the pack",
+    ),
+    (["unit_cost", "price=18", "size=450", "shipping=4.5"], "0.05 per unit in your currency", "22.5/450"),
+    (["unit_cost", "18", "453.6 g"], "0.03968 per g in your currency", "four digits of a small number"),
+    (["labour_cost", "minutes=1.5 h", "rate=16"], "24.00 in your currency", "an hour and a half at 16"),
+    (["overhead_rate", "600", "240"], "2.50 per h in your currency", "600/240"),
+    (["round_money", "1.005"], "1.01 in your currency", "half away from zero"),
+    (["round_money", "1234.5", "digits=0"], "1235 in your currency", "a currency without coins"),
     (["highest_on_wax", "20%", "basis=Of Total"], "25.0% of wax weight", "0.2/0.8"),
-    (["oil_parts", "1 lb", "50%; 30%; 20%"], "0.500 lb (226.8 g)\n0.300 lb (136.1 g)\n0.200 lb (90.7 g)", "a list"),
+    (["oil_parts", "1 lb", "50%; 30%; 20%"], "8.00 oz (226.8 g)\n4.80 oz (136.1 g)\n3.20 oz (90.7 g)", "a list"),
     (["oil_parts", "oil=40", "shares=50%, 50%"], "20.0 g\n20.0 g", "commas"),
     (["oil_parts", "oil=40", "shares=75%", "shares=25%"], "30.0 g\n10.0 g", "an argument twice"),
     (["oil_parts", "oil=40", "shares=0,75; 0,25"], "30.0 g\n10.0 g", "decimal commas between semicolons"),
@@ -137,7 +146,7 @@ def test_what_is_highest_or_lowest_is_not_shown_beyond_it():
 
 def test_a_temperature_is_shown_in_whole_degrees_of_both_kinds():
     # Water boils at 212 F, 100 C, by the definition of the two scales.
-    assert shown(100.0, Term("C", ""), "degF") == "212 F (100 C)"
+    assert shown(100.0, Term("C", ""), Asked("degF")) == "212 F (100 C)"
     assert shown(82.22, Term("C", "")) == "82 C"
 
 
@@ -147,17 +156,25 @@ def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     given = reference.example(formula)
     result = formula.checked(**given)
     terms = [*formula.fields.values()] or [formula.result]
+    digits, pieces = int(given.get("digits", 2)), in_pieces(formula, given)
     expected = [
-        shown(value, term, units.named(given[term.unit_in]) if term.unit_in else "", int(given.get("digits", 2)))
+        shown(value, term, Asked(units.named(given[term.unit_in]) if term.unit_in else "", digits=digits, whole=pieces))
         for row in formula.rows(result)
         for term, value in zip(terms, row, strict=True)
     ]
     words = [word for key, value in given.items() for word in typed(formula.arguments[key].term, key, value)]
     told = answer(name, *words)
+    told = told.removesuffix("\namounts of money in your currency").removesuffix(" in your currency")
     if formula.fields:
         assert all(" ".join(part.split()) in " ".join(told.split()) for part in expected if part != "-")
     else:
         assert told.splitlines() == expected
+
+
+def in_pieces(formula, given):
+    amounts = [value for key, value in given.items() if formula.arguments[key].term.goods]
+    cells = [cell for value in amounts for cell in (value if isinstance(value, list) else [value])]
+    return all(float(cell).is_integer() for cell in cells if cell is not None)
 
 
 def typed(term, name, value):

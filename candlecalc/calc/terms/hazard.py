@@ -34,6 +34,7 @@ Classes = Annotated[
         text=True,
         many=True,
         blank=True,
+        own_semicolons=True,
     ),
 ]
 Specifics = Annotated[
@@ -45,6 +46,7 @@ Specifics = Annotated[
         text=True,
         many=True,
         blank=True,
+        own_semicolons=True,
     ),
 ]
 OilNumbers = Annotated[
