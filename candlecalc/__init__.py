@@ -26,7 +26,6 @@ __all__ = [
     "break_even_mix",
     "break_even_sales",
     "break_even_units",
-    "buffer_stock",
     "burn_heat",
     "burn_rate",
     "burn_rate_between",
@@ -183,6 +182,7 @@ __all__ = [
     "reorder_point",
     "round_money",
     "round_up_price",
+    "safety_stock",
     "season_profit",
     "season_profit_of_records",
     "season_profit_poisson",
@@ -235,6 +235,11 @@ __all__ = [
     "yield_of",
 ]
 
+# Callable as ever, and not listed.
+_EARLIER: list[str] = [
+    "buffer_stock",
+]
+
 
 def __dir__() -> list[str]:
     return list(__all__)
@@ -242,7 +247,7 @@ def __dir__() -> list[str]:
 
 def __getattr__(name: str) -> Any:
     # Looked up when asked for: importing the package must not load the whole library.
-    if name not in __all__:
+    if name not in __all__ and name not in _EARLIER:
         raise AttributeError(f"module 'candlecalc' has no attribute {name!r}", name=name, obj=sys.modules[__name__])
     home = "candlecalc.faces.python" if name in ("answer_in", "find") else "candlecalc.calc"
     return getattr(import_module(home), name)

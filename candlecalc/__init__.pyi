@@ -62,7 +62,6 @@ __all__ = [
     "break_even_mix",
     "break_even_sales",
     "break_even_units",
-    "buffer_stock",
     "burn_heat",
     "burn_rate",
     "burn_rate_between",
@@ -219,6 +218,7 @@ __all__ = [
     "reorder_point",
     "round_money",
     "round_up_price",
+    "safety_stock",
     "season_profit",
     "season_profit_of_records",
     "season_profit_poisson",
@@ -775,47 +775,7 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
 def break_even_units(fixed: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def break_even_units(fixed: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
-@_overload
-def buffer_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value = 0.0, lead_spread: _Value = 0.0) -> float:
-    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
-
-    Demand and the time an order takes are in one unit of time: both in days, or
-    both in weeks. They are taken to vary as a normal distribution does.
-
-    >>> round(buffer_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
-    13.96
-
-    Parameters
-    ----------
-    demand : 0 or more
-        how much is used or sold in a day or a week on average
-    lead_time : 0 to 10000
-        days or weeks from ordering to having it, in the unit of demand
-    risk : more than 0, at most 0.5 of the orders
-        share of orders during which running out is accepted
-    spread : 0 or more; 0.0 if left out
-        standard deviation of what is used or sold in a day or a week; 0 if it is steady
-    lead_spread : 0 or more; 0.0 if left out
-        standard deviation of the days or weeks that an order takes; 0 if they are always the same
-
-    Returns
-    -------
-    0 or more
-        how much of the material, in the unit that its cost is per
-
-    Raises
-    ------
-    ValueError
-        Where an argument or the result is out of its range.
-
-    References
-    ----------
-    reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
-    """
-@_overload
-def buffer_stock(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Value | _Array, spread: _Value | _Array = 0.0, lead_spread: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
-@_overload
-def buffer_stock(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+buffer_stock = safety_stock
 @_overload
 def burn_heat(rate: _Value, heat: _Value = 43.5) -> float:
     """Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour.
@@ -6498,6 +6458,47 @@ def round_up_price(price: _Value, step: _Value, ending: _Value = 0.0) -> float:
 def round_up_price(price: _Value | _Array, step: _Value | _Array, ending: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def round_up_price(price: _Value | _Array | _Column, step: _Value | _Array | _Column, ending: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
+def safety_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value = 0.0, lead_spread: _Value = 0.0) -> float:
+    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+
+    Demand and the time an order takes are in one unit of time: both in days, or
+    both in weeks. They are taken to vary as a normal distribution does.
+
+    >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    13.96
+
+    Parameters
+    ----------
+    demand : 0 or more
+        how much is used or sold in a day or a week on average
+    lead_time : 0 to 10000
+        days or weeks from ordering to having it, in the unit of demand
+    risk : more than 0, at most 0.5 of the orders
+        share of orders during which running out is accepted
+    spread : 0 or more; 0.0 if left out
+        standard deviation of what is used or sold in a day or a week; 0 if it is steady
+    lead_spread : 0 or more; 0.0 if left out
+        standard deviation of the days or weeks that an order takes; 0 if they are always the same
+
+    Returns
+    -------
+    0 or more
+        how much of the material, in the unit that its cost is per
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+    """
+@_overload
+def safety_stock(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Value | _Array, spread: _Value | _Array = 0.0, lead_spread: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def safety_stock(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def season_profit(stock: _Value, price: _Value, cost: _Value, leftover: _Value, demand: _Value, spread: _Value) -> float:
     """Profit to expect from so many made for one season, where demand varies as a normal distribution does.

@@ -325,6 +325,31 @@ def test_a_function_declared_twice_fails_at_import(empty_registry):
         formula(source="none")(heavier)
 
 
+def test_an_earlier_name_answers_and_refuses_as_the_function_does_in_its_own_name(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        """Twice the wax."""
+        return wax * 2
+
+    formula(source="none", formerly=["doubled"])(heavier)
+    earlier = find("doubled")
+    assert (earlier.instead, earlier.checked(2), earlier.call("2 g")) == ("heavier", 4, 4)
+    with refused("doubled: wax is -1; it takes 0 or more g."):
+        earlier.checked(-1)
+
+
+def test_an_earlier_name_that_is_in_use_fails_at_import(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        return wax
+
+    with pytest.raises(TypeError, match="^heavier is declared twice$"):
+        formula(source="none", formerly=["heavier"])(heavier)
+
+
+@each_function
+def test_a_function_of_an_earlier_name_says_which_one_stands_for_it_now(declared):
+    assert not declared.instead or not find(declared.instead).instead
+
+
 def test_help_longer_than_a_spreadsheet_shows_fails_at_import(empty_registry):
     def heavier(wax: Annotated[float, Term("g", "w" * 256)]) -> Grams:
         return wax
@@ -511,7 +536,7 @@ def test_no_argument_is_named_like_a_cell(declared):
 
 @each_function
 def test_there_is_an_example_that_calls_the_function(declared):
-    assert re.search(rf">>> .*\b{declared.name}\(", inspect.getdoc(declared.checked))
+    assert re.search(rf">>> .*\b{declared.bare.__name__}\(", inspect.getdoc(declared.checked))
 
 
 @each_function

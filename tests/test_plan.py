@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 
 from candlecalc.calc import (
     best_break,
-    buffer_stock,
     buying_cost,
     evenings_needed,
     fair_split,
@@ -27,6 +26,7 @@ from candlecalc.calc import (
     pour_by,
     pour_by_own_days,
     reorder_point,
+    safety_stock,
     season_profit_of_records,
     season_profit_poisson,
     season_stock_of_records,
@@ -62,8 +62,8 @@ def test_no_other_quantity_costs_less_than_the_best_break(demand, ordering, shar
 
 @given(amount, st.floats(0, 50), st.floats(0.001, 0.5), st.floats(0, 100), st.floats(0, 5))
 def test_two_sources_of_a_buffer_add_by_their_squares(demand, lead, risk, spread, lead_spread):
-    both = buffer_stock(demand, lead, risk, spread, lead_spread)
-    apart = buffer_stock(demand, lead, risk, spread), buffer_stock(demand, lead, risk, 0, lead_spread)
+    both = safety_stock(demand, lead, risk, spread, lead_spread)
+    apart = safety_stock(demand, lead, risk, spread), safety_stock(demand, lead, risk, 0, lead_spread)
     assert both == pytest.approx(math.hypot(*apart))
     assert reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(demand * lead + both)
 

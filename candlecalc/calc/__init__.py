@@ -27,4 +27,7 @@ from candlecalc.calc.wax import *  # noqa: F403
 from candlecalc.calc.wick import *  # noqa: F403
 from candlecalc.declaration.declared import REGISTRY
 
+# A name that a function had before is no name in its file.
+globals().update({name: formula.checked for name, formula in REGISTRY.items()})
+
 __all__ = sorted(REGISTRY)

@@ -10,7 +10,7 @@ from candlecalc.quantities.rounding import round_half_away, whole_steps
 STEP = {"step > 0": "step must be more than 0"}
 
 
-@formula(native="ROUND(ROUND(weight/step,6),0)*step", requires=STEP, source=PRACTICE)
+@formula(native="ROUND(ROUND(weight/step,6),0)*step", requires=STEP, source=PRACTICE, part=True)
 def to_scale_step(weight: Weight, step: Weight) -> Weight:
     """A weight as the scale can show it: the nearest whole number of steps.
 
@@ -30,7 +30,9 @@ def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     return whole_steps(each * count / step) * step
 
 
-@formula(native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
+@formula(
+    native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE, part=True
+)
 def full_pots(melt: Weight, pot: Weight) -> Count:
     """Full pots in a melt, where a pot holds so much at most.
 
@@ -40,7 +42,7 @@ def full_pots(melt: Weight, pot: Weight) -> Count:
     return math.floor(round_half_away(melt / pot, 6))
 
 
-@formula(native="MAX(0,ROUND(melt-pots*pot,6))", source=PRACTICE)
+@formula(native="MAX(0,ROUND(melt-pots*pot,6))", source=PRACTICE, part=True)
 def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
     """What is left for the last pot after the full ones; nothing where they take it all.
 
@@ -54,6 +56,7 @@ def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
     native="ROUND(ROUND(each*pot/melt/step,6),0)*step",
     requires={**STEP, "melt > 0": "melt must be more than 0"},
     source=PRACTICE,
+    part=True,
 )
 def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weight:
     """What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all.
@@ -64,7 +67,7 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     return whole_steps(each * pot / melt / step) * step
 
 
-@formula(native="each*count", source=ALGEBRA)
+@formula(native="each*count", source=ALGEBRA, part=True)
 def pieces_for(each: Count, count: Count) -> Count:
     """Pieces to count out for a batch.
 
@@ -74,7 +77,7 @@ def pieces_for(each: Count, count: Count) -> Count:
     return each * count
 
 
-@formula(native="MAX(0,needed-on_hand)", source=ALGEBRA)
+@formula(native="MAX(0,needed-on_hand)", source=ALGEBRA, part=True)
 def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
     """How much is missing; nothing where there is enough.
 

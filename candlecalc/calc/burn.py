@@ -67,7 +67,7 @@ def burn_rate(hours: BurnHours, weights: Weighings) -> BurnRate:
     return -statistics.line(hours, weights).slope
 
 
-@formula(native=f"-SLOPE(weights,hours)-{SWING}", requires=THREE, source=REGRESSION)
+@formula(native=f"-SLOPE(weights,hours)-{SWING}", requires=THREE, source=REGRESSION, part=True)
 def burn_rate_low(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateEnd:
     """Low end of the interval that the rate of burning of this candle lies in.
 
@@ -78,7 +78,7 @@ def burn_rate_low(hours: BurnHours, weights: Weighings, confidence: Confidence =
     return -line.slope - line.slope_swing(confidence)
 
 
-@formula(native=f"-SLOPE(weights,hours)+{SWING}", requires=THREE, source=REGRESSION)
+@formula(native=f"-SLOPE(weights,hours)+{SWING}", requires=THREE, source=REGRESSION, part=True)
 def burn_rate_high(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateEnd:
     """High end of the interval that the rate of burning of this candle lies in.
 

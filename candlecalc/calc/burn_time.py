@@ -130,7 +130,7 @@ def _left(when: float, hours: BurnHours) -> float:
     return when - max(hours)
 
 
-@formula(native=ENDS["-"], requires=THREE, source=INVERSE)
+@formula(native=ENDS["-"], requires=THREE, source=INVERSE, part=True)
 def hours_left_low(hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95) -> LeftEnd:
     """The fewest hours that may be left, as far as the log can tell; below 0 the end may be reached already.
 
@@ -141,7 +141,7 @@ def hours_left_low(hours: BurnHours, weights: Weighings, end: EndWeight, confide
     return _left(_ends("hours_left_low", line, end, confidence)[0], hours)
 
 
-@formula(native=ENDS["+"], requires=THREE, source=INVERSE)
+@formula(native=ENDS["+"], requires=THREE, source=INVERSE, part=True)
 def hours_left_high(hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95) -> LeftEnd:
     """The most hours that may be left, as far as the log can tell.
 

@@ -33,7 +33,7 @@ READINGS = {
 }
 
 
-@formula(native="LN((first-room)/(second-room))/minutes", requires=READINGS, source=COOLING)
+@formula(native="LN((first-room)/(second-room))/minutes", requires=READINGS, source=COOLING, part=True)
 def cooling_constant(
     first: FirstReading, second: SecondReading, minutes: Between, room: Room, melting: Melting
 ) -> CoolingConstant:

@@ -60,7 +60,7 @@ def material_cost(amount: Quantity, cost: UnitCost) -> Money:
     return amount * cost
 
 
-@formula(native="size*factor", source=ALGEBRA)
+@formula(native="size*factor", source=ALGEBRA, part=True)
 def in_unit(size: Quantity, factor: Factor) -> Quantity:
     """A quantity in another unit, by how many of that unit make one.
 
@@ -141,7 +141,7 @@ def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
     return each + setup / batch
 
 
-@formula(native="minutes*share", source=ALGEBRA)
+@formula(native="minutes*share", source=ALGEBRA, part=True)
 def paid_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     """Working minutes that are paid help, by their share of the time.
 
@@ -151,7 +151,7 @@ def paid_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     return minutes * share
 
 
-@formula(native="minutes*(1-share)", source=ALGEBRA)
+@formula(native="minutes*(1-share)", source=ALGEBRA, part=True)
 def own_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     """Working minutes of the maker's own, where `share` of the time is paid help.
 
@@ -181,7 +181,7 @@ def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
     return overhead / activity
 
 
-@formula(native="minutes/60*rate", source=OVERHEAD)
+@formula(native="minutes/60*rate", source=OVERHEAD, part=True)
 def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     """Overhead that working time carries at a rate for the hour.
 
@@ -246,7 +246,7 @@ def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
     return cost + materials * rise
 
 
-@formula(native="cost*count", source=ALGEBRA)
+@formula(native="cost*count", source=ALGEBRA, part=True)
 def cost_of_all(cost: Cost, count: Count) -> Cost:
     """Cost of so many candles alike.
 

@@ -140,7 +140,7 @@ def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
     return whole_steps(wax * load / step) / whole_steps(wax / step)
 
 
-@formula(native="oil*share", source=PRACTICE)
+@formula(native="oil*share", source=PRACTICE, part=True)
 def oil_part(oil: Oil, share: Part) -> Oil:
     """One oil out of a blend, by its share of the blend.
 
@@ -160,7 +160,7 @@ def oil_parts(oil: Oil, shares: Parts) -> Oils:
     return [oil * share for share in shares]
 
 
-@formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT)
+@formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT, part=True)
 def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> HighestLoad:
     """The supplier's highest load as a load on wax, whichever way it was stated.
 
@@ -170,7 +170,7 @@ def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> HighestLoad
     return highest / (1 - highest * (basis == "of total"))
 
 
-@formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT)
+@formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT, part=True)
 def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestShare:
     """The supplier's highest load as a share of the finished candle, whichever way it was stated.
 

@@ -97,7 +97,7 @@ def heat_to_warm(weight: Heated, start: Start, end: End, specific_heat: Specific
     return weight / 1000 * specific_heat * (end - start)
 
 
-@formula(native="weight/1000*latent_heat", source=HEAT)
+@formula(native="weight/1000*latent_heat", source=HEAT, part=True)
 def heat_to_melt(weight: Heated, latent_heat: LatentHeat = 190.0) -> Heat:
     """Heat that goes into melting alone, with the wax no warmer for it.
 

@@ -128,7 +128,7 @@ def tolerable_negative_error(net: NetWeight) -> ShortBy:
     return math.ceil(round_half_away(net * float(row["share"]) * 10, 5)) / 10
 
 
-@formula(native=f"net-{TOLERABLE}", source=AVERAGE_SYSTEM)
+@formula(native=f"net-{TOLERABLE}", source=AVERAGE_SYSTEM, part=True)
 def short_under(net: NetWeight) -> Content:
     """Content under which a candle counts as short in the reference test of the EU and GB.
 
@@ -138,7 +138,7 @@ def short_under(net: NetWeight) -> Content:
     return net - tolerable_negative_error(net)
 
 
-@formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM)
+@formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM, part=True)
 def never_under(net: NetWeight) -> Content:
     """Content that no candle with the e mark may be under.
 

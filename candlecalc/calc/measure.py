@@ -68,7 +68,7 @@ def gross_weight(net: NetWeight, tare: Tare) -> Gross:
     return net + tare
 
 
-@formula(native=f"{TOLERABLE}/5", source=WEIGHING_ERROR)
+@formula(native=f"{TOLERABLE}/5", source=WEIGHING_ERROR, part=True)
 def weighing_error_allowed(net: NetWeight) -> MeasuringError:
     """Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one.
 
@@ -108,7 +108,10 @@ def _variation(net: float) -> float:
 
 
 @formula(
-    native="TINV(0.01,count-1)/SQRT(count)", requires={"count > 1": "one weighing has no spread"}, source=REFERENCE_TEST
+    native="TINV(0.01,count-1)/SQRT(count)",
+    requires={"count > 1": "one weighing has no spread"},
+    source=REFERENCE_TEST,
+    part=True,
 )
 def mean_factor(count: Weighed) -> Factor:
     """How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test).

@@ -28,7 +28,7 @@ TAX_ROUNDING = (
 PAYING_EARLY = "OpenStax, Financial Accounting 6.3; Principles of Finance 19.2"
 
 
-@formula(source=MINOR_UNITS, no_native="it looks a table up")
+@formula(source=MINOR_UNITS, no_native="it looks a table up", part=True)
 def coin_digits(currency: Currency) -> Digits:
     """Decimals of a currency's smallest unit: 2 for cents, 0 for yen. For `split_charge` and `round_money`.
 

@@ -114,8 +114,8 @@ def _refuse_out_of_order(breaks: Breaks, prices: BreakPrices) -> None:
 BUFFER = "(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)"
 
 
-@formula(native=BUFFER, source=REORDER)
-def buffer_stock(
+@formula(native=BUFFER, source=REORDER, formerly=("buffer_stock",))
+def safety_stock(
     demand: DemandRate,
     lead_time: LeadTime,
     risk: RunOut,
@@ -127,7 +127,7 @@ def buffer_stock(
     Demand and the time an order takes are in one unit of time: both in days, or
     both in weeks. They are taken to vary as a normal distribution does.
 
-    >>> round(buffer_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     13.96
     """
     return (0 - normal_quantile(risk)) * math.sqrt(lead_time * spread**2 + demand**2 * lead_spread**2)
@@ -149,7 +149,7 @@ def reorder_point(
     >>> round(reorder_point(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     93.96
     """
-    return demand * lead_time + buffer_stock(demand, lead_time, risk, spread, lead_spread)
+    return demand * lead_time + safety_stock(demand, lead_time, risk, spread, lead_spread)
 
 
 @formula(native="MAX(0,ROUNDUP(ROUND((needed-on_hand)/pack,6),0))", source=PRACTICE)

@@ -67,7 +67,7 @@ def price_from_markup(cost: Cost, markup: Markup) -> Price:
     return cost * (1 + markup)
 
 
-@formula(native="fee+postage+packing-charged", source=ALGEBRA)
+@formula(native="fee+postage+packing-charged", source=ALGEBRA, part=True)
 def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, charged: Money = 0.0) -> SignedMoney:
     """What an order costs the maker besides its candles, less the postage the buyer pays.
 
@@ -77,7 +77,7 @@ def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, cha
     return fee + postage + packing - charged
 
 
-@formula(native="least/per_order", source=ALGEBRA)
+@formula(native="least/per_order", source=ALGEBRA, part=True)
 def least_each(least: Money, per_order: PerOrder) -> Money:
     """The smallest fee of an order, as each candle's part of it.
 
@@ -87,7 +87,7 @@ def least_each(least: Money, per_order: PerOrder) -> Money:
     return least / per_order
 
 
-@formula(native="cost*times", source=ALGEBRA)
+@formula(native="cost*times", source=ALGEBRA, part=True)
 def fixed_for_season(cost: Money, times: Times) -> Money:
     """What a place costs over the season, from its cost a day or a month.
 
@@ -97,7 +97,7 @@ def fixed_for_season(cost: Money, times: Times) -> Money:
     return cost * times
 
 
-@formula(native="item+order/per_order", source=ALGEBRA)
+@formula(native="item+order/per_order", source=ALGEBRA, part=True)
 def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMoney:
     """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
 
@@ -109,7 +109,7 @@ def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMo
     return item + order / per_order
 
 
-@formula(native='rate*(collector<>"nobody")', source=PRACTICE)
+@formula(native='rate*(collector<>"nobody")', source=PRACTICE, part=True)
 def tax_charged(rate: Tax, collector: Collector) -> Tax:
     """The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax.
 

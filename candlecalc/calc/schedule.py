@@ -116,7 +116,7 @@ def pots_needed(melt: Weight, pot: Weight) -> Count:
     return math.ceil(round_half_away(melt / pot, 6))
 
 
-@formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE)
+@formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
 def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
     """Evenings that so many pots take.
 

@@ -41,7 +41,7 @@ from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
 
-@formula(native="counted-booked", source=COUNTING)
+@formula(native="counted-booked", source=COUNTING, part=True)
 def count_difference(counted: Counted, booked: Booked) -> Difference:
     """What a count finds more than the books say; minus where it finds less.
 

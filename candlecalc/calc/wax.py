@@ -24,7 +24,7 @@ from candlecalc.declaration.declared import formula
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
-@formula(native="1/((1-share)/first+share/second)", source=MIXING)
+@formula(native="1/((1-share)/first+share/second)", source=MIXING, part=True)
 def blend_density(first: Density, second: Density, share: Part) -> Density:
     """Density of two waxes mixed by weight; `share` is the second wax's.
 
@@ -36,7 +36,7 @@ def blend_density(first: Density, second: Density, share: Part) -> Density:
     return 1 / ((1 - share) / first + share / second)
 
 
-@formula(native="wax*(1-share)", source=PRACTICE)
+@formula(native="wax*(1-share)", source=PRACTICE, part=True)
 def first_wax(wax: Wax, share: Part = 0.0) -> Wax:
     """The first of two waxes in a blend; `share` is the second wax's.
 
@@ -46,7 +46,7 @@ def first_wax(wax: Wax, share: Part = 0.0) -> Wax:
     return wax * (1 - share)
 
 
-@formula(native="wax*share", source=PRACTICE)
+@formula(native="wax*share", source=PRACTICE, part=True)
 def second_wax(wax: Wax, share: Part) -> Wax:
     """The second of two waxes in a blend, by its share.
 

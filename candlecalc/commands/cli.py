@@ -181,6 +181,7 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
 @main.command()
 @click.argument("name", required=False)
 @click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
+@click.option("--all", "whole", is_flag=True, help="List also the parts that tabs and other functions need.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
 @click.option("--markdown", is_flag=True, help="Write the page of all functions.")
 @click.option(
@@ -191,7 +192,13 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
 )
 @click.option("--force", is_flag=True, help="With --workbook: write over a file that is there.")
 def functions(
-    name: str | None, words: str | None, as_json: bool, markdown: bool, workbook: Path | None, force: bool
+    name: str | None,
+    words: str | None,
+    whole: bool,
+    as_json: bool,
+    markdown: bool,
+    workbook: Path | None,
+    force: bool,
 ) -> None:
     """List the functions, or tell all about one.
 
@@ -219,7 +226,7 @@ def functions(
         if as_json:
             click.echo(data.as_json(chosen))
         else:
-            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing())
+            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing(whole))
 
 
 @main.command("add-functions")

@@ -6,7 +6,7 @@
 
 import inspect
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import import_module
 from typing import (
@@ -16,6 +16,7 @@ from typing import (
     List,
     Mapping,
     Optional,
+    Sequence,
     Tuple,
     TypeVar,
     Union,
@@ -52,6 +53,9 @@ class Function:
     fields: Dict[str, Term] = field(default_factory=dict)  # of a result that is a row, or rows, of several values
     requires: Dict[str, str] = field(default_factory=dict)
     summary: str = ""
+    part: bool = False  # what tabs and other functions need, rather than what a maker asks
+    words: str = ""  # what people call it, for the search alone
+    instead: str = ""  # of an earlier name: the function that stands in its place
     checked: Callable[..., Any] = repr
 
     def call(self, *given: object, **named: object) -> Any:
@@ -182,7 +186,15 @@ REGISTRY: Dict[str, Function] = {}
 
 
 def formula(
-    *, source: str, native: Optional[str] = None, no_native: str = "", requires: Optional[Dict[str, str]] = None
+    *,
+    source: str,
+    native: Optional[str] = None,
+    no_native: str = "",
+    requires: Optional[Dict[str, str]] = None,
+    part: bool = False,
+    words: str = "",
+    formerly: Sequence[str] = (),
+    instead: str = "",
 ) -> Callable[[Bare], Bare]:
     """Declare a function of the trade.
 
@@ -192,13 +204,17 @@ def formula(
     native : the same in the native language (`candlecalc.declaration.native`), where a spreadsheet can say it
     no_native : why it cannot, where the answer is one value all the same
     requires : what arguments ask of each other, a condition in the native language with its words
+    part : whether tabs and other functions need it rather than a maker; lists begin with the others
+    words : what people call it where the declaration says it otherwise, parted by commas: shown nowhere, searched
+    formerly : earlier names of this very function; like every earlier name they go on answering and are not listed
+    instead : the function to use now, where this whole declaration is kept for those who have its name in a sheet
     """
 
     def declare(bare: Bare) -> Bare:
-        declared = _build(bare, source, native, no_native, requires or {})
-        if declared.name in REGISTRY:
-            raise TypeError(f"{declared.name} is declared twice")
-        REGISTRY[declared.name] = declared
+        built = _build(bare, source, native, no_native, requires or {})
+        declared = _registered(replace(built, part=part, words=words, instead=instead))
+        for name in formerly:
+            _registered(replace(declared, name=name, instead=declared.name))
         return declared.checked  # type: ignore[return-value]
 
     return declare
@@ -224,7 +240,7 @@ def _build(
     tree = language.parse(native) if native else None
     conditions = [language.parse(condition) for condition in requires]
     _check_declaration(bare, arguments, ([tree] if tree else []) + conditions)
-    function = Function(
+    return Function(
         name=bare.__name__,
         subject=bare.__module__.rpartition(".")[2],
         bare=bare,
@@ -237,8 +253,16 @@ def _build(
         requires=requires,
         summary=(inspect.getdoc(bare) or "").partition("\n")[0],
     )
+
+
+def _registered(function: Function) -> Function:
+    """The function under its name in the registry, with its checked form."""
+    if function.name in REGISTRY:
+        raise TypeError(f"{function.name} is declared twice")
+    bare = function.bare
+    signature = inspect.signature(bare)
     checked = function.checked_or(function.call)
-    checked.__name__ = checked.__qualname__ = bare.__name__
+    checked.__name__ = checked.__qualname__ = function.name
     checked.__module__ = bare.__module__
     checked.__doc__ = _documented(function)
     checked.__wrapped__ = bare  # type: ignore[attr-defined]
@@ -247,6 +271,7 @@ def _build(
         return_annotation=inspect.Signature.empty,
     )
     object.__setattr__(function, "checked", checked)
+    REGISTRY[function.name] = function
     return function
 
 

@@ -15,10 +15,10 @@ from scipy.stats import norm, poisson
 
 from candlecalc.calc import (
     best_break,
-    buffer_stock,
     order_quantity,
     ordering_cost,
     reorder_point,
+    safety_stock,
     season_profit,
     season_profit_poisson,
     season_stock,
@@ -132,7 +132,7 @@ def test_a_reorder_point_follows_the_examples(
     face, demand, lead, risk, spread, lead_spread, buffer, point, tolerance, where
 ):
     assert face.reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(point, abs=tolerance)
-    assert face.buffer_stock(demand, lead, risk, spread, lead_spread) == pytest.approx(buffer, abs=tolerance)
+    assert face.safety_stock(demand, lead, risk, spread, lead_spread) == pytest.approx(buffer, abs=tolerance)
 
 
 def test_a_risk_of_nothing_or_of_more_than_half_the_orders_is_refused(face):
@@ -145,7 +145,7 @@ def test_a_risk_of_nothing_or_of_more_than_half_the_orders_is_refused(face):
 def test_a_buffer_leaves_the_accepted_share_of_orders_short_by_scipy(demand, lead, risk, spread, lead_spread):
     used = norm(demand * lead, math.hypot(spread * math.sqrt(lead), demand * lead_spread) or 1e-300)
     assert reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(used.isf(risk), rel=1e-9, abs=1e-9)
-    assert buffer_stock(demand, lead, 0.5, spread, lead_spread) == 0
+    assert safety_stock(demand, lead, 0.5, spread, lead_spread) == 0
 
 
 # One season

@@ -18,6 +18,7 @@ def _data(formula: Function) -> dict[str, object]:
     return {
         "name": formula.name,
         "subject": formula.subject,
+        "part": formula.part,
         "summary": formula.summary,
         "purpose": purpose,
         "arguments": [_argument_data(argument) for argument in formula.arguments.values()],

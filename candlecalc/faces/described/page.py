@@ -56,6 +56,8 @@ def _entry(formula: Function) -> Iterator[str]:
     for name, term in formula.fields.items():
         yield _row(f"**{name}**", reference.span(term), term.help)
     yield ""
+    if formula.part:
+        yield "- a part: tabs and other functions need it"
     for words in formula.requires.values():
         yield f"- asks that {words}"
     if formula.native:

@@ -17,9 +17,20 @@ SUBJECTS = (
 )
 
 
-def every() -> list[Function]:
-    """Every function, in the order of their subjects."""
+def callable_names() -> list[Function]:
+    """Every function that answers in a sheet, in the order of their subjects: those of earlier names as well."""
     return sorted(REGISTRY.values(), key=lambda formula: _place(formula.subject))
+
+
+def every() -> list[Function]:
+    """Every function under the name that it has now; in a subject those that a maker asks stand first."""
+    today = [formula for formula in REGISTRY.values() if not formula.instead]
+    return sorted(today, key=lambda formula: (_place(formula.subject), formula.part))
+
+
+def asked() -> list[Function]:
+    """The functions that a maker asks, without the parts that tabs and other functions need."""
+    return [formula for formula in every() if not formula.part]
 
 
 def _place(subject: str) -> tuple[int, str]:
@@ -39,7 +50,7 @@ def example(formula: Function) -> dict[str, Any]:
     first, *more = told(formula)[1]
     lines = [first.removeprefix(">>> "), *(line.removeprefix("... ") for line in more if line.startswith("... "))]
     calls = [node for node in ast.walk(ast.parse("\n".join(lines))) if isinstance(node, ast.Call)]
-    call = next(node for node in calls if ast.unparse(node.func) == formula.name)
+    call = next(node for node in calls if ast.unparse(node.func) == formula.bare.__name__)
     return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
 
 
