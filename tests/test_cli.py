@@ -20,7 +20,7 @@ from candlecalc import __version__
 from candlecalc.commands import cli, menu
 from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import REGISTRY, Argument, Term
-from candlecalc.faces.asked import finding
+from candlecalc.faces.asked import finding, label_parts
 from candlecalc.faces.asked.finding import find
 from candlecalc.faces.asked.results import Asked, shown
 from candlecalc.faces.described import reference, terminal
@@ -165,6 +165,8 @@ def test_typed_text_gives_what_the_numbers_of_the_example_give(name):
     words = [word for key, value in given.items() for word in typed(formula.arguments[key].term, key, value)]
     told = answer(name, *words)
     told = told.removesuffix("\namounts of money in your currency").removesuffix(" in your currency")
+    if label_parts.is_label(formula):  # its rows stand in three parts; what each says is there
+        expected = [row.text for row in result if row.text]
     if formula.fields:
         assert all(" ".join(part.split()) in " ".join(told.split()) for part in expected if part != "-")
     else:

@@ -3,28 +3,41 @@
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from contextlib import suppress
+from pathlib import Path
 from typing import Any
 
 from candlecalc.declaration.declared import Argument, Function, Term
-from candlecalc.faces.asked import goods, months, own_units
+from candlecalc.faces.asked import goods, label_parts, months, own_units
 from candlecalc.faces.asked.question import arguments, function, unit_wanted
 from candlecalc.faces.asked.results import Asked, lines, shown
 from candlecalc.quantities import units
 
 
-def ask(name: str, words: Iterable[str]) -> list[str]:
-    """The answer to a question as typed, a line for each number; a ValueError says what is wrong."""
+def ask(name: str, words: Iterable[str], files: Sequence[Path] = ()) -> list[str]:
+    """The answer to a question as typed, a line for each number; a ValueError says what is wrong.
+
+    `files` are data sheets of oils, in the order of their loads.
+    """
     formula = function(name)
     rest, wanted = unit_wanted(formula, list(words))
-    return answer(formula, arguments(formula, rest), wanted)
+    if not files:
+        return answer(formula, arguments(formula, rest), wanted)
+    from candlecalc.commands.sheets import columns
+
+    read, told = columns(formula, files)
+    typed = arguments(formula, rest, read)
+    return [*told, *answer(formula, {name: typed[name] for name in typed if name not in read}, wanted, read)]
 
 
-def answer(formula: Function, typed: Mapping[str, Any], wanted: str = "") -> list[str]:
+def answer(
+    formula: Function, typed: Mapping[str, Any], wanted: str = "", read: Mapping[str, Any] | None = None
+) -> list[str]:
     """The result of a function for arguments as text, as it is shown: a line for each number.
 
-    `wanted` is the unit to show it in, as it is spelled; else it is the one that serves who asked so.
+    `wanted` is the unit to show it in, as it is spelled; else it is the one that serves who asked so. What was `read`
+    from elsewhere is taken as it is.
     """
-    given = {name: _value(formula.arguments[name], text) for name, text in typed.items()}
+    given = {name: _value(formula.arguments[name], text) for name, text in typed.items()} | dict(read or {})
     given = months.as_days(formula, given)
     currency = own_units.currency(formula, given)
     counted = goods.in_one_unit(formula, given)
@@ -37,6 +50,8 @@ def answer(formula: Function, typed: Mapping[str, Any], wanted: str = "") -> lis
         ]
         for row in rows
     ]
+    if label_parts.is_label(formula):
+        return label_parts.lines(words)
     return _with_money_said(formula, _with_costs_said(formula, lines(formula, words), given, counted), currency)
 
 
