@@ -101,7 +101,7 @@ def test_each_file_is_an_oil_with_its_own_load(tmp_path):
 
 def test_what_is_pasted_is_read_as_a_file_is():
     told = ask("hazard_lines", "--file", "-", text="Linalool 78-70-6 10 % Skin Sens. 1B H317\n")
-    assert "what was pasted: 1 substances read" in told.stdout and "upper: 10.0% of the oil" in told.stdout
+    assert "what was pasted: 1 substance read" in told.stdout and "10.0% of the oil" in told.stdout
 
 
 @pytest.mark.parametrize("words, held, message", [
