@@ -17,6 +17,7 @@ import pytest
 from click.testing import CliRunner
 
 from candlecalc import __version__
+from candlecalc.commands import ask as asking
 from candlecalc.commands import cli, menu
 from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import REGISTRY, Argument, Term
@@ -360,8 +361,26 @@ def test_help_fits_and_version_is_ours():
 def test_a_value_is_asked_for_until_it_is_taken(monkeypatch):
     asked = iter(["8", "12 jars", "8%"])
     monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: next(asked))
-    assert menu.value_for(REGISTRY["oil_for_wax"].arguments["load"]) == "8%"
+    formula = REGISTRY["oil_for_wax"]
+    assert menu.value_for(formula, formula.arguments["load"]) == "8%"
     assert list(asked) == []
+
+
+def test_what_may_be_left_out_is_left_out_by_enter(monkeypatch):
+    monkeypatch.setattr(click.termui, "visible_prompt_func", lambda text: "")
+    formula = REGISTRY["pour_by_own_days"]
+    assert menu.value_for(formula, formula.arguments["closed"]) is None
+    assert menu.value_for(formula, formula.arguments["evenings"]) is None
+
+
+@pytest.mark.parametrize("name", sorted(REGISTRY))
+def test_every_argument_is_asked_for_with_its_unit_and_an_example_that_it_takes(name):
+    formula = REGISTRY[name]
+    for argument in formula.arguments.values():
+        shown = reference.such_as(formula, argument)
+        assert shown or argument.optional
+        if shown:
+            asking.checked(argument, shown)
 
 
 def test_a_default_is_offered():
@@ -377,7 +396,8 @@ MADE = [  # what is typed at each question, the call it comes to
     (["1", "4", "no/such.xlsx", "spring.xlsx"], ["new", "--region", "eu", "spring.xlsx"]),
     (["1", "5", "lost.xlsx", "old.xlsx", "spring.xlsx"], ["new", "--from", "old.xlsx", "spring.xlsx"]),
     (["2", "lost.xlsx", "old.xlsx"], ["check", "old.xlsx"]),
-    (["3"], ["ask"]),
+    (["3", "old.xlsx", "2"], ["show", "old.xlsx", "prices"]),
+    (["4"], ["ask"]),
 ]
 
 
@@ -447,6 +467,7 @@ def test_with_a_keyboard_it_leads_from_a_choice_to_an_answer():
         number = next(line.split()[0] for line in shown.splitlines() if line.endswith("Ask a question"))
         steps = [(number, "What about?"), ("zzzz", "other words"), ("oil for wax", "Number: ")]
         steps += [("1", "wax: "), ("10 jars", "no unit known"), ("10 oz", "load: "), ("7%", "0.70 oz (19.8 g)")]
+        steps[-1] = ("7%", 'in one line: candlecalc ask oil_for_wax "wax=10 oz" load=7%')
         for typed, expected in steps:
             os.write(ours, f"{typed}\n".encode())
             _until(ours, expected)
