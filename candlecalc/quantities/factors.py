@@ -11,9 +11,14 @@ from typing import Any, Dict, Iterable, Tuple
 
 @cache
 def alike(unit: str, other: str) -> bool:
-    """Whether two units, as pint names them, measure the same kind of thing; a share is one of its own."""
+    """Whether two units, as pint names them, measure the same kind of thing.
+
+    A share is one of its own, and a temperature on a scale is no difference of two.
+    """
     if "percent" in (unit, other):
         return unit == other
+    if _on_scale(unit) != _on_scale(other):
+        return False
     registry = _registry()
     same: bool = registry.Unit(unit).dimensionality == registry.Unit(other).dimensionality
     return same
@@ -27,6 +32,10 @@ def exact(unit: str, to: str) -> Tuple[int, int]:
     return factor.numerator, factor.denominator
 
 
+def _on_scale(unit: str) -> bool:
+    return unit.startswith("deg")
+
+
 def written(names: Iterable[str]) -> str:
     """This module for the units named, as a table that needs no package."""
     rows: Dict[str, Tuple[str, int, int]] = {}
@@ -35,7 +44,8 @@ def written(names: Iterable[str]) -> str:
         powers = sorted(_registry().Unit(name).dimensionality.items())
         kind = "percent" if name == "percent" else " ".join(f"{base}{power}" for base, power in powers)
         # A scale with a zero of its own has no factor.
-        scale = name.startswith("deg")
+        scale = _on_scale(name)
+        kind += " on a scale" * scale
         rows[name] = (kind, *((1, 1) if scale else exact(name, first.setdefault(kind, name))))
     return TABLE.replace("ROWS", "\n".join(f"    {name!r}: {row!r}," for name, row in rows.items()))
 
