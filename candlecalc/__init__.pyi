@@ -29,6 +29,7 @@ from candlecalc.calc.burn_time import TimeBetween as _TimeBetween
 from candlecalc.calc.cooling import CoolingForecast as _CoolingForecast
 from candlecalc.calc.datasheet.findings import HazardFound as _HazardFound
 from candlecalc.calc.datasheet.label import LabelLine as _LabelLine
+from candlecalc.calc.fragrance import OnScale as _OnScale
 from candlecalc.calc.hazard import LineRead as _LineRead
 from candlecalc.calc.label import FigureHeight as _FigureHeight
 from candlecalc.calc.label import FireStatement as _FireStatement
@@ -71,8 +72,6 @@ __all__ = [
     "burn_time_from_log",
     "burn_verdict",
     "buying_cost",
-    "celsius",
-    "celsius_difference",
     "change_before_reclassifying",
     "coin_digits",
     "convert",
@@ -97,11 +96,11 @@ __all__ = [
     "dye_for_wax",
     "early_discount",
     "early_payment",
+    "economic_order_quantity",
     "enough_for",
     "entries_out_of_balance",
     "evenings_needed",
-    "fahrenheit",
-    "fahrenheit_difference",
+    "expected_season_profit",
     "fair_split",
     "fastest_candle",
     "fee_at",
@@ -151,6 +150,7 @@ __all__ = [
     "load_at_limit",
     "load_from_share",
     "load_measured",
+    "load_on_scale",
     "load_reaching_limit",
     "load_swing",
     "lot_sizes",
@@ -167,6 +167,7 @@ __all__ = [
     "markup_from_margin",
     "material_cost",
     "materials_used",
+    "maximum_allowable_variation",
     "mean_factor",
     "melt_cautions",
     "melt_time",
@@ -174,7 +175,7 @@ __all__ = [
     "mixed_density",
     "mixed_latent_heat",
     "mixed_specific_heat",
-    "net_realisable",
+    "net_realisable_value",
     "net_requirements",
     "net_weight_metric",
     "net_weight_us",
@@ -186,7 +187,6 @@ __all__ = [
     "oil_parts",
     "oil_to_raise_load",
     "order_cost",
-    "order_quantity",
     "ordering_cost",
     "overhead_cost",
     "overhead_rate",
@@ -221,10 +221,9 @@ __all__ = [
     "safety_stock",
     "season_profit",
     "season_profit_of_records",
-    "season_profit_poisson",
+    "season_quantity",
     "season_stock",
     "season_stock_of_records",
-    "season_stock_poisson",
     "second_wax",
     "setting_shrinkage",
     "share_of_total",
@@ -255,7 +254,6 @@ __all__ = [
     "unit_cost",
     "use_by",
     "usual_pool_time",
-    "variation_us",
     "vessels_filled",
     "volume_from_water",
     "wax_for_fill",
@@ -1057,7 +1055,7 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
     flame : 4 to 500 mm or blank; None if left out
         the tallest flame seen in the test; blank if not looked at
     other_burning : 0 or more s or blank; None if left out
-        the longest time that anything but the wick burnt; 0 for never; blank if not looked at
+        secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if not looked at
     vessel : "whole" or "cracked" or "broken" or "leaking" or blank; None if left out
         how the vessel came through; blank if not looked at
     afterglow : 0 or more s or blank; None if left out
@@ -1261,8 +1259,9 @@ def coin_digits(currency: str | _Words | _Column) -> _pd.Series[float]: ...
 def convert(value: _Value, unit: str, to: str) -> float:
     """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
 
-    A spreadsheet's own CONVERT may be off in the seventh digit. Degrees are
-    degrees on the scale: a difference of 10 C is a difference of 18 F.
+    A spreadsheet's own CONVERT may be off in the seventh digit. C and F are
+    temperatures on the scale, and "C difference" and "F difference" how far two
+    are apart: 18 F is 8 C below zero, and 18 F more is 10 C more.
 
     >>> convert(value=12, unit="oz", to="g")
     340.1942775
@@ -1272,9 +1271,9 @@ def convert(value: _Value, unit: str, to: str) -> float:
     value : any amount
         a value in the first unit
     unit : text
-        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h
+        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F difference, min, h
     to : text
-        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h
+        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F difference, min, h
 
     Returns
     -------
@@ -2097,6 +2096,44 @@ def early_payment(invoice: _Value | _Array, discount: _Value | _Array, returned:
 @_overload
 def early_payment(invoice: _Value | _Array | _Column, discount: _Value | _Array | _Column, returned: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
+def economic_order_quantity(demand: _Value, ordering: _Value, holding: _Value) -> float:
+    """How much to order at a time so that ordering and keeping cost least together.
+
+    It takes demand to be steady and the price the same for any quantity; with
+    price breaks use `best_break`. The cost is flat around it, so a whole number
+    of packs near it costs hardly more: `ordering_cost` says how much.
+
+    >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
+    189.73665961010275
+
+    Parameters
+    ----------
+    demand : 0 or more
+        how much is used or sold over the time planned for: a year, a season
+    ordering : 0 or more
+        what an order costs whatever its size: delivery, handling, the time it takes
+    holding : more than 0 money per unit
+        cost to keep one unit for the whole of that time: money tied up, room, losses
+
+    Returns
+    -------
+    0 or more
+        how much to order at a time, in the unit that demand is in
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
+    """
+@_overload
+def economic_order_quantity(demand: _Value | _Array, ordering: _Value | _Array, holding: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def economic_order_quantity(demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def enough_for(available: _Value, each: _Value) -> float:
     """Candles that what is on hand is enough for, where each takes the same weight.
 
@@ -2201,6 +2238,52 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
 def evenings_needed(pots: _Value | _Array, an_evening: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def evenings_needed(pots: _Value | _Array | _Column, an_evening: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def expected_season_profit(stock: _Value, price: _Value, cost: _Value, leftover: _Value, kind: _Literal["normal", "Poisson", "records"], demand: _Value | None = None, spread: _Value | None = None, records: _Cells | None = None) -> float:
+    """Profit to expect from so many made for one season, what is left over sold off or thrown away.
+
+    An average over many such seasons; one of them can bring much more or less.
+
+    >>> expected_season_profit(stock=62, price=24, cost=9, leftover=5, kind="records", records=[40, 55, 48, 70, 62])
+    766.6
+
+    Parameters
+    ----------
+    stock : 0 or more
+        how many to have when the season starts
+    price : 0 or more
+        what one brings while the season lasts, after fees
+    cost : 0 or more
+        what one costs to make
+    leftover : any amount
+        what one still brings after the season; minus if it costs money to be rid of
+    kind : "normal" or "Poisson" or "records"
+        how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
+    demand : 0 or more or blank; None if left out
+        how many people will want in the season, on average; for normal and Poisson
+    spread : more than 0 or blank; None if left out
+        standard deviation of how many people want, from season to season; for normal
+    records : list, each 0 or more or blank; None if left out
+        how many people wanted in each season like it, for records; one that sold out says too little
+
+    Returns
+    -------
+    any amount
+        an amount of money; minus for a credit or a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
+    """
+@_overload
+def expected_season_profit(stock: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, leftover: _Value | _Array, kind: _Literal["normal", "Poisson", "records"] | _Words, demand: _Value | _Array | None = None, spread: _Value | _Array | None = None, records: _Cells | None = None) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def expected_season_profit(stock: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, kind: _Literal["normal", "Poisson", "records"] | _Words | _Column, demand: _Value | _Array | _Column | None = None, spread: _Value | _Array | _Column | None = None, records: _Cells | None = None) -> _pd.Series[float]: ...
 @_overload
 def fahrenheit(celsius: _Value) -> float:
     """A temperature in degrees Fahrenheit, from one in Celsius.
@@ -4041,6 +4124,49 @@ def load_measured(wax: _Value, oil: _Value) -> float:
 def load_measured(wax: _Value | _Array, oil: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def load_measured(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def load_on_scale(wax: _Value, load: _Value, step: _Value) -> _OnScale:
+    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+
+    A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
+    can be anything from 7.7 % to 8.3 %.
+
+    >>> round(load_on_scale(wax=200, load=0.08, step=1).highest, 4)
+    0.0827
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    step : more than 0, at most 100 g
+        the smallest step the scale shows
+
+    Returns
+    -------
+    a row of wax, oil, load, lowest, highest
+        What a scale of this step shows to weigh, and the load that comes of it.
+    wax : 0 or more g
+        wax in the melt, before any oil
+    oil : 0 or more g
+        fragrance oil to weigh out
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    lowest : 0 or more of wax weight
+        an end of what the load can be, both readings half a step off
+    highest : 0 or more of wax weight
+        an end of what the load can be, both readings half a step off
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        Where not: the wax must weigh more than one step of the scale.
+
+    References
+    ----------
+    to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from memory
+    """
 @_overload
 def load_reaching_limit(concentration: _Value, limit: _Value) -> float:
     """Load on wax at which a substance reaches a limit in the candle: to stay below it, pour less.
@@ -4619,6 +4745,39 @@ def materials_used(opening: _Value, bought: _Value, closing: _Value) -> float:
 def materials_used(opening: _Value | _Array, bought: _Value | _Array, closing: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def materials_used(opening: _Value | _Array | _Column, bought: _Value | _Array | _Column, closing: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def maximum_allowable_variation(net: _Value) -> _Variation:
+    """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
+
+    Most rows of the handbook's table stand here from memory, and say so.
+
+    >>> maximum_allowable_variation(net=113).coarsest_step
+    1.2
+
+    Parameters
+    ----------
+    net : 5 to 25000 g
+        net weight to declare: wax and oil, no vessel, lid or wick tab
+
+    Returns
+    -------
+    a row of variation, coarsest_step, note
+        A US variation with the coarsest step of a scale for it, and what it rests on.
+    variation : 0 or more g
+        how far under the declared weight
+    coarsest_step : 0 or more g
+        the smallest step the scale shows
+    note : text
+        what it rests on, and what to check
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
+    """
 @_overload
 def mean_factor(count: _Value) -> float:
     """How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test).
@@ -4847,11 +5006,12 @@ def mixed_specific_heat(shares: _Cells, heats: _Cells) -> float:
     ----------
     heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken to warm as wax does, no source
     """
+net_realisable = net_realisable_value
 @_overload
-def net_realisable(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0) -> float:
+def net_realisable_value(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0) -> float:
     """What one brings after what it still costs to finish and to sell it; nothing where that is a loss.
 
-    >>> net_realisable(price=12, finishing=1.5, selling=2)
+    >>> net_realisable_value(price=12, finishing=1.5, selling=2)
     8.5
 
     Parameters
@@ -4878,9 +5038,9 @@ def net_realisable(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0
     lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
     """
 @_overload
-def net_realisable(price: _Value | _Array, finishing: _Value | _Array = 0.0, selling: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+def net_realisable_value(price: _Value | _Array, finishing: _Value | _Array = 0.0, selling: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def net_realisable(price: _Value | _Array | _Column, finishing: _Value | _Array | _Column = 0.0, selling: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+def net_realisable_value(price: _Value | _Array | _Column, finishing: _Value | _Array | _Column = 0.0, selling: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def net_requirements(items: _Cells | None, on_hand: _Cells | None, packs: _Cells | None, leads: _Cells | None, products: _Cells | None, parts: _Cells | None, amounts: _Cells | None, wanted: _Cells | None, weeks: _Cells | None, quantities: _Cells | None, coming: _Cells | None = None, coming_weeks: _Cells | None = None, coming_amounts: _Cells | None = None) -> list[_Order]:
     """What to order and start, and when: what is wanted less what is there, through every recipe level.
 
@@ -5296,44 +5456,7 @@ def order_cost(fee: _Value = 0.0, postage: _Value = 0.0, packing: _Value = 0.0, 
 def order_cost(fee: _Value | _Array = 0.0, postage: _Value | _Array = 0.0, packing: _Value | _Array = 0.0, charged: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def order_cost(fee: _Value | _Array | _Column = 0.0, postage: _Value | _Array | _Column = 0.0, packing: _Value | _Array | _Column = 0.0, charged: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
-@_overload
-def order_quantity(demand: _Value, ordering: _Value, holding: _Value) -> float:
-    """How much to order at a time so that ordering and keeping cost least together.
-
-    It takes demand to be steady and the price the same for any quantity; with
-    price breaks use `best_break`. The cost is flat around it, so a whole number
-    of packs near it costs hardly more: `ordering_cost` says how much.
-
-    >>> order_quantity(demand=900, ordering=12, holding=0.6)
-    189.73665961010275
-
-    Parameters
-    ----------
-    demand : 0 or more
-        how much is used or sold over the time planned for: a year, a season
-    ordering : 0 or more
-        what an order costs whatever its size: delivery, handling, the time it takes
-    holding : more than 0 money per unit
-        cost to keep one unit for the whole of that time: money tied up, room, losses
-
-    Returns
-    -------
-    0 or more
-        how much to order at a time, in the unit that demand is in
-
-    Raises
-    ------
-    ValueError
-        Where an argument or the result is out of its range.
-
-    References
-    ----------
-    economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
-    """
-@_overload
-def order_quantity(demand: _Value | _Array, ordering: _Value | _Array, holding: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
-@_overload
-def order_quantity(demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
+order_quantity = economic_order_quantity
 @_overload
 def ordering_cost(quantity: _Value, demand: _Value, ordering: _Value, holding: _Value) -> float:
     """What ordering and keeping cost over the time planned for, where so much is ordered at a time.
@@ -6618,6 +6741,55 @@ def season_profit_poisson(stock: _Value | _Array, price: _Value | _Array, cost: 
 @_overload
 def season_profit_poisson(stock: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, demand: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def season_quantity(price: _Value, cost: _Value, leftover: _Value, kind: _Literal["normal", "Poisson", "records"], demand: _Value | None = None, spread: _Value | None = None, records: _Cells | None = None) -> float:
+    """How many to make for one season of what will not sell after it.
+
+    It stops where one more would lose as much, left over, as it would earn,
+    sold. Take "Poisson" for small numbers, such as a dozen at a market, and
+    "records" where there are seasons to go by: it names one of them. Round up
+    what comes out for "normal".
+
+    >>> season_quantity(price=24, cost=9, leftover=5, kind="Poisson", demand=12)
+    15.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        what one brings while the season lasts, after fees
+    cost : 0 or more
+        what one costs to make
+    leftover : any amount
+        what one still brings after the season; minus if it costs money to be rid of
+    kind : "normal" or "Poisson" or "records"
+        how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
+    demand : 0 or more or blank; None if left out
+        how many people will want in the season, on average; for normal and Poisson
+    spread : more than 0 or blank; None if left out
+        standard deviation of how many people want, from season to season; for normal
+    records : list, each 0 or more or blank; None if left out
+        how many people wanted in each season like it, for records; one that sold out says too little
+
+    Returns
+    -------
+    0 or more
+        how many to have when the season starts
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        Where not: the price must be above what one costs, or none should be made.
+        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+
+    References
+    ----------
+    one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
+    """
+@_overload
+def season_quantity(price: _Value | _Array, cost: _Value | _Array, leftover: _Value | _Array, kind: _Literal["normal", "Poisson", "records"] | _Words, demand: _Value | _Array | None = None, spread: _Value | _Array | None = None, records: _Cells | None = None) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def season_quantity(price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, kind: _Literal["normal", "Poisson", "records"] | _Words | _Column, demand: _Value | _Array | _Column | None = None, spread: _Value | _Array | _Column | None = None, records: _Cells | None = None) -> _pd.Series[float]: ...
+@_overload
 def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, spread: _Value) -> float:
     """How many to make for one season, where demand varies as a normal distribution does.
 
@@ -7794,39 +7966,7 @@ def usual_pool_time(diameter: _Value) -> float:
 def usual_pool_time(diameter: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def usual_pool_time(diameter: _Value | _Array | _Column) -> _pd.Series[float]: ...
-def variation_us(net: _Value) -> _Variation:
-    """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
-
-    Most rows of the handbook's table stand here from memory, and say so.
-
-    >>> variation_us(net=113).coarsest_step
-    1.2
-
-    Parameters
-    ----------
-    net : 5 to 25000 g
-        net weight to declare: wax and oil, no vessel, lid or wick tab
-
-    Returns
-    -------
-    a row of variation, coarsest_step, note
-        A US variation with the coarsest step of a scale for it, and what it rests on.
-    variation : 0 or more g
-        how far under the declared weight
-    coarsest_step : 0 or more g
-        the smallest step the scale shows
-    note : text
-        what it rests on, and what to check
-
-    Raises
-    ------
-    ValueError
-        Where an argument or the result is out of its range.
-
-    References
-    ----------
-    NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
-    """
+variation_us = maximum_allowable_variation
 @_overload
 def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     """Vessels that a weight of wax fills, once its oil is in.

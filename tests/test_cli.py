@@ -309,7 +309,7 @@ FINDS = [  # what a maker would say, the function that should be among the first
     ("ounces to grams", "convert"),
     ("grams in a pound", "convert"),
     ("oz in lb", "convert"),
-    ("Fahrenheit to Celsius", "celsius"),
+    ("Fahrenheit to Celsius", "convert"),
     ("cure time", "pour_by"),
     ("curing", "pour_by"),
     ("when may I light it", "pour_by"),

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from candlecalc.calc import (
     best_break,
     buying_cost,
+    economic_order_quantity,
     evenings_needed,
     fair_split,
     follow_demand,
@@ -18,7 +19,6 @@ from candlecalc.calc import (
     lot_sizes,
     lots_cost,
     net_requirements,
-    order_quantity,
     ordering_cost,
     packs_to_buy,
     plan_cost,
@@ -45,7 +45,7 @@ sales = st.lists(st.integers(0, 300), min_size=1, max_size=20)
 
 @given(amount, amount, amount, st.floats(0.2, 5))
 def test_no_other_order_quantity_costs_less(demand, ordering, holding, factor):
-    best = order_quantity(demand, ordering, holding)
+    best = economic_order_quantity(demand, ordering, holding)
     least = ordering_cost(best, demand, ordering, holding)
     assert least == pytest.approx(math.sqrt(2 * demand * ordering * holding))
     assert ordering_cost(best * factor, demand, ordering, holding) >= least * (1 - 1e-12)

@@ -395,8 +395,9 @@ PINT = UnitRegistry(non_int_type=Fraction)
 @pytest.mark.parametrize("unit", sorted(factors.SIZES))
 def test_what_a_unit_measures_and_comes_to_is_what_pint_says(unit):
     for other in factors.SIZES:
-        # To pint a percentage is a number; here it is a share, and nothing else is.
+        # To pint a percentage is a number; here it is a share, and nothing else is. A temperature is no difference.
         alike = PINT.Unit(unit).dimensionality == PINT.Unit(other).dimensionality
+        alike = alike and (unit in TEMPERATURES) == (other in TEMPERATURES)
         assert factors.alike(unit, other) == (unit == other if "percent" in (unit, other) else alike)
         if factors.alike(unit, other) and not {unit, other} & TEMPERATURES:
             assert Fraction(*factors.exact(unit, other)) == PINT.Quantity(Fraction(1), unit).to(other).magnitude

@@ -1,7 +1,7 @@
 """Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed."""
 
 import math
-from typing import Annotated, Dict, List
+from typing import Annotated, Dict, List, NamedTuple
 
 from candlecalc.calc.sources import BLEND_LIMIT, MASS_PERCENT, MIXING, PRACTICE, RESOLUTION
 from candlecalc.calc.terms import (
@@ -14,6 +14,7 @@ from candlecalc.calc.terms import (
     Limits,
     Load,
     LoadBasis,
+    LoadEnd,
     LoadSwing,
     Oil,
     OilHighest,
@@ -109,10 +110,41 @@ def load_measured(wax: Wax, oil: Oil) -> Load:
     return oil / wax
 
 
+class OnScale(NamedTuple):
+    """What a scale of this step shows to weigh, and the load that comes of it."""
+
+    wax: Wax
+    oil: Oil
+    load: Load
+    lowest: LoadEnd
+    highest: LoadEnd
+
+
+@formula(
+    requires={"wax > step": "the wax must weigh more than one step of the scale"},
+    source=f"to the nearest step: {PRACTICE}; {RESOLUTION}",
+    words="scale accuracy, is my scale good enough, rounding grams",
+)
+def load_on_scale(wax: Wax, load: Load, step: Step) -> OnScale:
+    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+
+    A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
+    can be anything from 7.7 % to 8.3 %.
+
+    >>> round(load_on_scale(wax=200, load=0.08, step=1).highest, 4)
+    0.0827
+    """
+    shown_wax, shown_oil = (round_half_away(whole_steps(each / step) * step, 9) for each in (wax, wax * load))
+    lowest = max(0.0, shown_oil - step / 2) / (shown_wax + step / 2)
+    highest = (shown_oil + step / 2) / (shown_wax - step / 2)
+    return OnScale(shown_wax, shown_oil, shown_oil / shown_wax, lowest, highest)
+
+
 @formula(
     native="(oil+step/2)/(wax-step/2)-oil/wax",
     requires={"wax > step": "the wax must weigh more than one step of the scale"},
     source=RESOLUTION,
+    part=True,
 )
 def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
     """How far the scale's step can move the load: both readings half a step off, the worst way.
@@ -130,6 +162,7 @@ def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
     native="ROUND(ROUND(wax*load/step,6),0)/ROUND(ROUND(wax/step,6),0)",
     requires={"wax >= step": "the wax must weigh at least one step of the scale"},
     source=PRACTICE,
+    part=True,
 )
 def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
     """Load that a pot gets when wax and oil are weighed to the scale's step.

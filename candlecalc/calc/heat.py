@@ -1,4 +1,4 @@
-"""Heat: temperatures in both scales, heat and time to melt, oil going in, and what to mind."""
+"""Heat: heat and time to melt, oil going in, and what to mind."""
 
 from typing import List, Optional
 
@@ -36,7 +36,7 @@ from candlecalc.calc.terms.heat import (
 from candlecalc.declaration.declared import formula
 
 
-@formula(native="(fahrenheit-32)/1.8", source=TEMPERATURE)
+@formula(native="(fahrenheit-32)/1.8", source=TEMPERATURE, instead="convert")
 def celsius(fahrenheit: Fahrenheit) -> Celsius:
     """A temperature in degrees Celsius, from one in Fahrenheit.
 
@@ -49,7 +49,7 @@ def celsius(fahrenheit: Fahrenheit) -> Celsius:
     return (fahrenheit - 32) / 1.8
 
 
-@formula(native="celsius*1.8+32", source=TEMPERATURE)
+@formula(native="celsius*1.8+32", source=TEMPERATURE, instead="convert")
 def fahrenheit(celsius: Celsius) -> Fahrenheit:
     """A temperature in degrees Fahrenheit, from one in Celsius.
 
@@ -61,7 +61,7 @@ def fahrenheit(celsius: Celsius) -> Fahrenheit:
     return celsius * 1.8 + 32
 
 
-@formula(native="difference/1.8", source=TEMPERATURE)
+@formula(native="difference/1.8", source=TEMPERATURE, instead="convert")
 def celsius_difference(difference: FahrenheitDifference) -> CelsiusDifference:
     """How many degrees Celsius a rise, a fall or a margin in Fahrenheit is; not a temperature.
 
@@ -71,7 +71,7 @@ def celsius_difference(difference: FahrenheitDifference) -> CelsiusDifference:
     return difference / 1.8
 
 
-@formula(native="difference*1.8", source=TEMPERATURE)
+@formula(native="difference*1.8", source=TEMPERATURE, instead="convert")
 def fahrenheit_difference(difference: CelsiusDifference) -> FahrenheitDifference:
     """How many degrees Fahrenheit a rise, a fall or a margin in Celsius is; not a temperature.
 

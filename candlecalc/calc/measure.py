@@ -86,13 +86,13 @@ class Variation(NamedTuple):
     note: Note
 
 
-@formula(source=HANDBOOK)
-def variation_us(net: NetWeight) -> Variation:
+@formula(source=HANDBOOK, formerly=("variation_us",))
+def maximum_allowable_variation(net: NetWeight) -> Variation:
     """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
 
     Most rows of the handbook's table stand here from memory, and say so.
 
-    >>> variation_us(net=113).coarsest_step
+    >>> maximum_allowable_variation(net=113).coarsest_step
     1.2
     """
     row = tables.row_up_to("allowable_variations", net)

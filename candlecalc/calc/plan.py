@@ -33,15 +33,15 @@ from candlecalc.quantities.rounding import round_half_away
 from candlecalc.quantities.statistics import normal_quantile
 
 
-@formula(native="SQRT(2*demand*ordering/holding)", source=ORDER_QUANTITY)
-def order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
+@formula(native="SQRT(2*demand*ordering/holding)", source=ORDER_QUANTITY, formerly=("order_quantity",))
+def economic_order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
     """How much to order at a time so that ordering and keeping cost least together.
 
     It takes demand to be steady and the price the same for any quantity; with
     price breaks use `best_break`. The cost is flat around it, so a whole number
     of packs near it costs hardly more: `ordering_cost` says how much.
 
-    >>> order_quantity(demand=900, ordering=12, holding=0.6)
+    >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
     189.73665961010275
     """
     return math.sqrt(2 * demand * ordering / holding)
@@ -94,7 +94,7 @@ def best_break(
     _refuse_out_of_order(breaks, prices)
     choices = []
     for low, high, price in zip(breaks, list(breaks[1:]) + [math.inf], prices):
-        quantity = max(low, order_quantity(demand, ordering, holding_share * price))
+        quantity = max(low, economic_order_quantity(demand, ordering, holding_share * price))
         # Beyond this break the next price holds, and costs less at any such quantity.
         if 0 < quantity < high:
             choices.append(BreakChoice(quantity, price, buying_cost(quantity, demand, ordering, holding_share, price)))

@@ -61,11 +61,11 @@ def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> S
     return (counted - booked) * cost
 
 
-@formula(native="MAX(0,price-finishing-selling)", source=LOWER_VALUE)
-def net_realisable(price: SellingPrice, finishing: ToFinish = 0.0, selling: ToSell = 0.0) -> Realisable:
+@formula(native="MAX(0,price-finishing-selling)", source=LOWER_VALUE, formerly=("net_realisable",))
+def net_realisable_value(price: SellingPrice, finishing: ToFinish = 0.0, selling: ToSell = 0.0) -> Realisable:
     """What one brings after what it still costs to finish and to sell it; nothing where that is a loss.
 
-    >>> net_realisable(price=12, finishing=1.5, selling=2)
+    >>> net_realisable_value(price=12, finishing=1.5, selling=2)
     8.5
     """
     return max(0.0, price - finishing - selling)

@@ -27,7 +27,8 @@ KINDS: Dict[str, Dict[str, Union[int, Fraction]]] = {
     "length": {"millimeter": 1, "centimeter": 10, "inch": INCH * 10},
     "area": {"centimeter**2": 1, "inch**2": INCH**2},
     # A scale with a zero of its own has no factor; steps on it have.
-    "temperature": {"degC": 1, "degF": 1, "delta_degC": 1, "delta_degF": Fraction(5, 9)},
+    "temperature": {"degC": 1, "degF": 1},
+    "difference in temperature": {"delta_degC": 1, "delta_degF": Fraction(5, 9)},
     "time": {"second": 1, "minute": 60, "hour": 3600, "day": 86400, "week": 604800, "common_year": 365 * 86400},
     "density": {"gram/milliliter": 1, "kilogram/meter**3": Fraction(1, 1000), "milligram/liter": Fraction("1e-6")},
     "power": {"watt": 1, "kilowatt": 1000},
@@ -42,7 +43,10 @@ SIZES = {unit: (kind, Fraction(size)) for kind, sizes in KINDS.items() for unit,
 
 
 def alike(unit: str, other: str) -> bool:
-    """Whether two units, as pint names them, measure the same kind of thing; a share is one of its own."""
+    """Whether two units, as pint names them, measure the same kind of thing.
+
+    A share is one of its own, and a temperature on a scale is no difference of two.
+    """
     return SIZES[unit][0] == SIZES[other][0]
 
 

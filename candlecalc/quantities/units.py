@@ -35,6 +35,9 @@ SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["in2", "in\u00b2", "sq in", "sq inch", "sq inches", "square inch", "square inches"], "inch**2"),
     **dict.fromkeys(["c", "degc", "deg c", "\u00b0c", "celsius"], "degC"),
     **dict.fromkeys(["f", "degf", "deg f", "\u00b0f", "fahrenheit"], "degF"),
+    # How far two temperatures are apart, as terms and answers write it.
+    "c difference": "delta_degC",
+    "f difference": "delta_degF",
     **dict.fromkeys(["s", "sec", "secs", "second", "seconds"], "second"),
     **dict.fromkeys(["min", "mins", "minute", "minutes"], "minute"),
     **dict.fromkeys(["h", "hr", "hrs", "hour", "hours"], "hour"),

@@ -15,7 +15,7 @@ from scipy.stats import norm, poisson
 
 from candlecalc.calc import (
     best_break,
-    order_quantity,
+    economic_order_quantity,
     ordering_cost,
     reorder_point,
     safety_stock,
@@ -35,7 +35,7 @@ ORDERS = [  # demand, ordering, holding, quantity, tolerance, where
 
 @pytest.mark.parametrize("demand, ordering, holding, quantity, tolerance, where", ORDERS)
 def test_an_order_quantity_follows_the_examples(face, demand, ordering, holding, quantity, tolerance, where):
-    assert face.order_quantity(demand, ordering, holding) == pytest.approx(quantity, abs=tolerance)
+    assert face.economic_order_quantity(demand, ordering, holding) == pytest.approx(quantity, abs=tolerance)
 
 
 def test_what_ordering_costs_follows_the_example(face):
@@ -44,9 +44,9 @@ def test_what_ordering_costs_follows_the_example(face):
 
 
 def test_goods_that_nobody_wants_are_not_ordered(face):
-    assert face.order_quantity(demand=0, ordering=8, holding=0.225) == 0
+    assert face.economic_order_quantity(demand=0, ordering=8, holding=0.225) == 0
     with face.refuses("holding is 0; it takes more than 0"):
-        face.order_quantity(demand=1300, ordering=8, holding=0)
+        face.economic_order_quantity(demand=1300, ordering=8, holding=0)
 
 
 COSTS = [  # quantity, demand, ordering, share, price, cost, tolerance, where
@@ -96,7 +96,7 @@ amount = st.floats(1, 10_000)
 def test_an_order_quantity_is_stockpyls():
     for case in answers("order_quantity"):
         terms = case["demand"], case["ordering"], case["holding"]
-        assert order_quantity(*terms) == pytest.approx(case["quantity"]), case
+        assert economic_order_quantity(*terms) == pytest.approx(case["quantity"]), case
         assert ordering_cost(case["quantity"], *terms) == pytest.approx(case["cost"]), case
 
 
@@ -180,6 +180,26 @@ def test_one_season_of_single_buyers_follows_the_examples(face):
     # Example 4.7: 1 for one too many, 4 for one too few, 6 wanted on average; printed 8, at a cost of 3.5701...
     assert face.season_stock_poisson(5, 1, 0, 6) == 8
     assert face.season_profit_poisson(8, 5, 1, 0, 6) == pytest.approx(4 * 6 - 3.5701069457709416, abs=1e-9)
+
+
+def test_one_function_answers_for_each_kind_of_demand_as_the_examples_do(face):
+    # stockpyl: examples 4.1 to 4.7 again; the records are those of the notes in the next test.
+    assert face.season_quantity(*SELLER, "normal", 50, 8) == pytest.approx(56.60395592743389, abs=1e-9)
+    assert face.season_quantity(5, 1, 0, "Poisson", 6) == 8
+    assert face.season_quantity(10, 4, 1, "records", records=[10, 12, 14, 14, 16, 20]) == 14
+    profit = face.expected_season_profit(56.60395592743389, *SELLER, "normal", 50, 8)
+    assert profit == pytest.approx(33.002394806823354, abs=1e-9)
+    assert face.expected_season_profit(56, *SELLER, "Poisson", 50) == pytest.approx(33.20276478819082, abs=1e-9)
+    profit = face.expected_season_profit(15, 10, 4, 1, "records", records=[10, 12, 14, 14, 16, 20])
+    assert profit == pytest.approx(75, abs=1e-9)
+
+
+def test_a_kind_of_demand_says_what_it_needs(face):
+    # No source: what each kind of demand is described by.
+    with face.refuses('season_quantity: for "normal" it needs spread'):
+        face.season_quantity(*SELLER, "normal", 50)
+    with face.refuses('expected_season_profit: for "records" it needs records'):
+        face.expected_season_profit(15, 10, 4, 1, "records", 12)
 
 
 def test_a_tie_between_records_gives_the_smaller_number(face):

@@ -154,10 +154,10 @@ def test_stock_is_carried_at_the_lower_item_by_item(face, amounts, costs, worth,
 
 def test_what_one_brings_is_after_what_it_costs_to_finish_and_sell(face):
     # IAS 2, paragraph 6, as summaries give it; the numbers are chosen here.
-    assert face.net_realisable(20, 3, 2) == 15
-    assert face.net_realisable(20, 18, 5) == 0
+    assert face.net_realisable_value(20, 3, 2) == 15
+    assert face.net_realisable_value(20, 18, 5) == 0
     with face.refuses("price is -1; it takes 0 or more"):
-        face.net_realisable(-1)
+        face.net_realisable_value(-1)
 
 
 # OpenStax 10.5: the same company's two years. The opening of the second is worked from the printed average.

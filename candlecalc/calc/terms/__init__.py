@@ -25,6 +25,9 @@ HighestLoad = Annotated[
 LoadSwing = Annotated[
     float, Term("of wax weight", "how far the load may lie either side of what was worked out", high=LARGEST)
 ]
+LoadEnd = Annotated[
+    float, Term("of wax weight", "an end of what the load can be, both readings half a step off", high=LARGEST)
+]
 TotalShare = Annotated[
     float,
     Term("of total weight", "fragrance oil as a share of wax and oil together", high=1 / 3, hint=PERCENT),

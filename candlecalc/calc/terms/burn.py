@@ -86,7 +86,11 @@ Tallest = Annotated[
 ]
 OtherBurning = Annotated[
     Optional[float],
-    Term("s", "the longest time that anything but the wick burnt; 0 for never; blank if not looked at", blank=True),
+    Term(
+        "s",
+        "secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if not looked at",
+        blank=True,
+    ),
 ]
 Afterglow = Annotated[
     Optional[float],

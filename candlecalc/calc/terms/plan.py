@@ -1,7 +1,7 @@
 """Words of planning: what to buy, what to make for a season, and when."""
 
 from datetime import date
-from typing import Annotated, List, Optional, Sequence
+from typing import Annotated, List, Literal, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
 from candlecalc.declaration.term import LARGEST, Term
@@ -86,6 +86,31 @@ SeasonSpread = Annotated[
 Records = Annotated[
     Sequence[float],
     Term("", "how many people wanted in each season like it; one that sold out says less than was wanted", many=True),
+]
+DemandKind = Annotated[
+    Literal["normal", "Poisson", "records"],
+    Term(
+        "",
+        "how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records",
+        choices=("normal", "Poisson", "records"),
+    ),
+]
+SomeDemand = Annotated[
+    Optional[float],
+    Term("", "how many people will want in the season, on average; for normal and Poisson", blank=True),
+]
+SomeSpread = Annotated[
+    Optional[float],
+    Term("", "standard deviation of how many people want, from season to season; for normal", above=True, blank=True),
+]
+SomeRecords = Annotated[
+    Optional[Sequence[Optional[float]]],
+    Term(
+        "",
+        "how many people wanted in each season like it, for records; one that sold out says too little",
+        many=True,
+        blank=True,
+    ),
 ]
 Stock = Annotated[float, Term("", "how many to have when the season starts", goods="alike")]
 WholeStock = Annotated[float, Term("", "how many to have when the season starts", high=1e5, whole=True)]

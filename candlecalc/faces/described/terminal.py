@@ -41,7 +41,8 @@ def page(formula: Function) -> list[str]:
         lines += _entry(argument.name, span(argument.term) + default_words(argument), argument.term.help)
     lines += ["", *_entry("result", formula.gives, formula.result.help)]
     lines += [line for name, term in formula.fields.items() for line in _entry(name, span(term), term.help)] + [""]
-    lines += _heading("formula", _broken(native.spell(formula.native)) if formula.native else [formula.no_native])
+    form = _broken(native.spell(formula.native)) if formula.native else _wrapped(formula.no_native)
+    lines += _heading("formula", form)
     for words in formula.requires.values():
         lines += _heading("where", _wrapped(words))
     lines += _heading("source", _wrapped(formula.source))
