@@ -20,7 +20,13 @@ def to_scale_step(weight: Weight, step: Weight) -> Weight:
     return whole_steps(weight / step) * step
 
 
-@formula(native="ROUND(ROUND(each*count/step,6),0)*step", requires=STEP, source=PRACTICE)
+@formula(
+    native="ROUND(ROUND(each*count/step,6),0)*step",
+    requires=STEP,
+    source=PRACTICE,
+    words="scale a recipe, scale up a recipe, double the batch, batch weights, make a bigger batch, wax for so "
+    "many candles, test batch, how much wax for candles",
+)
 def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     """What to weigh out for a batch, to the scale's step.
 
@@ -67,7 +73,12 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     return whole_steps(each * pot / melt / step) * step
 
 
-@formula(native="each*count", source=ALGEBRA, part=True)
+@formula(
+    native="each*count",
+    source=ALGEBRA,
+    part=True,
+    words="how many wicks, how many lids, how many labels, wick stickers, wick tabs, sustainers",
+)
 def pieces_for(each: Count, count: Count) -> Count:
     """Pieces to count out for a batch.
 
@@ -87,7 +98,13 @@ def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
     return max(0, needed - on_hand)
 
 
-@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
+@formula(
+    native="INT(ROUND(available/each,6))",
+    requires={"each > 0": "each must be more than 0"},
+    source=PRACTICE,
+    words="how many candles can I make, candles from a bag of wax, candles out of ten pounds of wax, tealights, "
+    "votives, melts from a kilo",
+)
 def enough_for(available: Weight, each: Weight) -> Count:
     """Candles that what is on hand is enough for, where each takes the same weight.
 

@@ -39,7 +39,8 @@ WORTH_IT = {
     no_native=IN_CELLS.format("stock"),
     requires=WORTH_IT,
     source=ONE_SEASON,
-    words="newsvendor, newsboy, how many Christmas candles, seasonal scent, limited edition",
+    words="newsvendor, newsboy, how many Christmas candles, seasonal scent, limited edition, how many to make, "
+    "how many to bring, how many for one event, sold out or left over, one time event, holiday scent",
 )
 def season_quantity(
     price: SeasonPrice,
@@ -69,7 +70,11 @@ def season_quantity(
     return quantities[kind](price, cost, leftover, *described)
 
 
-@formula(no_native=IN_CELLS.format("profit"), source=ONE_SEASON)
+@formula(
+    no_native=IN_CELLS.format("profit"),
+    source=ONE_SEASON,
+    words="profit from a limited scent, what will a holiday scent earn",
+)
 def expected_season_profit(
     stock: Stock,
     price: SeasonPrice,

@@ -42,7 +42,13 @@ SHORT = 1e-6
 BY_WEEK = "it looks at what is left after each week"
 
 
-@formula(native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)", source=CALENDAR)
+@formula(
+    native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)",
+    source=CALENDAR,
+    words="when to pour, when to start, Christmas rush, deadline, market date, how far ahead, cure time, "
+    "curing, last day to pour, working back from a market, two weeks of cure, may I light it, when to "
+    "light",
+)
 def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourDay:
     """The last day to start pouring for a market or an order, working Monday to Friday.
 
@@ -57,7 +63,12 @@ def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Fini
     return _pour_by(sale, cure, evenings, finishing, frozenset(range(5)), frozenset())
 
 
-@formula(no_native="it reads the maker's own week and days off", source=CALENDAR)
+@formula(
+    no_native="it reads the maker's own week and days off",
+    source=CALENDAR,
+    words="when to pour, when to start, Christmas rush, deadline, weekends, market date, cure time, curing, "
+    "last day to pour, days off, may I light it, when to light",
+)
 def pour_by_own_days(
     sale: SaleDay,
     cure: Cure,
@@ -106,7 +117,13 @@ def _week(working: str) -> FrozenSet[int]:
     return frozenset(days)
 
 
-@formula(native="ROUNDUP(ROUND(melt/pot,6),0)", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
+@formula(
+    native="ROUNDUP(ROUND(melt/pot,6),0)",
+    requires={"pot > 0": "the pot must hold more than 0"},
+    source=PRACTICE,
+    words="how many melts, how many pots, size of the melter, wax melter capacity, pot capacity, pitchers, "
+    "pouring pitchers, how many pours",
+)
 def pots_needed(melt: Weight, pot: Weight) -> Count:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
@@ -126,7 +143,11 @@ def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
     return math.ceil(round_half_away(pots / an_evening, 6))
 
 
-@formula(native="MAX(0,sales+closing-opening)", source=PRODUCTION_BUDGET)
+@formula(
+    native="MAX(0,sales+closing-opening)",
+    source=PRODUCTION_BUDGET,
+    words="how much to make this month, production budget",
+)
 def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
 
@@ -138,7 +159,10 @@ def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     return max(0, sales + closing - opening)
 
 
-@formula(source=PRODUCTION_BUDGET)
+@formula(
+    source=PRODUCTION_BUDGET,
+    words="production plan, make to order, make what sells each month",
+)
 def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month to follow what is wanted, and leave so much at the end of each.
 
@@ -153,7 +177,11 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     return made
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="make ahead, build stock, same amount every month, steady production",
+)
 def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.0) -> PeriodRate:
     """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
 
@@ -167,7 +195,10 @@ def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.
     return max(rate, (wanted + closing) / len(sales))
 
 
-@formula(source=ALGEBRA)
+@formula(
+    source=ALGEBRA,
+    words="stock at month end, projected stock",
+)
 def stock_left(sales: SeasonSales, made: Made, opening: Opening = 0.0) -> ByPeriod:
     """How much is left at the end of each week or month, from what is made and sold in it.
 
@@ -189,7 +220,11 @@ def _left(name: str, sales: Sequence[float], made: Sequence[float], opening: flo
     return left
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="cost of a production plan",
+)
 def plan_cost(
     sales: SeasonSales,
     made: Made,
@@ -222,7 +257,10 @@ class PlanLine(NamedTuple):
     cost: Money
 
 
-@formula(source=LEVEL_OR_FOLLOW)
+@formula(
+    source=LEVEL_OR_FOLLOW,
+    words="production plan, make ahead or make to order, build ahead",
+)
 def level_or_follow(
     sales: SeasonSales,
     making: MakingEach,
@@ -250,7 +288,10 @@ def level_or_follow(
     ]
 
 
-@formula(source=LOT_SIZING)
+@formula(
+    source=LOT_SIZING,
+    words="batch size, how big a batch, how often to make a batch, production plan, lot sizing",
+)
 def lot_sizes(sales: SeasonSales, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month so that batches and keeping cost least over the season.
 
@@ -299,7 +340,11 @@ def _batch_starts(wanted: Sequence[float], setup: float, keeping: float) -> List
     return starts
 
 
-@formula(no_native=BY_WEEK, source=LOT_SIZING)
+@formula(
+    no_native=BY_WEEK,
+    source=LOT_SIZING,
+    words="cost of batches, cost of many small batches",
+)
 def lots_cost(sales: SeasonSales, made: Made, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> Money:
     """What batches and keeping cost over a season: each time something is made, and what is left after each.
 

@@ -229,7 +229,7 @@ def functions(
     with _told():
         chosen = [function(name)] if name else find(words) if words else reference.every()
         if not chosen:
-            raise Problem(f'no function answers to "{words}"; candlecalc functions lists them all by subject')
+            raise Problem(f'no function answers to "{words}"; {terminal.nearest(words or "")}')
         if as_json:
             click.echo(data.as_json(chosen))
         else:

@@ -20,6 +20,8 @@ SHOWN = {"costs": "What each candle costs", "prices": "Prices and what is left o
 REGIONS = {"us": "the US", "gb": "Great Britain", "eu": "the euro area"}
 FROM_LAST = "From last season's workbook, or from a folder of CSV files"
 
+MOST_OFFERED = 8  # functions found
+
 TakesFile = Callable[[Path], None]  # raises click.UsageError where a new file cannot be made
 
 
@@ -94,16 +96,24 @@ def answered() -> list[str]:
 
 
 def _function() -> "Function":
-    """The function that a question is for: by a few words, or by its subject."""
-    from candlecalc.faces.asked.finding import find
-
+    """The function that a question is for, asked until one is chosen: by a few words, or by its subject."""
     while True:
         words = click.prompt('What about? A few words such as "oil for wax", or Enter for a list of subjects', "",
                              show_default=False)  # fmt: skip
-        found = find(words)[:8] if words.strip() else _of_a_subject()
-        if found:
-            return found[choice([f"{formula.name}: {formula.summary}" for formula in found])]
-        click.echo("No function answers to that; try other words.")
+        offered = _found(words) if words.strip() else _of_a_subject()
+        names = [f"{formula.name}: {formula.summary}" for formula in offered]
+        chosen = choice([*names, "None of these"]) if offered else 0
+        if chosen < len(offered):
+            return offered[chosen]
+
+
+def _found(words: str) -> "list[Function]":
+    from candlecalc.faces.asked.finding import search
+
+    answers, nearest = search(words)
+    if not answers:
+        click.echo("No function answers to that" + ("; nearest are:" if nearest else ": try other words."))
+    return (answers or nearest)[:MOST_OFFERED]
 
 
 def _of_a_subject() -> "list[Function]":

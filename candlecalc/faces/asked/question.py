@@ -7,7 +7,7 @@ from typing import Any
 
 from candlecalc.declaration.declared import REGISTRY, Argument, Function
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.asked.finding import find
+from candlecalc.faces.asked.finding import search
 from candlecalc.faces.described.reference import span
 from candlecalc.quantities import days, numerals, units
 
@@ -26,9 +26,14 @@ def function(name: str) -> Function:
     plain = name.lower().replace("-", "_").removeprefix(wizard.PREFIX.lower())
     if plain in REGISTRY:
         return REGISTRY[plain]
-    near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in find(plain)[:3]]
+    near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in _found(plain)]
     told = {name: REGISTRY[name].summary for name in near}
     raise CallError(f"there is no function {name}. {_nearest(told) or 'List them with: candlecalc functions'}")
+
+
+def _found(words: str) -> list[Function]:
+    answers, nearest = search(words)
+    return (answers or nearest)[:3]
 
 
 def arguments(formula: Function, words: Iterable[str], read: Mapping[str, Any] | None = None) -> Given:
