@@ -757,7 +757,7 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -2150,7 +2150,7 @@ def enough_for(available: _Value, each: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -2223,7 +2223,7 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many evenings
 
     Raises
     ------
@@ -2841,7 +2841,7 @@ def full_pots(melt: _Value, pot: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
@@ -5674,7 +5674,7 @@ def packs_to_buy(needed: _Value, pack: _Value, on_hand: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many packs
 
     Raises
     ------
@@ -5856,7 +5856,7 @@ def pieces_for(each: _Value, count: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pieces
 
     Raises
     ------
@@ -6041,7 +6041,7 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
@@ -6497,7 +6497,7 @@ def reorder_point(demand: _Value, lead_time: _Value, risk: _Value, spread: _Valu
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much to have, in the unit that demand is in
 
     Raises
     ------
@@ -6607,7 +6607,7 @@ def safety_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much to have, in the unit that demand is in
 
     Raises
     ------
@@ -6898,7 +6898,7 @@ def season_stock_poisson(price: _Value, cost: _Value, leftover: _Value, demand: 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -7986,7 +7986,7 @@ def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many vessels
 
     Raises
     ------

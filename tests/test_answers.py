@@ -83,7 +83,7 @@ GOODS = [  # words, answer, how it was worked
     (["material_cost", "7.3", "0.80"], ["5.84 in your currency"], "as in a cell"),
     (["parts_cost", "amounts=7 oz; 1", "costs=12.80/lb; 2.50"], ["8.10 in your currency"], "7 x 0.80, and a jar"),
     (["order_quantity", "120 lb", "8", "0.50"], ["61.97 lb", "holding: 0.50 a lb"], "root of 2 x 120 x 8 / 0.5"),
-    (["packs_to_buy", "12 lb", "5 kg"], ["2"], "12 lb are 5.44 kg"),
+    (["packs_to_buy", "12 lb", "5 kg"], ["2 packs"], "12 lb are 5.44 kg"),
     (["days_covered", "12 lb", "8 oz"], ["24 days"], "192 / 8"),
     (["unit_cost", "$45", "10 lb", "shipping=$3"], ["$4.80 per lb"], "48 / 10"),
     (["stock_from_log", "10 lb; -64 oz", "$8; "], ["used: $32.00", "left: 6 lb", "worth: $48.00", "costs: per lb"],
@@ -109,7 +109,7 @@ def test_what_is_counted_is_whole_and_rounded_the_way_that_serves():
     pieces = Term("", "", goods="alike", rounding="up", noun="candles")
     assert shown(73.3072, pieces) == "74 candles"
     assert shown(73.3072, Term("", "", goods="alike", noun="candles"), Asked(whole=True)) == "73 candles"
-    assert answer("count_difference", "41.25", "40") == ["1.25"]
+    assert answer("count_difference", "41.25", "40") == ["1.25 units"]
 
 
 # Money, days and months

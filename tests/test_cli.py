@@ -66,7 +66,7 @@ ANSWERS = [  # words, answer, how it was worked
     (["load_reaching_limit", "10%", "0.3%"], "3.09% of wax weight", "0.3/9.7 is 3.0928 %"),
     (["substance_in_candle", "0.5%", "10%"], "0.0455% of the finished candle", "three digits: 0.05/1.1"),
     (["margin_at", "0.00000000000000001", "16"], "0.0% of the price", "what sums leave is nothing"),
-    (["count_difference", "5", "5"], "0", "no minus before it"),
+    (["count_difference", "5", "5"], "0 units", "no minus before it"),
     (["lowest_price", "4.45", "fee=6.5%"], "4.76 in your currency", "4.45/0.935 is 4.7594: 4.75 would not cover it"),
     (["weighing_error_allowed", "8.9 oz"], "0.06 oz (1.8 g)", "a fifth of 9 g, down in ounces: 0.0635"),
     (["binding_weight", "16", "453"], "453.6 g", "16 x 28.3495 is 453.592: no less"),
@@ -103,7 +103,7 @@ ANSWERS = [  # words, answer, how it was worked
     (["cylinder_volume", "2", "7/8", "in", "3", "1/2", "in"], "12.59 US fl oz (372.3 ml)", "quotes forgotten"),
     (["labour_cost", "90", "\u00a315/h"], "\u00a322.50", "an hour and a half at 15"),
     (["unit_cost", "price=45", "$", "size=10 lb"], "4.50 $ per lb", "a currency beside its number"),
-    (["vessels_filled", "wax=5 kg", "fill=216", "load=8%"], "25", "5400/216"),
+    (["vessels_filled", "wax=5 kg", "fill=216", "load=8%"], "25 vessels", "5400/216"),
     (
         ["unit_cost", "price=45", "size=10 lb", "shipping=3"],
         "4.80 per lb in your currency",

@@ -5,7 +5,10 @@ from statistics import NormalDist
 from typing import Any, Callable, Dict, List, Optional, Sequence, Tuple
 
 from candlecalc.calc.sources import ONE_SEASON
-from candlecalc.calc.terms import Count, SignedMoney
+from candlecalc.calc.terms import (
+    Candles,
+    SignedMoney,
+)
 from candlecalc.calc.terms.plan import (
     DemandKind,
     Leftover,
@@ -134,7 +137,7 @@ def season_stock(
 
 
 @formula(no_native="it counts up to the number", requires=WORTH_IT, source=ONE_SEASON, instead="season_quantity")
-def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand) -> Count:
+def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand) -> Candles:
     """How many to make for one season, where buyers come by themselves, one by one (Poisson).
 
     For small numbers, such as a dozen at a market. It needs no record of the

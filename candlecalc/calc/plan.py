@@ -4,7 +4,10 @@ import math
 from typing import List, NamedTuple
 
 from candlecalc.calc.sources import EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
-from candlecalc.calc.terms import Count, Money, Quantity, Sharing
+from candlecalc.calc.terms import (
+    Money,
+    Sharing,
+)
 from candlecalc.calc.terms.plan import (
     Available,
     BreakPrices,
@@ -23,7 +26,9 @@ from candlecalc.calc.terms.plan import (
     Ordering,
     OrderQuantity,
     Pack,
+    Packs,
     RunOut,
+    StockLevel,
     UnitPrice,
     Wants,
     WholeStep,
@@ -143,7 +148,7 @@ def safety_stock(
     risk: RunOut,
     spread: DemandSpread = 0.0,
     lead_spread: LeadSpread = 0.0,
-) -> Quantity:
+) -> StockLevel:
     """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
 
     Demand and the time an order takes are in one unit of time: both in days, or
@@ -166,7 +171,7 @@ def reorder_point(
     risk: RunOut,
     spread: DemandSpread = 0.0,
     lead_spread: LeadSpread = 0.0,
-) -> Quantity:
+) -> StockLevel:
     """Order again when this much is left: what is used until the order comes, and the buffer.
 
     Count what is already on order as if it were there. Demand and the time an
@@ -185,7 +190,7 @@ def reorder_point(
     "shopping list, lids to buy, wick stickers, wick tabs, labels per sheet, sheets of labels, what am I "
     "short of",
 )
-def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Count:
+def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Packs:
     """Whole packs to buy for what is needed and not on hand.
 
     >>> packs_to_buy(needed=7300, pack=2500, on_hand=1000)

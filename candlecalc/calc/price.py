@@ -4,10 +4,10 @@ import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, MARKUP, PRACTICE
 from candlecalc.calc.terms import (
+    Candles,
     Collector,
     Cost,
     Costs,
-    Count,
     Digits,
     Discount,
     Ending,
@@ -387,7 +387,7 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     "market booth, craft fair, target profit, sales goal, pay myself a salary, how many candles to make a "
     "living, fixed costs, make up for a discount",
 )
-def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Count:
+def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
     `price` is what is left of it after fees; `cost` is what comes and goes with each candle.

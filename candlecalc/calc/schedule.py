@@ -6,7 +6,13 @@ from datetime import date, timedelta
 from typing import FrozenSet, List, NamedTuple, Sequence
 
 from candlecalc.calc.sources import ALGEBRA, CALENDAR, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
-from candlecalc.calc.terms import Count, Money, Quantity, Weight
+from candlecalc.calc.terms import (
+    Count,
+    Money,
+    Pots,
+    Quantity,
+    Weight,
+)
 from candlecalc.calc.terms.plan import (
     ByPeriod,
     Closing,
@@ -14,6 +20,7 @@ from candlecalc.calc.terms.plan import (
     DaysOff,
     Demand,
     Evenings,
+    EveningsNeeded,
     Finishing,
     Keep,
     KeepingEach,
@@ -124,7 +131,7 @@ def _week(working: str) -> FrozenSet[int]:
     words="how many melts, how many pots, size of the melter, wax melter capacity, pot capacity, pitchers, "
     "pouring pitchers, how many pours",
 )
-def pots_needed(melt: Weight, pot: Weight) -> Count:
+def pots_needed(melt: Weight, pot: Weight) -> Pots:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
@@ -134,7 +141,7 @@ def pots_needed(melt: Weight, pot: Weight) -> Count:
 
 
 @formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
-def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
+def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> EveningsNeeded:
     """Evenings that so many pots take.
 
     >>> evenings_needed(pots=7, an_evening=3)

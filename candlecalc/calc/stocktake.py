@@ -12,6 +12,7 @@ from candlecalc.calc.terms.stock import (
     Booked,
     ClosingStock,
     Counted,
+    DaysCovered,
     DaysLeft,
     DaysOfStock,
     Difference,
@@ -146,7 +147,7 @@ def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock
     source=ALGEBRA,
     words="how long will stock last, days of stock, weeks of stock, run out, when will I run out, supply left",
 )
-def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysOfStock:
+def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysCovered:
     """How many days what is on hand lasts, where so much goes in a day.
 
     >>> days_covered(on_hand=48, a_day=3)

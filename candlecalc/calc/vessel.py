@@ -6,7 +6,6 @@ from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
 from candlecalc.calc.terms import (
     BaseRise,
     Brimful,
-    Count,
     Density,
     Fill,
     Headspace,
@@ -14,6 +13,7 @@ from candlecalc.calc.terms import (
     Load,
     Side,
     Sides,
+    Vessels,
     Volume,
     Water,
     WaterTemperature,
@@ -159,7 +159,7 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
     words="how many jars can I fill, how many candles can I make, candles from a bag of wax, wax melts, "
     "clamshells, tealights, votives, how many tins",
 )
-def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
+def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     """Vessels that a weight of wax fills, once its oil is in.
 
     >>> vessels_filled(wax=5000, fill=216, load=0.08)

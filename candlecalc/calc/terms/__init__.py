@@ -107,6 +107,10 @@ Density = Annotated[
 
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
+Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, noun="pots")]
+Vessels = Annotated[float, Term("", "how many vessels", high=1e6, whole=True, noun="vessels")]
+Candles = Annotated[float, Term("", "how many candles", high=1e6, whole=True, noun="candles")]
+Pieces = Annotated[float, Term("", "how many pieces", high=1e6, whole=True, noun="pieces")]
 Batch = Annotated[float, Term("", "how many candles are made together", low=1.0, high=1e6, whole=True)]
 PerOrder = Annotated[float, Term("", "how many candles an order holds on average", low=1.0, high=1e6)]
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
@@ -169,4 +173,4 @@ Sharing = Annotated[
     Literal["in proportion", "evenly"],
     Term("", "how the charge is shared: in proportion to the amounts, or evenly", choices=("in proportion", "evenly")),
 ]
-Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True)]
+Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True, noun="decimals")]

@@ -48,8 +48,10 @@ BreakPrices = Annotated[
 Needed = Annotated[float, Term("", "how much is needed", goods="alike")]
 OnHand = Annotated[float, Term("", "how much is on hand", goods="alike")]
 Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True, goods="alike")]
+Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, noun="packs")]
 
 # Ordering again
+StockLevel = Annotated[float, Term("", "how much to have, in the unit that demand is in", goods="alike", rounding="up")]
 DemandRate = Annotated[float, Term("", "how much is used or sold in a day or a week on average", goods="alike")]
 LeadTime = Annotated[float, Term("", "days or weeks from ordering to having it, in the unit of demand", high=1e4)]
 RunOut = Annotated[
@@ -112,7 +114,9 @@ SomeRecords = Annotated[
         blank=True,
     ),
 ]
-Stock = Annotated[float, Term("", "how many to have when the season starts", goods="alike")]
+Stock = Annotated[
+    float, Term("", "how many to have when the season starts", goods="alike", rounding="up", noun="candles")
+]
 WholeStock = Annotated[float, Term("", "how many to have when the season starts", high=1e5, whole=True)]
 
 # Days
@@ -129,6 +133,7 @@ Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", 
 DaysOff = Annotated[
     Optional[Sequence[date]], Term("date", "days on which you do not work all the same", many=True, blank=True)
 ]
+EveningsNeeded = Annotated[float, Term("", "how many evenings", high=1e6, whole=True, noun="evenings")]
 PotsAnEvening = Annotated[float, Term("", "how many pots can be poured in an evening", low=1.0, high=1e4, whole=True)]
 
 # Season by periods

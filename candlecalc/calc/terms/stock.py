@@ -66,6 +66,7 @@ ClosingStock = Annotated[float, Term("money", "what stock was worth at the end, 
 Turns = Annotated[float, Term("times", "how often the average stock was sold or used over the time")]
 Period = Annotated[float, Term("days", "how many days the time has", above=True, high=3660.0)]
 DaysOfStock = Annotated[float, Term("days", "how many days the stock lasts")]
+DaysCovered = Annotated[float, Term("days", "how many days the stock lasts", rounding="down")]
 PerDay = Annotated[float, Term("", "how much is used or sold in a day", above=True, goods="alike")]
 
 # Lots with a date
