@@ -16,6 +16,8 @@ from candlecalc.calc.terms import (
     Digits,
     Factor,
     GoodShare,
+    GoodWanted,
+    GoodYield,
     HourlyRate,
     Minutes,
     Money,
@@ -29,6 +31,9 @@ from candlecalc.calc.terms import (
     Rise,
     Sharing,
     SignedMoney,
+    SpreadOver,
+    TestCandles,
+    TestCost,
     UnitCost,
     UnitCosts,
     Waste,
@@ -131,6 +136,20 @@ def yield_of(good: Count, made: Count) -> GoodShare:
     return good / made
 
 
+@formula(
+    native="ROUNDUP(ROUND(good/share,6),0)",
+    source=PRACTICE,
+    words="rejects, spoiled candles, make extra, allow for waste",
+)
+def make_for_good(good: GoodWanted, share: GoodYield) -> Count:
+    """How many to make so that enough come out good: the number wanted over the yield, rounded up.
+
+    >>> make_for_good(good=48, share=0.95)
+    51.0
+    """
+    return math.ceil(round_half_away(good / share, 6))
+
+
 @formula(native="each+setup/batch", source=PRACTICE)
 def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
     """Working minutes a candle, with its share of the time to set up and clean.
@@ -222,6 +241,16 @@ def cost_each(cost: Cost, batch: Batch) -> Cost:
     133.0
     """
     return cost / batch
+
+
+@formula(native="tests*cost/count", source=ALGEBRA, words="testing cost, cost of wick tests, development")
+def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> Money:
+    """What testing a recipe adds to each candle that is made of it.
+
+    >>> testing_cost_each(tests=9, cost=5, count=150)
+    0.3
+    """
+    return tests * cost / count
 
 
 @formula(native="cost+setup/batch-setup/usual", source=ALGEBRA)

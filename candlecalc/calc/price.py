@@ -31,6 +31,7 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
+from candlecalc.calc.terms.selling import RetailPrice, WholesalePrice
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
@@ -254,8 +255,10 @@ def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, 
 
 
 @formula(native="retail*(1-discount)", source=MARKUP)
-def wholesale_price(retail: ShelfPrice, discount: Discount) -> ShelfPrice:
-    """Price to a shop, from the retail price and the shop's discount.
+def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
+    """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
+
+    The other way round: `retail_from_wholesale`.
 
     >>> wholesale_price(retail=24, discount=0.5)
     12.0

@@ -2,12 +2,16 @@
 
 import math
 
-from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
+from candlecalc.calc.sources import ALGEBRA, DENSITY, GEOMETRY, PRACTICE, WATER
 from candlecalc.calc.terms import (
+    AnyDensity,
+    AnyVolume,
     BaseRise,
     Brimful,
+    Cavity,
     Count,
     Density,
+    Depth,
     Fill,
     Headspace,
     Length,
@@ -18,6 +22,7 @@ from candlecalc.calc.terms import (
     Water,
     WaterTemperature,
     Wax,
+    Weighed,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -145,3 +150,50 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
     25.0
     """
     return math.floor(round_half_away(wax * (1 + load) / fill, 6))
+
+
+@formula(
+    native=f"(PI()/4*diameter^2*depth-{CAP.format(across='diameter')})/1000*density",
+    requires={"base < depth": "the floor cannot rise above the wax"},
+    source=GEOMETRY,
+    words="fill line, partly filled, how deep",
+)
+def fill_to_depth(diameter: Length, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
+    """Weight of wax and oil that stands so deep in a straight round vessel.
+
+    Use the density at the temperature you measure the depth at: set wax stands
+    lower than the hot pour.
+
+    >>> round(fill_to_depth(diameter=80, depth=60, density=0.9), 1)
+    271.4
+    """
+    return (math.pi / 4 * diameter**2 * depth - _cap(diameter, base)) / 1000 * density
+
+
+@formula(native="volume*density", source=DENSITY, words="fl oz to grams, ml to grams, fluid ounces of oil")
+def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
+    """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
+
+    A fluid ounce is a volume and an ounce a weight: only of water are they nearly
+    the same.
+
+    >>> round(volume_to_weight(volume=100, density=0.98), 6)
+    98.0
+    """
+    return volume * density
+
+
+@formula(
+    native="INT(ROUND(wax*(1+load)/(cavity*density),6))",
+    source=PRACTICE,
+    words="wax melts, clamshell, tarts, snap bars",
+)
+def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Count:
+    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+
+    A cavity that you have weighed filled beats this figure.
+
+    >>> pieces_from_mould(wax=1000, load=0.08, cavity=15, density=0.9)
+    80.0
+    """
+    return math.floor(round_half_away(wax * (1 + load) / (cavity * density), 6))
