@@ -24,6 +24,7 @@ from candlecalc.calc.books import ScheduleLines as _ScheduleLines
 from candlecalc.calc.books import TrialLine as _TrialLine
 from candlecalc.calc.burn import CandlesBetween as _CandlesBetween
 from candlecalc.calc.burn import RateBetween as _RateBetween
+from candlecalc.calc.burn_signs import SignRead as _SignRead
 from candlecalc.calc.burn_time import LeftBetween as _LeftBetween
 from candlecalc.calc.burn_time import TimeBetween as _TimeBetween
 from candlecalc.calc.cooling import CoolingForecast as _CoolingForecast
@@ -57,12 +58,14 @@ __all__ = [
     "batch_test",
     "before_waste",
     "best_break",
+    "billable_weight",
     "binding_weight",
     "blend_density",
     "box_volume",
     "break_even_mix",
     "break_even_sales",
     "break_even_units",
+    "bundle_margin",
     "burn_heat",
     "burn_rate",
     "burn_rate_between",
@@ -74,6 +77,7 @@ __all__ = [
     "buying_cost",
     "change_before_reclassifying",
     "coin_digits",
+    "consignment_due",
     "convert",
     "cooling_constant",
     "cooling_forecast",
@@ -94,6 +98,7 @@ __all__ = [
     "days_covered",
     "days_in_stock",
     "dye_for_wax",
+    "dye_pieces",
     "early_discount",
     "early_payment",
     "economic_order_quantity",
@@ -106,6 +111,7 @@ __all__ = [
     "fee_at",
     "figure_height_metric",
     "figure_height_us",
+    "fill_to_depth",
     "fill_weight",
     "find",
     "fire_statements",
@@ -130,6 +136,7 @@ __all__ = [
     "highest_load_decided_by",
     "highest_of_total",
     "highest_on_wax",
+    "hourly_earnings",
     "hours_left",
     "hours_left_between",
     "hours_left_high",
@@ -161,6 +168,7 @@ __all__ = [
     "lower_of_cost",
     "lowest_price",
     "m_factor",
+    "make_for_good",
     "making_cost",
     "margin_at",
     "margin_from_markup",
@@ -171,6 +179,7 @@ __all__ = [
     "mean_factor",
     "melt_cautions",
     "melt_time",
+    "minimum_order",
     "minutes_each",
     "mixed_density",
     "mixed_latent_heat",
@@ -197,8 +206,10 @@ __all__ = [
     "paid_minutes",
     "panel_area",
     "parts_cost",
+    "per_carton",
     "period_entries",
     "pieces_for",
+    "pieces_from_mould",
     "plan_cost",
     "pool_forecast",
     "pool_growth",
@@ -209,13 +220,16 @@ __all__ = [
     "price_for_margin",
     "price_from_markup",
     "price_received",
+    "price_to_match",
     "price_to_state",
     "prism_volume",
     "profit_at",
     "rate_of_one_burn",
     "rates_of_candles",
+    "ready_on",
     "recipe_verdict",
     "reorder_point",
+    "retail_from_wholesale",
     "round_money",
     "round_up_price",
     "safety_stock",
@@ -231,6 +245,8 @@ __all__ = [
     "short_by",
     "short_under",
     "split_charge",
+    "stall_per_hour",
+    "stall_result",
     "stock_from_count",
     "stock_from_log",
     "stock_from_lots",
@@ -246,6 +262,7 @@ __all__ = [
     "tax_on",
     "temperature_after_oil",
     "temperature_before_oil",
+    "testing_cost_each",
     "to_make",
     "to_scale_step",
     "tolerable_negative_error",
@@ -253,9 +270,11 @@ __all__ = [
     "trial_balance",
     "unit_cost",
     "use_by",
+    "use_by_months",
     "usual_pool_time",
     "vessels_filled",
     "volume_from_water",
+    "volume_to_weight",
     "wax_for_fill",
     "wax_for_oil",
     "wax_parts",
@@ -265,6 +284,7 @@ __all__ = [
     "weigh_out",
     "weighing_error_allowed",
     "wholesale_price",
+    "wick_signs",
     "write_down",
     "yield_of",
 ]
@@ -552,6 +572,51 @@ def best_break(demand: _Value, ordering: _Value, holding_share: _Value, breaks: 
     order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3
     """
 @_overload
+def billable_weight(weight: _Value, length: _Value, width: _Value, height: _Value, divisor: _Value, per: _Literal["in3 per lb", "cm3 per kg"], step: _Value = 0.0) -> float:
+    """Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more.
+
+    The divisor and what sizes and weights are rounded to stand in the carrier's
+    rules: round the sides as they say before you type them.
+
+    >>> billable_weight(weight=900, length=300, width=250, height=200, divisor=5000, per="cm3 per kg", step=1000)
+    3000.0
+
+    Parameters
+    ----------
+    weight : more than 0, at most 1000000 g
+        what the packed parcel weighs
+    length : 10 to 5000 mm
+        length of the packed parcel, outside
+    width : 10 to 5000 mm
+        width of the packed parcel, outside
+    height : 10 to 5000 mm
+        height of the packed parcel, outside
+    divisor : 50 to 10000
+        the carrier's divisor for dimensional weight, by its own rules
+    per : "in3 per lb" or "cm3 per kg"
+        what the divisor is in: cubic inches to a pound or cubic centimetres to a kilogram
+    step : 0 to 100000 g; 0.0 if left out
+        the carrier charges for whole ones of this weight, such as 1 lb; 0 for none
+
+    Returns
+    -------
+    0 or more g
+        the weight that postage is charged for
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand
+    """
+@_overload
+def billable_weight(weight: _Value | _Array, length: _Value | _Array, width: _Value | _Array, height: _Value | _Array, divisor: _Value | _Array, per: _Literal["in3 per lb", "cm3 per kg"] | _Words, step: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def billable_weight(weight: _Value | _Array | _Column, length: _Value | _Array | _Column, width: _Value | _Array | _Column, height: _Value | _Array | _Column, divisor: _Value | _Array | _Column, per: _Literal["in3 per lb", "cm3 per kg"] | _Words | _Column, step: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
 def binding_weight(ounces: _Value, grams: _Value) -> float:
     """Grams that a label with both declarations is held to: the larger of the two.
 
@@ -774,6 +839,42 @@ def break_even_units(fixed: _Value | _Array, price: _Value | _Array, cost: _Valu
 @_overload
 def break_even_units(fixed: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 buffer_stock = safety_stock
+@_overload
+def bundle_margin(price: _Value, costs: _Cells, packing: _Value = 0.0, fees: _Value = 0.0) -> float:
+    """Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches.
+
+    >>> bundle_margin(price=40, costs=[6, 6, 5], packing=3)
+    0.5
+
+    Parameters
+    ----------
+    price : more than 0
+        price of the whole bundle, before tax
+    costs : list, each 0 or more
+        what each thing in the bundle costs, a candle that is in it twice twice
+    packing : 0 or more; 0.0 if left out
+        box, filling and ribbon of the bundle
+    fees : 0 or more; 0.0 if left out
+        what the place keeps of the price of the bundle
+
+    Returns
+    -------
+    any amount of the price
+        profit as a share of the price before tax; minus for a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+    """
+@_overload
+def bundle_margin(price: _Value | _Array, costs: _Cells, packing: _Value | _Array = 0.0, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def bundle_margin(price: _Value | _Array | _Column, costs: _Cells, packing: _Value | _Array | _Column = 0.0, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def burn_heat(rate: _Value, heat: _Value = 43.5) -> float:
     """Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour.
@@ -1255,6 +1356,42 @@ def coin_digits(currency: str) -> float:
 def coin_digits(currency: str | _Words) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def coin_digits(currency: str | _Words | _Column) -> _pd.Series[float]: ...
+@_overload
+def consignment_due(count: _Value, price: _Value, share: _Value, paid: _Value = 0.0) -> float:
+    """What a shop owes you that sells your candles on consignment: the price of what it sold, less its commission.
+
+    >>> consignment_due(count=12, price=24, share=0.25)
+    216.0
+
+    Parameters
+    ----------
+    count : whole numbers 0 to 1000000
+        how many the shop has sold since it last paid
+    price : 0 or more
+        price of one in the shop, before tax
+    share : 0 to 0.99 of the price
+        commission that the shop keeps
+    paid : 0 or more; 0.0 if left out
+        what the shop has paid on them already
+
+    Returns
+    -------
+    any amount
+        what the shop owes; minus where it has paid too much
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    ordinary commission on what is sold: accountingformanagement.org, consignment, by its example
+    """
+@_overload
+def consignment_due(count: _Value | _Array, price: _Value | _Array, share: _Value | _Array, paid: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def consignment_due(count: _Value | _Array | _Column, price: _Value | _Array | _Column, share: _Value | _Array | _Column, paid: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def convert(value: _Value, unit: str, to: str) -> float:
     """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
@@ -2026,6 +2163,40 @@ def dye_for_wax(wax: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_n
 @_overload
 def dye_for_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def dye_pieces(wax: _Value, coloured: _Value, cuts: _Value = 1.0) -> float:
+    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+
+    >>> dye_pieces(wax=1000, coloured=450, cuts=4)
+    2.25
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    coloured : more than 0 g
+        wax that one piece of dye colours as wanted, by its supplier or your own tests
+    cuts : whole numbers 1 to 16; 1.0 if left out
+        parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters
+
+    Returns
+    -------
+    0 or more
+        pieces of dye
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def dye_pieces(wax: _Value | _Array, coloured: _Value | _Array, cuts: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def dye_pieces(wax: _Value | _Array | _Column, coloured: _Value | _Array | _Column, cuts: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
+@_overload
 def early_discount(invoice: _Value, discount: _Value, returned: _Value = 0.0) -> float:
     """Discount for paying an invoice early, on what is left of it after returns.
 
@@ -2513,6 +2684,46 @@ def figure_height_us(area: _Value) -> _FigureHeight:
     ----------
     16 CFR 500.21(b), by a page on the parallel FDA rule
     """
+@_overload
+def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value = 0.0) -> float:
+    """Weight of wax and oil that stands so deep in a straight round vessel.
+
+    Use the density at the temperature you measure the depth at: set wax stands
+    lower than the hot pour.
+
+    >>> round(fill_to_depth(diameter=80, depth=60, density=0.9), 1)
+    271.4
+
+    Parameters
+    ----------
+    diameter : 10 to 2000 mm
+        an inside length of the vessel
+    depth : 5 to 500 mm
+        how deep the wax is to stand above the floor
+    density : 0.5 to 1.5 g/ml
+        weight of a millilitre of the wax, at the temperature it is filled
+    base : -200 to 200 mm; 0.0 if left out
+        how high the floor is pushed up at its middle; minus where it bulges down
+
+    Returns
+    -------
+    0 or more g
+        wax and oil together, as poured into a vessel or a batch
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        Where not: the floor cannot rise above the wax.
+
+    References
+    ----------
+    elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+    """
+@_overload
+def fill_to_depth(diameter: _Value | _Array, depth: _Value | _Array, density: _Value | _Array, base: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def fill_to_depth(diameter: _Value | _Array | _Column, depth: _Value | _Array | _Column, density: _Value | _Array | _Column, base: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def fill_weight(volume: _Value, headspace: _Value, density: _Value) -> float:
     """Weight of wax and oil that fills a vessel up to its headspace.
@@ -3375,6 +3586,43 @@ def highest_on_wax(highest: _Value, basis: _Literal["of wax", "of total"] = 'of 
 def highest_on_wax(highest: _Value | _Array, basis: _Literal["of wax", "of total"] | _Words = 'of wax') -> _npt.NDArray[_np.float64]: ...
 @_overload
 def highest_on_wax(highest: _Value | _Array | _Column, basis: _Literal["of wax", "of total"] | _Words | _Column = 'of wax') -> _pd.Series[float]: ...
+@_overload
+def hourly_earnings(price: _Value, cost: _Value, minutes: _Value) -> float:
+    """What is left for each hour of your own work on a candle at a price.
+
+    The cost has no own time in it: what is left is what that time earns. Hold it
+    against the hourly rate that your prices ask for.
+
+    >>> hourly_earnings(price=18, cost=6, minutes=24)
+    30.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        price before tax, less the place's fees on it
+    cost : 0 or more
+        what the candle costs, without the maker's own time
+    minutes : more than 0, at most 1000000 min
+        the maker's own working time on it
+
+    Returns
+    -------
+    any amount money per h
+        left for each hour of work; minus for a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5
+    """
+@_overload
+def hourly_earnings(price: _Value | _Array, cost: _Value | _Array, minutes: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def hourly_earnings(price: _Value | _Array | _Column, cost: _Value | _Array | _Column, minutes: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def hours_left(hours: _Cells, weights: _Cells, end: _Value) -> float:
     """Hours left after the last weighing until the candle weighs what it must not go below.
@@ -4549,6 +4797,38 @@ def m_factor(toxicity: _Value | _Array, test: _Literal["acute", "chronic", "chro
 @_overload
 def m_factor(toxicity: _Value | _Array | _Column, test: _Literal["acute", "chronic", "chronic, degradable"] | _Words | _Column) -> _pd.Series[float]: ...
 @_overload
+def make_for_good(good: _Value, share: _Value) -> float:
+    """How many to make so that enough come out good: the number wanted over the yield, rounded up.
+
+    >>> make_for_good(good=48, share=0.95)
+    51.0
+
+    Parameters
+    ----------
+    good : whole numbers 0 to 1000000
+        how many good ones are wanted
+    share : more than 0, at most 1 of what is made
+        share that comes out good enough to sell
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def make_for_good(good: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def make_for_good(good: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def making_cost(materials: _Value, labour: _Value, overhead: _Value) -> float:
     """Making cost of a batch or a candle: materials, paid labour, production overhead.
 
@@ -4882,6 +5162,45 @@ def melt_time(heat: _Value, power: _Value, efficiency: _Value) -> float:
 def melt_time(heat: _Value | _Array, power: _Value | _Array, efficiency: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def melt_time(heat: _Value | _Array | _Column, power: _Value | _Array | _Column, efficiency: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0.0, case: _Value = 1.0) -> float:
+    """The smallest order that pays for itself, in candles: whole cases.
+
+    >>> minimum_order(order=30, price=12, cost=7, profit=20, case=6)
+    12.0
+
+    Parameters
+    ----------
+    order : 0 or more
+        what an order costs whatever its size: the time it takes, a box, freight that you pay
+    price : 0 or more
+        wholesale price: what the shop pays the maker
+    cost : 0 or more
+        what each candle costs that goes into the order
+    profit : 0 or more; 0.0 if left out
+        profit that the order is to leave
+    case : whole numbers 1 to 1000; 1.0 if left out
+        candles are sold in cases of so many; 1 for singly
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        Where not: the price must be above what each one costs.
+
+    References
+    ----------
+    cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+    """
+@_overload
+def minimum_order(order: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0, case: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def minimum_order(order: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0, case: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
 @_overload
 def minutes_each(each: _Value, setup: _Value, batch: _Value) -> float:
     """Working minutes a candle, with its share of the time to set up and clean.
@@ -5785,6 +6104,49 @@ def parts_cost(amounts: _Cells, costs: _Cells) -> float:
     ----------
     job cost: OpenStax, Managerial Accounting, chapter 4
     """
+@_overload
+def per_carton(carton_length: _Value, carton_width: _Value, carton_height: _Value, length: _Value, width: _Value, height: _Value) -> float:
+    """Packed candles that a carton takes, all upright and all turned the same way.
+
+    It says nothing of how many layers glass can bear, nor of what the carton may
+    weigh.
+
+    >>> per_carton(carton_length=310, carton_width=220, carton_height=130, length=100, width=100, height=120)
+    6.0
+
+    Parameters
+    ----------
+    carton_length : 10 to 5000 mm
+        length of the carton, inside
+    carton_width : 10 to 5000 mm
+        width of the carton, inside
+    carton_height : 10 to 5000 mm
+        height of the carton, inside
+    length : 10 to 5000 mm
+        length of one packed candle, wrapping with it
+    width : 10 to 5000 mm
+        width of one packed candle, wrapping with it
+    height : 10 to 5000 mm
+        height of one packed candle as it stands
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def per_carton(carton_length: _Value | _Array, carton_width: _Value | _Array, carton_height: _Value | _Array, length: _Value | _Array, width: _Value | _Array, height: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def per_carton(carton_length: _Value | _Array | _Column, carton_width: _Value | _Array | _Column, carton_height: _Value | _Array | _Column, length: _Value | _Array | _Column, width: _Value | _Array | _Column, height: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def period_entries(bought: _Value, used: _Value, labour: _Value, overhead: _Value, made: _Value, sold: _Value, sales: _Value, tax: _Value = 0.0, fees: _Value = 0.0, short: _Value = 0.0) -> list[_EntryLine]:
     """Entries that the figures of a period make, each balanced, from materials bought to candles sold.
 
@@ -5871,6 +6233,44 @@ def pieces_for(each: _Value, count: _Value) -> float:
 def pieces_for(each: _Value | _Array, count: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def pieces_for(each: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def pieces_from_mould(wax: _Value, load: _Value, cavity: _Value, density: _Value) -> float:
+    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+
+    A cavity that you have weighed filled beats this figure.
+
+    >>> pieces_from_mould(wax=1000, load=0.08, cavity=15, density=0.9)
+    80.0
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    cavity : more than 0, at most 10000 ml
+        what one cavity of the mould holds
+    density : 0.5 to 1.5 g/ml
+        weight of a millilitre of the wax, at the temperature it is filled
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many pieces
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def pieces_from_mould(wax: _Value | _Array, load: _Value | _Array, cavity: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def pieces_from_mould(wax: _Value | _Array | _Column, load: _Value | _Array | _Column, cavity: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def plan_cost(sales: _Cells, made: _Cells, making: _Value, keeping: _Value = 0.0, raising: _Value = 0.0, lowering: _Value = 0.0, usual: _Value | None = None, opening: _Value = 0.0) -> float:
     """What a plan costs: making, keeping what is left over, and making more or fewer than the time before.
@@ -6063,8 +6463,9 @@ def pour_by(sale: _Day, cure: _Value, evenings: _Value = 1.0, finishing: _Value 
 
     Back from the day of sale: the working days to label and pack, all before
     it; then the days of cure, weekends too; then the evenings of pouring. The
-    last pour is on the last working day that leaves its cure. For other
-    working days and days off use `pour_by_own_days`.
+    last pour is on the last working day that leaves its cure. Saturdays and
+    Sundays are left out: if you pour then too, or are away on some days, use
+    `pour_by_own_days`.
 
     >>> pour_by(sale="2026-12-05", cure=14, evenings=3, finishing=2).isoformat()
     '2026-11-17'
@@ -6256,6 +6657,42 @@ def price_received(shelf: _Value | _Array, discount: _Value | _Array, tax: _Valu
 @_overload
 def price_received(shelf: _Value | _Array | _Column, discount: _Value | _Array | _Column, tax: _Value | _Array | _Column, stated: _Literal["with tax", "before tax"] | _Words | _Column) -> _pd.Series[float]: ...
 @_overload
+def price_to_match(price: _Value, weight: _Value, own: _Value) -> float:
+    """Price at which yours costs as much for its weight as another candle does.
+
+    It says nothing of what yours costs to make: see `lowest_price`.
+
+    >>> price_to_match(price=20, weight=200, own=250)
+    25.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        price of the other candle
+    weight : more than 0, at most 25000 g
+        net weight of the other candle
+    own : more than 0, at most 25000 g
+        net weight of yours
+
+    Returns
+    -------
+    0 or more
+        price of yours, with tax in it if the other's has
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def price_to_match(price: _Value | _Array, weight: _Value | _Array, own: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def price_to_match(price: _Value | _Array | _Column, weight: _Value | _Array | _Column, own: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def price_to_state(price: _Value, discount: _Value, tax: _Value, stated: _Literal["with tax", "before tax"]) -> float:
     """Price to state so that a wanted price before tax is received: the inverse of `price_received`.
 
@@ -6442,6 +6879,40 @@ def rates_of_candles(rates: _Cells, confidence: _Value = 0.95) -> _CandlesBetwee
     ----------
     interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory
     """
+@_overload
+def ready_on(poured: _Day, cure: _Value) -> _date:
+    """The day on which candles have cured: ready to label, to test or to sell.
+
+    How long a wax and an oil need is your supplier's advice and your own tests.
+
+    >>> ready_on(poured="2026-11-17", cure=14).isoformat()
+    '2026-12-01'
+
+    Parameters
+    ----------
+    poured : a date such as "2026-03-14"
+        the day on which they were poured
+    cure : whole numbers 0 to 365 days
+        days that candles rest between pouring and finishing
+
+    Returns
+    -------
+    a date such as "2026-03-14"
+        the day on which they have cured
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    days of the calendar
+    """
+@_overload
+def ready_on(poured: _Day | _Days, cure: _Value | _Array) -> _npt.NDArray[_np.datetime64]: ...
+@_overload
+def ready_on(poured: _Day | _Days | _Column, cure: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
 def recipe_verdict(verdicts: _Cells) -> _Judged:
     """What the test burns of one recipe come to together: at least three pieces judged, none of them a stop.
 
@@ -6512,6 +6983,40 @@ def reorder_point(demand: _Value, lead_time: _Value, risk: _Value, spread: _Valu
 def reorder_point(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Value | _Array, spread: _Value | _Array = 0.0, lead_spread: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def reorder_point(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
+def retail_from_wholesale(wholesale: _Value, share: _Value) -> float:
+    """Retail price at which a shop keeps its share, from the wholesale price that you charge it.
+
+    A shop that keeps half sells at twice the wholesale price (keystone).
+
+    >>> retail_from_wholesale(wholesale=12, share=0.5)
+    24.0
+
+    Parameters
+    ----------
+    wholesale : 0 or more
+        wholesale price: what the shop pays the maker
+    share : 0 to 0.99 of the price
+        what the shop keeps of the retail price
+
+    Returns
+    -------
+    0 or more
+        retail price: what the buyer in the shop pays, with tax in it or not
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+    """
+@_overload
+def retail_from_wholesale(wholesale: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def retail_from_wholesale(wholesale: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def round_money(amount: _Value, digits: _Value = 2) -> float:
     """An amount rounded to the currency's smallest coin, half away from zero.
@@ -7143,6 +7648,83 @@ def split_charge(charge: _Value, amounts: _Cells, sharing: _Literal["in proporti
     ----------
     largest remainder (Hamilton): OpenStax, Contemporary Mathematics 11.4
     """
+@_overload
+def stall_per_hour(takings: _Value, goods: _Value, costs: _Value, hours: _Value, fees: _Value = 0.0) -> float:
+    """What a day at a market or a fair leaves for each hour that it takes.
+
+    Leave your own making time out of the candles' cost if the hours are to pay
+    for making as well; else it is paid twice.
+
+    >>> stall_per_hour(takings=640, goods=210, costs=85, hours=10, fees=16)
+    32.9
+
+    Parameters
+    ----------
+    takings : 0 or more
+        what was taken for candles, before tax
+    goods : 0 or more
+        what the candles sold cost, all of them
+    costs : 0 or more
+        what the day costs whatever is sold: stall, travel, parking, meals
+    hours : more than 0, at most 1000 h
+        hours that the day takes: packing, travel, setting up, selling
+    fees : 0 or more; 0.0 if left out
+        what card companies and the organiser keep of the takings
+
+    Returns
+    -------
+    any amount money per h
+        left for each hour of work; minus for a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def stall_per_hour(takings: _Value | _Array, goods: _Value | _Array, costs: _Value | _Array, hours: _Value | _Array, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def stall_per_hour(takings: _Value | _Array | _Column, goods: _Value | _Array | _Column, costs: _Value | _Array | _Column, hours: _Value | _Array | _Column, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
+def stall_result(takings: _Value, goods: _Value, costs: _Value, fees: _Value = 0.0) -> float:
+    """What a day at a market or a fair leaves: takings less candles, the day's own costs and fees; minus for a loss.
+
+    >>> stall_result(takings=640, goods=210, costs=85, fees=16)
+    329.0
+
+    Parameters
+    ----------
+    takings : 0 or more
+        what was taken for candles, before tax
+    goods : 0 or more
+        what the candles sold cost, all of them
+    costs : 0 or more
+        what the day costs whatever is sold: stall, travel, parking, meals
+    fees : 0 or more; 0.0 if left out
+        what card companies and the organiser keep of the takings
+
+    Returns
+    -------
+    any amount
+        an amount of money; minus for a credit or a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def stall_result(takings: _Value | _Array, goods: _Value | _Array, costs: _Value | _Array, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def stall_result(takings: _Value | _Array | _Column, goods: _Value | _Array | _Column, costs: _Value | _Array | _Column, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def stock_from_count(bought: _Cells, costs: _Cells, left: _Value, method: _Literal["FIFO", "periodic average", "LIFO"] = 'FIFO') -> _StockValue:
     """What went out cost and what is left is worth, from the lots bought and a count at the end.
 
@@ -7691,6 +8273,40 @@ def temperature_before_oil(wax: _Value | _Array, oil: _Value | _Array, wanted: _
 @_overload
 def temperature_before_oil(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column, wanted: _Value | _Array | _Column, room: _Value | _Array | _Column, melting: _Value | _Array | _Column, liquid: _Value | _Array | _Column = 2.2, oil_heat: _Value | _Array | _Column = 2.2) -> _pd.Series[float]: ...
 @_overload
+def testing_cost_each(tests: _Value, cost: _Value, count: _Value) -> float:
+    """What testing a recipe adds to each candle that is made of it.
+
+    >>> testing_cost_each(tests=9, cost=5, count=150)
+    0.3
+
+    Parameters
+    ----------
+    tests : whole numbers 0 to 10000
+        how many test candles the recipe takes
+    cost : 0 or more
+        what one test candle costs: materials, and the time to make and burn it
+    count : whole numbers 1 to 1000000
+        how many candles of the recipe carry it
+
+    Returns
+    -------
+    0 or more
+        an amount of money
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def testing_cost_each(tests: _Value | _Array, cost: _Value | _Array, count: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def testing_cost_each(tests: _Value | _Array | _Column, cost: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def to_make(sales: _Value, closing: _Value, opening: _Value) -> float:
     """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
 
@@ -7934,6 +8550,38 @@ def use_by(made: _Day | _Days, shelf_life: _Value | _Array) -> _npt.NDArray[_np.
 @_overload
 def use_by(made: _Day | _Days | _Column, shelf_life: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
 @_overload
+def use_by_months(made: _Day, months: _Value) -> _date:
+    """The last day on which to use a lot that keeps so many months: the same day of the month, or its last.
+
+    >>> use_by_months(made="2026-08-31", months=18).isoformat()
+    '2028-02-29'
+
+    Parameters
+    ----------
+    made : a date such as "2026-03-14"
+        the day the lot was made, or came in
+    months : whole numbers 0 to 600
+        how many months it keeps, by the supplier's data sheet or the maker's own tests
+
+    Returns
+    -------
+    a date such as "2026-03-14"
+        the last day on which to use the lot
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory
+    """
+@_overload
+def use_by_months(made: _Day | _Days, months: _Value | _Array) -> _npt.NDArray[_np.datetime64]: ...
+@_overload
+def use_by_months(made: _Day | _Days | _Column, months: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
+@_overload
 def usual_pool_time(diameter: _Value) -> float:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 
@@ -8037,6 +8685,41 @@ def volume_from_water(water: _Value, temperature: _Value = 20.0) -> float:
 def volume_from_water(water: _Value | _Array, temperature: _Value | _Array = 20.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def volume_from_water(water: _Value | _Array | _Column, temperature: _Value | _Array | _Column = 20.0) -> _pd.Series[float]: ...
+@_overload
+def volume_to_weight(volume: _Value, density: _Value) -> float:
+    """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
+
+    A fluid ounce is a volume and an ounce a weight: only of water are they nearly
+    the same.
+
+    >>> round(volume_to_weight(volume=100, density=0.98), 6)
+    98.0
+
+    Parameters
+    ----------
+    volume : 0 to 1000000 ml
+        how much of it, by volume
+    density : 0.5 to 2 g/ml
+        weight of a millilitre of it, from its data sheet (relative density)
+
+    Returns
+    -------
+    0 or more g
+        what to weigh for it
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    density is mass over volume: OpenStax, Chemistry 2e, measurements
+    """
+@_overload
+def volume_to_weight(volume: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def volume_to_weight(volume: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def wax_for_fill(fill: _Value, load: _Value) -> float:
     """Wax in a finished fill of wax and oil together.
@@ -8308,7 +8991,9 @@ def weighing_error_allowed(net: _Value | _Array) -> _npt.NDArray[_np.float64]: .
 def weighing_error_allowed(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def wholesale_price(retail: _Value, discount: _Value) -> float:
-    """Price to a shop, from the retail price and the shop's discount.
+    """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
+
+    The other way round: `retail_from_wholesale`.
 
     >>> wholesale_price(retail=24, discount=0.5)
     12.0
@@ -8316,14 +9001,14 @@ def wholesale_price(retail: _Value, discount: _Value) -> float:
     Parameters
     ----------
     retail : 0 or more
-        price as the place states it, with tax in it or not
+        retail price: what the buyer in the shop pays, with tax in it or not
     discount : 0 to 0.99 of the price
         what is taken off the price
 
     Returns
     -------
     0 or more
-        price as the place states it, with tax in it or not
+        wholesale price: what the shop pays the maker
 
     Raises
     ------
@@ -8338,6 +9023,41 @@ def wholesale_price(retail: _Value, discount: _Value) -> float:
 def wholesale_price(retail: _Value | _Array, discount: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def wholesale_price(retail: _Value | _Array | _Column, discount: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def wick_signs(seen: _Cells) -> list[_SignRead]:
+    """What was seen on a burn, and which way to go next: stop conditions first, then smaller, then larger.
+
+    Change one thing at a time and burn at least three pieces of each. Where signs
+    point both ways, a kind of wick or the wax may be wrong rather than the size.
+    Never leave a test burning alone, and keep a lid at hand.
+
+    >>> wick_signs(seen=["tunneling", "flame over 75 mm"])[0].direction
+    'stop'
+
+    Parameters
+    ----------
+    seen : list, each text
+        what was seen, such as soot, mushrooming, tunneling or drowning
+
+    Returns
+    -------
+    list, each a row of sign, direction, what_to_do
+        A sign, which way the next test goes, and what to do.
+    sign : text
+        what was seen
+    direction : "stop" or "a smaller wick" or "a larger wick" or "look at something else first"
+        which way the next test goes
+    what_to_do : text
+        what to do, and what else it may be
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed
+    """
 def write_down(amounts: _Cells, costs: _Cells, worth: _Cells) -> float:
     """What is written off stock at the lower of cost and net realisable value: an expense of the period.
 

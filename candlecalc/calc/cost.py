@@ -11,11 +11,14 @@ from candlecalc.calc.terms import (
     Activity,
     Amounts,
     Batch,
+    Candles,
     Cost,
     Count,
     Digits,
     Factor,
     GoodShare,
+    GoodWanted,
+    GoodYield,
     HourlyRate,
     Minutes,
     Money,
@@ -29,6 +32,9 @@ from candlecalc.calc.terms import (
     Rise,
     Sharing,
     SignedMoney,
+    SpreadOver,
+    TestCandles,
+    TestCost,
     UnitCost,
     UnitCosts,
     Waste,
@@ -157,6 +163,21 @@ def yield_of(good: Count, made: Count) -> GoodShare:
 
 
 @formula(
+    native="ROUNDUP(ROUND(good/share,6),0)",
+    source=PRACTICE,
+    words="rejects, spoiled candles, make extra, allow for waste, how many extra to make, allow for failures, "
+    "breakage allowance, seconds",
+)
+def make_for_good(good: GoodWanted, share: GoodYield) -> Candles:
+    """How many to make so that enough come out good: the number wanted over the yield, rounded up.
+
+    >>> make_for_good(good=48, share=0.95)
+    51.0
+    """
+    return math.ceil(round_half_away(good / share, 6))
+
+
+@formula(
     native="each+setup/batch",
     source=PRACTICE,
     words="time per candle, time to make one candle, set-up time per candle, labour time",
@@ -272,6 +293,21 @@ def cost_each(cost: Cost, batch: Batch) -> Cost:
     133.0
     """
     return cost / batch
+
+
+@formula(
+    native="tests*cost/count",
+    source=ALGEBRA,
+    words="testing cost, cost of wick tests, development, cost of testing, cost of a test batch, samples, "
+    "development cost",
+)
+def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> Money:
+    """What testing a recipe adds to each candle that is made of it.
+
+    >>> testing_cost_each(tests=9, cost=5, count=150)
+    0.3
+    """
+    return tests * cost / count
 
 
 @formula(

@@ -31,6 +31,7 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
+from candlecalc.calc.terms.selling import RetailPrice, WholesalePrice
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
@@ -141,7 +142,7 @@ POSTAGE = "what the buyer pays for postage must not be more than the cost"
     requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
     words="how much should I charge, what to charge, retail price, selling price, price with fees, marketplace "
-    "price, raise my price, price increase, consignment",
+    "price, consignment, raise my price, price increase",
 )
 def price_for_margin(
     cost: Cost,
@@ -310,8 +311,10 @@ def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, 
     source=MARKUP,
     words="price for shops, wholesale discount, trade price, price to stockists, trade discount",
 )
-def wholesale_price(retail: ShelfPrice, discount: Discount) -> ShelfPrice:
-    """Price to a shop, from the retail price and the shop's discount.
+def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
+    """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
+
+    The other way round: `retail_from_wholesale`.
 
     >>> wholesale_price(retail=24, discount=0.5)
     12.0

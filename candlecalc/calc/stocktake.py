@@ -1,10 +1,11 @@
 """Stocktake: what a count finds, what stock may be worth at most, how fast it goes, and which lot to use first."""
 
 import math
-from datetime import timedelta
+from calendar import monthrange
+from datetime import date, timedelta
 from typing import List, NamedTuple
 
-from candlecalc.calc.sources import ALGEBRA, CALENDAR, COUNTING, LOWER_VALUE, PRACTICE, TURNOVER
+from candlecalc.calc.sources import ALGEBRA, CALENDAR, COUNTING, LOWER_VALUE, MONTHS, PRACTICE, TURNOVER
 from candlecalc.calc.terms import Quantity, SignedMoney, UnitCost
 from candlecalc.calc.terms.plan import OnHand
 from candlecalc.calc.terms.stock import (
@@ -31,6 +32,7 @@ from candlecalc.calc.terms.stock import (
     Realisable,
     SellingPrice,
     ShelfLife,
+    ShelfMonths,
     ToFinish,
     ToSell,
     ToUse,
@@ -168,6 +170,22 @@ def use_by(made: MadeDay, shelf_life: ShelfLife) -> UseBy:
     '2027-03-14'
     """
     return made + timedelta(days=shelf_life)
+
+
+@formula(
+    native="EDATE(made,months)",
+    source=MONTHS,
+    words="expiry date, best before, shelf life 12 months, expiration, use by, months of shelf life, how long "
+    "does oil keep",
+)
+def use_by_months(made: MadeDay, months: ShelfMonths) -> UseBy:
+    """The last day on which to use a lot that keeps so many months: the same day of the month, or its last.
+
+    >>> use_by_months(made="2026-08-31", months=18).isoformat()
+    '2028-02-29'
+    """
+    year, month = divmod(made.year * 12 + made.month - 1 + int(months), 12)
+    return date(year, month + 1, min(made.day, monthrange(year, month + 1)[1]))
 
 
 @formula(

@@ -2,15 +2,20 @@
 
 import math
 
-from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
+from candlecalc.calc.sources import ALGEBRA, DENSITY, GEOMETRY, PRACTICE, WATER
 from candlecalc.calc.terms import (
+    AnyDensity,
+    AnyVolume,
     BaseRise,
     Brimful,
+    Cavity,
     Density,
+    Depth,
     Fill,
     Headspace,
     Length,
     Load,
+    Pieces,
     Side,
     Sides,
     Vessels,
@@ -18,6 +23,7 @@ from candlecalc.calc.terms import (
     Water,
     WaterTemperature,
     Wax,
+    Weighed,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -136,8 +142,8 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
 @formula(
     native="volume*(1-headspace)*density",
     source=ALGEBRA,
-    words="how much wax does a jar take, headspace, fill level, room at the top, wax for a jar, volume to "
-    "weight, jar size to wax, how full, refill, density, specific gravity, how much do I pour",
+    words="how much do I pour, how much wax does a jar take, headspace, fill level, room at the top, wax for a "
+    "jar, volume to weight, jar size to wax, how full, refill, density, specific gravity",
 )
 def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
     """Weight of wax and oil that fills a vessel up to its headspace.
@@ -166,3 +172,56 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     25.0
     """
     return math.floor(round_half_away(wax * (1 + load) / fill, 6))
+
+
+@formula(
+    native=f"(PI()/4*diameter^2*depth-{CAP.format(across='diameter')})/1000*density",
+    requires={"base < depth": "the floor cannot rise above the wax"},
+    source=GEOMETRY,
+    words="fill line, partly filled, how deep, how full, fill height, depth of wax, how much wax to a line",
+)
+def fill_to_depth(diameter: Length, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
+    """Weight of wax and oil that stands so deep in a straight round vessel.
+
+    Use the density at the temperature you measure the depth at: set wax stands
+    lower than the hot pour.
+
+    >>> round(fill_to_depth(diameter=80, depth=60, density=0.9), 1)
+    271.4
+    """
+    return (math.pi / 4 * diameter**2 * depth - _cap(diameter, base)) / 1000 * density
+
+
+@formula(
+    native="volume*density",
+    source=DENSITY,
+    words="fl oz to grams, ml to grams, fluid ounces of oil, fl oz to oz, fluid ounces to weight, specific "
+    "gravity, density, cups of wax, ml of oil to grams, how much does oil weigh",
+)
+def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
+    """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
+
+    A fluid ounce is a volume and an ounce a weight: only of water are they nearly
+    the same.
+
+    >>> round(volume_to_weight(volume=100, density=0.98), 6)
+    98.0
+    """
+    return volume * density
+
+
+@formula(
+    native="INT(ROUND(wax*(1+load)/(cavity*density),6))",
+    source=PRACTICE,
+    words="wax melts, clamshell, tarts, snap bars, mold, mould, votives, pieces out of a mould, how many melts, "
+    "clamshells, silicone mould, pillar mould",
+)
+def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Pieces:
+    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+
+    A cavity that you have weighed filled beats this figure.
+
+    >>> pieces_from_mould(wax=1000, load=0.08, cavity=15, density=0.9)
+    80.0
+    """
+    return math.floor(round_half_away(wax * (1 + load) / (cavity * density), 6))

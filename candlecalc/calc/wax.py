@@ -3,7 +3,7 @@
 import math
 
 from candlecalc.calc.sources import EXPANSION, HEAT_BALANCE, MIXING, PRACTICE, SETTING
-from candlecalc.calc.terms import Density, Dye, DyeShare, Fill, Part, Wax
+from candlecalc.calc.terms import Coloured, Cuts, Density, Dye, DyePieces, DyeShare, Fill, Part, Wax
 from candlecalc.calc.terms.heat import (
     Densities,
     Expansion,
@@ -20,6 +20,7 @@ from candlecalc.calc.terms.heat import (
     WaxShares,
 )
 from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import whole_steps
 
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
@@ -68,6 +69,21 @@ def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     0.5
     """
     return wax * share
+
+
+@formula(
+    native="ROUND(ROUND(wax/coloured*cuts,6),0)/cuts",
+    source=PRACTICE,
+    words="dye block, dye chips, colour block, dye chip, how many dye chips, dye chips per pound, colour "
+    "blocks, color block",
+)
+def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
+    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+
+    >>> dye_pieces(wax=1000, coloured=450, cuts=4)
+    2.25
+    """
+    return whole_steps(wax / coloured * cuts) / cuts
 
 
 @formula(

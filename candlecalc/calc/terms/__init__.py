@@ -105,6 +105,14 @@ Density = Annotated[
     float, Term("g/ml", "weight of a millilitre of the wax, at the temperature it is filled", low=0.5, high=1.5)
 ]
 
+Depth = Annotated[float, Term("mm", "how deep the wax is to stand above the floor", low=5.0, high=500.0)]
+AnyVolume = Annotated[float, Term("ml", "how much of it, by volume", high=1e6)]
+AnyDensity = Annotated[
+    float, Term("g/ml", "weight of a millilitre of it, from its data sheet (relative density)", low=0.5, high=2.0)
+]
+Weighed = Annotated[float, Term("g", "what to weigh for it")]
+Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", above=True, high=10_000.0)]
+
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
 Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, noun="pots")]
@@ -117,6 +125,21 @@ People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
 Times = Annotated[float, Term("", "how many days or months of it there are", high=1e6)]
 Minutes = Annotated[float, Term("min", "working time", high=1e6)]
 Activity = Annotated[float, Term("h", "hours of work over the same time", high=1e6, above=True)]
+
+GoodWanted = Annotated[float, Term("", "how many good ones are wanted", high=1e6, whole=True)]
+GoodYield = Annotated[
+    float,
+    Term("of what is made", "share that comes out good enough to sell", above=True, high=1.0, hint=PERCENT),
+]
+TestCandles = Annotated[float, Term("", "how many test candles the recipe takes", high=1e4, whole=True)]
+TestCost = Annotated[float, Term("money", "what one test candle costs: materials, and the time to make and burn it")]
+SpreadOver = Annotated[float, Term("", "how many candles of the recipe carry it", low=1.0, high=1e6, whole=True)]
+Coloured = Annotated[
+    float, Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", above=True)
+]
+DyePieces = Annotated[float, Term("", "pieces of dye", noun="pieces")]
+Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters",
+                             low=1.0, high=16.0, whole=True)]  # fmt: skip
 
 # Money
 Money = Annotated[float, Term("money", "an amount of money")]

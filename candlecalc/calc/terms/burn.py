@@ -168,3 +168,18 @@ WantedKind = Annotated[str, Term("", "the kind of wick to stay within", text=Tru
 NextWick = Annotated[
     Optional[str], Term("", "the wick to test next; blank where the tests name none", text=True, blank=True)
 ]
+
+# What is seen on a burn
+Seen = Annotated[
+    List[str], Term("", "what was seen, such as soot, mushrooming, tunneling or drowning", text=True, many=True)
+]
+Sign = Annotated[str, Term("", "what was seen", text=True)]
+Direction = Annotated[
+    str,
+    Term(
+        "",
+        "which way the next test goes",
+        choices=("stop", "a smaller wick", "a larger wick", "look at something else first"),
+    ),
+]
+ToDo = Annotated[str, Term("", "what to do, and what else it may be", text=True)]

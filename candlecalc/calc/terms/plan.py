@@ -129,6 +129,8 @@ Finishing = Annotated[
     float, Term("days", "working days to label, pack and carry before that day", high=365.0, whole=True)
 ]
 PourDay = Annotated[date, Term("date", "the last day on which pouring can start")]
+PouredDay = Annotated[date, Term("date", "the day on which they were poured")]
+ReadyDay = Annotated[date, Term("date", "the day on which they have cured")]
 Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", "every day"', text=True)]
 DaysOff = Annotated[
     Optional[Sequence[date]], Term("date", "days on which you do not work all the same", many=True, blank=True)

@@ -75,6 +75,10 @@ ShelfLife = Annotated[
     float,
     Term("days", "how long it keeps, by the supplier's data sheet or the maker's own tests", high=36500.0, whole=True),
 ]
+ShelfMonths = Annotated[
+    float,
+    Term("", "how many months it keeps, by the supplier's data sheet or the maker's own tests", high=600.0, whole=True),
+]
 UseBy = Annotated[date, Term("date", "the last day on which to use the lot")]
 AsOf = Annotated[date, Term("date", "the day it is counted from: today, or the day of use")]
 DaysLeft = Annotated[float, Term("days", "days that the lot still keeps; minus where it is past", low=-LARGEST)]

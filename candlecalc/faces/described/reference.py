@@ -11,8 +11,21 @@ from candlecalc.quantities import units
 
 # The order in which a maker meets the subjects; any other comes after.
 SUBJECTS = (
-    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick", "batch", "cost", "price"]
-    + ["plan", "one_season", "schedule", "requirements", "stock", "stocktake"]
+    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick"]
+    + [
+        "burn_signs",
+        "batch",
+        "cost",
+        "price",
+        "selling",
+        "plan",
+        "one_season",
+        "curing",
+        "schedule",
+        "requirements",
+        "stock",
+        "stocktake",
+    ]
     + ["label", "measure", "hazard", "hazard_label", "money", "books", "conversion"]
 )
 
