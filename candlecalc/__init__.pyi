@@ -822,7 +822,7 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -2321,7 +2321,7 @@ def enough_for(available: _Value, each: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -2394,7 +2394,7 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many evenings
 
     Raises
     ------
@@ -3052,7 +3052,7 @@ def full_pots(melt: _Value, pot: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
@@ -4813,7 +4813,7 @@ def make_for_good(good: _Value, share: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -5185,7 +5185,7 @@ def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -5993,7 +5993,7 @@ def packs_to_buy(needed: _Value, pack: _Value, on_hand: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many packs
 
     Raises
     ------
@@ -6132,7 +6132,7 @@ def per_carton(carton_length: _Value, carton_width: _Value, carton_height: _Valu
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -6218,7 +6218,7 @@ def pieces_for(each: _Value, count: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pieces
 
     Raises
     ------
@@ -6256,7 +6256,7 @@ def pieces_from_mould(wax: _Value, load: _Value, cavity: _Value, density: _Value
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pieces
 
     Raises
     ------
@@ -6441,7 +6441,7 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
@@ -6968,7 +6968,7 @@ def reorder_point(demand: _Value, lead_time: _Value, risk: _Value, spread: _Valu
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much to have, in the unit that demand is in
 
     Raises
     ------
@@ -7112,7 +7112,7 @@ def safety_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much to have, in the unit that demand is in
 
     Raises
     ------
@@ -7403,7 +7403,7 @@ def season_stock_poisson(price: _Value, cost: _Value, leftover: _Value, demand: 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
@@ -8634,7 +8634,7 @@ def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many vessels
 
     Raises
     ------

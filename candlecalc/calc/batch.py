@@ -3,7 +3,14 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, PRACTICE
-from candlecalc.calc.terms import Count, Quantity, Weight
+from candlecalc.calc.terms import (
+    Candles,
+    Count,
+    Pieces,
+    Pots,
+    Quantity,
+    Weight,
+)
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away, whole_steps
 
@@ -20,7 +27,13 @@ def to_scale_step(weight: Weight, step: Weight) -> Weight:
     return whole_steps(weight / step) * step
 
 
-@formula(native="ROUND(ROUND(each*count/step,6),0)*step", requires=STEP, source=PRACTICE)
+@formula(
+    native="ROUND(ROUND(each*count/step,6),0)*step",
+    requires=STEP,
+    source=PRACTICE,
+    words="scale a recipe, scale up a recipe, double the batch, batch weights, make a bigger batch, wax for so "
+    "many candles, test batch, how much wax for candles",
+)
 def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     """What to weigh out for a batch, to the scale's step.
 
@@ -33,7 +46,7 @@ def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
 @formula(
     native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE, part=True
 )
-def full_pots(melt: Weight, pot: Weight) -> Count:
+def full_pots(melt: Weight, pot: Weight) -> Pots:
     """Full pots in a melt, where a pot holds so much at most.
 
     >>> full_pots(melt=7040, pot=3200)
@@ -67,8 +80,13 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     return whole_steps(each * pot / melt / step) * step
 
 
-@formula(native="each*count", source=ALGEBRA, part=True)
-def pieces_for(each: Count, count: Count) -> Count:
+@formula(
+    native="each*count",
+    source=ALGEBRA,
+    part=True,
+    words="how many wicks, how many lids, how many labels, wick stickers, wick tabs, sustainers",
+)
+def pieces_for(each: Count, count: Count) -> Pieces:
     """Pieces to count out for a batch.
 
     >>> pieces_for(each=2, count=24)
@@ -87,8 +105,14 @@ def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
     return max(0, needed - on_hand)
 
 
-@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
-def enough_for(available: Weight, each: Weight) -> Count:
+@formula(
+    native="INT(ROUND(available/each,6))",
+    requires={"each > 0": "each must be more than 0"},
+    source=PRACTICE,
+    words="how many candles can I make, candles from a bag of wax, candles out of ten pounds of wax, tealights, "
+    "votives, melts from a kilo",
+)
+def enough_for(available: Weight, each: Weight) -> Candles:
     """Candles that what is on hand is enough for, where each takes the same weight.
 
     >>> enough_for(available=2000, each=160)

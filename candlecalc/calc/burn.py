@@ -41,6 +41,7 @@ SWING = f"{STRAY}/SQRT(DEVSQ(hours))"
     native="(before-after)/hours",
     requires={"after < before": "it must weigh less after the burn than before"},
     source=ALGEBRA,
+    words="grams an hour, wax burned in one session, one test burn, burn rate",
 )
 def rate_of_one_burn(before: Before, after: Afterwards, hours: SomeHours) -> BurnRate:
     """Rate of burning from one pair of weighings; it comes without an interval.
@@ -54,7 +55,12 @@ def rate_of_one_burn(before: Before, after: Afterwards, hours: SomeHours) -> Bur
     return (before - after) / hours
 
 
-@formula(native="-SLOPE(weights,hours)", requires=FALLING, source=REGRESSION)
+@formula(
+    native="-SLOPE(weights,hours)",
+    requires=FALLING,
+    source=REGRESSION,
+    words="grams per hour, wax consumption, test burn log, burn log",
+)
 def burn_rate(hours: BurnHours, weights: Weighings) -> BurnRate:
     """Rate of burning from a log of weighings: the slope of the straight line through them.
 
@@ -98,7 +104,11 @@ class RateBetween(NamedTuple):
     note: Note
 
 
-@formula(requires=FALLING, source=REGRESSION)
+@formula(
+    requires=FALLING,
+    source=REGRESSION,
+    words="how sure is the burn rate, confidence interval, error bars, test burn log",
+)
 def burn_rate_between(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateBetween:
     """Rate of burning from a log of weighings, with its interval and a word on the log.
 
@@ -131,7 +141,12 @@ NEXT_SWING = "TINV(1-confidence,COUNT(rates)-1)*STDEV(rates)*SQRT(1+1/COUNT(rate
 TWO_CANDLES = {"COUNT(rates) >= 2": "the rates of two candles at least are wanted"}
 
 
-@formula(native=f"AVERAGE(rates)+{NEXT_SWING}", requires=TWO_CANDLES, source=MEAN)
+@formula(
+    native=f"AVERAGE(rates)+{NEXT_SWING}",
+    requires=TWO_CANDLES,
+    source=MEAN,
+    words="worst case burn, fastest burn",
+)
 def fastest_candle(rates: CandleRates, confidence: Confidence = 0.95) -> Fastest:
     """How fast the next candle of a recipe may burn, from the rates of those tested.
 
@@ -154,7 +169,11 @@ class CandlesBetween(NamedTuple):
     note: Note
 
 
-@formula(requires=TWO_CANDLES, source=MEAN)
+@formula(
+    requires=TWO_CANDLES,
+    source=MEAN,
+    words="average burn rate of several candles, compare two wicks, compare wicks, how sure, confidence",
+)
 def rates_of_candles(rates: CandleRates, confidence: Confidence = 0.95) -> CandlesBetween:
     """The mean rate of burning of several candles of one recipe, its interval, and that of the next candle.
 

@@ -19,7 +19,12 @@ Unit = Annotated[
 ]
 
 
-@formula(no_native="it looks the units up in a table", source=EXACT)
+@formula(
+    no_native="it looks the units up in a table",
+    source=EXACT,
+    words="unit conversion, converter, metric, imperial, grams to ounces, Celsius to Fahrenheit, Fahrenheit to "
+    "Celsius, inches to millimetres, temperature conversion, weight conversion, minutes to hours",
+)
 def convert(value: Measured, unit: Unit, to: Unit) -> Converted:
     """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
 

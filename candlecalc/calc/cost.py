@@ -11,6 +11,7 @@ from candlecalc.calc.terms import (
     Activity,
     Amounts,
     Batch,
+    Candles,
     Cost,
     Count,
     Digits,
@@ -43,7 +44,13 @@ from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
 
-@formula(native="(price+shipping+tax)/size", source=LANDED_COST)
+@formula(
+    native="(price+shipping+tax)/size",
+    source=LANDED_COST,
+    words="price per ounce, price per pound, cost per pound of wax, price per gram, landed cost, shipping and "
+    "duty included, import duty, compare suppliers, supplier comparison, which pack is cheaper, cost of a "
+    "jar out of a case",
+)
 def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Money = 0.0) -> UnitCost:
     """Cost of one unit out of a pack, with its share of shipping and the tax you cannot claim back.
 
@@ -55,7 +62,12 @@ def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Mone
     return (price + shipping + tax) / size
 
 
-@formula(native="amount*cost", source=JOB_COST)
+@formula(
+    native="amount*cost",
+    source=JOB_COST,
+    words="cost of wax in a candle, cost of oil in a candle, cost of fragrance per candle, fragrance cost, wax "
+    "cost per candle, compare wax cost",
+)
 def material_cost(amount: Quantity, cost: UnitCost) -> Money:
     """Cost of an amount of material at its unit cost.
 
@@ -75,7 +87,12 @@ def in_unit(size: Quantity, factor: Factor) -> Quantity:
     return size * factor
 
 
-@formula(native="SUMPRODUCT(amounts,costs)", source=JOB_COST)
+@formula(
+    native="SUMPRODUCT(amounts,costs)",
+    source=JOB_COST,
+    words="material cost of a candle, bill of materials, packaging cost, box and label cost, variable cost, "
+    "cost of a sample, recipe cost",
+)
 def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
     """Cost of several parts: how much of each, at its unit cost.
 
@@ -85,7 +102,11 @@ def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
     return math.fsum(amount * cost for amount, cost in zip(amounts, costs))
 
 
-@formula(source=LARGEST_REMAINDER)
+@formula(
+    source=LARGEST_REMAINDER,
+    words="split shipping, share shipping over items, landed cost, spread freight, import duty, spread a cost "
+    "over items",
+)
 def split_charge(
     charge: SignedMoney, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
 ) -> MoneyParts:
@@ -113,7 +134,11 @@ def split_charge(
     return [math.copysign(1, charge) * part / 10**digits if part else 0.0 for part in parts]
 
 
-@formula(native="amount/(1-waste)", source=PRACTICE)
+@formula(
+    native="amount/(1-waste)",
+    source=PRACTICE,
+    words="allow for waste, wax lost in the pot, spillage, loss, extra wax to allow",
+)
 def before_waste(amount: Weight, waste: Waste) -> Weight:
     """What to weigh out so that a wanted amount is left after waste.
 
@@ -126,7 +151,8 @@ def before_waste(amount: Weight, waste: Waste) -> Weight:
 
 
 @formula(native="good/made", requires={"good <= made": "there cannot be more good ones than were made",
-                                       "made > 0": "made must be more than 0"}, source=PRACTICE)  # fmt: skip
+                                       "made > 0": "made must be more than 0"}, source=PRACTICE,
+    words="success rate, failed candles, rejects, seconds, breakage rate, scrap",)  # fmt: skip
 def yield_of(good: Count, made: Count) -> GoodShare:
     """Yield of a batch: the share that came out good enough to sell.
 
@@ -141,7 +167,7 @@ def yield_of(good: Count, made: Count) -> GoodShare:
     source=PRACTICE,
     words="rejects, spoiled candles, make extra, allow for waste",
 )
-def make_for_good(good: GoodWanted, share: GoodYield) -> Count:
+def make_for_good(good: GoodWanted, share: GoodYield) -> Candles:
     """How many to make so that enough come out good: the number wanted over the yield, rounded up.
 
     >>> make_for_good(good=48, share=0.95)
@@ -150,7 +176,11 @@ def make_for_good(good: GoodWanted, share: GoodYield) -> Count:
     return math.ceil(round_half_away(good / share, 6))
 
 
-@formula(native="each+setup/batch", source=PRACTICE)
+@formula(
+    native="each+setup/batch",
+    source=PRACTICE,
+    words="time per candle, time to make one candle, set-up time per candle, labour time",
+)
 def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
     """Working minutes a candle, with its share of the time to set up and clean.
 
@@ -180,7 +210,11 @@ def own_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     return minutes * (1 - share)
 
 
-@formula(native="minutes/60*people*rate", source=JOB_COST)
+@formula(
+    native="minutes/60*people*rate",
+    source=JOB_COST,
+    words="cost of my time, pay myself by the hour, wages, staff cost, my time per candle, labour per candle",
+)
 def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Money:
     """Cost of working time at an hourly rate: paid help or the maker's own.
 
@@ -190,7 +224,12 @@ def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Mon
     return minutes / 60 * people * rate
 
 
-@formula(native="overhead/activity", source=OVERHEAD)
+@formula(
+    native="overhead/activity",
+    source=OVERHEAD,
+    words="overhead per candle, rent, insurance, power, equipment depreciation, studio cost, fixed costs an "
+    "hour, spread yearly costs",
+)
 def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
     """Overhead for each hour of work, from a budget for the season and the hours it is spread over.
 
@@ -210,7 +249,11 @@ def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     return minutes / 60 * rate
 
 
-@formula(native="materials+labour+overhead", source=JOB_COST)
+@formula(
+    native="materials+labour+overhead",
+    source=JOB_COST,
+    words="production cost, what it costs to make a candle, variable cost, cost to make",
+)
 def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
     """Making cost of a batch or a candle: materials, paid labour, production overhead.
 
@@ -223,7 +266,11 @@ def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
     return materials + labour + overhead
 
 
-@formula(native="making+own_time+running", source=PRACTICE)
+@formula(
+    native="making+own_time+running",
+    source=PRACTICE,
+    words="true cost, total cost of a candle, all in cost, cost per candle, my time in the cost",
+)
 def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
     """Full cost of a batch or a candle: making cost, the maker's own time, costs of running.
 
@@ -233,7 +280,11 @@ def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
     return making + own_time + running
 
 
-@formula(native="cost/batch", source=ALGEBRA)
+@formula(
+    native="cost/batch",
+    source=ALGEBRA,
+    words="cost per candle, unit cost of a candle, what does a candle cost me",
+)
 def cost_each(cost: Cost, batch: Batch) -> Cost:
     """Cost of one candle out of a batch.
 
@@ -253,7 +304,11 @@ def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> 
     return tests * cost / count
 
 
-@formula(native="cost+setup/batch-setup/usual", source=ALGEBRA)
+@formula(
+    native="cost+setup/batch-setup/usual",
+    source=ALGEBRA,
+    words="small order cost, custom order, special order, cost of a bigger batch, batch size cost, private batch",
+)
 def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
     """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
 
@@ -265,7 +320,11 @@ def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
     return cost + setup / batch - setup / usual
 
 
-@formula(native="cost+materials*rise", source=ALGEBRA)
+@formula(
+    native="cost+materials*rise",
+    source=ALGEBRA,
+    words="price increase, wax went up, supplier raised prices, inflation, cost increase",
+)
 def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
     """A cost after the price of the materials in it rises (or falls, with a minus) by a share.
 

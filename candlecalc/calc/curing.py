@@ -34,7 +34,13 @@ def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
     return poured + timedelta(days=cure)
 
 
-@formula(native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)", source=CALENDAR)
+@formula(
+    native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)",
+    source=CALENDAR,
+    words="when to pour, when to start, Christmas rush, deadline, market date, how far ahead, cure time, "
+    "curing, last day to pour, working back from a market, two weeks of cure, may I light it, when to "
+    "light",
+)
 def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourDay:
     """The last day to start pouring for a market or an order, working Monday to Friday.
 
@@ -50,7 +56,12 @@ def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Fini
     return _pour_by(sale, cure, evenings, finishing, frozenset(range(5)), frozenset())
 
 
-@formula(no_native="it reads the maker's own week and days off", source=CALENDAR)
+@formula(
+    no_native="it reads the maker's own week and days off",
+    source=CALENDAR,
+    words="when to pour, when to start, Christmas rush, deadline, weekends, market date, cure time, curing, "
+    "last day to pour, days off, may I light it, when to light",
+)
 def pour_by_own_days(
     sale: SaleDay,
     cure: Cure,

@@ -35,7 +35,12 @@ MOST_OF_TOTAL = 1 / 3
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
-@formula(native="wax*load", source=PRACTICE)
+@formula(
+    native="wax*load",
+    source=PRACTICE,
+    words="how much fragrance oil, ounces of oil per pound of wax, essential oils, how much scent, how much "
+    "oil, oil for a pound of wax, test batch, fragrance calculator",
+)
 def oil_for_wax(wax: Wax, load: Load) -> Oil:
     """Fragrance oil to weigh out for a weight of wax.
 
@@ -48,7 +53,12 @@ def oil_for_wax(wax: Wax, load: Load) -> Oil:
     return wax * load
 
 
-@formula(native="oil/load", requires={"load > 0": "load must be more than 0"}, source=PRACTICE)
+@formula(
+    native="oil/load",
+    requires={"load > 0": "load must be more than 0"},
+    source=PRACTICE,
+    words="use up a bottle of oil, how much wax for this oil, leftover oil",
+)
 def wax_for_oil(oil: Oil, load: Load) -> Wax:
     """Wax that a weight of oil is enough for, to use a bottle up.
 
@@ -58,7 +68,11 @@ def wax_for_oil(oil: Oil, load: Load) -> Wax:
     return oil / load
 
 
-@formula(native="fill*load/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="fill*load/(1+load)",
+    source=MASS_PERCENT,
+    words="oil for a jar, oil per candle, oil for an eight ounce candle, fragrance in one candle",
+)
 def oil_for_fill(fill: Fill, load: Load) -> Oil:
     """Fragrance oil in a finished fill of wax and oil together.
 
@@ -68,7 +82,11 @@ def oil_for_fill(fill: Fill, load: Load) -> Oil:
     return fill * load / (1 + load)
 
 
-@formula(native="fill/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="fill/(1+load)",
+    source=MASS_PERCENT,
+    words="wax for a jar, wax per candle, wax in one candle, refill, refilling a jar, how much wax per candle",
+)
 def wax_for_fill(fill: Fill, load: Load) -> Wax:
     """Wax in a finished fill of wax and oil together.
 
@@ -78,7 +96,11 @@ def wax_for_fill(fill: Fill, load: Load) -> Wax:
     return fill / (1 + load)
 
 
-@formula(native="load/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="load/(1+load)",
+    source=MASS_PERCENT,
+    words="oil as a share of the whole candle, fragrance percentage of total",
+)
 def share_of_total(load: Load) -> TotalShare:
     """Share of the finished candle that a load on wax comes to.
 
@@ -90,7 +112,11 @@ def share_of_total(load: Load) -> TotalShare:
     return load / (1 + load)
 
 
-@formula(native="share/(1-share)", source=MASS_PERCENT)
+@formula(
+    native="share/(1-share)",
+    source=MASS_PERCENT,
+    words="share of candle to load, percentage of total to load",
+)
 def load_from_share(share: TotalShare) -> Load:
     """Load on wax that a share of the finished candle comes to.
 
@@ -100,7 +126,12 @@ def load_from_share(share: TotalShare) -> Load:
     return share / (1 - share)
 
 
-@formula(native="oil/wax", requires={"wax > 0": "wax must be more than 0"}, source=PRACTICE)
+@formula(
+    native="oil/wax",
+    requires={"wax > 0": "wax must be more than 0"},
+    source=PRACTICE,
+    words="what load did I use, fo percentage, fragrance percentage, percentage of oil I used, actual load",
+)
 def load_measured(wax: Wax, oil: Oil) -> Load:
     """Load that a pot of wax really got, from the two weighings.
 
@@ -123,7 +154,8 @@ class OnScale(NamedTuple):
 @formula(
     requires={"wax > step": "the wax must weigh more than one step of the scale"},
     source=f"to the nearest step: {PRACTICE}; {RESOLUTION}",
-    words="scale accuracy, is my scale good enough, rounding grams",
+    words="scale accuracy, is my scale good enough, rounding grams, can my scale weigh it, scale resolution, "
+    "weighing error, kitchen scale, round to my scale, precision",
 )
 def load_on_scale(wax: Wax, load: Load, step: Step) -> OnScale:
     """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
@@ -183,7 +215,11 @@ def oil_part(oil: Oil, share: Part) -> Oil:
     return oil * share
 
 
-@formula(requires=ADD_UP, source=PRACTICE)
+@formula(
+    requires=ADD_UP,
+    source=PRACTICE,
+    words="blend two oils, mix fragrance oils, fragrance blend ratio, scent blend, oils in a ratio",
+)
 def oil_parts(oil: Oil, shares: Parts) -> Oils:
     """Every oil of a blend, from the shares; the shares must add up to 1.
 
@@ -213,7 +249,11 @@ def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestSh
     return highest / (1 + highest * (basis == "of wax"))
 
 
-@formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)
+@formula(
+    native="MIN(limit,1/3)/(1-MIN(limit,1/3))",
+    source=BLEND_LIMIT,
+    words="ifra limit, ifra category, ifra certificate, certificate limit, maximum load, max percentage, highest load",
+)
 def load_at_limit(limit: Limit) -> HighestLoad:
     """Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5.
 
@@ -234,7 +274,12 @@ AT_LIMIT = "MIN(limit,1/3)/(1-MIN(limit,1/3))"
 MOST = 0.5  # on wax, the most that any function here takes
 
 
-@formula(native=f"MIN({OF_WAX},{OF_OIL},{AT_LIMIT},{MOST})", source=PRACTICE)
+@formula(
+    native=f"MIN({OF_WAX},{OF_OIL},{AT_LIMIT},{MOST})",
+    source=PRACTICE,
+    words="max fragrance load, maximum load, how much oil can wax hold, most oil, ifra limit, ifra certificate, "
+    "too much oil, highest load, scent too weak",
+)
 def highest_load(
     wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
 ) -> HighestLoad:
@@ -250,7 +295,11 @@ def highest_load(
     return min(*_three(wax, oil, limit, wax_basis, oil_basis).values(), MOST)
 
 
-@formula(no_native="its answer is words", source=PRACTICE)
+@formula(
+    no_native="its answer is words",
+    source=PRACTICE,
+    words="which limit applies, why that maximum",
+)
 def highest_load_decided_by(
     wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
 ) -> DecidedBy:
@@ -278,7 +327,12 @@ def _three(wax: float, oil: float, limit: float, wax_basis: str, oil_basis: str)
     }
 
 
-@formula(native="MIN(1,1/SUMPRODUCT(shares/limits))", requires=ADD_UP, source=BLEND_LIMIT)
+@formula(
+    native="MIN(1,1/SUMPRODUCT(shares/limits))",
+    requires=ADD_UP,
+    source=BLEND_LIMIT,
+    words="ifra limit of a blend, certificate of a mix of oils, blend limit, certificate, highest load of a blend",
+)
 def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 
@@ -295,6 +349,7 @@ def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     native="scented*(wanted-load)/(1+load)",
     requires={"wanted >= load": "the wanted load must not be below the load it has; to lower it use wax_to_lower_load"},
     source=MIXING,
+    words="too little oil, add more fragrance, scent too weak, weak scent, fix a batch, increase the load",
 )
 def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
     """Oil to add to wax that is already scented, to bring it up to a higher load.
@@ -312,6 +367,8 @@ def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
         "wanted <= load": "the wanted load must not be above the load it has; to raise it use oil_to_raise_load",
     },
     source=MIXING,
+    words="too much oil, over poured oil, put too much fragrance in, fix a batch, dilute, lower the load, scent "
+    "too strong",
 )
 def wax_to_lower_load(scented: Fill, load: Load, wanted: Load) -> Wax:
     """Plain wax to add to wax that is already scented, to bring it down to a lower load.

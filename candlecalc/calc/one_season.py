@@ -5,7 +5,10 @@ from statistics import NormalDist
 from typing import Any, Callable, Dict, List, Optional, Sequence, Tuple
 
 from candlecalc.calc.sources import ONE_SEASON
-from candlecalc.calc.terms import Count, SignedMoney
+from candlecalc.calc.terms import (
+    Candles,
+    SignedMoney,
+)
 from candlecalc.calc.terms.plan import (
     DemandKind,
     Leftover,
@@ -39,7 +42,8 @@ WORTH_IT = {
     no_native=IN_CELLS.format("stock"),
     requires=WORTH_IT,
     source=ONE_SEASON,
-    words="newsvendor, newsboy, how many Christmas candles, seasonal scent, limited edition",
+    words="newsvendor, newsboy, how many Christmas candles, seasonal scent, limited edition, how many to make, "
+    "how many to bring, how many for one event, sold out or left over, one time event, holiday scent",
 )
 def season_quantity(
     price: SeasonPrice,
@@ -69,7 +73,11 @@ def season_quantity(
     return quantities[kind](price, cost, leftover, *described)
 
 
-@formula(no_native=IN_CELLS.format("profit"), source=ONE_SEASON)
+@formula(
+    no_native=IN_CELLS.format("profit"),
+    source=ONE_SEASON,
+    words="profit from a limited scent, what will a holiday scent earn",
+)
 def expected_season_profit(
     stock: Stock,
     price: SeasonPrice,
@@ -129,7 +137,7 @@ def season_stock(
 
 
 @formula(no_native="it counts up to the number", requires=WORTH_IT, source=ONE_SEASON, instead="season_quantity")
-def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand) -> Count:
+def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, demand: SmallDemand) -> Candles:
     """How many to make for one season, where buyers come by themselves, one by one (Poisson).
 
     For small numbers, such as a dozen at a market. It needs no record of the

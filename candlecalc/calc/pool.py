@@ -33,7 +33,12 @@ GROWING = {
 INSIDE = {**GROWING, "MAX(widths) <= diameter": "the pool cannot be wider than the vessel"}
 
 
-@formula(native="SLOPE(widths,hours)", requires=GROWING, source=REGRESSION)
+@formula(
+    native="SLOPE(widths,hours)",
+    requires=GROWING,
+    source=REGRESSION,
+    words="melt pool growth",
+)
 def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
     """How much wider the melt pool gets in an hour, from readings of one burn on its way to the wall.
 
@@ -47,6 +52,8 @@ def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
     native="AVERAGE(hours)+(diameter-AVERAGE(widths))/SLOPE(widths,hours)",
     requires=INSIDE,
     source=REGRESSION,
+    words="full melt pool, pool reaches the edge, tunneling, tunnelling, first burn, memory ring, does not melt "
+    "to the edge",
 )
 def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTime:
     """Hours from lighting until the melt pool reaches the wall, on the straight line through the readings.
@@ -60,7 +67,12 @@ def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTim
     return statistics.line(hours, widths).where(diameter)
 
 
-@formula(native=f"diameter/{INCH}", source=PRACTICE)
+@formula(
+    native=f"diameter/{INCH}",
+    source=PRACTICE,
+    words="hour per inch, first burn, how long to burn the first time, full melt pool, memory ring, burn "
+    "session, how long to burn each time, inch across",
+)
 def usual_pool_time(diameter: Length) -> PoolTime:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 
@@ -82,7 +94,11 @@ class PoolForecast(NamedTuple):
     note: Note
 
 
-@formula(requires=INSIDE, source=POOL)
+@formula(
+    requires=INSIDE,
+    source=POOL,
+    words="melt pool, full melt pool, pool reaches the edge, first burn, melt pool width",
+)
 def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolForecast:
     """How the melt pool grows and when it reaches the wall, with the usual expectation beside it.
 
@@ -104,7 +120,12 @@ HEIGHT = "SUMPRODUCT(rates,heights)/SUMSQ(rates)"
 ALIKE = {"COUNT(rates) >= 2": "readings at two rates at least are wanted"}
 
 
-@formula(native=f"rate*{HEIGHT}", requires=ALIKE, source=ORIGIN)
+@formula(
+    native=f"rate*{HEIGHT}",
+    requires=ALIKE,
+    source=ORIGIN,
+    words="flame size, how high is the flame",
+)
 def flame_height(rate: BurnRate, rates: CandleRates, heights: FlameHeights) -> Flame:
     """Height of the flame to expect at a rate of burning, from the maker's own readings.
 
@@ -124,6 +145,7 @@ def flame_height(rate: BurnRate, rates: CandleRates, heights: FlameHeights) -> F
     ),
     requires=ALIKE,
     source=ORIGIN,
+    words="flame too high, tall flame",
 )
 def flame_height_high(
     rate: BurnRate, rates: CandleRates, heights: FlameHeights, confidence: Confidence = 0.95

@@ -4,10 +4,10 @@ import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, MARKUP, PRACTICE
 from candlecalc.calc.terms import (
+    Candles,
     Collector,
     Cost,
     Costs,
-    Count,
     Digits,
     Discount,
     Ending,
@@ -38,7 +38,11 @@ from candlecalc.quantities.rounding import round_half_away
 ABOVE_COST = {"price > cost": "the price must be above what each one costs"}
 
 
-@formula(native="markup/(1+markup)", source=MARKUP)
+@formula(
+    native="markup/(1+markup)",
+    source=MARKUP,
+    words="markup to margin, convert markup",
+)
 def margin_from_markup(markup: Markup) -> Margin:
     """Margin on the price that a markup on cost comes to: 100 % markup is 50 % margin.
 
@@ -48,7 +52,11 @@ def margin_from_markup(markup: Markup) -> Margin:
     return markup / (1 + markup)
 
 
-@formula(native="margin/(1-margin)", source=MARKUP)
+@formula(
+    native="margin/(1-margin)",
+    source=MARKUP,
+    words="margin to markup, convert margin",
+)
 def markup_from_margin(margin: Margin) -> RealMarkup:
     """Markup on cost that a margin on the price comes to.
 
@@ -58,7 +66,12 @@ def markup_from_margin(margin: Margin) -> RealMarkup:
     return margin / (1 - margin)
 
 
-@formula(native="cost*(1+markup)", source=MARKUP)
+@formula(
+    native="cost*(1+markup)",
+    source=MARKUP,
+    words="how much to charge, cost plus, keystone, double the cost, times two, markup price, pricing formula, "
+    "retail price",
+)
 def price_from_markup(cost: Cost, markup: Markup) -> Price:
     """Price before tax from a markup on cost.
 
@@ -128,6 +141,8 @@ POSTAGE = "what the buyer pays for postage must not be more than the cost"
     native=f"MAX((cost+fixed)/(1-margin-{TAKEN}),(cost+fixed+least)/(1-margin))",
     requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
+    words="how much should I charge, what to charge, retail price, selling price, price with fees, marketplace "
+    "price, raise my price, price increase, consignment",
 )
 def price_for_margin(
     cost: Cost,
@@ -154,6 +169,7 @@ def price_for_margin(
     native=f"MAX((materials+fixed)/(1-{TAKEN}),materials+fixed+least)",
     requires={f"{TAKEN} < 1": "the fee must leave something of the price", "materials+fixed >= 0": POSTAGE},
     source=ALGEBRA,
+    words="minimum price, floor price, how low can I go, below which I lose money, sale price floor, black friday",
 )
 def lowest_price(
     materials: Cost,
@@ -174,7 +190,12 @@ def lowest_price(
     return max((materials + fixed) / (1 - taken), materials + fixed + least)
 
 
-@formula(native=f"MAX(price*{TAKEN},least)", source=ALGEBRA)
+@formula(
+    native=f"MAX(price*{TAKEN},least)",
+    source=ALGEBRA,
+    words="marketplace fees, online shop fees, card fees, credit card fee, payment processing, transaction fee, "
+    "selling fees, listing fee, commission",
+)
 def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: Money = 0.0) -> Money:
     """What the place takes of a price by its percentage, and at least its smallest fee.
 
@@ -184,7 +205,12 @@ def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", leas
     return max(price * fee * (1 + tax * (basis == "gross")), least)
 
 
-@formula(native="price-cost-fees", source=ALGEBRA)
+@formula(
+    native="price-cost-fees",
+    source=ALGEBRA,
+    words="profit per candle, net profit, what do I keep, what is left after fees, contribution margin, profit "
+    "after fees, earnings per sale, contribution",
+)
 def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
     """Profit on a candle at a price before tax, after its cost and all the place's fees.
 
@@ -194,7 +220,12 @@ def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
     return price - cost - fees
 
 
-@formula(native="profit/price", requires={"price > 0": "price must be more than 0"}, source=MARKUP)
+@formula(
+    native="profit/price",
+    requires={"price > 0": "price must be more than 0"},
+    source=MARKUP,
+    words="gross margin, profit margin, profit percentage",
+)
 def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
     """Margin that a profit is of the price before tax.
 
@@ -204,7 +235,11 @@ def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
     return profit / price
 
 
-@formula(native="price*(1+tax)", source=MARKUP)
+@formula(
+    native="price*(1+tax)",
+    source=MARKUP,
+    words="tax inclusive price, add sales tax, add VAT, price including tax, price with tax",
+)
 def add_tax(price: Price, tax: Tax) -> TaxedPrice:
     """Price with tax from the price before tax.
 
@@ -214,7 +249,11 @@ def add_tax(price: Price, tax: Tax) -> TaxedPrice:
     return price * (1 + tax)
 
 
-@formula(native="price/(1+tax)", source=MARKUP)
+@formula(
+    native="price/(1+tax)",
+    source=MARKUP,
+    words="remove tax, remove VAT, price without tax, sales tax included, net price, tax exclusive price, back out tax",
+)
 def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     """Price before tax from a price with tax in it.
 
@@ -224,7 +263,11 @@ def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     return price / (1 + tax)
 
 
-@formula(native="price*tax", source=MARKUP)
+@formula(
+    native="price*tax",
+    source=MARKUP,
+    words="how much sales tax, VAT on a price, tax due",
+)
 def tax_on(price: Price, tax: Tax) -> Money:
     """The tax that comes on a price before tax.
 
@@ -234,7 +277,11 @@ def tax_on(price: Price, tax: Tax) -> Money:
     return price * tax
 
 
-@formula(native="price*tax/(1+tax)", source=MARKUP)
+@formula(
+    native="price*tax/(1+tax)",
+    source=MARKUP,
+    words="sales tax included, how much of the price is tax, VAT in a price, tax portion",
+)
 def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     """The tax that a price with tax holds.
 
@@ -244,7 +291,12 @@ def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     return price * tax / (1 + tax)
 
 
-@formula(native="price*(1-first)*(1-second)*(1-third)", source=MARKUP)
+@formula(
+    native="price*(1-first)*(1-second)*(1-third)",
+    source=MARKUP,
+    words="percent off, twenty percent off, sale price, coupon code, voucher, promo, black friday, markdown, "
+    "discount code, quantity discount",
+)
 def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, third: Discount = 0.0) -> ShelfPrice:
     """Price after discounts in a row: each is taken off what the one before left.
 
@@ -254,7 +306,11 @@ def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, 
     return price * (1 - first) * (1 - second) * (1 - third)
 
 
-@formula(native="retail*(1-discount)", source=MARKUP)
+@formula(
+    native="retail*(1-discount)",
+    source=MARKUP,
+    words="price for shops, wholesale discount, trade price, price to stockists, trade discount",
+)
 def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
     """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
 
@@ -266,7 +322,11 @@ def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
     return retail * (1 - discount)
 
 
-@formula(native='shelf*(1-discount)/(1+tax*(stated="with tax"))', source=MARKUP)
+@formula(
+    native='shelf*(1-discount)/(1+tax*(stated="with tax"))',
+    source=MARKUP,
+    words="what do I get, shop takes a share, consignment, commission, net of discount",
+)
 def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stated) -> Price:
     """Price before tax that a stated price leaves: less the discount, less the tax if it is in it.
 
@@ -276,7 +336,11 @@ def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stat
     return shelf * (1 - discount) / (1 + tax * (stated == "with tax"))
 
 
-@formula(native='price*(1+tax*(stated="with tax"))/(1-discount)', source=MARKUP)
+@formula(
+    native='price*(1+tax*(stated="with tax"))/(1-discount)',
+    source=MARKUP,
+    words="list price, price to print, price on the shelf, consignment price",
+)
 def price_to_state(price: Price, discount: Discount, tax: Tax, stated: Stated) -> ShelfPrice:
     """Price to state so that a wanted price before tax is received: the inverse of `price_received`.
 
@@ -290,6 +354,7 @@ def price_to_state(price: Price, discount: Discount, tax: Tax, stated: Stated) -
     native="ROUND(MAX(0,0-INT(ROUND((ending-price)/step,6)))*step+ending,6)",
     requires={"ending < step": "the ending must be below the step"},
     source=PRACTICE,
+    words="price ending, round price up, charm price, psychological price, 99 cents, neat price, 19.95",
 )
 def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> ShelfPrice:
     """The next price up that the maker uses: a whole number of steps, plus the ending.
@@ -303,7 +368,11 @@ def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> 
     return round_half_away(steps * step + ending, 6)
 
 
-@formula(native="ROUND(amount,digits)", source="half away from zero: sales tax rules of US Streamlined states, HMRC")
+@formula(
+    native="ROUND(amount,digits)",
+    source="half away from zero: sales tax rules of US Streamlined states, HMRC",
+    words="round to cents, rounding",
+)
 def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     """An amount rounded to the currency's smallest coin, half away from zero.
 
@@ -313,8 +382,15 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     return round_half_away(amount, int(digits))
 
 
-@formula(native="0-INT(0-ROUND((fixed+profit)/(price-cost),6))", requires=ABOVE_COST, source=BREAK_EVEN)
-def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Count:
+@formula(
+    native="0-INT(0-ROUND((fixed+profit)/(price-cost),6))",
+    requires=ABOVE_COST,
+    source=BREAK_EVEN,
+    words="how many to sell, break even at a market, cover the stall fee, stall fee, booth fee, table fee, "
+    "market booth, craft fair, target profit, sales goal, pay myself a salary, how many candles to make a "
+    "living, fixed costs, make up for a discount",
+)
+def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
     `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
@@ -325,7 +401,13 @@ def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     return -math.floor(-round_half_away((fixed + profit) / (price - cost), 6))
 
 
-@formula(native="(fixed+profit)*price/(price-cost)", requires=ABOVE_COST, source=BREAK_EVEN)
+@formula(
+    native="(fixed+profit)*price/(price-cost)",
+    requires=ABOVE_COST,
+    source=BREAK_EVEN,
+    words="sales goal, annual sales goal, revenue needed, turnover, salary, make a living, target profit, fixed "
+    "costs, income goal",
+)
 def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Money:
     """Sales in money that cover fixed costs, and a wanted profit if given.
 
@@ -335,7 +417,11 @@ def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     return (fixed + profit) * price / (price - cost)
 
 
-@formula(native="fixed/(SUMPRODUCT(mix,prices)-SUMPRODUCT(mix,costs))", source=BREAK_EVEN)
+@formula(
+    native="fixed/(SUMPRODUCT(mix,prices)-SUMPRODUCT(mix,costs))",
+    source=BREAK_EVEN,
+    words="sales mix, several products, product mix",
+)
 def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Money:
     """Lots of a mix of products to sell to cover fixed costs.
 

@@ -4,11 +4,18 @@ import math
 from typing import List, NamedTuple, Sequence
 
 from candlecalc.calc.sources import ALGEBRA, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
-from candlecalc.calc.terms import Count, Money, Quantity, Weight
+from candlecalc.calc.terms import (
+    Count,
+    Money,
+    Pots,
+    Quantity,
+    Weight,
+)
 from candlecalc.calc.terms.plan import (
     ByPeriod,
     Closing,
     Demand,
+    EveningsNeeded,
     Keep,
     KeepingEach,
     Lowering,
@@ -31,8 +38,14 @@ SHORT = 1e-6
 BY_WEEK = "it looks at what is left after each week"
 
 
-@formula(native="ROUNDUP(ROUND(melt/pot,6),0)", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
-def pots_needed(melt: Weight, pot: Weight) -> Count:
+@formula(
+    native="ROUNDUP(ROUND(melt/pot,6),0)",
+    requires={"pot > 0": "the pot must hold more than 0"},
+    source=PRACTICE,
+    words="how many melts, how many pots, size of the melter, wax melter capacity, pot capacity, pitchers, "
+    "pouring pitchers, how many pours",
+)
+def pots_needed(melt: Weight, pot: Weight) -> Pots:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
@@ -42,7 +55,7 @@ def pots_needed(melt: Weight, pot: Weight) -> Count:
 
 
 @formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
-def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
+def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> EveningsNeeded:
     """Evenings that so many pots take.
 
     >>> evenings_needed(pots=7, an_evening=3)
@@ -51,7 +64,11 @@ def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
     return math.ceil(round_half_away(pots / an_evening, 6))
 
 
-@formula(native="MAX(0,sales+closing-opening)", source=PRODUCTION_BUDGET)
+@formula(
+    native="MAX(0,sales+closing-opening)",
+    source=PRODUCTION_BUDGET,
+    words="how much to make this month, production budget",
+)
 def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
 
@@ -63,7 +80,10 @@ def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     return max(0, sales + closing - opening)
 
 
-@formula(source=PRODUCTION_BUDGET)
+@formula(
+    source=PRODUCTION_BUDGET,
+    words="production plan, make to order, make what sells each month",
+)
 def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month to follow what is wanted, and leave so much at the end of each.
 
@@ -78,7 +98,11 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     return made
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="make ahead, build stock, same amount every month, steady production",
+)
 def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.0) -> PeriodRate:
     """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
 
@@ -92,7 +116,10 @@ def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.
     return max(rate, (wanted + closing) / len(sales))
 
 
-@formula(source=ALGEBRA)
+@formula(
+    source=ALGEBRA,
+    words="stock at month end, projected stock",
+)
 def stock_left(sales: SeasonSales, made: Made, opening: Opening = 0.0) -> ByPeriod:
     """How much is left at the end of each week or month, from what is made and sold in it.
 
@@ -114,7 +141,11 @@ def _left(name: str, sales: Sequence[float], made: Sequence[float], opening: flo
     return left
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="cost of a production plan",
+)
 def plan_cost(
     sales: SeasonSales,
     made: Made,
@@ -147,7 +178,10 @@ class PlanLine(NamedTuple):
     cost: Money
 
 
-@formula(source=LEVEL_OR_FOLLOW)
+@formula(
+    source=LEVEL_OR_FOLLOW,
+    words="production plan, make ahead or make to order, build ahead",
+)
 def level_or_follow(
     sales: SeasonSales,
     making: MakingEach,
@@ -175,7 +209,10 @@ def level_or_follow(
     ]
 
 
-@formula(source=LOT_SIZING)
+@formula(
+    source=LOT_SIZING,
+    words="batch size, how big a batch, how often to make a batch, production plan, lot sizing",
+)
 def lot_sizes(sales: SeasonSales, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month so that batches and keeping cost least over the season.
 
@@ -224,7 +261,11 @@ def _batch_starts(wanted: Sequence[float], setup: float, keeping: float) -> List
     return starts
 
 
-@formula(no_native=BY_WEEK, source=LOT_SIZING)
+@formula(
+    no_native=BY_WEEK,
+    source=LOT_SIZING,
+    words="cost of batches, cost of many small batches",
+)
 def lots_cost(sales: SeasonSales, made: Made, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> Money:
     """What batches and keeping cost over a season: each time something is made, and what is left after each.
 

@@ -3,7 +3,7 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, COMMISSION, CONSTRAINT, DIMENSIONAL, MARKUP, PRACTICE
-from candlecalc.calc.terms import Count, RealMargin, SignedMoney
+from candlecalc.calc.terms import Candles, RealMargin, SignedMoney
 from candlecalc.calc.terms.selling import (
     BillableWeight,
     BundleCosts,
@@ -126,7 +126,7 @@ def retail_from_wholesale(wholesale: WholesalePrice, share: ShopShare) -> Retail
 )
 def minimum_order(
     order: OrderCosts, price: WholesalePrice, cost: CostOfOne, profit: ProfitWanted = 0.0, case: Case = 1.0
-) -> Count:
+) -> Candles:
     """The smallest order that pays for itself, in candles: whole cases.
 
     >>> minimum_order(order=30, price=12, cost=7, profit=20, case=6)
@@ -198,7 +198,7 @@ def per_carton(
     length: PieceLength,
     width: PieceWidth,
     height: PieceHeight,
-) -> Count:
+) -> Candles:
     """Packed candles that a carton takes, all upright and all turned the same way.
 
     It says nothing of how many layers glass can bear, nor of what the carton may

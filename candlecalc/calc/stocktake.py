@@ -13,6 +13,7 @@ from candlecalc.calc.terms.stock import (
     Booked,
     ClosingStock,
     Counted,
+    DaysCovered,
     DaysLeft,
     DaysOfStock,
     Difference,
@@ -53,7 +54,12 @@ def count_difference(counted: Counted, booked: Booked) -> Difference:
     return counted - booked
 
 
-@formula(native="(counted-booked)*cost", source=COUNTING)
+@formula(
+    native="(counted-booked)*cost",
+    source=COUNTING,
+    words="shrinkage of stock, stock count differences, breakage, broken candles, missing stock, theft, stock "
+    "take, inventory count, write off",
+)
 def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> SignedMoney:
     """What the difference of a count is worth at cost; a minus is a loss to be booked.
 
@@ -63,7 +69,12 @@ def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> S
     return (counted - booked) * cost
 
 
-@formula(native="MAX(0,price-finishing-selling)", source=LOWER_VALUE, formerly=("net_realisable",))
+@formula(
+    native="MAX(0,price-finishing-selling)",
+    source=LOWER_VALUE,
+    formerly=("net_realisable",),
+    words="NRV, what stock can still bring",
+)
 def net_realisable_value(price: SellingPrice, finishing: ToFinish = 0.0, selling: ToSell = 0.0) -> Realisable:
     """What one brings after what it still costs to finish and to sell it; nothing where that is a loss.
 
@@ -73,7 +84,11 @@ def net_realisable_value(price: SellingPrice, finishing: ToFinish = 0.0, selling
     return max(0.0, price - finishing - selling)
 
 
-@formula(native="SUMPRODUCT(amounts*((costs<=worth)*costs+(costs>worth)*worth))", source=LOWER_VALUE)
+@formula(
+    native="SUMPRODUCT(amounts*((costs<=worth)*costs+(costs>worth)*worth))",
+    source=LOWER_VALUE,
+    words="stock value, inventory value, lower of cost or market",
+)
 def lower_of_cost(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Worth:
     """What stock is carried at: the lower of cost and net realisable value, item by item.
 
@@ -85,7 +100,11 @@ def lower_of_cost(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> W
     return math.fsum(amount * min(cost, brings) for amount, cost, brings in zip(amounts, costs, worth))
 
 
-@formula(native="SUMPRODUCT(amounts*(costs>worth)*(costs-worth))", source=LOWER_VALUE)
+@formula(
+    native="SUMPRODUCT(amounts*(costs>worth)*(costs-worth))",
+    source=LOWER_VALUE,
+    words="write off, damaged stock, unsold candles, obsolete stock, old stock",
+)
 def write_down(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Worth:
     """What is written off stock at the lower of cost and net realisable value: an expense of the period.
 
@@ -99,6 +118,7 @@ def write_down(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Wort
     native="goods/((opening+closing)/2)",
     requires={"opening+closing > 0": "there must have been stock at the start or the end"},
     source=TURNOVER,
+    words="inventory turnover, how fast does stock sell",
 )
 def stock_turns(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock) -> Turns:
     """How often the average stock was sold or used over the time, all at cost.
@@ -113,6 +133,7 @@ def stock_turns(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock) 
     native="(opening+closing)/2/(goods/days)",
     requires={"goods > 0": "goods must be more than 0"},
     source=TURNOVER,
+    words="days of inventory, how long do candles sit",
 )
 def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock, days: Period = 365.0) -> DaysOfStock:
     """How many days goods stay in stock on average, from what was sold or used over so many days.
@@ -123,8 +144,12 @@ def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock
     return (opening + closing) / 2 / (goods / days)
 
 
-@formula(native="on_hand/a_day", source=ALGEBRA)
-def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysOfStock:
+@formula(
+    native="on_hand/a_day",
+    source=ALGEBRA,
+    words="how long will stock last, days of stock, weeks of stock, run out, when will I run out, supply left",
+)
+def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysCovered:
     """How many days what is on hand lasts, where so much goes in a day.
 
     >>> days_covered(on_hand=48, a_day=3)
@@ -133,7 +158,11 @@ def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysOfStock:
     return on_hand / a_day
 
 
-@formula(native="INT(made)+shelf_life", source=CALENDAR)
+@formula(
+    native="INT(made)+shelf_life",
+    source=CALENDAR,
+    words="expiry date, expiration, best before, shelf life, how long does oil keep, goes off",
+)
 def use_by(made: MadeDay, shelf_life: ShelfLife) -> UseBy:
     """The last day on which to use a lot, from the day it was made and how long it keeps.
 
@@ -154,7 +183,11 @@ def use_by_months(made: MadeDay, months: ShelfMonths) -> UseBy:
     return date(year, month + 1, min(made.day, monthrange(year, month + 1)[1]))
 
 
-@formula(native="INT(made)+shelf_life-INT(as_of)", source=CALENDAR)
+@formula(
+    native="INT(made)+shelf_life-INT(as_of)",
+    source=CALENDAR,
+    words="shelf life, is it still good, expired, days to expiry",
+)
 def shelf_days_left(made: MadeDay, shelf_life: ShelfLife, as_of: AsOf) -> DaysLeft:
     """Days that a lot still keeps; minus where it is past.
 
@@ -173,7 +206,10 @@ class LotToUse(NamedTuple):
     days_left: DaysLeft
 
 
-@formula(source=PRACTICE)
+@formula(
+    source=PRACTICE,
+    words="oldest first, FEFO, which bottle first",
+)
 def lots_to_use(lots: LotNames, amounts: LotAmounts, dates: LotDates, needed: ToUse, as_of: AsOf) -> List[LotToUse]:
     """Which lots to take what is needed from: the one that ends first comes first.
 

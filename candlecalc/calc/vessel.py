@@ -9,15 +9,16 @@ from candlecalc.calc.terms import (
     BaseRise,
     Brimful,
     Cavity,
-    Count,
     Density,
     Depth,
     Fill,
     Headspace,
     Length,
     Load,
+    Pieces,
     Side,
     Sides,
+    Vessels,
     Volume,
     Water,
     WaterTemperature,
@@ -44,6 +45,8 @@ def _cap(across: float, rise: float) -> float:
     native=f"(PI()/4*diameter^2*height-{CAP.format(across='diameter')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="jar volume, round jar, how much does my jar hold, tin volume, capacity of a tin, pillar mould, "
+    "pillar candle, straight sided",
 )
 def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> Volume:
     """Volume of a straight round vessel, from inside measures.
@@ -61,6 +64,7 @@ def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> V
     native=f"(PI()/12*height*(top^2+top*bottom+bottom^2)-{CAP.format(across='bottom')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="jar volume, cup wider at the top, tumbler, cone, how much does my jar hold, bowl",
 )
 def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise = 0.0) -> Volume:
     """Volume of a round vessel that widens or narrows evenly, from inside diameters.
@@ -77,6 +81,7 @@ def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise =
     native=f"(length*width*height-{CAP.format(across='MIN(length,width)')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="square jar, rectangular vessel, oblong, wooden dough bowl, how much does my jar hold",
 )
 def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0.0) -> Volume:
     """Volume of a square or oblong vessel with upright sides, from inside measures.
@@ -93,6 +98,7 @@ def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0
     native=f"(sides*side^2*height/(4*TAN(PI()/sides))-{CAP.format(across='(side/TAN(PI()/sides))')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="hexagon jar, octagon, how much does my jar hold",
 )
 def prism_volume(sides: Sides, side: Side, height: Length, base: BaseRise = 0.0) -> Volume:
     """Volume of an upright vessel of equal sides: six for a hexagon jar.
@@ -115,7 +121,12 @@ def _water_density(temperature: float) -> float:
     return A5 * (1 - (temperature - A1) ** 2 * (temperature + A2) / (A3 * (temperature + A4)))
 
 
-@formula(native=f"water*(1-{AIR}/{SCALE_WEIGHTS:g})/({WATER_DENSITY}-{AIR})", source=WATER)
+@formula(
+    native=f"water*(1-{AIR}/{SCALE_WEIGHTS:g})/({WATER_DENSITY}-{AIR})",
+    source=WATER,
+    words="water test, weigh it with water, odd shaped vessel, oval bowl, irregular vessel, how much does my "
+    "jar hold, jar volume, fill it with water",
+)
 def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Volume:
     """Volume of a vessel from the water that fills it to the brim, as the scale shows it.
 
@@ -128,7 +139,12 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
     return water * (1 - AIR / SCALE_WEIGHTS) / (_water_density(temperature) - AIR)
 
 
-@formula(native="volume*(1-headspace)*density", source=ALGEBRA)
+@formula(
+    native="volume*(1-headspace)*density",
+    source=ALGEBRA,
+    words="how much wax does a jar take, headspace, fill level, room at the top, wax for a jar, volume to "
+    "weight, jar size to wax, how full, refill, density, specific gravity, how much do I pour",
+)
 def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
     """Weight of wax and oil that fills a vessel up to its headspace.
 
@@ -142,8 +158,14 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
     return volume * (1 - headspace) * density
 
 
-@formula(native="INT(ROUND(wax*(1+load)/fill,6))", requires={"fill > 0": "fill must be more than 0"}, source=PRACTICE)
-def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
+@formula(
+    native="INT(ROUND(wax*(1+load)/fill,6))",
+    requires={"fill > 0": "fill must be more than 0"},
+    source=PRACTICE,
+    words="how many jars can I fill, how many candles can I make, candles from a bag of wax, wax melts, "
+    "clamshells, tealights, votives, how many tins",
+)
+def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     """Vessels that a weight of wax fills, once its oil is in.
 
     >>> vessels_filled(wax=5000, fill=216, load=0.08)
@@ -188,7 +210,7 @@ def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
     source=PRACTICE,
     words="wax melts, clamshell, tarts, snap bars",
 )
-def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Count:
+def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Pieces:
     """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
 
     A cavity that you have weighed filled beats this figure.

@@ -57,7 +57,11 @@ def second_wax(wax: Wax, share: Part) -> Wax:
     return wax * share
 
 
-@formula(native="wax*share", source=PRACTICE)
+@formula(
+    native="wax*share",
+    source=PRACTICE,
+    words="dye amount, how much colour, color, dye chips, liquid dye, colouring, pigment, mica",
+)
 def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     """Dye to weigh out for a weight of wax.
 
@@ -77,7 +81,12 @@ def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
     return whole_steps(wax / coloured * cuts) / cuts
 
 
-@formula(requires=ADD_UP, source=PRACTICE)
+@formula(
+    requires=ADD_UP,
+    source=PRACTICE,
+    words="wax blend, blend of waxes, soy and coconut, soy coconut blend, additive, additives, stearic acid, "
+    "polymer additive, UV inhibitor, beeswax and soy, hardener, recipe in parts, formula in percent",
+)
 def wax_parts(wax: Wax, shares: WaxShares) -> Waxes:
     """Every wax and additive of a blend, from the shares; the shares must add up to 1.
 
@@ -87,7 +96,12 @@ def wax_parts(wax: Wax, shares: WaxShares) -> Waxes:
     return [wax * share for share in shares]
 
 
-@formula(native="1/SUMPRODUCT(shares/densities)", requires=ADD_UP, source=MIXING)
+@formula(
+    native="1/SUMPRODUCT(shares/densities)",
+    requires=ADD_UP,
+    source=MIXING,
+    words="density of a blend, specific gravity of a mix",
+)
 def mixed_density(shares: WaxShares, densities: Densities) -> Density:
     """Density of several waxes and additives mixed by weight; the shares must add up to 1.
 
@@ -100,7 +114,12 @@ def mixed_density(shares: WaxShares, densities: Densities) -> Density:
     return 1 / math.fsum(share / density for share, density in zip(shares, densities))
 
 
-@formula(native="SUMPRODUCT(shares,heats)", requires=ADD_UP, source=HEAT_BALANCE)
+@formula(
+    native="SUMPRODUCT(shares,heats)",
+    requires=ADD_UP,
+    source=HEAT_BALANCE,
+    words="heat capacity of a blend",
+)
 def mixed_specific_heat(shares: WaxShares, heats: SpecificHeats) -> SpecificHeat:
     """Specific heat of several waxes and additives mixed by weight, all set or all melted.
 
@@ -110,7 +129,12 @@ def mixed_specific_heat(shares: WaxShares, heats: SpecificHeats) -> SpecificHeat
     return math.fsum(share * heat for share, heat in zip(shares, heats))
 
 
-@formula(native="SUMPRODUCT(shares,heats)", requires=ADD_UP, source=HEAT_BALANCE)
+@formula(
+    native="SUMPRODUCT(shares,heats)",
+    requires=ADD_UP,
+    source=HEAT_BALANCE,
+    words="heat of fusion of a blend",
+)
 def mixed_latent_heat(shares: WaxShares, heats: LatentHeats) -> LatentHeat:
     """Heat that melts a kilogram of a blend, from each wax's own.
 
@@ -123,7 +147,11 @@ def mixed_latent_heat(shares: WaxShares, heats: LatentHeats) -> LatentHeat:
     return math.fsum(share * heat for share, heat in zip(shares, heats))
 
 
-@formula(native="density/(1+expansion*(temperature-measured))", source=EXPANSION)
+@formula(
+    native="density/(1+expansion*(temperature-measured))",
+    source=EXPANSION,
+    words="density of melted wax, specific gravity, wax density, soy wax density",
+)
 def liquid_density(
     density: Density, measured: Temperature, temperature: Temperature, expansion: Expansion = 0.00085
 ) -> Density:
@@ -142,6 +170,7 @@ def liquid_density(
     native="1-hot/cold",
     requires={"hot <= cold": "set wax cannot be lighter than melted wax"},
     source=SETTING,
+    words="shrinkage, sinkholes, wax sinks, sinks around the wick, contraction, wax pulls away, dips",
 )
 def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
     """How much a wax draws together from the pour until it has set and cooled, from two densities.
@@ -152,7 +181,11 @@ def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
     return 1 - hot / cold
 
 
-@formula(native="fill*shrinkage", source=SETTING)
+@formula(
+    native="fill*shrinkage",
+    source=SETTING,
+    words="second pour, top up, sinkholes, holes around the wick, repour, top off, level top",
+)
 def top_up_pour(fill: Fill, shrinkage: Shrinkage = 0.1) -> TopUp:
     """Scented wax to keep back for a second pour that brings a vessel up to its first level again.
 

@@ -139,19 +139,26 @@ def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, a
 @main.command(context_settings={"ignore_unknown_options": True})
 @click.argument("name", required=False)
 @click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=VALUE]...")
-def ask(name: str | None, values: tuple[str, ...]) -> None:
+@click.option(
+    "--file",
+    "files",
+    multiple=True,
+    type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path),
+    help="Section 3 of a data sheet, as CSV or copied text; - for what is pasted. Once for each oil.",
+)
+def ask(name: str | None, values: tuple[str, ...], files: tuple[Path, ...]) -> None:
     """Ask one question and get the answer.
 
     NAME is a function; give its arguments by name or in their order, in any
-    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%"). A list takes
-    semicolons between its values. to=oz gives the answer in that unit.
-    Without NAME you are led to one.
+    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%", "1 oz/lb"). A
+    list takes semicolons between its values. to=oz gives the answer in that
+    unit. Without NAME you are led to one.
     """
     from candlecalc.commands import ask as asking
 
     with _told():
         if name:
-            _print(asking.ask(name, values))
+            _print(asking.ask(name, values, files))
         elif sys.stdin.isatty():
             from candlecalc.commands.menu import answered
 
@@ -222,7 +229,7 @@ def functions(
     with _told():
         chosen = [function(name)] if name else find(words) if words else reference.every()
         if not chosen:
-            raise Problem(f'no function answers to "{words}"; candlecalc functions lists them all by subject')
+            raise Problem(f'no function answers to "{words}"; {terminal.nearest(words or "")}')
         if as_json:
             click.echo(data.as_json(chosen))
         else:

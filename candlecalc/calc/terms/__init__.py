@@ -115,6 +115,10 @@ Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", above
 
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
+Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, noun="pots")]
+Vessels = Annotated[float, Term("", "how many vessels", high=1e6, whole=True, noun="vessels")]
+Candles = Annotated[float, Term("", "how many candles", high=1e6, whole=True, noun="candles")]
+Pieces = Annotated[float, Term("", "how many pieces", high=1e6, whole=True, noun="pieces")]
 Batch = Annotated[float, Term("", "how many candles are made together", low=1.0, high=1e6, whole=True)]
 PerOrder = Annotated[float, Term("", "how many candles an order holds on average", low=1.0, high=1e6)]
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
@@ -133,7 +137,7 @@ SpreadOver = Annotated[float, Term("", "how many candles of the recipe carry it"
 Coloured = Annotated[
     float, Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", above=True)
 ]
-DyePieces = Annotated[float, Term("", "pieces of dye")]
+DyePieces = Annotated[float, Term("", "pieces of dye", noun="pieces")]
 Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters",
                              low=1.0, high=16.0, whole=True)]  # fmt: skip
 
@@ -141,7 +145,7 @@ Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole on
 Money = Annotated[float, Term("money", "an amount of money")]
 SignedMoney = Annotated[float, Term("money", "an amount of money; minus for a credit or a loss", low=-LARGEST)]
 MoneyParts = Annotated[List[float], Term("money", "an amount for each line, in its order", low=-LARGEST, many=True)]
-Amounts = Annotated[Sequence[float], Term("", "each line's value, weight or quantity", many=True)]
+Amounts = Annotated[Sequence[float], Term("", "each line's value, weight or quantity", many=True, goods="alike")]
 Prices = Annotated[Sequence[float], Term("money", "price of each product, before tax", many=True)]
 Costs = Annotated[Sequence[float], Term("money", "cost of each product that comes and goes with it", many=True)]
 Mix = Annotated[Sequence[float], Term("", "how many of each product sell together", many=True)]
@@ -151,12 +155,14 @@ LowestPrice = Annotated[float, Term("money", "the lowest price before tax", roun
 TaxedPrice = Annotated[float, Term("money", "price with tax in it")]
 ShelfPrice = Annotated[float, Term("money", "price as the place states it, with tax in it or not")]
 PackPrice = Annotated[float, Term("money", "price of the pack")]
-PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True)]
+PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True, goods="alike")]
 UnitCost = Annotated[float, Term("money per unit", "cost of one unit of the material: a piece, or a unit of weight")]
-Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per")]
+Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per", goods="alike")]
 Factor = Annotated[float, Term("", "how many of the other unit make one of this", above=True)]
 UnitCosts = Annotated[Sequence[float], Term("money per unit", "cost of one unit of each part", many=True)]
-PartAmounts = Annotated[Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True)]
+PartAmounts = Annotated[
+    Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True, goods="each")
+]
 HourlyRate = Annotated[float, Term("money per h", "money for an hour of work")]
 PriceStep = Annotated[float, Term("money", "the step between the prices the maker uses", above=True)]
 Ending = Annotated[float, Term("money", "what prices end in, below the step: 0.95 for 17.95")]
@@ -190,4 +196,4 @@ Sharing = Annotated[
     Literal["in proportion", "evenly"],
     Term("", "how the charge is shared: in proportion to the amounts, or evenly", choices=("in proportion", "evenly")),
 ]
-Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True)]
+Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True, noun="decimals")]

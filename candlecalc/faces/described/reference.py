@@ -67,6 +67,27 @@ def example(formula: Function) -> dict[str, Any]:
     return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
 
 
+def such_as(formula: Function, argument: Argument) -> str:
+    """The value of the function's example as it may be typed: "500 g", "8%", "4; 8"; "" where it has none."""
+    value = example(formula).get(argument.name)
+    if value is None:
+        return ""
+    several = value if isinstance(value, list) else [value]
+    return "; ".join(_typed(argument.term, each) for each in several)
+
+
+def _typed(term: Term, value: Any) -> str:
+    if value is None:
+        return ""
+    if not term.counts or isinstance(value, str):
+        return str(value)
+    if term.unit.startswith("of "):
+        return f"{value * 100:.6g}%"
+    # A difference in temperature is typed in degrees.
+    unit = term.unit.removesuffix(" difference") if term.unit in units.DIMENSIONS else ""
+    return f"{value:.6g} {unit}".rstrip()
+
+
 def title(formula: Function) -> str:
     return (sys.modules[formula.bare.__module__].__doc__ or formula.subject).partition("\n")[0]
 

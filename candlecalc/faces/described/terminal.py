@@ -7,7 +7,7 @@ from itertools import groupby
 
 from candlecalc.declaration import native
 from candlecalc.declaration.declared import Function
-from candlecalc.faces.asked.finding import find
+from candlecalc.faces.asked.finding import find, search
 from candlecalc.faces.described.reference import asked, default_words, every, span, title, told
 
 WIDTH = 79  # a full line of 80 wraps in some terminals
@@ -17,6 +17,12 @@ NAME_WIDTH = 12  # a longer name stands on a line of its own
 def found(words: str) -> list[str]:
     """The functions that best answer to a maker's words, best first."""
     return _table(find(words)[:8])
+
+
+def nearest(words: str) -> str:
+    """Where to go on from words that nothing answers to: the functions that are nearest, or the list of all."""
+    near = "; ".join(f"{formula.name} ({formula.summary.rstrip('.')})" for formula in search(words).nearest)
+    return f"nearest: {near}" if near else "candlecalc functions lists them all by subject"
 
 
 def listing(whole: bool = False) -> list[str]:
