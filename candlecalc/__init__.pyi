@@ -6515,7 +6515,7 @@ def pour_by_own_days(sale: _Day, cure: _Value, working: str, evenings: _Value = 
     cure : whole numbers 0 to 365 days
         days that candles rest between pouring and finishing
     working : text
-        the days you work: "Mon-Fri", "Tue Thu Sat", "every day"
+        the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day"
     evenings : whole numbers 1 to 365; 1.0 if left out
         working days or evenings that the pouring takes
     finishing : whole numbers 0 to 365 days; 0.0 if left out

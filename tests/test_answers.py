@@ -106,9 +106,9 @@ def test_goods_in_two_kinds_or_half_without_a_unit_are_refused(words, message):
 
 
 def test_what_is_counted_is_whole_and_rounded_the_way_that_serves():
-    pieces = Term("", "", goods="alike", rounding="up", noun="candles")
+    pieces = Term("", "", goods="alike", rounding="up", beside="candles")
     assert shown(73.3072, pieces) == "74 candles"
-    assert shown(73.3072, Term("", "", goods="alike", noun="candles"), Asked(whole=True)) == "73 candles"
+    assert shown(73.3072, Term("", "", goods="alike", beside="candles"), Asked(whole=True)) == "73 candles"
     assert answer("count_difference", "41.25", "40") == ["1.25 units"]
 
 
@@ -164,3 +164,11 @@ def test_semicolons_part_a_list_of_words():
 def test_words_of_a_data_sheet_keep_their_semicolons():
     told = answer("hazard_lines", "citral", "1-5", "Skin Sens. 1B H317; Eye Irrit. 2 H319")
     assert "classes: Eye Irrit. 2; Skin Sens. 1B" in told
+
+
+@pytest.mark.parametrize("working, day", [  # 5 December 2026 is a Saturday; cured for two weeks before it
+    ("weekends", "2026-11-21 (Saturday)"), ("weekdays", "2026-11-20 (Friday)"),
+    ("Mon-Fri and Sat", "2026-11-21 (Saturday)"),
+])  # fmt: skip
+def test_working_days_are_named_weekends_included(working, day):
+    assert answer("pour_by_own_days", "2026-12-05", "14", working) == [day]

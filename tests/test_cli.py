@@ -91,8 +91,16 @@ ANSWERS = [  # words, answer, how it was worked
     (["celsius", "180 F"], "82 C", "in the unit that it is for"),
     (["fahrenheit", "82 C"], "180 F", "179.6"),
     (["celsius_difference", "18 F"], "10.0 C difference", "the same for a difference"),
-    (["pour_by", "5 Dec 2026", "2 weeks"], "2026-11-20 (Friday)", "as 2026-12-05 and 14 days"),
-    (["pour_by", "Dec", "5,", "2026", "cure=2", "weeks"], "2026-11-20 (Friday)", "quotes forgotten"),
+    (
+        ["pour_by", "5 Dec 2026", "2 weeks"],
+        "2026-11-20 (Friday), working Monday to Friday",
+        "as 2026-12-05 and 14 days",
+    ),
+    (
+        ["pour_by", "Dec", "5,", "2026", "cure=2", "weeks"],
+        "2026-11-20 (Friday), working Monday to Friday",
+        "quotes forgotten",
+    ),
     (["use_by", "2026-03-01", "1 year"], "2027-03-01 (Monday)", "365 days"),
     (["shelf_days_left", "2026-03-01", "2 weeks", "2026-03-05"], "10 days", "days stay days"),
     (

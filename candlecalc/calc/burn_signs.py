@@ -53,7 +53,7 @@ class SignRead(NamedTuple):
     source=SIGNS_OF_A_BURN,
     words="mushrooming, sooting, tunneling, wick too big, wick too small, wick up, wick down, drowning, trim "
     "wick, soot, smoke, smoking, flickering flame, dancing flame, mushroom, carbon ball, tunnelling, "
-    "drowning wick, wick drowns, flame too high, jar cracked, what is wrong with my candle, "
+    "drowning wick, wick drowns, flame too high, jar cracked, scent too weak, what is wrong with my candle, "
     "troubleshooting, trouble, wick size",
 )
 def wick_signs(seen: Seen) -> List[SignRead]:

@@ -12,6 +12,7 @@ from candlecalc.calc.terms.plan import (
     Finishing,
     PourDay,
     PouredDay,
+    PourWeekday,
     ReadyDay,
     SaleDay,
     Working,
@@ -46,7 +47,7 @@ def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
     "curing, last day to pour, working back from a market, two weeks of cure, may I light it, when to "
     "light",
 )
-def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourDay:
+def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourWeekday:
     """The last day to start pouring for a market or an order, working Monday to Friday.
 
     Back from the day of sale: the working days to label and pack, all before
@@ -105,6 +106,7 @@ def _week(working: str) -> FrozenSet[int]:
     words = working.lower().replace("\u2013", "-")
     if words in ("every day", "daily", "all"):
         return frozenset(range(7))
+    words = words.replace("weekends", "sat sun").replace("weekdays", "mon-fri").replace(" and ", " ")
     days: List[int] = []
     for part in re.split(r"[\s,;]+", re.sub(r"\s*-\s*", "-", words)):
         ends = [name[:3] for name in part.split("-")]

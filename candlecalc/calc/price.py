@@ -387,7 +387,7 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     requires=ABOVE_COST,
     source=BREAK_EVEN,
     words="how many to sell, break even at a market, cover the stall fee, stall fee, booth fee, table fee, "
-    "market booth, craft fair, target profit, sales goal, pay myself a salary, how many candles to make a "
+    "market booth, target profit, sales goal, pay myself a salary, how many candles to make a "
     "living, fixed costs, make up for a discount",
 )
 def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Candles:

@@ -54,7 +54,7 @@ class Judged(NamedTuple):
 
 @formula(
     source=STOPS,
-    words="burn test, test burn, wick test, mushrooming, carbon ball, sooting, soot, smoke, smoking, flame too "
+    words="burn test, test burn, wick test, sooting, soot, smoke, smoking, flame too "
     "high, jar cracked, cracked glass, relights, lights again, afterglow, four hour cycle, pass or fail",
 )
 def burn_verdict(

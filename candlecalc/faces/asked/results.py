@@ -44,7 +44,7 @@ def shown(value: Any, term: Term, asked: Asked = Asked()) -> str:  # noqa: B008 
     if value is None:
         return "-"
     if isinstance(value, date):
-        return f"{value.isoformat()} ({days.WEEKDAYS[value.weekday()]})"
+        return f"{value.isoformat()} ({days.WEEKDAYS[value.weekday()]}){term.beside and f', {term.beside}'}"
     if not term.counts:
         return str(value)
     if term.unit_in:
@@ -57,7 +57,7 @@ def shown(value: Any, term: Term, asked: Asked = Asked()) -> str:  # noqa: B008 
         return _money(value, term, asked)
     if term.goods and asked.goods:
         return f"{_trimmed(value, 0, max(2, _decimals_for(value, 2)), term.rounding)} {units.NAMES[asked.goods]}"
-    return f"{_number(value, term, asked)} {term.unit or term.noun or 'units' * bool(term.goods)}".strip()
+    return f"{_number(value, term, asked)} {term.unit or term.beside or 'units' * bool(term.goods)}".strip()
 
 
 def _money(value: float, term: Term, asked: Asked) -> str:
