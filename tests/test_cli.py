@@ -217,7 +217,7 @@ WRONG = [  # words, exit code, what it says
         'no function answers to "zzzz"; candlecalc functions lists them all by subject',
     ),
     (["functions", "--find", "hot throw"], 1, 'no function answers to "hot throw"'),
-    (["functions", "--find", "hot throw"], 1, "nearest: highest_load (Highest load on wax"),
+    (["functions", "--find", "hot throw"], 1, "nearest: wick_signs (What was seen on a burn"),
     (["functions", "--find", "carbon footprint"], 1, "candlecalc functions lists them all by subject"),
     (["functions", "oil_for_wax", "--find", "oil"], 2, "give a NAME, --find, --markdown or --workbook"),
     (["functions", "--fnd", "oil"], 2, "--find"),

@@ -109,6 +109,15 @@ def test_how_much_of_it_says_nothing_of_what_is_asked():
     assert find("oil for 8 oz jar") == find("oil for jar")
 
 
+def test_a_functions_own_name_finds_it_even_of_small_words():
+    assert find("use by")[0].name == "use_by"
+
+
+@pytest.mark.parametrize("code", ["EUH208", "h317"])
+def test_a_code_keeps_its_number(code):
+    assert "label_of_candle" in [formula.name for formula in find(code)[:3]]
+
+
 def test_parts_stand_behind_what_a_maker_asks():
     names = [formula.name for formula in find("burn rate")]
     assert names.index("burn_rate_between") < names.index("burn_rate_low")

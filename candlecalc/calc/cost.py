@@ -166,7 +166,8 @@ def yield_of(good: Count, made: Count) -> GoodShare:
 @formula(
     native="ROUNDUP(ROUND(good/share,6),0)",
     source=PRACTICE,
-    words="rejects, spoiled candles, make extra, allow for waste",
+    words="rejects, spoiled candles, make extra, allow for waste, how many extra to make, allow for failures, "
+    "breakage allowance, seconds",
 )
 def make_for_good(good: GoodWanted, share: GoodYield) -> Candles:
     """How many to make so that enough come out good: the number wanted over the yield, rounded up.
@@ -295,7 +296,12 @@ def cost_each(cost: BatchCost, batch: Batch) -> Cost:
     return cost / batch
 
 
-@formula(native="tests*cost/count", source=ALGEBRA, words="testing cost, cost of wick tests, development")
+@formula(
+    native="tests*cost/count",
+    source=ALGEBRA,
+    words="testing cost, cost of wick tests, development, cost of testing, cost of a test batch, samples, "
+    "development cost",
+)
 def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> Money:
     """What testing a recipe adds to each candle that is made of it.
 

@@ -22,7 +22,12 @@ WEEK = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 DAY = timedelta(days=1)
 
 
-@formula(native="INT(poured)+cure", source=CALENDAR, words="cure time, when can I sell, when can I burn, cured")
+@formula(
+    native="INT(poured)+cure",
+    source=CALENDAR,
+    words="cure time, when can I sell, when can I burn, cured, ready date, curing, when is it ready, how long "
+    "to cure, cure date, wait before burning",
+)
 def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
     """The day on which candles have cured: ready to label, to test or to sell.
 

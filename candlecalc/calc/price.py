@@ -142,7 +142,7 @@ POSTAGE = "what the buyer pays for postage must not be more than the cost"
     requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
     words="how much should I charge, what to charge, retail price, selling price, price with fees, marketplace "
-    "price, raise my price, price increase, consignment",
+    "price, consignment, raise my price, price increase",
 )
 def price_for_margin(
     cost: Cost,

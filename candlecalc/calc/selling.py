@@ -3,7 +3,11 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, COMMISSION, CONSTRAINT, DIMENSIONAL, MARKUP, PRACTICE
-from candlecalc.calc.terms import Candles, RealMargin, SignedMoney
+from candlecalc.calc.terms import (
+    Candles,
+    RealMargin,
+    SignedMoney,
+)
 from candlecalc.calc.terms.selling import (
     BillableWeight,
     BundleCosts,
@@ -56,7 +60,12 @@ from candlecalc.quantities.rounding import round_half_away
 INCH_AND_POUND = 25.4**3 / 453.59237
 
 
-@formula(native="(price-cost)*60/minutes", source=CONSTRAINT, words="hourly wage, earn an hour, worth my time")
+@formula(
+    native="(price-cost)*60/minutes",
+    source=CONSTRAINT,
+    words="hourly wage, earn an hour, worth my time, profit per hour, pay per hour, what do I earn an hour, "
+    "wage, best product for my time, which candle earns most",
+)
 def hourly_earnings(price: PriceLeft, cost: CostWithoutTime, minutes: OwnMinutes) -> Earned:
     """What is left for each hour of your own work on a candle at a price.
 
@@ -70,7 +79,10 @@ def hourly_earnings(price: PriceLeft, cost: CostWithoutTime, minutes: OwnMinutes
 
 
 @formula(
-    native="takings-goods-costs-fees", source=ALGEBRA, words="craft fair, market day, stall profit, was it worth it"
+    native="takings-goods-costs-fees",
+    source=ALGEBRA,
+    words="craft fair, market day, stall profit, was it worth it, did the fair pay, market booth, booth fee, "
+    "stall fee, table fee, market stall profit, break even at a market, profit per hour at a fair",
 )
 def stall_result(takings: Takings, goods: GoodsSold, costs: StallCosts, fees: StallFees = 0.0) -> SignedMoney:
     """What a day at a market or a fair leaves: takings less candles, the day's own costs and fees; minus for a loss.
@@ -81,7 +93,11 @@ def stall_result(takings: Takings, goods: GoodsSold, costs: StallCosts, fees: St
     return takings - goods - costs - fees
 
 
-@formula(native="(takings-goods-costs-fees)/hours", source=ALGEBRA, words="craft fair, market day, profit per hour")
+@formula(
+    native="(takings-goods-costs-fees)/hours",
+    source=ALGEBRA,
+    words="craft fair, market day, profit per hour, hourly wage at a fair, earn an hour, was the fair worth it",
+)
 def stall_per_hour(
     takings: Takings, goods: GoodsSold, costs: StallCosts, hours: StallHours, fees: StallFees = 0.0
 ) -> Earned:
@@ -96,7 +112,11 @@ def stall_per_hour(
     return stall_result(takings, goods, costs, fees) / hours
 
 
-@formula(native="(price-SUM(costs)-packing-fees)/price", source=MARKUP, words="gift set, box set, bundle discount")
+@formula(
+    native="(price-SUM(costs)-packing-fees)/price",
+    source=MARKUP,
+    words="gift set, box set, bundle discount, gift basket, three for the price of two, hamper, set of candles",
+)
 def bundle_margin(price: BundlePrice, costs: BundleCosts, packing: Packing = 0.0, fees: BundleFees = 0.0) -> RealMargin:
     """Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches.
 
@@ -106,7 +126,12 @@ def bundle_margin(price: BundlePrice, costs: BundleCosts, packing: Packing = 0.0
     return (price - math.fsum(costs) - packing - fees) / price
 
 
-@formula(native="wholesale/(1-share)", source=MARKUP, words="keystone, what will the shop charge, RRP, MSRP")
+@formula(
+    native="wholesale/(1-share)",
+    source=MARKUP,
+    words="keystone, what will the shop charge, RRP, MSRP, double the wholesale price, retail price, shop's "
+    "price, markup of shops",
+)
 def retail_from_wholesale(wholesale: WholesalePrice, share: ShopShare) -> RetailPrice:
     """Retail price at which a shop keeps its share, from the wholesale price that you charge it.
 
@@ -122,7 +147,7 @@ def retail_from_wholesale(wholesale: WholesalePrice, share: ShopShare) -> Retail
     native="ROUNDUP(ROUND((order+profit)/(price-cost)/case,6),0)*case",
     requires={"price > cost": "the price must be above what each one costs"},
     source=BREAK_EVEN,
-    words="MOQ, smallest order, opening order",
+    words="MOQ, smallest order, opening order, minimum order quantity, smallest wholesale order",
 )
 def minimum_order(
     order: OrderCosts, price: WholesalePrice, cost: CostOfOne, profit: ProfitWanted = 0.0, case: Case = 1.0
@@ -135,7 +160,12 @@ def minimum_order(
     return math.ceil(round_half_away((order + profit) / (price - cost) / case, 6)) * case
 
 
-@formula(native="count*price*(1-share)-paid", source=COMMISSION, words="sale or return, shop owes me, statement")
+@formula(
+    native="count*price*(1-share)-paid",
+    source=COMMISSION,
+    words="sale or return, shop owes me, statement, consignment, commission, consignment shop pays, shop's "
+    "commission, what do I get from the shop",
+)
 def consignment_due(count: SoldThere, price: TicketPrice, share: Commission, paid: PaidAlready = 0.0) -> Due:
     """What a shop owes you that sells your candles on consignment: the price of what it sold, less its commission.
 
@@ -145,7 +175,11 @@ def consignment_due(count: SoldThere, price: TicketPrice, share: Commission, pai
     return count * price * (1 - share) - paid
 
 
-@formula(native="price/weight*own", source=ALGEBRA, words="competitor, compare price per ounce, undercut")
+@formula(
+    native="price/weight*own",
+    source=ALGEBRA,
+    words="competitor, compare price per ounce, undercut, price from a competitor, match a price, others charge",
+)
 def price_to_match(price: OtherPrice, weight: OtherWeight, own: OwnWeight) -> Matching:
     """Price at which yours costs as much for its weight as another candle does.
 
@@ -161,7 +195,12 @@ UP = "IF(step>0,ROUNDUP(ROUND({0}/MAX(step,0.000001),6),0)*step,{0})"
 CHARGED = f'MAX(weight,length*width*height/divisor/IF(per="in3 per lb",{INCH_AND_POUND!r},1))'
 
 
-@formula(native=UP.format(CHARGED), source=DIMENSIONAL, words="dimensional weight, dim weight, volumetric, postage")
+@formula(
+    native=UP.format(CHARGED),
+    source=DIMENSIONAL,
+    words="dimensional weight, dim weight, volumetric, postage, shipping weight, parcel size, shipping cost, "
+    "postage weight, carrier",
+)
 def billable_weight(
     weight: ParcelWeight,
     length: ParcelLength,
@@ -189,7 +228,7 @@ FITS = "INT(ROUND(carton_length/{0},6))*INT(ROUND(carton_width/{1},6))"
 @formula(
     native=f"MAX({FITS.format('length', 'width')},{FITS.format('width', 'length')})*INT(ROUND(carton_height/height,6))",
     source=PRACTICE,
-    words="how many fit in a box, case pack, shipping box",
+    words="how many fit in a box, case pack, shipping box, box size, how many jars in a carton, carton size",
 )
 def per_carton(
     carton_length: CartonLength,

@@ -172,7 +172,12 @@ def use_by(made: MadeDay, shelf_life: ShelfLife) -> UseBy:
     return made + timedelta(days=shelf_life)
 
 
-@formula(native="EDATE(made,months)", source=MONTHS, words="expiry date, best before, shelf life 12 months")
+@formula(
+    native="EDATE(made,months)",
+    source=MONTHS,
+    words="expiry date, best before, shelf life 12 months, expiration, use by, months of shelf life, how long "
+    "does oil keep",
+)
 def use_by_months(made: MadeDay, months: ShelfMonths) -> UseBy:
     """The last day on which to use a lot that keeps so many months: the same day of the month, or its last.
 

@@ -142,8 +142,8 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
 @formula(
     native="volume*(1-headspace)*density",
     source=ALGEBRA,
-    words="how much wax does a jar take, headspace, fill level, room at the top, wax for a jar, volume to "
-    "weight, jar size to wax, how full, refill, density, specific gravity, how much do I pour",
+    words="how much do I pour, how much wax does a jar take, headspace, fill level, room at the top, wax for a "
+    "jar, volume to weight, jar size to wax, how full, refill, density, specific gravity",
 )
 def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
     """Weight of wax and oil that fills a vessel up to its headspace.
@@ -178,7 +178,7 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     native=f"(PI()/4*diameter^2*depth-{CAP.format(across='diameter')})/1000*density",
     requires={"base < depth": "the floor cannot rise above the wax"},
     source=GEOMETRY,
-    words="fill line, partly filled, how deep",
+    words="fill line, partly filled, how deep, how full, fill height, depth of wax, how much wax to a line",
 )
 def fill_to_depth(diameter: Length, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
     """Weight of wax and oil that stands so deep in a straight round vessel.
@@ -192,7 +192,12 @@ def fill_to_depth(diameter: Length, depth: Depth, density: Density, base: BaseRi
     return (math.pi / 4 * diameter**2 * depth - _cap(diameter, base)) / 1000 * density
 
 
-@formula(native="volume*density", source=DENSITY, words="fl oz to grams, ml to grams, fluid ounces of oil")
+@formula(
+    native="volume*density",
+    source=DENSITY,
+    words="fl oz to grams, ml to grams, fluid ounces of oil, fl oz to oz, fluid ounces to weight, specific "
+    "gravity, density, cups of wax, ml of oil to grams, how much does oil weigh",
+)
 def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
     """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
 
@@ -208,7 +213,8 @@ def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
 @formula(
     native="INT(ROUND(wax*(1+load)/(cavity*density),6))",
     source=PRACTICE,
-    words="wax melts, clamshell, tarts, snap bars",
+    words="wax melts, clamshell, tarts, snap bars, mold, mould, votives, pieces out of a mould, how many melts, "
+    "clamshells, silicone mould, pillar mould",
 )
 def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Pieces:
     """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.

@@ -71,7 +71,12 @@ def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     return wax * share
 
 
-@formula(native="ROUND(ROUND(wax/coloured*cuts,6),0)/cuts", source=PRACTICE, words="dye block, dye chips, colour block")
+@formula(
+    native="ROUND(ROUND(wax/coloured*cuts,6),0)/cuts",
+    source=PRACTICE,
+    words="dye block, dye chips, colour block, dye chip, how many dye chips, dye chips per pound, colour "
+    "blocks, color block",
+)
 def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
     """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
 

@@ -19,7 +19,9 @@ from candlecalc.faces.described.reference import every, told
 from candlecalc.quantities import units
 
 # "8 oz", "10 lb of": how much of it says nothing of what is asked.
-QUANTITY = re.compile(r"[0-9][0-9.,/]*\s*(?:[a-z]{1,2}\b|ounces?|pounds?|grams?|inch(?:es)?|%)?", re.IGNORECASE)
+QUANTITY = re.compile(
+    r"(?<![a-z0-9])[0-9][0-9.,/]*\s*(?:[a-z]{1,2}\b|ounces?|pounds?|grams?|inch(?:es)?|%)?", re.IGNORECASE
+)
 # What is asked to be turned into one another: "grams in a pound".
 TURNED = frozenset(["a weight", "a volume", "a length", "a temperature"])
 SMALL_WORDS = frozenset(
@@ -74,9 +76,9 @@ def search(words: str) -> Found:
     scored = [(*_score(entry, wanted), entry.formula) for entry in _entries()]
     best = sorted((each for each in scored if each[0]), key=lambda each: -each[0])
     ranked = [formula for _, _, formula in best]
-    if _turned(words):
-        convert = REGISTRY["convert"]
-        return Found([convert, *(formula for formula in ranked if formula is not convert)], [])
+    first = _meant_by_name(words)
+    if first:
+        return Found([first, *(formula for formula in ranked if formula is not first)], [])
     answered = [formula for _, covered, formula in best if covered >= LEAST]
     return Found(answered, [] if answered else ranked[:MOST_NEAREST])
 
@@ -150,11 +152,15 @@ def _meant(stem: str) -> frozenset[str]:
     return frozenset(alike)
 
 
-def _turned(words: str) -> bool:
-    """Whether units of one kind are asked to be turned into one another."""
+def _meant_by_name(words: str) -> Function | None:
+    """The function that words name, or the one that turns units, where two units of one kind are said."""
+    name = "_".join(words.lower().split())
+    named = REGISTRY.get(name)
+    if named and not named.instead:
+        return named
     said = [word for word in re.findall(r"[a-z]+", words.lower()) if len(word) > 1 and word not in SMALL_WORDS]
     kinds = [units.kind_of_spelling(word) for word in said]
-    return any(kinds.count(kind) > 1 for kind in TURNED)
+    return REGISTRY["convert"] if any(kinds.count(kind) > 1 for kind in TURNED) else None
 
 
 def _stems(text: str) -> frozenset[str]:

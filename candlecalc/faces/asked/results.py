@@ -23,7 +23,8 @@ DECIMALS = {"oz": 2, "lb": 3, "g": 1, "kg": 3, "ml": 1, "cl": 2, "l": 3, "US fl 
             "min": 1, "h": 2, "days": 0, "weeks": 1, "years": 2, "g/ml": 3, "kg/m3": 0, "mg/l": 2, "W": 0, "kW": 2,
             "kJ": 1, "MJ": 3, "kWh": 3, "kJ/kg": 0, "MJ/kg": 1, "kJ/(kg C)": 2, "J/(kg C)": 0, "g/h": 2, "oz/h": 3,
             "mm/h": 1, "in/h": 2}  # fmt: skip
-DAYS_IN_WHOLE = 10
+# From so many on, they are planned in whole ones.
+WHOLE_FROM = {"days": 10, "min": 60}
 # Decimals that are shown where there are such: a quarter of a minute, a quarter of a day.
 MORE_DECIMALS = {"min": 2, "days": 2, "cm2": 2}
 
@@ -70,7 +71,7 @@ def _money(value: float, term: Term, asked: Asked) -> str:
 def _measure(value: float, term: Term, unit: str) -> str:
     ours = term.unit
     own = units.DIMENSIONS[ours][1]
-    plain = f"{_rounded(value, DECIMALS[ours], _most_decimals(value, ours), term.rounding)} {ours}"
+    plain = _in_decimals(value, ours, term.rounding)
     if unit in ("", own):
         inches = _sixteenths(value / units.MILLIMETRES["in"]) if ours == "mm" else ""
         return f"{plain} ({inches})" if inches else plain
@@ -83,12 +84,13 @@ def _measure(value: float, term: Term, unit: str) -> str:
 
 
 def _in_decimals(value: float, unit: str, side: str) -> str:
-    return f"{_rounded(value, DECIMALS[unit], _most_decimals(value, unit), side)} {unit}"
+    most = _most_decimals(value, unit)
+    return f"{_rounded(value, min(DECIMALS[unit], most), most, side)} {unit}"
 
 
 def _most_decimals(value: float, unit: str) -> int:
-    """Days are planned in whole ones, and told apart in quarters where there are few."""
-    return 0 if unit == "days" and abs(value) >= DAYS_IN_WHOLE else MORE_DECIMALS.get(unit, DECIMALS[unit])
+    most = MORE_DECIMALS.get(unit, DECIMALS[unit])
+    return 0 if abs(value) >= WHOLE_FROM.get(unit, math.inf) else most
 
 
 def _sixteenths(inches: float) -> str:

@@ -27,7 +27,8 @@ SAYINGS = {
 }
 # What nothing here works out, by the words that say so -> the functions that are nearest to it, if any.
 NOT_HERE = {
-    "throw": "highest_load load_measured",
+    "throw": "wick_signs highest_load",
+    "hot throw": "wick_signs highest_load",
     "how strong does it smell": "highest_load load_measured",
     "smell": "highest_load load_measured",
     "frosting": "cooling_forecast",
