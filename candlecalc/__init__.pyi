@@ -416,7 +416,7 @@ def average_cost(bought: _Cells, costs: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: something must have been bought.
+        With the words: something must have been bought.
 
     References
     ----------
@@ -489,6 +489,10 @@ def batch_test(net: _Value, weighings: _Cells, batch: _Value) -> _BatchTest:
     ------
     ValueError
         Where an argument or the result is out of its range.
+
+    Notes
+    -----
+    - in an inspection the inspector's own sample decides.
 
     References
     ----------
@@ -565,7 +569,7 @@ def best_break(demand: _Value, ordering: _Value, holding_share: _Value, breaks: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: demand must be more than 0.
+        With the words: demand must be more than 0.
 
     References
     ----------
@@ -713,7 +717,7 @@ def box_volume(length: _Value, width: _Value, height: _Value, base: _Value = 0.0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -747,7 +751,7 @@ def break_even_mix(fixed: _Value, mix: _Cells, prices: _Cells, costs: _Cells) ->
     Returns
     -------
     0 or more
-        an amount of money
+        lots of the mix to sell
 
     Raises
     ------
@@ -774,9 +778,9 @@ def break_even_sales(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     fixed : 0 or more
         an amount of money
     price : 0 or more
-        price before tax
+        price before tax, less the place's fees on it
     cost : 0 or more
-        what the candle costs
+        cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
         an amount of money
 
@@ -789,7 +793,11 @@ def break_even_sales(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what each one costs.
+        With the words: the price must be above what each one costs.
+
+    Notes
+    -----
+    - no fixed costs may be in cost, or they are counted twice.
 
     References
     ----------
@@ -803,7 +811,7 @@ def break_even_sales(fixed: _Value | _Array | _Column, price: _Value | _Array | 
 def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value = 0.0) -> float:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
+    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0
@@ -813,9 +821,9 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     fixed : 0 or more
         an amount of money
     price : 0 or more
-        price before tax
+        price before tax, less the place's fees on it
     cost : 0 or more
-        what the candle costs
+        cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
         an amount of money
 
@@ -828,7 +836,11 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what each one costs.
+        With the words: the price must be above what each one costs.
+
+    Notes
+    -----
+    - no fixed costs may be in cost, or they are counted twice.
 
     References
     ----------
@@ -913,7 +925,7 @@ def burn_rate(hours: _Cells, weights: _Cells) -> float:
     """Rate of burning from a log of weighings: the slope of the straight line through them.
 
     Weigh at lighting and at putting out, jar and all; a log may go over several
-    burns. How sure the rate is, says `burn_rate_between`.
+    burns. `burn_rate_between` says how sure it is.
 
     >>> round(burn_rate(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563]), 3)
     4.05
@@ -934,8 +946,8 @@ def burn_rate(hours: _Cells, weights: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -976,8 +988,8 @@ def burn_rate_between(hours: _Cells, weights: _Cells, confidence: _Value = 0.95)
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -1008,9 +1020,9 @@ def burn_rate_high(hours: _Cells, weights: _Cells, confidence: _Value = 0.95) ->
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -1045,9 +1057,9 @@ def burn_rate_low(hours: _Cells, weights: _Cells, confidence: _Value = 0.95) -> 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -1082,7 +1094,7 @@ def burn_time(fill: _Value, rate: _Value, stays: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: more wax cannot stay than was poured.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -1133,9 +1145,9 @@ def burn_time_from_log(hours: _Cells, weights: _Cells, fill: _Value, stays: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: more wax cannot stay than was poured.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -1171,8 +1183,8 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
         the lowest that meets each target; blank for no lowest
     highest : list, each any amount or blank; None if left out
         the highest that meets each target; blank for no highest
-    tallest : 10 to 75 mm; 75.0 if left out
-        the tallest flame that is no stop: 75, for a tea light 30
+    tallest : 10 to 76.2 mm; 75.0 if left out
+        the tallest flame that is no stop: 75 or 3 in, for a tea light 30
 
     Returns
     -------
@@ -1295,7 +1307,7 @@ def celsius_difference(difference: _Value | _Array) -> _npt.NDArray[_np.float64]
 def celsius_difference(difference: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def change_before_reclassifying(share: _Value) -> float:
-    """How far a substance's share may drift from what was judged before the candle must be judged anew.
+    """How far a substance's share may change before the candle must be classified again.
 
     A change of its share, up or down: 0.3 is 30 % more or less of what it was. Applies
     where nothing else in the recipe changes.
@@ -1461,9 +1473,9 @@ def cooling_constant(first: _Value, second: _Value, minutes: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
 
     References
     ----------
@@ -1518,12 +1530,12 @@ def cooling_forecast(first: _Value, second: _Value, minutes: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: the temperature must not be above the second reading: for that use cooling_time.
-        Where not: below the melting range no time can be told: wax that sets gives up heat of its own.
-        Where not: a pot does not come down to the room's own temperature.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: the temperature must not be above the second reading: for that use cooling_time.
+        With the words: below the melting range no time can be told: wax that sets gives up heat of its own.
+        With the words: a pot does not come down to the room's own temperature.
 
     References
     ----------
@@ -1560,10 +1572,10 @@ def cooling_temperature(first: _Value, second: _Value, minutes: _Value, room: _V
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: it holds between the two readings only: the time is after the second.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: it holds between the two readings only: the time is after the second.
 
     References
     ----------
@@ -1606,11 +1618,11 @@ def cooling_time(first: _Value, second: _Value, minutes: _Value, room: _Value, m
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: it holds between the two readings only: the temperature is above the first.
-        Where not: it holds between two readings: for a cooler one to come use cooling_forecast.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: it holds between the two readings only: the temperature is above the first.
+        With the words: it holds between two readings: for a cooler one to come use cooling_forecast.
 
     References
     ----------
@@ -1622,7 +1634,7 @@ def cooling_time(first: _Value | _Array, second: _Value | _Array, minutes: _Valu
 def cooling_time(first: _Value | _Array | _Column, second: _Value | _Array | _Column, minutes: _Value | _Array | _Column, room: _Value | _Array | _Column, melting: _Value | _Array | _Column, temperature: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def cost_at_batch(cost: _Value, setup: _Value, usual: _Value, batch: _Value) -> float:
-    """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
+    """Cost per candle at another batch size, its set-up divided over the new one.
 
     `setup` is what setting up once costs.
 
@@ -1668,7 +1680,7 @@ def cost_each(cost: _Value, batch: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what the whole batch costs
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -1751,7 +1763,7 @@ def cost_of_goods_made(materials: _Value, labour: _Value, overhead: _Value, open
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing work in hand cannot be more than went in.
+        With the words: closing work in hand cannot be more than went in.
 
     References
     ----------
@@ -1812,8 +1824,12 @@ def cost_of_goods_schedule(opening: _Value, bought: _Value, closing: _Value, lab
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be taken for own use than was bought.
-        Where not: closing stock cannot be more than there was.
+        With the words: no more can be taken for own use than was bought.
+        With the words: closing stock cannot be more than there was.
+
+    Notes
+    -----
+    - small US businesses may account for stock otherwise: see the form's instructions.
 
     References
     ----------
@@ -1844,7 +1860,7 @@ def cost_of_goods_sold(opening: _Value, made: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing stock cannot be more than there was.
+        With the words: closing stock cannot be more than there was.
 
     References
     ----------
@@ -1881,7 +1897,7 @@ def cost_of_paying_late(discount: _Value, early: _Value, due: _Value, year: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the discount must end before the whole is due.
+        With the words: the discount must end before the whole is due.
 
     References
     ----------
@@ -2051,7 +2067,7 @@ def cylinder_volume(diameter: _Value, height: _Value, base: _Value = 0.0) -> flo
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -2120,7 +2136,7 @@ def days_in_stock(goods: _Value, opening: _Value, closing: _Value, days: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: goods must be more than 0.
+        With the words: goods must be more than 0.
 
     References
     ----------
@@ -2221,7 +2237,7 @@ def early_discount(invoice: _Value, discount: _Value, returned: _Value = 0.0) ->
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be returned than was invoiced.
+        With the words: no more can be returned than was invoiced.
 
     References
     ----------
@@ -2256,7 +2272,7 @@ def early_payment(invoice: _Value, discount: _Value, returned: _Value = 0.0) -> 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be returned than was invoiced.
+        With the words: no more can be returned than was invoiced.
 
     References
     ----------
@@ -2327,7 +2343,7 @@ def enough_for(available: _Value, each: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: each must be more than 0.
+        With the words: each must be more than 0.
 
     References
     ----------
@@ -2578,7 +2594,7 @@ def fastest_candle(rates: _Cells, confidence: _Value = 0.95) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the rates of two candles at least are wanted.
+        With the words: the rates of two candles at least are wanted.
 
     References
     ----------
@@ -2714,7 +2730,7 @@ def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the wax.
+        With the words: the floor cannot rise above the wax.
 
     References
     ----------
@@ -2831,7 +2847,7 @@ def first_wax(wax: _Value | _Array, share: _Value | _Array = 0.0) -> _npt.NDArra
 def first_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def fixed_each(item: _Value, order: _Value, per_order: _Value) -> float:
-    """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
+    """Fixed fees per candle: those of every item, plus those of an order divided by its candles.
 
     `order` is the order's fee, packing and postage less the postage the buyer pays.
 
@@ -2925,7 +2941,7 @@ def flame_height(rate: _Value, rates: _Cells, heights: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: readings at two rates at least are wanted.
+        With the words: readings at two rates at least are wanted.
 
     References
     ----------
@@ -2962,7 +2978,7 @@ def flame_height_high(rate: _Value, rates: _Cells, heights: _Cells, confidence: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: readings at two rates at least are wanted.
+        With the words: readings at two rates at least are wanted.
 
     References
     ----------
@@ -3058,7 +3074,7 @@ def full_pots(melt: _Value, pot: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the pot must hold more than 0.
+        With the words: the pot must hold more than 0.
 
     References
     ----------
@@ -3237,7 +3253,7 @@ def hazard_of_candle(substances: _Cells | None, concentrations: _Cells | None, c
     Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that quotes its tables; wording of 2025-09-01
     """
 def hazard_of_mixture(substances: _Cells | None, concentrations: _Cells | None, classes: _Cells | None, specifics: _Cells | None = None, viscosity: str | None = None, route: _Literal["additive", "stricter"] = 'additive', region: _Literal["EU", "GB", "US"] = 'EU') -> list[_HazardFound]:
-    """Classes of what a data sheet describes, the neat oil or a diluted sample: to hold against its section 2.
+    """Classes of what a data sheet describes, the neat oil or a diluted sample: compare with its section 2.
 
     Where they differ, a line was misread, a limit is missing, or the supplier knows more.
     For the candle use `hazard_of_candle`. Flammability is for a test to decide.
@@ -3326,8 +3342,8 @@ def heat_for_wax(wax: _Value, start: _Value, end: _Value, melting: _Value, laten
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax that starts above its melting range is melted already: use heat_to_warm.
-        Where not: the end must not be below the melting range.
+        With the words: wax that starts above its melting range is melted already: use heat_to_warm.
+        With the words: the end must not be below the melting range.
 
     References
     ----------
@@ -3398,7 +3414,7 @@ def heat_to_warm(weight: _Value, start: _Value, end: _Value, specific_heat: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the end must not be colder than the start.
+        With the words: the end must not be colder than the start.
 
     References
     ----------
@@ -3651,8 +3667,8 @@ def hours_left(hours: _Cells, weights: _Cells, end: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -3696,8 +3712,8 @@ def hours_left_between(hours: _Cells, weights: _Cells, end: _Value, confidence: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -3730,9 +3746,9 @@ def hours_left_high(hours: _Cells, weights: _Cells, end: _Value, confidence: _Va
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -3769,9 +3785,9 @@ def hours_left_low(hours: _Cells, weights: _Cells, end: _Value, confidence: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -3872,7 +3888,7 @@ def label_hours(fill: _Value, fastest: _Value, stays: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: more wax cannot stay than was poured.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -3945,7 +3961,7 @@ def label_of_candle(substances: _Cells | None, concentrations: _Cells | None, cl
     Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that quotes its tables; wording of 2025-09-01; ECHA Guidance on Labelling and Packaging v4.2, 7.3, in a transcription; each row says which
     """
 def label_of_classes(classes: _Cells | None, names: _Cells | None = None, allergens: _Cells | None = None, region: _Literal["EU", "GB", "US"] = 'EU', holds: _Value | None = None, buyer: _Literal["public", "trade"] = 'public') -> list[_LabelLine]:
-    """Label that classes bring which the supplier has stated for the oil in wax at the load poured.
+    """Label elements for the classes that the supplier states for the oil in wax at the load poured.
 
     The supplier's own label elements go before it. To find the classes use `hazard_of_candle`.
 
@@ -4061,7 +4077,7 @@ def last_pot(melt: _Value | _Array, pots: _Value | _Array, pot: _Value | _Array)
 def last_pot(melt: _Value | _Array | _Column, pots: _Value | _Array | _Column, pot: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def least_each(least: _Value, per_order: _Value) -> float:
-    """The smallest fee of an order, as each candle's part of it.
+    """Minimum order fee divided by the candles in the order.
 
     >>> least_each(least=3, per_order=2)
     1.5
@@ -4195,7 +4211,7 @@ def limit_of_blend(shares: _Cells, limits: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -4265,7 +4281,7 @@ def load_after_rounding(wax: _Value, load: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wax must weigh at least one step of the scale.
+        With the words: the wax must weigh at least one step of the scale.
 
     References
     ----------
@@ -4362,7 +4378,7 @@ def load_measured(wax: _Value, oil: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
+        With the words: wax must be more than 0.
 
     References
     ----------
@@ -4409,7 +4425,7 @@ def load_on_scale(wax: _Value, load: _Value, step: _Value) -> _OnScale:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wax must weigh more than one step of the scale.
+        With the words: the wax must weigh more than one step of the scale.
 
     References
     ----------
@@ -4441,7 +4457,7 @@ def load_reaching_limit(concentration: _Value, limit: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: at no load up to 0.5 of the wax does so little reach the limit.
+        With the words: even at a load of 50 % this substance stays below the limit.
 
     References
     ----------
@@ -4479,7 +4495,7 @@ def load_swing(wax: _Value, oil: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wax must weigh more than one step of the scale.
+        With the words: the wax must weigh more than one step of the scale.
 
     References
     ----------
@@ -4750,8 +4766,8 @@ def lowest_price(materials: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the fee must leave something of the price.
-        Where not: what the buyer pays for postage must not be more than the cost.
+        With the words: the fee must leave something of the price.
+        With the words: what the buyer pays for postage must not be more than the cost.
 
     References
     ----------
@@ -4786,7 +4802,7 @@ def m_factor(toxicity: _Value, test: _Literal["acute", "chronic", "chronic, degr
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable).
+        With the words: there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable).
 
     References
     ----------
@@ -4867,7 +4883,7 @@ def making_cost(materials: _Value | _Array, labour: _Value | _Array, overhead: _
 def making_cost(materials: _Value | _Array | _Column, labour: _Value | _Array | _Column, overhead: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def margin_at(profit: _Value, price: _Value) -> float:
-    """Margin that a profit is of the price before tax.
+    """Profit divided by the price before tax.
 
     >>> margin_at(profit=8, price=16)
     0.5
@@ -4888,7 +4904,7 @@ def margin_at(profit: _Value, price: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: price must be more than 0.
+        With the words: price must be more than 0.
 
     References
     ----------
@@ -5015,7 +5031,7 @@ def materials_used(opening: _Value, bought: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing stock cannot be more than there was.
+        With the words: closing stock cannot be more than there was.
 
     References
     ----------
@@ -5079,7 +5095,7 @@ def mean_factor(count: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: one weighing has no spread.
+        With the words: one weighing has no spread.
 
     References
     ----------
@@ -5191,7 +5207,7 @@ def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what each one costs.
+        With the words: the price must be above what each one costs.
 
     References
     ----------
@@ -5260,7 +5276,7 @@ def mixed_density(shares: _Cells, densities: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -5291,7 +5307,7 @@ def mixed_latent_heat(shares: _Cells, heats: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -5319,7 +5335,7 @@ def mixed_specific_heat(shares: _Cells, heats: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -5698,7 +5714,7 @@ def oil_parts(oil: _Value, shares: _Cells) -> list[float]:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -5729,7 +5745,7 @@ def oil_to_raise_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wanted load must not be below the load it has; to lower it use wax_to_lower_load.
+        With the words: the wanted load must not be below the load it has; to lower it use wax_to_lower_load.
 
     References
     ----------
@@ -6347,9 +6363,9 @@ def pool_forecast(hours: _Cells, widths: _Cells, diameter: _Value) -> _PoolForec
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
-        Where not: the pool cannot be wider than the vessel.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: the pool cannot be wider than the vessel.
 
     References
     ----------
@@ -6377,8 +6393,8 @@ def pool_growth(hours: _Cells, widths: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
 
     References
     ----------
@@ -6412,9 +6428,9 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
-        Where not: the pool cannot be wider than the vessel.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: the pool cannot be wider than the vessel.
 
     References
     ----------
@@ -6447,7 +6463,7 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the pot must hold more than 0.
+        With the words: the pot must hold more than 0.
 
     References
     ----------
@@ -6490,6 +6506,10 @@ def pour_by(sale: _Day, cure: _Value, evenings: _Value = 1.0, finishing: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
+
+    Notes
+    -----
+    - counted Monday to Friday; for Saturdays, Sundays or days off use pour_by_own_days.
 
     References
     ----------
@@ -6577,8 +6597,8 @@ def price_for_margin(cost: _Value, margin: _Value, fee: _Value = 0.0, fixed: _Va
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: margin and fee together must stay below 1.
-        Where not: what the buyer pays for postage must not be more than the cost.
+        With the words: margin and fee together must stay below 1.
+        With the words: what the buyer pays for postage must not be more than the cost.
 
     References
     ----------
@@ -6757,7 +6777,7 @@ def prism_volume(sides: _Value, side: _Value, height: _Value, base: _Value = 0.0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -6829,7 +6849,7 @@ def rate_of_one_burn(before: _Value, after: _Value, hours: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: it must weigh less after the burn than before.
+        With the words: it must weigh less after the burn than before.
 
     References
     ----------
@@ -6843,7 +6863,7 @@ def rates_of_candles(rates: _Cells, confidence: _Value = 0.95) -> _CandlesBetwee
     """The mean rate of burning of several candles of one recipe, its interval, and that of the next candle.
 
     >>> rates_of_candles(rates=[4.0, 4.3]).note
-    '95 % intervals, 2 candles: fewer than three are no ground for a verdict'
+    '95 % intervals, 2 candles: test at least three'
 
     Parameters
     ----------
@@ -6873,7 +6893,7 @@ def rates_of_candles(rates: _Cells, confidence: _Value = 0.95) -> _CandlesBetwee
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the rates of two candles at least are wanted.
+        With the words: the rates of two candles at least are wanted.
 
     References
     ----------
@@ -7076,7 +7096,7 @@ def round_up_price(price: _Value, step: _Value, ending: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the ending must be below the step.
+        With the words: the ending must be below the step.
 
     References
     ----------
@@ -7283,8 +7303,8 @@ def season_quantity(price: _Value, cost: _Value, leftover: _Value, kind: _Litera
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -7298,9 +7318,8 @@ def season_quantity(price: _Value | _Array | _Column, cost: _Value | _Array | _C
 def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, spread: _Value) -> float:
     """How many to make for one season, where demand varies as a normal distribution does.
 
-    It makes as many as weigh the profit on one more sold against the loss on
-    one more left over. For small numbers use `season_stock_poisson`, for the
-    maker's own seasons `season_stock_of_records`.
+    It stops where one more would lose as much, left over, as it would earn, sold.
+    `season_quantity` takes other kinds of demand.
 
     >>> round(season_stock(price=24, cost=9, leftover=5, demand=60, spread=15), 2)
     72.07
@@ -7327,8 +7346,8 @@ def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -7368,8 +7387,8 @@ def season_stock_of_records(price: _Value, cost: _Value, leftover: _Value, sales
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -7409,8 +7428,8 @@ def season_stock_poisson(price: _Value, cost: _Value, leftover: _Value, demand: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -7475,7 +7494,7 @@ def setting_shrinkage(hot: _Value, cold: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: set wax cannot be lighter than melted wax.
+        With the words: set wax cannot be lighter than melted wax.
 
     References
     ----------
@@ -7900,7 +7919,7 @@ def stock_turns(goods: _Value, opening: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there must have been stock at the start or the end.
+        With the words: there must have been stock at the start or the end.
 
     References
     ----------
@@ -8003,7 +8022,7 @@ def tapered_volume(top: _Value, bottom: _Value, height: _Value, base: _Value = 0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -8217,8 +8236,8 @@ def temperature_after_oil(wax: _Value, oil: _Value, hot: _Value, room: _Value, m
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
-        Where not: the wax would begin to set: warm it more, or warm the oil.
+        With the words: wax must be more than 0.
+        With the words: the wax would begin to set: warm it more, or warm the oil.
 
     References
     ----------
@@ -8261,8 +8280,8 @@ def temperature_before_oil(wax: _Value, oil: _Value, wanted: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
-        Where not: the wax would begin to set: warm it more, or warm the oil.
+        With the words: wax must be more than 0.
+        With the words: the wax would begin to set: warm it more, or warm the oil.
 
     References
     ----------
@@ -8365,7 +8384,7 @@ def to_scale_step(weight: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
+        With the words: step must be more than 0.
 
     References
     ----------
@@ -8560,7 +8579,7 @@ def use_by_months(made: _Day, months: _Value) -> _date:
     ----------
     made : a date such as "2026-03-14"
         the day the lot was made, or came in
-    months : whole numbers 0 to 600
+    months : whole numbers 0 to 600 months
         how many months it keeps, by the supplier's data sheet or the maker's own tests
 
     Returns
@@ -8606,6 +8625,10 @@ def usual_pool_time(diameter: _Value) -> float:
     ValueError
         Where an argument or the result is out of its range.
 
+    Notes
+    -----
+    - past the four hours usual for one burn.
+
     References
     ----------
     common practice, no source
@@ -8640,7 +8663,7 @@ def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: fill must be more than 0.
+        With the words: fill must be more than 0.
 
     References
     ----------
@@ -8775,7 +8798,7 @@ def wax_for_oil(oil: _Value, load: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: load must be more than 0.
+        With the words: load must be more than 0.
 
     References
     ----------
@@ -8807,7 +8830,7 @@ def wax_parts(wax: _Value, shares: _Cells) -> list[float]:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -8875,8 +8898,8 @@ def wax_to_lower_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wanted load must be more than 0.
-        Where not: the wanted load must not be above the load it has; to raise it use oil_to_raise_load.
+        With the words: the wanted load must be more than 0.
+        With the words: the wanted load must not be above the load it has; to raise it use oil_to_raise_load.
 
     References
     ----------
@@ -8913,8 +8936,8 @@ def weigh_for_pot(each: _Value, pot: _Value, melt: _Value, step: _Value) -> floa
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
-        Where not: melt must be more than 0.
+        With the words: step must be more than 0.
+        With the words: melt must be more than 0.
 
     References
     ----------
@@ -8949,7 +8972,7 @@ def weigh_out(each: _Value, count: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
+        With the words: step must be more than 0.
 
     References
     ----------
@@ -9110,8 +9133,8 @@ def yield_of(good: _Value, made: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there cannot be more good ones than were made.
-        Where not: made must be more than 0.
+        With the words: there cannot be more good ones than were made.
+        With the words: made must be more than 0.
 
     References
     ----------

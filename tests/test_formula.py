@@ -259,7 +259,7 @@ def test_the_docstring_has_the_sections_the_declaration_knows():
 
 
 def test_the_docstring_says_what_arguments_ask_of_each_other():
-    assert "Where not: the floor cannot rise above the fill." in inspect.getdoc(cylinder_volume)
+    assert "With the words: the floor cannot rise above the fill." in inspect.getdoc(cylinder_volume)
 
 
 def test_the_docstring_says_where_a_list_is_wanted():
@@ -335,6 +335,17 @@ def test_an_earlier_name_answers_and_refuses_as_the_function_does_in_its_own_nam
     assert (earlier.instead, earlier.checked(2), earlier.call("2 g")) == ("heavier", 4, 4)
     with refused("doubled: wax is -1; it takes 0 or more g."):
         earlier.checked(-1)
+
+
+def test_a_note_is_told_where_its_condition_holds(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        """Twice the wax."""
+        return wax * 2
+
+    formula(source="none", notes={"wax > 500": "a large pot", "": "weigh it"})(heavier)
+    assert find("heavier").noted("1 kg") == ["a large pot", "weigh it"]
+    assert find("heavier").noted(wax=500) == ["weigh it"]
+    assert inspect.getdoc(find("heavier").checked).count("- a large pot.") == 1
 
 
 def test_an_earlier_name_that_is_in_use_fails_at_import(empty_registry):

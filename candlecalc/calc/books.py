@@ -261,6 +261,7 @@ class ScheduleLines(NamedTuple):
     },
     source=SCHEDULE,
     words="schedule c, cogs, tax return, sole proprietor, tax form, cost of goods sold",
+    notes={"": "small US businesses may account for stock otherwise: see the form's instructions"},
 )
 def cost_of_goods_schedule(
     opening: OpeningStock,

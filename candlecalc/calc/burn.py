@@ -65,7 +65,7 @@ def burn_rate(hours: BurnHours, weights: Weighings) -> BurnRate:
     """Rate of burning from a log of weighings: the slope of the straight line through them.
 
     Weigh at lighting and at putting out, jar and all; a log may go over several
-    burns. How sure the rate is, says `burn_rate_between`.
+    burns. `burn_rate_between` says how sure it is.
 
     >>> round(burn_rate(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563]), 3)
     4.05
@@ -178,11 +178,11 @@ def rates_of_candles(rates: CandleRates, confidence: Confidence = 0.95) -> Candl
     """The mean rate of burning of several candles of one recipe, its interval, and that of the next candle.
 
     >>> rates_of_candles(rates=[4.0, 4.3]).note
-    '95 % intervals, 2 candles: fewer than three are no ground for a verdict'
+    '95 % intervals, 2 candles: test at least three'
     """
     mean = _mean(rates)
     of_mean, of_next = _swings_of_candles(rates, confidence)
-    few = ": fewer than three are no ground for a verdict" if len(rates) < 3 else ""
+    few = ": test at least three" if len(rates) < 3 else ""
     note = f"{confidence * 100:g} % intervals, {len(rates)} candles{few}"
     return CandlesBetween(mean, mean - of_mean, mean + of_mean, mean - of_next, mean + of_next, note)
 

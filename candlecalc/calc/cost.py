@@ -11,6 +11,7 @@ from candlecalc.calc.terms import (
     Activity,
     Amounts,
     Batch,
+    BatchCost,
     Candles,
     Cost,
     Count,
@@ -286,7 +287,7 @@ def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
     source=ALGEBRA,
     words="cost per candle, unit cost of a candle, what does a candle cost me",
 )
-def cost_each(cost: Cost, batch: Batch) -> Cost:
+def cost_each(cost: BatchCost, batch: Batch) -> Cost:
     """Cost of one candle out of a batch.
 
     >>> cost_each(cost=931, batch=7)
@@ -316,7 +317,7 @@ def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> 
     words="small order cost, custom order, special order, cost of a bigger batch, batch size cost, private batch",
 )
 def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
-    """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
+    """Cost per candle at another batch size, its set-up divided over the new one.
 
     `setup` is what setting up once costs.
 

@@ -46,6 +46,7 @@ def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
     words="when to pour, when to start, Christmas rush, deadline, market date, how far ahead, cure time, "
     "curing, last day to pour, working back from a market, two weeks of cure, may I light it, when to "
     "light",
+    notes={"": "counted Monday to Friday; for Saturdays, Sundays or days off use pour_by_own_days"},
 )
 def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourWeekday:
     """The last day to start pouring for a market or an order, working Monday to Friday.

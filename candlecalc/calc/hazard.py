@@ -93,7 +93,7 @@ def hazard_of_mixture(
     route: Adding = "additive",
     region: Region = "EU",
 ) -> List[HazardFound]:
-    """Classes of what a data sheet describes, the neat oil or a diluted sample: to hold against its section 2.
+    """Classes of what a data sheet describes, the neat oil or a diluted sample: compare with its section 2.
 
     Where they differ, a line was misread, a limit is missing, or the supplier knows more.
     For the candle use `hazard_of_candle`. Flammability is for a test to decide.
@@ -155,7 +155,7 @@ def substance_in_candle(concentration: InOil, load: Load) -> ShareOfCandle:
 
 @formula(
     native="MIN(limit/(concentration-limit),0.5)",
-    requires={"ROUND(concentration-3*limit,9) >= 0": "at no load up to 0.5 of the wax does so little reach the limit"},
+    requires={"ROUND(concentration-3*limit,9) >= 0": "even at a load of 50 % this substance stays below the limit"},
     source=MASS_PERCENT,
     words="load below the label limit, linalool, limonene, stay under a limit, avoid a hazard label, H317",
 )
@@ -177,7 +177,7 @@ def load_reaching_limit(concentration: InOil, limit: ClassLimit) -> LoadReached:
     words="recipe changed, supplier changed the oil, new data sheet",
 )
 def change_before_reclassifying(share: ShareOfCandle) -> Change:
-    """How far a substance's share may drift from what was judged before the candle must be judged anew.
+    """How far a substance's share may change before the candle must be classified again.
 
     A change of its share, up or down: 0.3 is 30 % more or less of what it was. Applies
     where nothing else in the recipe changes.

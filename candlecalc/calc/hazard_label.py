@@ -119,7 +119,7 @@ def label_of_classes(
     holds: Holds = None,
     buyer: Buyer = "public",
 ) -> List[LabelLine]:
-    """Label that classes bring which the supplier has stated for the oil in wax at the load poured.
+    """Label elements for the classes that the supplier states for the oil in wax at the load poured.
 
     The supplier's own label elements go before it. To find the classes use `hazard_of_candle`.
 

@@ -162,6 +162,7 @@ class BatchTest(NamedTuple):
 @formula(
     source=REFERENCE_TEST,
     words="average weight test, average system, underweight batch, fill weights check, target fill",
+    notes={"": "in an inspection the inspector's own sample decides"},
 )
 def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchTest:
     """The two tests of a batch in the EU and GB, on net weights: its average, and its short packages.

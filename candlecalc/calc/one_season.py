@@ -34,7 +34,7 @@ NEEDED = {"normal": ("demand", "spread"), "Poisson": ("demand",), "records": ("r
 IN_CELLS = "its Poisson sum fits no cell; season_{0} and season_{0}_of_records fit one, for normal and for records"
 WORTH_IT = {
     "price > cost": "the price must be above what one costs, or none should be made",
-    "price-cost < price-leftover": "what one left over brings must be below its cost, or there is no risk to weigh",
+    "price-cost < price-leftover": "a leftover must bring less than it cost",
 }
 
 
@@ -126,9 +126,8 @@ def season_stock(
 ) -> Stock:
     """How many to make for one season, where demand varies as a normal distribution does.
 
-    It makes as many as weigh the profit on one more sold against the loss on
-    one more left over. For small numbers use `season_stock_poisson`, for the
-    maker's own seasons `season_stock_of_records`.
+    It stops where one more would lose as much, left over, as it would earn, sold.
+    `season_quantity` takes other kinds of demand.
 
     >>> round(season_stock(price=24, cost=9, leftover=5, demand=60, spread=15), 2)
     72.07

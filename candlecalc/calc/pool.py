@@ -23,6 +23,8 @@ from candlecalc.quantities import statistics
 INCH = 25.4
 LONGEST_BURN = 4.0  # hours at a time: common practice, no source
 
+PAST = "past the four hours usual for one burn"
+
 GROWING = {
     "MAX(hours) > MIN(hours)": "two readings at different hours, at least, are wanted",
     # By more than rounding: a pool that stays as it is does not grow.
@@ -72,6 +74,7 @@ def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTim
     source=PRACTICE,
     words="hour per inch, first burn, how long to burn the first time, full melt pool, memory ring, burn "
     "session, how long to burn each time, inch across",
+    notes={f"diameter > {LONGEST_BURN * INCH:g}": PAST},
 )
 def usual_pool_time(diameter: Length) -> PoolTime:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
@@ -111,7 +114,7 @@ def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: Length) -> Poo
     if reaches > max(hours):
         notes.append("drawn on beyond the last reading")
     if reaches > LONGEST_BURN:
-        notes.append("past the four hours usual for one burn")
+        notes.append(PAST)
     return PoolForecast(line.slope, reaches, usual, "; ".join(notes))
 
 

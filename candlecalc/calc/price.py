@@ -31,7 +31,7 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
-from candlecalc.calc.terms.selling import RetailPrice, WholesalePrice
+from candlecalc.calc.terms.selling import Lots, PriceLeft, RetailPrice, VariableCost, WholesalePrice
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
@@ -93,7 +93,7 @@ def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, cha
 
 @formula(native="least/per_order", source=ALGEBRA, part=True)
 def least_each(least: Money, per_order: PerOrder) -> Money:
-    """The smallest fee of an order, as each candle's part of it.
+    """Minimum order fee divided by the candles in the order.
 
     >>> least_each(least=3, per_order=2)
     1.5
@@ -113,7 +113,7 @@ def fixed_for_season(cost: Money, times: Times) -> Money:
 
 @formula(native="item+order/per_order", source=ALGEBRA, part=True)
 def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMoney:
-    """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
+    """Fixed fees per candle: those of every item, plus those of an order divided by its candles.
 
     `order` is the order's fee, packing and postage less the postage the buyer pays.
 
@@ -227,7 +227,7 @@ def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
     words="gross margin, profit margin, profit percentage",
 )
 def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
-    """Margin that a profit is of the price before tax.
+    """Profit divided by the price before tax.
 
     >>> margin_at(profit=8, price=16)
     0.5
@@ -389,11 +389,12 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     words="how many to sell, break even at a market, cover the stall fee, stall fee, booth fee, table fee, "
     "market booth, target profit, sales goal, pay myself a salary, how many candles to make a "
     "living, fixed costs, make up for a discount",
+    notes={"": "no fixed costs may be in cost, or they are counted twice"},
 )
-def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Candles:
+def break_even_units(fixed: Money, price: PriceLeft, cost: VariableCost, profit: Money = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
+    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0
@@ -407,8 +408,9 @@ def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     source=BREAK_EVEN,
     words="sales goal, annual sales goal, revenue needed, turnover, salary, make a living, target profit, fixed "
     "costs, income goal",
+    notes={"": "no fixed costs may be in cost, or they are counted twice"},
 )
-def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Money:
+def break_even_sales(fixed: Money, price: PriceLeft, cost: VariableCost, profit: Money = 0.0) -> Money:
     """Sales in money that cover fixed costs, and a wanted profit if given.
 
     >>> break_even_sales(fixed=18000, price=100, cost=20)
@@ -422,7 +424,7 @@ def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     source=BREAK_EVEN,
     words="sales mix, several products, product mix",
 )
-def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Money:
+def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Lots:
     """Lots of a mix of products to sell to cover fixed costs.
 
     A lot holds `mix` of each product: for 3 of one to 1 of another, 10 lots are

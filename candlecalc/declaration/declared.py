@@ -52,6 +52,7 @@ class Function:
     no_native: str = ""  # why no cell formula says it
     fields: Dict[str, Term] = field(default_factory=dict)  # of a result that is a row, or rows, of several values
     requires: Dict[str, str] = field(default_factory=dict)
+    notes: Dict[str, str] = field(default_factory=dict)
     summary: str = ""
     part: bool = False  # what tabs and other functions need, rather than what a maker asks
     words: str = ""  # what people call it, for the search alone
@@ -120,6 +121,12 @@ class Function:
         With `call`, which decides and refuses with every reason, that is the checked function.
         """
         return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
+
+    def noted(self, *given: object, **named: object) -> List[str]:
+        """What to know beside the answer for these arguments, which `call` has taken."""
+        bound = inspect.signature(self.checked).bind(*given, **named).arguments
+        values = {name: one.read(bound.get(name, one.default)) for name, one in self.arguments.items()}
+        return [words for condition, words in self.notes.items() if not condition or _condition(condition)[1](values)]
 
     def __repr__(self) -> str:
         return f"<{self.name}({', '.join(self.arguments)}): {self.summary}>"
@@ -191,6 +198,7 @@ def formula(
     native: Optional[str] = None,
     no_native: str = "",
     requires: Optional[Dict[str, str]] = None,
+    notes: Optional[Dict[str, str]] = None,
     part: bool = False,
     words: str = "",
     formerly: Sequence[str] = (),
@@ -204,6 +212,7 @@ def formula(
     native : the same in the native language (`candlecalc.declaration.native`), where a spreadsheet can say it
     no_native : why it cannot, where the answer is one value all the same
     requires : what arguments ask of each other, a condition in the native language with its words
+    notes : what to know beside an answer, by the condition on which it is told; "" for always
     part : whether tabs and other functions need it rather than a maker; lists begin with the others
     words : what people call it where the declaration says it otherwise, parted by commas: shown nowhere, searched
     formerly : earlier names of this very function; like every earlier name they go on answering and are not listed
@@ -211,7 +220,7 @@ def formula(
     """
 
     def declare(bare: Bare) -> Bare:
-        built = _build(bare, source, native, no_native, requires or {})
+        built = _build(bare, source, native, no_native, requires or {}, notes or {})
         declared = _registered(replace(built, part=part, words=words, instead=instead))
         for name in formerly:
             _registered(replace(declared, name=name, instead=declared.name))
@@ -226,7 +235,12 @@ def find(function: Union[str, Callable[..., Any]]) -> Function:
 
 
 def _build(
-    bare: Callable[..., Any], source: str, native: Optional[str], no_native: str, requires: Dict[str, str]
+    bare: Callable[..., Any],
+    source: str,
+    native: Optional[str],
+    no_native: str,
+    requires: Dict[str, str],
+    notes: Dict[str, str],
 ) -> Function:
     hints = get_type_hints(bare, include_extras=True)
     signature = inspect.signature(bare)
@@ -238,7 +252,7 @@ def _build(
     if not native and (result.many or fields):
         no_native = no_native or "its answer is several cells"
     tree = language.parse(native) if native else None
-    conditions = [language.parse(condition) for condition in requires]
+    conditions = [language.parse(condition) for condition in [*requires, *filter(None, notes)]]
     _check_declaration(bare, arguments, ([tree] if tree else []) + conditions)
     return Function(
         name=bare.__name__,
@@ -251,6 +265,7 @@ def _build(
         no_native=no_native,
         fields=fields,
         requires=requires,
+        notes=notes,
         summary=(inspect.getdoc(bare) or "").partition("\n")[0],
     )
 
@@ -380,7 +395,9 @@ def _documented(function: Function) -> str:
     for name, term in function.fields.items():
         lines += [f"{name} : {term.range}", f"    {term.help}"]
     lines += ["", "Raises", "------", "ValueError", "    Where an argument or the result is out of its range."]
-    lines += [f"    Where not: {words}." for words in function.requires.values()]
+    lines += [f"    With the words: {words}." for words in function.requires.values()]
+    if function.notes:
+        lines += ["", "Notes", "-----", *(f"- {words}." for words in function.notes.values())]
     lines += ["", "References", "----------", function.source]
     return "\n".join(lines)
 

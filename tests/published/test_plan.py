@@ -213,7 +213,7 @@ def test_a_tie_between_records_gives_the_smaller_number(face):
 def test_a_season_at_a_loss_or_without_a_risk_is_refused(face):
     with face.refuses("the price must be above what one costs"):
         face.season_stock(4, 4, 1, 50, 8)
-    with face.refuses("what one left over brings must be below its cost"):
+    with face.refuses("a leftover must bring less than it cost"):
         face.season_stock_of_records(10, 4, 4, [10, 12])
     with face.refuses("demand is 701; it takes 0 to 700"):
         face.season_stock_poisson(10, 4, 1, 701)

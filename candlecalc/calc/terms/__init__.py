@@ -150,6 +150,7 @@ Prices = Annotated[Sequence[float], Term("money", "price of each product, before
 Costs = Annotated[Sequence[float], Term("money", "cost of each product that comes and goes with it", many=True)]
 Mix = Annotated[Sequence[float], Term("", "how many of each product sell together", many=True)]
 Cost = Annotated[float, Term("money", "what the candle costs")]
+BatchCost = Annotated[float, Term("money", "what the whole batch costs")]
 Price = Annotated[float, Term("money", "price before tax")]
 LowestPrice = Annotated[float, Term("money", "the lowest price before tax", rounding="up")]
 TaxedPrice = Annotated[float, Term("money", "price with tax in it")]

@@ -111,7 +111,7 @@ LitAgain = Annotated[
          blank=True),
 ]  # fmt: skip
 MostFlame = Annotated[
-    float, Term("mm", "the tallest flame that is no stop: 75, for a tea light 30", low=10.0, high=75.0)
+    float, Term("mm", "the tallest flame that is no stop: 75 or 3 in, for a tea light 30", low=10.0, high=76.2)
 ]
 TargetNames = Annotated[
     Optional[List[Optional[str]]],

@@ -18,6 +18,9 @@ StallHours = Annotated[
     float, Term("h", "hours that the day takes: packing, travel, setting up, selling", above=True, high=1000.0)
 ]
 
+VariableCost = Annotated[float, Term("money", "cost of each extra candle sold, without fixed costs")]
+Lots = Annotated[float, Term("", "lots of the mix to sell", noun="lots")]
+
 # Retail and wholesale
 RetailPrice = Annotated[float, Term("money", "retail price: what the buyer in the shop pays, with tax in it or not")]
 WholesalePrice = Annotated[float, Term("money", "wholesale price: what the shop pays the maker")]

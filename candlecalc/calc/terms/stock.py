@@ -77,7 +77,12 @@ ShelfLife = Annotated[
 ]
 ShelfMonths = Annotated[
     float,
-    Term("", "how many months it keeps, by the supplier's data sheet or the maker's own tests", high=600.0, whole=True),
+    Term(
+        "months",
+        "how many months it keeps, by the supplier's data sheet or the maker's own tests",
+        high=600.0,
+        whole=True,
+    ),
 ]
 UseBy = Annotated[date, Term("date", "the last day on which to use the lot")]
 AsOf = Annotated[date, Term("date", "the day it is counted from: today, or the day of use")]

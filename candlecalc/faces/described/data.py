@@ -27,6 +27,7 @@ def _data(formula: Function) -> dict[str, object]:
         "formula": native.spell(formula.native) if formula.native else None,
         "no formula because": formula.no_native or None,
         "requires": list(formula.requires.values()),
+        "notes": list(formula.notes.values()),
         "source": formula.source,
         "example": example,
     }

@@ -50,7 +50,9 @@ def page(formula: Function) -> list[str]:
     form = _broken(native.spell(formula.native)) if formula.native else _wrapped(formula.no_native)
     lines += _heading("formula", form)
     for words in formula.requires.values():
-        lines += _heading("where", _wrapped(words))
+        lines += _heading("refused", _wrapped(words))
+    for words in formula.notes.values():
+        lines += _heading("note", _wrapped(words))
     lines += _heading("source", _wrapped(formula.source))
     return [*lines, "", *(f"    {part}" for line in example for part in _wrapped_example(line))]
 
