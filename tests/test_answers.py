@@ -106,9 +106,9 @@ def test_goods_in_two_kinds_or_half_without_a_unit_are_refused(words, message):
 
 
 def test_what_is_counted_is_whole_and_rounded_the_way_that_serves():
-    pieces = Term("", "", goods="alike", rounding="up", beside="candles")
+    pieces = Term("", "", goods="alike", rounding="up", noun="candles")
     assert shown(73.3072, pieces) == "74 candles"
-    assert shown(73.3072, Term("", "", goods="alike", beside="candles"), Asked(whole=True)) == "73 candles"
+    assert shown(73.3072, Term("", "", goods="alike", noun="candles"), Asked(whole=True)) == "73 candles"
     assert answer("count_difference", "41.25", "40") == ["1.25 units"]
 
 
@@ -172,3 +172,8 @@ def test_words_of_a_data_sheet_keep_their_semicolons():
 ])  # fmt: skip
 def test_working_days_are_named_weekends_included(working, day):
     assert answer("pour_by_own_days", "2026-12-05", "14", working) == [day]
+
+
+def test_what_to_know_beside_an_answer_stands_under_it():
+    assert answer("usual_pool_time", "3 in") == ["3.00 h"]
+    assert answer("usual_pool_time", "5 in") == ["5.00 h", "note: past the four hours usual for one burn"]

@@ -38,7 +38,7 @@ def test_there_are_a_hundred():
 
 @pytest.mark.parametrize("row", WORKED, ids=by_question)
 def test_a_question_has_the_answer_that_was_worked_out(row):
-    assert " / ".join(asked(row)) == row["answer"], row["how"]
+    assert " / ".join(asked(row)).partition(" / note: ")[0] == row["answer"], row["how"]
 
 
 @pytest.mark.parametrize("row", QUESTIONS, ids=by_question)

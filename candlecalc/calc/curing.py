@@ -12,7 +12,6 @@ from candlecalc.calc.terms.plan import (
     Finishing,
     PourDay,
     PouredDay,
-    PourWeekday,
     ReadyDay,
     SaleDay,
     Working,
@@ -48,7 +47,7 @@ def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
     "light",
     notes={"": "counted Monday to Friday; for Saturdays, Sundays or days off use pour_by_own_days"},
 )
-def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourWeekday:
+def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourDay:
     """The last day to start pouring for a market or an order, working Monday to Friday.
 
     Back from the day of sale: the working days to label and pack, all before

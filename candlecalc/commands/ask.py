@@ -9,7 +9,7 @@ from typing import Any
 from candlecalc.declaration.declared import Argument, Function, Term
 from candlecalc.faces.asked import goods, label_parts, months, own_units
 from candlecalc.faces.asked.question import arguments, function, unit_wanted
-from candlecalc.faces.asked.results import Asked, lines, shown
+from candlecalc.faces.asked.results import Asked, answered, lines, shown
 from candlecalc.quantities import units
 
 
@@ -52,7 +52,13 @@ def answer(
     ]
     if label_parts.is_label(formula):
         return label_parts.lines(words)
-    return _with_money_said(formula, _with_costs_said(formula, lines(formula, words), given, counted), currency)
+    told = _with_costs_said(formula, lines(formula, words), given, counted)
+    return [*_with_money_said(formula, told, currency), *_noted(formula, counted.given)]
+
+
+def _noted(formula: Function, given: Mapping[str, Any]) -> list[str]:
+    """What to know beside the answer."""
+    return [line for note in formula.noted(**given) for line in answered("note", note)]
 
 
 def checked(argument: Argument, text: str) -> Any:

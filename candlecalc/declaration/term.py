@@ -43,7 +43,7 @@ class Term:
     unit_in: str = ""  # the argument that says which unit its numbers are in
     # Amounts in any one unit, pieces or a weight: of one thing throughout ("alike"), of another in each row ("each").
     goods: Literal["", "alike", "each"] = ""
-    beside: str = ""  # what stands after its values where an answer is read: "pots", "working Monday to Friday"
+    noun: str = ""  # what its numbers count, where an answer is read: "pots"
     own_semicolons: bool = False  # words that hold semicolons of their own, so that these part no list
 
     @property

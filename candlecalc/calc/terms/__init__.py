@@ -115,10 +115,10 @@ Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", above
 
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
-Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, beside="pots")]
-Vessels = Annotated[float, Term("", "how many vessels", high=1e6, whole=True, beside="vessels")]
-Candles = Annotated[float, Term("", "how many candles", high=1e6, whole=True, beside="candles")]
-Pieces = Annotated[float, Term("", "how many pieces", high=1e6, whole=True, beside="pieces")]
+Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, noun="pots")]
+Vessels = Annotated[float, Term("", "how many vessels", high=1e6, whole=True, noun="vessels")]
+Candles = Annotated[float, Term("", "how many candles", high=1e6, whole=True, noun="candles")]
+Pieces = Annotated[float, Term("", "how many pieces", high=1e6, whole=True, noun="pieces")]
 Batch = Annotated[float, Term("", "how many candles are made together", low=1.0, high=1e6, whole=True)]
 PerOrder = Annotated[float, Term("", "how many candles an order holds on average", low=1.0, high=1e6)]
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
@@ -137,7 +137,7 @@ SpreadOver = Annotated[float, Term("", "how many candles of the recipe carry it"
 Coloured = Annotated[
     float, Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", above=True)
 ]
-DyePieces = Annotated[float, Term("", "pieces of dye", beside="pieces")]
+DyePieces = Annotated[float, Term("", "pieces of dye", noun="pieces")]
 Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters",
                              low=1.0, high=16.0, whole=True)]  # fmt: skip
 
@@ -197,4 +197,4 @@ Sharing = Annotated[
     Literal["in proportion", "evenly"],
     Term("", "how the charge is shared: in proportion to the amounts, or evenly", choices=("in proportion", "evenly")),
 ]
-Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True, beside="decimals")]
+Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True, noun="decimals")]

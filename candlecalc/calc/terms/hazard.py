@@ -170,4 +170,4 @@ WaterTest = Annotated[
         choices=("acute", "chronic", "chronic, degradable"),
     ),
 ]
-MFactor = Annotated[float, Term("", "M-factor: what its share is multiplied by", low=1.0, beside="times")]
+MFactor = Annotated[float, Term("", "M-factor: what its share is multiplied by", low=1.0, noun="times")]

@@ -48,7 +48,7 @@ BreakPrices = Annotated[
 Needed = Annotated[float, Term("", "how much is needed", goods="alike")]
 OnHand = Annotated[float, Term("", "how much is on hand", goods="alike")]
 Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True, goods="alike")]
-Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, beside="packs")]
+Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, noun="packs")]
 
 # Ordering again
 StockLevel = Annotated[float, Term("", "how much to have, in the unit that demand is in", goods="alike", rounding="up")]
@@ -115,7 +115,7 @@ SomeRecords = Annotated[
     ),
 ]
 Stock = Annotated[
-    float, Term("", "how many to have when the season starts", goods="alike", rounding="up", beside="candles")
+    float, Term("", "how many to have when the season starts", goods="alike", rounding="up", noun="candles")
 ]
 WholeStock = Annotated[float, Term("", "how many to have when the season starts", high=1e5, whole=True)]
 
@@ -129,16 +129,13 @@ Finishing = Annotated[
     float, Term("days", "working days to label, pack and carry before that day", high=365.0, whole=True)
 ]
 PourDay = Annotated[date, Term("date", "the last day on which pouring can start")]
-PourWeekday = Annotated[
-    date, Term("date", "the last day on which pouring can start", beside="working Monday to Friday")
-]
 PouredDay = Annotated[date, Term("date", "the day on which they were poured")]
 ReadyDay = Annotated[date, Term("date", "the day on which they have cured")]
 Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day"', text=True)]
 DaysOff = Annotated[
     Optional[Sequence[date]], Term("date", "days on which you do not work all the same", many=True, blank=True)
 ]
-EveningsNeeded = Annotated[float, Term("", "how many evenings", high=1e6, whole=True, beside="evenings")]
+EveningsNeeded = Annotated[float, Term("", "how many evenings", high=1e6, whole=True, noun="evenings")]
 PotsAnEvening = Annotated[float, Term("", "how many pots can be poured in an evening", low=1.0, high=1e4, whole=True)]
 
 # Season by periods

@@ -44,7 +44,7 @@ def shown(value: Any, term: Term, asked: Asked = Asked()) -> str:  # noqa: B008 
     if value is None:
         return "-"
     if isinstance(value, date):
-        return f"{value.isoformat()} ({days.WEEKDAYS[value.weekday()]}){term.beside and f', {term.beside}'}"
+        return f"{value.isoformat()} ({days.WEEKDAYS[value.weekday()]})"
     if not term.counts:
         return str(value)
     if term.unit_in:
@@ -57,7 +57,7 @@ def shown(value: Any, term: Term, asked: Asked = Asked()) -> str:  # noqa: B008 
         return _money(value, term, asked)
     if term.goods and asked.goods:
         return f"{_trimmed(value, 0, max(2, _decimals_for(value, 2)), term.rounding)} {units.NAMES[asked.goods]}"
-    return f"{_number(value, term, asked)} {term.unit or term.beside or 'units' * bool(term.goods)}".strip()
+    return f"{_number(value, term, asked)} {term.unit or term.noun or 'units' * bool(term.goods)}".strip()
 
 
 def _money(value: float, term: Term, asked: Asked) -> str:
@@ -159,12 +159,13 @@ def lines(formula: Function, rows: Sequence[Sequence[str]]) -> list[str]:
     if not names:
         return [word for row in rows for word in row]
     if not formula.result.many:
-        return [line for name, word in zip(names, rows[0], strict=True) for line in _answered(name, word)]
+        return [line for name, word in zip(names, rows[0], strict=True) for line in answered(name, word)]
     columns = _columns([names, *rows])
     return columns if max(map(len, columns)) <= WIDTH else _blocks(names, rows)
 
 
-def _answered(name: str, words: str) -> list[str]:
+def answered(name: str, words: str) -> list[str]:
+    """What a name is said to be, in lines: `note: opened candles differ`."""
     return textwrap.wrap(f"{name.replace('_', ' ')}: {words}", WIDTH, subsequent_indent="  ", break_on_hyphens=False)
 
 
@@ -178,5 +179,5 @@ def _blocks(names: Sequence[str], rows: Sequence[Sequence[str]]) -> list[str]:
     lines: list[str] = []
     for row in rows:
         said = [(name, word) for name, word in zip(names, row, strict=True) if word != "-"]
-        lines += [line for name, word in said for line in _answered(name, word)] + [""]
+        lines += [line for name, word in said for line in answered(name, word)] + [""]
     return lines[:-1]
