@@ -6,11 +6,14 @@ definition (international yard and pound agreement, 1959; US customary gallon; W
 
 import pytest
 from click.testing import CliRunner
+from hypothesis import given
+from hypothesis import strategies as st
 
 from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import Term
-from candlecalc.faces.asked.own_units import Currency, Written, unit_for
+from candlecalc.faces.asked.own_units import Currency, Written, handy, unit_for
 from candlecalc.faces.asked.results import Asked, shown
+from candlecalc.quantities import units
 
 
 def answer(*words):
@@ -45,6 +48,13 @@ WEIGHED = [  # words, answer, how it was worked
 @pytest.mark.parametrize("words, expected, how", WEIGHED, ids=lambda value: str(value)[:40])
 def test_an_answer_is_what_a_scale_or_a_jug_shows(words, expected, how):
     assert answer(*words) == [expected]
+
+
+@given(st.floats(1, 20_000), st.sampled_from(["ounce", "pound", "gram", "kilogram"]))
+def test_what_is_shown_reads_back_as_what_it_was_to_half_a_gram(grams, unit):
+    term = Term("g", "")
+    told = shown(grams, term, Asked(handy(grams, term, unit))).partition(" (")[0]
+    assert units.read(told, "g").value == pytest.approx(grams, abs=0.51)
 
 
 def test_who_asks_in_imperial_fluid_ounces_has_them_back_across_kinds():
@@ -110,6 +120,7 @@ def test_what_is_counted_is_whole_and_rounded_the_way_that_serves():
     assert shown(73.3072, pieces) == "74 candles"
     assert shown(73.3072, Term("", "", goods="alike", noun="candles"), Asked(whole=True)) == "73 candles"
     assert answer("count_difference", "41.25", "40") == ["1.25 units"]
+    assert answer("stock_left", "30.5; 40", "60; 40") == ["29.5 units", "29.5 units"]
 
 
 # Money, days and months
@@ -126,6 +137,7 @@ def test_money_is_in_the_currency_that_was_typed(currency, expected):
 def test_without_a_currency_it_is_said_that_it_is_your_own():
     assert answer("price_for_margin", "6", "50%") == ["12.00 in your currency"]
     assert answer("split_charge", "10", "1; 4") == ["2.00", "8.00", "amounts of money in your currency"]
+    assert answer("material_cost", "2 cups", "0.80/cup") == ["1.60 in your currency"]
     assert answer("split_charge", "10 EUR", "1; 4") == ["2.00 EUR", "8.00 EUR"]
 
 

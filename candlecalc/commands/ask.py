@@ -81,9 +81,10 @@ def _unit(formula: Function, term: Term, value: Any, given: Mapping[str, Any], w
 
 def _in_pieces(formula: Function, given: Mapping[str, Any]) -> bool:
     """Whether amounts were all typed as whole numbers, as what is counted is."""
-    amounts = [text for term, text in own_units.texts(formula, given) if term.goods]
+    amounts = [value for name, value in given.items() if formula.arguments[name].term.goods]
+    cells = [cell for value in amounts for cell in (value if isinstance(value, list) else [value]) if cell != ""]
     with suppress(ValueError):
-        return all(float(text).is_integer() for text in amounts)
+        return all(float(cell).is_integer() for cell in cells)
     return False
 
 

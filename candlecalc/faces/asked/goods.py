@@ -66,6 +66,12 @@ def per(unit: str) -> str:
     return f"{'an' if name[0] in 'aeioml' and name[:2] not in ('lb', 'mg') else 'a'} {name}"
 
 
+def without_per(cost: str) -> str:
+    """A cost without the unit that it is per: "$12" of "$12/lb"."""
+    match = PER_UNIT.fullmatch(cost.strip())
+    return match["amount"] if match else cost
+
+
 def _cells(formula: Function, given: dict[str, Any]) -> Iterator[_Cell]:
     for name, value in given.items():
         term = formula.arguments[name].term

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any, NamedTuple
 
 from candlecalc.declaration.declared import Function, Term
+from candlecalc.faces.asked import goods
 from candlecalc.quantities import numerals, units
 
 # What who asks in ounces, inches or degrees F has on the bench, by what is measured.
@@ -95,7 +96,9 @@ def handy(value: Any, result: Term, unit: str) -> str:
 
 def currency(formula: Function, given: Mapping[str, Any]) -> Currency:
     """The currency that amounts were typed with; a ValueError where they were typed with two."""
-    found = [numerals.currency(text) for term, text in texts(formula, given) if term.unit.startswith("money")]
+    amounts = [text for term, text in texts(formula, given) if term.unit.startswith("money")]
+    # "0.80/cup" is in no pesos.
+    found = [numerals.currency(goods.without_per(text)) for text in amounts]
     marks = list(dict.fromkeys(mark for mark, _ in found if mark))
     if len(marks) > 1:
         raise ValueError(f"amounts are in {marks[0]} and in {marks[1]}: give all of them in one currency")
