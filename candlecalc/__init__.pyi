@@ -370,11 +370,11 @@ def after_discounts(price: _Value, first: _Value, second: _Value = 0.0, third: _
     price : 0 or more
         price as the place states it, with tax in it or not
     first : 0 to 0.99 of the price
-        what is taken off the price
+        the first discount, off the price
     second : 0 to 0.99 of the price; 0.0 if left out
-        what is taken off the price
+        the second, off what the first left
     third : 0 to 0.99 of the price; 0.0 if left out
-        what is taken off the price
+        the third, off what the second left
 
     Returns
     -------
@@ -510,7 +510,7 @@ def before_waste(amount: _Value, waste: _Value) -> float:
     Parameters
     ----------
     amount : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is wanted after waste, in any unit; the answer is in the same unit
     waste : 0 to 0.5 of what is weighed out
         share lost in pots, jugs, wicks dipped and spills
 
@@ -664,9 +664,9 @@ def blend_density(first: _Value, second: _Value, share: _Value) -> float:
     Parameters
     ----------
     first : 0.5 to 1.5 g/ml
-        weight of a millilitre of the wax, at the temperature it is filled
+        weight of a millilitre of the first wax, at the temperature it is filled
     second : 0.5 to 1.5 g/ml
-        weight of a millilitre of the wax, at the temperature it is filled
+        weight of a millilitre of the second wax, at the temperature it is filled
     share : 0 to 1 of the blend
         share of one oil, or of one wax, in a blend
 
@@ -700,11 +700,11 @@ def box_volume(length: _Value, width: _Value, height: _Value, base: _Value = 0.0
     Parameters
     ----------
     length : 10 to 2000 mm
-        an inside length of the vessel
+        length of the vessel inside
     width : 10 to 2000 mm
-        an inside length of the vessel
+        width of the vessel inside
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -740,7 +740,7 @@ def break_even_mix(fixed: _Value, mix: _Cells, prices: _Cells, costs: _Cells) ->
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     mix : list, each 0 or more
         how many of each product sell together
     prices : list, each 0 or more
@@ -776,13 +776,13 @@ def break_even_sales(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     price : 0 or more
         price before tax, less the place's fees on it
     cost : 0 or more
         cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
-        an amount of money
+        profit wanted besides
 
     Returns
     -------
@@ -819,13 +819,13 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     price : 0 or more
         price before tax, less the place's fees on it
     cost : 0 or more
         cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
-        an amount of money
+        profit wanted besides
 
     Returns
     -------
@@ -1422,7 +1422,7 @@ def convert(value: _Value, unit: str, to: str) -> float:
     unit : text
         a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F difference, min, h
     to : text
-        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F difference, min, h
+        the unit wanted, written the same way
 
     Returns
     -------
@@ -1644,11 +1644,11 @@ def cost_at_batch(cost: _Value, setup: _Value, usual: _Value, batch: _Value) -> 
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what the candle costs in the usual batch
     setup : 0 or more
-        an amount of money
+        what setting up once costs
     usual : whole numbers 1 to 1000000
-        how many candles are made together
+        how many candles are usually made together
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -1712,7 +1712,7 @@ def cost_of_all(cost: _Value, count: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what one of them costs
     count : whole numbers 0 to 1000000
         how many, a whole number
 
@@ -1949,9 +1949,9 @@ def cost_with_rise(cost: _Value, materials: _Value, rise: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what it costs today
     materials : 0 or more
-        an amount of money
+        what the materials in that cost
     rise : -0.9 to 2 of today's cost
         how far prices rise; minus for a fall
 
@@ -2052,9 +2052,9 @@ def cylinder_volume(diameter: _Value, height: _Value, base: _Value = 0.0) -> flo
     Parameters
     ----------
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -2330,9 +2330,9 @@ def enough_for(available: _Value, each: _Value) -> float:
     Parameters
     ----------
     available : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is on hand, in any unit, the same for all
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what goes into one candle, in any unit, the same for all
 
     Returns
     -------
@@ -2403,7 +2403,7 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
     Parameters
     ----------
     pots : whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots are to be poured
     an_evening : whole numbers 1 to 10000
         how many pots can be poured in an evening
 
@@ -2622,7 +2622,7 @@ def fee_at(price: _Value, fee: _Value, tax: _Value = 0.0, basis: _Literal["net",
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -2713,7 +2713,7 @@ def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value
     Parameters
     ----------
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
     depth : 5 to 500 mm
         how deep the wax is to stand above the floor
     density : 0.5 to 1.5 g/ml
@@ -2857,9 +2857,9 @@ def fixed_each(item: _Value, order: _Value, per_order: _Value) -> float:
     Parameters
     ----------
     item : 0 or more
-        an amount of money
+        fixed fee of every item
     order : any amount
-        an amount of money; minus for a credit or a loss
+        an order's fee, packing and postage, less the postage that the buyer pays
     per_order : 1 to 1000000
         how many candles an order holds on average
 
@@ -2891,7 +2891,7 @@ def fixed_for_season(cost: _Value, times: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        an amount of money
+        what the place costs a day or a month
     times : 0 to 1000000
         how many days or months of it there are
 
@@ -3027,11 +3027,11 @@ def full_cost(making: _Value, own_time: _Value, running: _Value) -> float:
     Parameters
     ----------
     making : 0 or more
-        what the candle costs
+        making cost: materials, paid help, production overhead
     own_time : 0 or more
-        an amount of money
+        your own time at your hourly rate
     running : 0 or more
-        an amount of money
+        its part of the costs of running: insurance, website, phone
 
     Returns
     -------
@@ -3061,9 +3061,9 @@ def full_pots(melt: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
@@ -3478,9 +3478,9 @@ def highest_load(wax: _Value, oil: _Value, limit: _Value, wax_basis: _Literal["o
     limit : more than 0, at most 1 of the finished candle
         highest share of this oil in the finished candle by its certificate; 1 where it sets none
     wax_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the wax supplier's highest load is a share of
     oil_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the oil supplier's highest load is a share of
 
     Returns
     -------
@@ -3516,9 +3516,9 @@ def highest_load_decided_by(wax: _Value, oil: _Value, limit: _Value, wax_basis: 
     limit : more than 0, at most 1 of the finished candle
         highest share of this oil in the finished candle by its certificate; 1 where it sets none
     wax_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the wax supplier's highest load is a share of
     oil_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the oil supplier's highest load is a share of
 
     Returns
     -------
@@ -4051,11 +4051,11 @@ def last_pot(melt: _Value, pots: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pots : whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots are full
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
@@ -4085,7 +4085,7 @@ def least_each(least: _Value, per_order: _Value) -> float:
     Parameters
     ----------
     least : 0 or more
-        an amount of money
+        the smallest fee that an order is charged
     per_order : 1 to 1000000
         how many candles an order holds on average
 
@@ -4232,9 +4232,9 @@ def liquid_density(density: _Value, measured: _Value, temperature: _Value, expan
     density : 0.5 to 1.5 g/ml
         weight of a millilitre of the wax, at the temperature it is filled
     measured : -50 to 160 C
-        a temperature
+        temperature at which its density was measured
     temperature : -50 to 160 C
-        a temperature
+        temperature at which its density is wanted
     expansion : 0 to 0.002 per C; 0.00085 if left out
         how much a melted wax swells for each degree C, as a share of its volume
 
@@ -4745,17 +4745,17 @@ def lowest_price(materials: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax:
     Parameters
     ----------
     materials : 0 or more
-        what the candle costs
+        what the materials in it cost, without any work
     fee : 0 to 0.95 of the price; 0.0 if left out
         what the place keeps of the price
     fixed : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more
     tax : 0 to 1 of the price before tax; 0.0 if left out
         rate of sales tax or VAT
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -4857,11 +4857,11 @@ def making_cost(materials: _Value, labour: _Value, overhead: _Value) -> float:
     Parameters
     ----------
     materials : 0 or more
-        an amount of money
+        what the materials cost, waste with them
     labour : 0 or more
-        an amount of money
+        what paid help costs; nothing for your own time
     overhead : 0 or more
-        an amount of money
+        production overhead that it carries
 
     Returns
     -------
@@ -4891,7 +4891,7 @@ def margin_at(profit: _Value, price: _Value) -> float:
     Parameters
     ----------
     profit : any amount
-        an amount of money; minus for a credit or a loss
+        profit on one; minus for a loss
     price : 0 or more
         price before tax
 
@@ -5227,9 +5227,9 @@ def minutes_each(each: _Value, setup: _Value, batch: _Value) -> float:
     Parameters
     ----------
     each : 0 to 1000000 min
-        working time
+        working time for one candle
     setup : 0 to 1000000 min
-        working time
+        working time to set up and clean, once a batch
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -5732,9 +5732,9 @@ def oil_to_raise_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     scented : 0 or more g
         wax and oil together, as poured into a vessel or a batch
     load : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load that it has now: oil as a share of wax weight (8% is 0.08)
     wanted : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load wanted: oil as a share of wax weight (8% is 0.08)
 
     Returns
     -------
@@ -5765,13 +5765,13 @@ def order_cost(fee: _Value = 0.0, postage: _Value = 0.0, packing: _Value = 0.0, 
     Parameters
     ----------
     fee : 0 or more; 0.0 if left out
-        an amount of money
+        the place's fee for an order
     postage : 0 or more; 0.0 if left out
-        an amount of money
+        postage that you pay for an order
     packing : 0 or more; 0.0 if left out
-        an amount of money
+        box and packing of an order
     charged : 0 or more; 0.0 if left out
-        an amount of money
+        postage that the buyer pays you
 
     Returns
     -------
@@ -5872,7 +5872,7 @@ def overhead_rate(overhead: _Value, activity: _Value) -> float:
     Parameters
     ----------
     overhead : 0 or more
-        an amount of money
+        budget for overhead over the time
     activity : more than 0, at most 1000000 h
         hours of work over the same time
 
@@ -5906,9 +5906,9 @@ def overhead_uncharged(actual: _Value, charged: _Value) -> float:
     Parameters
     ----------
     actual : 0 or more
-        overhead of making
+        overhead of making that was paid
     charged : 0 or more
-        overhead of making
+        overhead that was charged to candles by its rate
 
     Returns
     -------
@@ -6227,9 +6227,9 @@ def pieces_for(each: _Value, count: _Value) -> float:
     Parameters
     ----------
     each : whole numbers 0 to 1000000
-        how many, a whole number
+        pieces that one candle takes
     count : whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles to make
 
     Returns
     -------
@@ -6344,7 +6344,7 @@ def pool_forecast(hours: _Cells, widths: _Cells, diameter: _Value) -> _PoolForec
     widths : list, each 0 to 1000 mm
         how wide the melt pool was then, up to the wall
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -6417,7 +6417,7 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value) -> float:
     widths : list, each 0 to 1000 mm
         how wide the melt pool was then, up to the wall
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -6450,9 +6450,9 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
@@ -6580,13 +6580,13 @@ def price_for_margin(cost: _Value, margin: _Value, fee: _Value = 0.0, fixed: _Va
     fee : 0 to 0.95 of the price; 0.0 if left out
         what the place keeps of the price
     fixed : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more
     tax : 0 to 1 of the price before tax; 0.0 if left out
         rate of sales tax or VAT
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -6764,7 +6764,7 @@ def prism_volume(sides: _Value, side: _Value, height: _Value, base: _Value = 0.0
     side : 5 to 2000 mm
         inside length of one of its sides
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -6801,7 +6801,7 @@ def profit_at(price: _Value, cost: _Value, fees: _Value = 0.0) -> float:
     cost : 0 or more
         what the candle costs
     fees : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        all that the place takes of this price and this sale
 
     Returns
     -------
@@ -7047,7 +7047,7 @@ def round_money(amount: _Value, digits: _Value = 2) -> float:
     Parameters
     ----------
     amount : any amount
-        an amount of money; minus for a credit or a loss
+        the amount to round
     digits : whole numbers 0 to 4; 2 if left out
         decimals of the currency's smallest coin
 
@@ -7580,9 +7580,9 @@ def short_by(needed: _Value, on_hand: _Value) -> float:
     Parameters
     ----------
     needed : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much is needed
     on_hand : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much is on hand
 
     Returns
     -------
@@ -7645,7 +7645,7 @@ def split_charge(charge: _Value, amounts: _Cells, sharing: _Literal["in proporti
     Parameters
     ----------
     charge : any amount
-        an amount of money; minus for a credit or a loss
+        the charge to split, such as shipping; minus for a credit
     amounts : list, each 0 or more
         each line's value, weight or quantity
     sharing : "in proportion" or "evenly"; 'in proportion' if left out
@@ -8005,11 +8005,11 @@ def tapered_volume(top: _Value, bottom: _Value, height: _Value, base: _Value = 0
     Parameters
     ----------
     top : 10 to 2000 mm
-        an inside length of the vessel
+        how far it is across inside at the top
     bottom : 10 to 2000 mm
-        an inside length of the vessel
+        how far it is across inside at the bottom
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -8373,7 +8373,7 @@ def to_scale_step(weight: _Value, step: _Value) -> float:
     weight : 0 or more g
         a weight, in any unit; the answer is in the same unit
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -8514,9 +8514,9 @@ def unit_cost(price: _Value, size: _Value, shipping: _Value = 0.0, tax: _Value =
     size : more than 0
         what the pack holds: a weight, or how many pieces
     shipping : 0 or more; 0.0 if left out
-        an amount of money
+        what shipping the pack cost, its part of the order's
     tax : 0 or more; 0.0 if left out
-        an amount of money
+        tax on the pack that you cannot claim back
 
     Returns
     -------
@@ -8613,7 +8613,7 @@ def usual_pool_time(diameter: _Value) -> float:
     Parameters
     ----------
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -8885,9 +8885,9 @@ def wax_to_lower_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     scented : 0 or more g
         wax and oil together, as poured into a vessel or a batch
     load : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load that it has now: oil as a share of wax weight (8% is 0.08)
     wanted : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load wanted: oil as a share of wax weight (8% is 0.08)
 
     Returns
     -------
@@ -8919,13 +8919,13 @@ def weigh_for_pot(each: _Value, pot: _Value, melt: _Value, step: _Value) -> floa
     Parameters
     ----------
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what one candle takes of this part, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is melted in this pot, in any unit, the same for all
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what one candle takes in all, in any unit, the same for all
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -8957,11 +8957,11 @@ def weigh_out(each: _Value, count: _Value, step: _Value) -> float:
     Parameters
     ----------
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what goes into one candle, in any unit, the same for all
     count : whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles to make
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -9120,9 +9120,9 @@ def yield_of(good: _Value, made: _Value) -> float:
     Parameters
     ----------
     good : whole numbers 0 to 1000000
-        how many, a whole number
+        how many came out good
     made : whole numbers 0 to 1000000
-        how many, a whole number
+        how many were made
 
     Returns
     -------

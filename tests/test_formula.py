@@ -551,6 +551,12 @@ def test_there_is_an_example_that_calls_the_function(declared):
 
 
 @each_function
+def test_each_argument_has_a_help_of_its_own(declared):
+    helps = [argument.term.help for argument in declared.arguments.values()]
+    assert sorted(set(helps)) == sorted(helps)
+
+
+@each_function
 def test_there_is_a_source(declared):
     assert declared.source.strip()
 

@@ -29,6 +29,8 @@ from candlecalc.calc.terms.money import (
     OpeningStock,
     OtherMaking,
     OverheadGap,
+    OverheadInGoods,
+    OverheadPaid,
     PaidLabour,
     Sales,
     SalesTax,
@@ -230,7 +232,7 @@ def cost_of_goods_sold(opening: OpeningStock, made: Made, closing: ClosingStock)
     source=JOB_COST,
     words="overhead variance, under or over absorbed overhead",
 )
-def overhead_uncharged(actual: MakingOverhead, charged: MakingOverhead) -> OverheadGap:
+def overhead_uncharged(actual: OverheadPaid, charged: OverheadInGoods) -> OverheadGap:
     """Overhead that was paid and not charged to candles by its rate; minus where more was charged.
 
     It is added to cost of goods sold when the period is closed.

@@ -17,6 +17,7 @@ Unit = Annotated[
         text=True,
     ),
 ]
+Wanted = Annotated[Unit, "the unit wanted, written the same way"]
 
 
 @formula(
@@ -25,7 +26,7 @@ Unit = Annotated[
     words="unit conversion, converter, metric, imperial, grams to ounces, Celsius to Fahrenheit, Fahrenheit to "
     "Celsius, inches to millimetres, temperature conversion, weight conversion, minutes to hours",
 )
-def convert(value: Measured, unit: Unit, to: Unit) -> Converted:
+def convert(value: Measured, unit: Unit, to: Wanted) -> Converted:
     """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
 
     A spreadsheet's own CONVERT may be off in the seventh digit. C and F are

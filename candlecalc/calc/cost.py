@@ -32,7 +32,6 @@ from candlecalc.calc.terms import (
     Quantity,
     Rise,
     Sharing,
-    SignedMoney,
     SpreadOver,
     TestCandles,
     TestCost,
@@ -40,6 +39,29 @@ from candlecalc.calc.terms import (
     UnitCosts,
     Waste,
     Weight,
+)
+from candlecalc.calc.terms.making import (
+    CameOutGood,
+    ChargeToSplit,
+    CostAtUsual,
+    CostOfEach,
+    CostToday,
+    LeftAfterWaste,
+    MakingCost,
+    MaterialsCost,
+    MaterialsInIt,
+    MinutesForOne,
+    MinutesToSetUp,
+    OverheadBudget,
+    OverheadCharged,
+    OwnTimeCost,
+    PackShipping,
+    PackTax,
+    PaidLabourCost,
+    RunningCost,
+    SetUpOnce,
+    UsualBatch,
+    WereMade,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -52,7 +74,7 @@ from candlecalc.quantities.rounding import round_half_away
     "duty included, import duty, compare suppliers, supplier comparison, which pack is cheaper, cost of a "
     "jar out of a case",
 )
-def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Money = 0.0) -> UnitCost:
+def unit_cost(price: PackPrice, size: PackSize, shipping: PackShipping = 0.0, tax: PackTax = 0.0) -> UnitCost:
     """Cost of one unit out of a pack, with its share of shipping and the tax you cannot claim back.
 
     Use the price you would pay today, even for stock bought earlier.
@@ -109,7 +131,7 @@ def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
     "over items",
 )
 def split_charge(
-    charge: SignedMoney, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
+    charge: ChargeToSplit, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
 ) -> MoneyParts:
     """Split a charge such as shipping over the lines of an order, to the cent.
 
@@ -140,7 +162,7 @@ def split_charge(
     source=PRACTICE,
     words="allow for waste, wax lost in the pot, spillage, loss, extra wax to allow",
 )
-def before_waste(amount: Weight, waste: Waste) -> Weight:
+def before_waste(amount: LeftAfterWaste, waste: Waste) -> Weight:
     """What to weigh out so that a wanted amount is left after waste.
 
     Waste is a share of what is weighed out, so 4 % on 96 g asks for 100 g.
@@ -154,7 +176,7 @@ def before_waste(amount: Weight, waste: Waste) -> Weight:
 @formula(native="good/made", requires={"good <= made": "there cannot be more good ones than were made",
                                        "made > 0": "made must be more than 0"}, source=PRACTICE,
     words="success rate, failed candles, rejects, seconds, breakage rate, scrap",)  # fmt: skip
-def yield_of(good: Count, made: Count) -> GoodShare:
+def yield_of(good: CameOutGood, made: WereMade) -> GoodShare:
     """Yield of a batch: the share that came out good enough to sell.
 
     >>> yield_of(good=23, made=25)
@@ -183,7 +205,7 @@ def make_for_good(good: GoodWanted, share: GoodYield) -> Candles:
     source=PRACTICE,
     words="time per candle, time to make one candle, set-up time per candle, labour time",
 )
-def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
+def minutes_each(each: MinutesForOne, setup: MinutesToSetUp, batch: Batch) -> Minutes:
     """Working minutes a candle, with its share of the time to set up and clean.
 
     >>> minutes_each(each=4, setup=60, batch=24)
@@ -232,7 +254,7 @@ def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Mon
     words="overhead per candle, rent, insurance, power, equipment depreciation, studio cost, fixed costs an "
     "hour, spread yearly costs",
 )
-def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
+def overhead_rate(overhead: OverheadBudget, activity: Activity) -> HourlyRate:
     """Overhead for each hour of work, from a budget for the season and the hours it is spread over.
 
     >>> overhead_rate(overhead=600, activity=240)
@@ -256,7 +278,7 @@ def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     source=JOB_COST,
     words="production cost, what it costs to make a candle, variable cost, cost to make",
 )
-def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
+def making_cost(materials: MaterialsCost, labour: PaidLabourCost, overhead: OverheadCharged) -> Cost:
     """Making cost of a batch or a candle: materials, paid labour, production overhead.
 
     What stock and cost of goods are valued at. The maker's own time is not in
@@ -273,7 +295,7 @@ def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
     source=PRACTICE,
     words="true cost, total cost of a candle, all in cost, cost per candle, my time in the cost",
 )
-def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
+def full_cost(making: MakingCost, own_time: OwnTimeCost, running: RunningCost) -> Cost:
     """Full cost of a batch or a candle: making cost, the maker's own time, costs of running.
 
     >>> full_cost(making=4.25, own_time=1.5, running=0.5)
@@ -316,7 +338,7 @@ def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> 
     source=ALGEBRA,
     words="small order cost, custom order, special order, cost of a bigger batch, batch size cost, private batch",
 )
-def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
+def cost_at_batch(cost: CostAtUsual, setup: SetUpOnce, usual: UsualBatch, batch: Batch) -> Cost:
     """Cost per candle at another batch size, its set-up divided over the new one.
 
     `setup` is what setting up once costs.
@@ -332,7 +354,7 @@ def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
     source=ALGEBRA,
     words="price increase, wax went up, supplier raised prices, inflation, cost increase",
 )
-def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
+def cost_with_rise(cost: CostToday, materials: MaterialsInIt, rise: Rise) -> Cost:
     """A cost after the price of the materials in it rises (or falls, with a minus) by a share.
 
     >>> cost_with_rise(cost=8, materials=5, rise=0.1)
@@ -342,7 +364,7 @@ def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
 
 
 @formula(native="cost*count", source=ALGEBRA, part=True)
-def cost_of_all(cost: Cost, count: Count) -> Cost:
+def cost_of_all(cost: CostOfEach, count: Count) -> Cost:
     """Cost of so many candles alike.
 
     >>> cost_of_all(cost=4.5, count=24)

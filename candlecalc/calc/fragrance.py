@@ -25,6 +25,7 @@ from candlecalc.calc.terms import (
     Wax,
     WaxHighest,
 )
+from candlecalc.calc.terms.making import LoadNow, LoadWanted, OilBasis, WaxBasis
 from candlecalc.declaration.declared import Term, formula
 from candlecalc.quantities.rounding import round_half_away, whole_steps
 
@@ -281,7 +282,7 @@ MOST = 0.5  # on wax, the most that any function here takes
     "too much oil, highest load, scent too weak",
 )
 def highest_load(
-    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: WaxBasis = "of wax", oil_basis: OilBasis = "of wax"
 ) -> HighestLoad:
     """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
 
@@ -301,7 +302,7 @@ def highest_load(
     words="which limit applies, why that maximum",
 )
 def highest_load_decided_by(
-    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: WaxBasis = "of wax", oil_basis: OilBasis = "of wax"
 ) -> DecidedBy:
     """Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate.
 
@@ -351,7 +352,7 @@ def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     source=MIXING,
     words="too little oil, add more fragrance, scent too weak, weak scent, fix a batch, increase the load",
 )
-def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
+def oil_to_raise_load(scented: Fill, load: LoadNow, wanted: LoadWanted) -> Oil:
     """Oil to add to wax that is already scented, to bring it up to a higher load.
 
     >>> round(oil_to_raise_load(scented=540, load=0.08, wanted=0.1), 6)
@@ -370,7 +371,7 @@ def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
     words="too much oil, over poured oil, put too much fragrance in, fix a batch, dilute, lower the load, scent "
     "too strong",
 )
-def wax_to_lower_load(scented: Fill, load: Load, wanted: Load) -> Wax:
+def wax_to_lower_load(scented: Fill, load: LoadNow, wanted: LoadWanted) -> Wax:
     """Plain wax to add to wax that is already scented, to bring it down to a lower load.
 
     >>> round(wax_to_lower_load(scented=550, load=0.1, wanted=0.08), 6)

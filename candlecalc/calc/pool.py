@@ -4,7 +4,6 @@ import math
 from typing import NamedTuple
 
 from candlecalc.calc.sources import ORIGIN, POOL, PRACTICE, REGRESSION
-from candlecalc.calc.terms import Length
 from candlecalc.calc.terms.burn import (
     BurnRate,
     CandleRates,
@@ -17,6 +16,7 @@ from candlecalc.calc.terms.burn import (
     PoolTime,
     PoolWidths,
 )
+from candlecalc.calc.terms.vessel import InsideDiameter
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities import statistics
 
@@ -57,7 +57,7 @@ def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
     words="full melt pool, pool reaches the edge, tunneling, tunnelling, first burn, memory ring, does not melt "
     "to the edge",
 )
-def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTime:
+def pool_time(hours: PoolHours, widths: PoolWidths, diameter: InsideDiameter) -> PoolTime:
     """Hours from lighting until the melt pool reaches the wall, on the straight line through the readings.
 
     Pools grow more slowly towards the wall: a reading near it is worth more
@@ -76,7 +76,7 @@ def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTim
     "session, how long to burn each time, inch across",
     notes={f"diameter > {LONGEST_BURN * INCH:g}": PAST},
 )
-def usual_pool_time(diameter: Length) -> PoolTime:
+def usual_pool_time(diameter: InsideDiameter) -> PoolTime:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 
     A habit of the trade that nobody seems to have measured; from four inches up
@@ -102,7 +102,7 @@ class PoolForecast(NamedTuple):
     source=POOL,
     words="melt pool, full melt pool, pool reaches the edge, first burn, melt pool width",
 )
-def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolForecast:
+def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: InsideDiameter) -> PoolForecast:
     """How the melt pool grows and when it reaches the wall, with the usual expectation beside it.
 
     >>> round(pool_forecast(hours=[0.5, 1, 1.5, 2], widths=[28, 41, 52, 61], diameter=75).usual, 1)

@@ -31,7 +31,32 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
-from candlecalc.calc.terms.selling import Lots, PriceLeft, RetailPrice, VariableCost, WholesalePrice
+from candlecalc.calc.terms.selling import (
+    AllFees,
+    FeeAnItem,
+    FirstDiscount,
+    FixedAnOrder,
+    FixedCosts,
+    FixedSums,
+    Lots,
+    MaterialsAlone,
+    OrderFee,
+    OrderPacking,
+    PlaceCost,
+    PostageCharged,
+    PostagePaid,
+    PriceLeft,
+    ProfitBesides,
+    ProfitOnOne,
+    RetailPrice,
+    SecondDiscount,
+    SmallestFee,
+    SmallestOrderFee,
+    ThirdDiscount,
+    ToRound,
+    VariableCost,
+    WholesalePrice,
+)
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
@@ -82,7 +107,9 @@ def price_from_markup(cost: Cost, markup: Markup) -> Price:
 
 
 @formula(native="fee+postage+packing-charged", source=ALGEBRA, part=True)
-def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, charged: Money = 0.0) -> SignedMoney:
+def order_cost(
+    fee: OrderFee = 0.0, postage: PostagePaid = 0.0, packing: OrderPacking = 0.0, charged: PostageCharged = 0.0
+) -> SignedMoney:
     """What an order costs the maker besides its candles, less the postage the buyer pays.
 
     >>> order_cost(fee=0.25, postage=5.5, packing=1, charged=4)
@@ -92,7 +119,7 @@ def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, cha
 
 
 @formula(native="least/per_order", source=ALGEBRA, part=True)
-def least_each(least: Money, per_order: PerOrder) -> Money:
+def least_each(least: SmallestOrderFee, per_order: PerOrder) -> Money:
     """Minimum order fee divided by the candles in the order.
 
     >>> least_each(least=3, per_order=2)
@@ -102,7 +129,7 @@ def least_each(least: Money, per_order: PerOrder) -> Money:
 
 
 @formula(native="cost*times", source=ALGEBRA, part=True)
-def fixed_for_season(cost: Money, times: Times) -> Money:
+def fixed_for_season(cost: PlaceCost, times: Times) -> Money:
     """What a place costs over the season, from its cost a day or a month.
 
     >>> fixed_for_season(cost=45, times=6)
@@ -112,7 +139,7 @@ def fixed_for_season(cost: Money, times: Times) -> Money:
 
 
 @formula(native="item+order/per_order", source=ALGEBRA, part=True)
-def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMoney:
+def fixed_each(item: FeeAnItem, order: FixedAnOrder, per_order: PerOrder) -> SignedMoney:
     """Fixed fees per candle: those of every item, plus those of an order divided by its candles.
 
     `order` is the order's fee, packing and postage less the postage the buyer pays.
@@ -148,10 +175,10 @@ def price_for_margin(
     cost: Cost,
     margin: Margin,
     fee: Fee = 0.0,
-    fixed: SignedMoney = 0.0,
+    fixed: FixedSums = 0.0,
     tax: Tax = 0.0,
     basis: FeeBasis = "net",
-    least: Money = 0.0,
+    least: SmallestFee = 0.0,
 ) -> Price:
     """Price before tax that leaves a wanted margin after the place has taken its fees.
 
@@ -172,12 +199,12 @@ def price_for_margin(
     words="minimum price, floor price, how low can I go, below which I lose money, sale price floor, black friday",
 )
 def lowest_price(
-    materials: Cost,
+    materials: MaterialsAlone,
     fee: Fee = 0.0,
-    fixed: SignedMoney = 0.0,
+    fixed: FixedSums = 0.0,
     tax: Tax = 0.0,
     basis: FeeBasis = "net",
-    least: Money = 0.0,
+    least: SmallestFee = 0.0,
 ) -> LowestPrice:
     """Lowest price before tax that still covers the materials and the place's fees.
 
@@ -196,7 +223,7 @@ def lowest_price(
     words="marketplace fees, online shop fees, card fees, credit card fee, payment processing, transaction fee, "
     "selling fees, listing fee, commission",
 )
-def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: Money = 0.0) -> Money:
+def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: SmallestFee = 0.0) -> Money:
     """What the place takes of a price by its percentage, and at least its smallest fee.
 
     >>> fee_at(price=20, fee=0.1, tax=0.2, basis="gross")
@@ -211,7 +238,7 @@ def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", leas
     words="profit per candle, net profit, what do I keep, what is left after fees, contribution margin, profit "
     "after fees, earnings per sale, contribution",
 )
-def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
+def profit_at(price: Price, cost: Cost, fees: AllFees = 0.0) -> SignedMoney:
     """Profit on a candle at a price before tax, after its cost and all the place's fees.
 
     >>> profit_at(price=16.5, cost=6, fees=2)
@@ -226,7 +253,7 @@ def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
     source=MARKUP,
     words="gross margin, profit margin, profit percentage",
 )
-def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
+def margin_at(profit: ProfitOnOne, price: Price) -> RealMargin:
     """Profit divided by the price before tax.
 
     >>> margin_at(profit=8, price=16)
@@ -297,7 +324,9 @@ def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     words="percent off, twenty percent off, sale price, coupon code, voucher, promo, black friday, markdown, "
     "discount code, quantity discount",
 )
-def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, third: Discount = 0.0) -> ShelfPrice:
+def after_discounts(
+    price: ShelfPrice, first: FirstDiscount, second: SecondDiscount = 0.0, third: ThirdDiscount = 0.0
+) -> ShelfPrice:
     """Price after discounts in a row: each is taken off what the one before left.
 
     >>> round(after_discounts(price=100, first=0.2, second=0.1, third=0.1), 2)
@@ -373,7 +402,7 @@ def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> 
     source="half away from zero: sales tax rules of US Streamlined states, HMRC",
     words="round to cents, rounding",
 )
-def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
+def round_money(amount: ToRound, digits: Digits = 2) -> SignedMoney:
     """An amount rounded to the currency's smallest coin, half away from zero.
 
     >>> round_money(amount=1.005)
@@ -391,7 +420,7 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     "living, fixed costs, make up for a discount",
     notes={"": "no fixed costs may be in cost, or they are counted twice"},
 )
-def break_even_units(fixed: Money, price: PriceLeft, cost: VariableCost, profit: Money = 0.0) -> Candles:
+def break_even_units(fixed: FixedCosts, price: PriceLeft, cost: VariableCost, profit: ProfitBesides = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
     `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
@@ -410,7 +439,7 @@ def break_even_units(fixed: Money, price: PriceLeft, cost: VariableCost, profit:
     "costs, income goal",
     notes={"": "no fixed costs may be in cost, or they are counted twice"},
 )
-def break_even_sales(fixed: Money, price: PriceLeft, cost: VariableCost, profit: Money = 0.0) -> Money:
+def break_even_sales(fixed: FixedCosts, price: PriceLeft, cost: VariableCost, profit: ProfitBesides = 0.0) -> Money:
     """Sales in money that cover fixed costs, and a wanted profit if given.
 
     >>> break_even_sales(fixed=18000, price=100, cost=20)
@@ -424,7 +453,7 @@ def break_even_sales(fixed: Money, price: PriceLeft, cost: VariableCost, profit:
     source=BREAK_EVEN,
     words="sales mix, several products, product mix",
 )
-def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Lots:
+def break_even_mix(fixed: FixedCosts, mix: Mix, prices: Prices, costs: Costs) -> Lots:
     """Lots of a mix of products to sell to cover fixed costs.
 
     A lot holds `mix` of each product: for 3 of one to 1 of another, 10 lots are

@@ -5,12 +5,11 @@ from typing import List, NamedTuple, Sequence
 
 from candlecalc.calc.sources import ALGEBRA, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
 from candlecalc.calc.terms import (
-    Count,
     Money,
     Pots,
     Quantity,
-    Weight,
 )
+from candlecalc.calc.terms.making import PotHolds, PotsToPour, WholeMelt
 from candlecalc.calc.terms.plan import (
     ByPeriod,
     Closing,
@@ -45,7 +44,7 @@ BY_WEEK = "it looks at what is left after each week"
     words="how many melts, how many pots, size of the melter, wax melter capacity, pot capacity, pitchers, "
     "pouring pitchers, how many pours",
 )
-def pots_needed(melt: Weight, pot: Weight) -> Pots:
+def pots_needed(melt: WholeMelt, pot: PotHolds) -> Pots:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
@@ -55,7 +54,7 @@ def pots_needed(melt: Weight, pot: Weight) -> Pots:
 
 
 @formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
-def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> EveningsNeeded:
+def evenings_needed(pots: PotsToPour, an_evening: PotsAnEvening) -> EveningsNeeded:
     """Evenings that so many pots take.
 
     >>> evenings_needed(pots=7, an_evening=3)

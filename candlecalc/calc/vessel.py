@@ -13,7 +13,6 @@ from candlecalc.calc.terms import (
     Depth,
     Fill,
     Headspace,
-    Length,
     Load,
     Pieces,
     Side,
@@ -24,6 +23,14 @@ from candlecalc.calc.terms import (
     WaterTemperature,
     Wax,
     Weighed,
+)
+from candlecalc.calc.terms.vessel import (
+    BottomDiameter,
+    InsideDiameter,
+    InsideHeight,
+    InsideLength,
+    InsideWidth,
+    TopDiameter,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -48,7 +55,7 @@ def _cap(across: float, rise: float) -> float:
     words="jar volume, round jar, how much does my jar hold, tin volume, capacity of a tin, pillar mould, "
     "pillar candle, straight sided",
 )
-def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def cylinder_volume(diameter: InsideDiameter, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a straight round vessel, from inside measures.
 
     Real glass has rounded corners and a thick floor: where you can, weigh the
@@ -66,7 +73,7 @@ def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> V
     source=GEOMETRY,
     words="jar volume, cup wider at the top, tumbler, cone, how much does my jar hold, bowl",
 )
-def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def tapered_volume(top: TopDiameter, bottom: BottomDiameter, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a round vessel that widens or narrows evenly, from inside diameters.
 
     With `top` and `bottom` alike this is `cylinder_volume`.
@@ -83,7 +90,7 @@ def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise =
     source=GEOMETRY,
     words="square jar, rectangular vessel, oblong, wooden dough bowl, how much does my jar hold",
 )
-def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def box_volume(length: InsideLength, width: InsideWidth, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a square or oblong vessel with upright sides, from inside measures.
 
     A floor that is not flat is taken as a round cap as wide as the narrower side.
@@ -100,7 +107,7 @@ def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0
     source=GEOMETRY,
     words="hexagon jar, octagon, how much does my jar hold",
 )
-def prism_volume(sides: Sides, side: Side, height: Length, base: BaseRise = 0.0) -> Volume:
+def prism_volume(sides: Sides, side: Side, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of an upright vessel of equal sides: six for a hexagon jar.
 
     A floor that is not flat is taken as a round cap that touches every side.
@@ -180,7 +187,7 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     source=GEOMETRY,
     words="fill line, partly filled, how deep, how full, fill height, depth of wax, how much wax to a line",
 )
-def fill_to_depth(diameter: Length, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
+def fill_to_depth(diameter: InsideDiameter, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
     """Weight of wax and oil that stands so deep in a straight round vessel.
 
     Use the density at the temperature you measure the depth at: set wax stands

@@ -10,15 +10,17 @@ from candlecalc.calc.terms.heat import (
     HotDensity,
     LatentHeat,
     LatentHeats,
+    MeasuredAt,
     SetDensity,
     Shrinkage,
     SpecificHeat,
     SpecificHeats,
-    Temperature,
     TopUp,
+    WantedAt,
     Waxes,
     WaxShares,
 )
+from candlecalc.calc.terms.making import FirstDensity, SecondDensity
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import whole_steps
 
@@ -26,7 +28,7 @@ ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
 @formula(native="1/((1-share)/first+share/second)", source=MIXING, part=True)
-def blend_density(first: Density, second: Density, share: Part) -> Density:
+def blend_density(first: FirstDensity, second: SecondDensity, share: Part) -> Density:
     """Density of two waxes mixed by weight; `share` is the second wax's.
 
     Volumes are taken to add up, as they do for waxes within a percent or so.
@@ -158,7 +160,7 @@ def mixed_latent_heat(shares: WaxShares, heats: LatentHeats) -> LatentHeat:
     words="density of melted wax, specific gravity, wax density, soy wax density",
 )
 def liquid_density(
-    density: Density, measured: Temperature, temperature: Temperature, expansion: Expansion = 0.00085
+    density: Density, measured: MeasuredAt, temperature: WantedAt, expansion: Expansion = 0.00085
 ) -> Density:
     """Density of melted wax at another temperature than the one it was measured at.
 

@@ -293,10 +293,13 @@ def _registered(function: Function) -> Function:
 def _term(bare: Callable[..., Any], name: str, hints: Mapping[str, Any]) -> Term:
     hint = hints.get(name)
     # Before Python 3.11 a default of None wraps the annotation in Optional.
-    for part in [part for each in (hint, *get_args(hint)) for part in getattr(each, "__metadata__", ())]:
-        if isinstance(part, Term):
-            return part
-    raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
+    parts = [part for each in (hint, *get_args(hint)) for part in getattr(each, "__metadata__", ())]
+    terms = [part for part in parts if isinstance(part, Term)]
+    if not terms:
+        raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
+    # Words beside a term are the help of this argument alone.
+    own = [part for part in parts if isinstance(part, str)]
+    return replace(terms[0], help=own[-1]) if own else terms[0]
 
 
 def _result(bare: Callable[..., Any], hints: Mapping[str, Any]) -> Tuple[Term, Dict[str, Term]]:

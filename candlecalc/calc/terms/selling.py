@@ -2,7 +2,7 @@
 
 from typing import Annotated, Literal, Sequence
 
-from candlecalc.calc.terms import PERCENT
+from candlecalc.calc.terms import PERCENT, Cost, Discount, Money, SignedMoney
 from candlecalc.declaration.term import LARGEST, Term
 
 # What is earned
@@ -75,3 +75,26 @@ CartonHeight = Annotated[float, Term("mm", "height of the carton, inside", low=1
 PieceLength = Annotated[float, Term("mm", "length of one packed candle, wrapping with it", low=10.0, high=5000.0)]
 PieceWidth = Annotated[float, Term("mm", "width of one packed candle, wrapping with it", low=10.0, high=5000.0)]
 PieceHeight = Annotated[float, Term("mm", "height of one packed candle as it stands", low=10.0, high=5000.0)]
+
+# Shared terms of a price, each argument with a help of its own
+OrderFee = Annotated[Money, "the place's fee for an order"]
+PostagePaid = Annotated[Money, "postage that you pay for an order"]
+OrderPacking = Annotated[Money, "box and packing of an order"]
+PostageCharged = Annotated[Money, "postage that the buyer pays you"]
+SmallestFee = Annotated[Money, "the smallest fee that a candle is charged"]
+SmallestOrderFee = Annotated[Money, "the smallest fee that an order is charged"]
+FixedSums = Annotated[
+    SignedMoney, "what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more"
+]
+MaterialsAlone = Annotated[Cost, "what the materials in it cost, without any work"]
+PlaceCost = Annotated[Money, "what the place costs a day or a month"]
+FeeAnItem = Annotated[Money, "fixed fee of every item"]
+FixedAnOrder = Annotated[SignedMoney, "an order's fee, packing and postage, less the postage that the buyer pays"]
+AllFees = Annotated[SignedMoney, "all that the place takes of this price and this sale"]
+ProfitOnOne = Annotated[SignedMoney, "profit on one; minus for a loss"]
+ToRound = Annotated[SignedMoney, "the amount to round"]
+FirstDiscount = Annotated[Discount, "the first discount, off the price"]
+SecondDiscount = Annotated[Discount, "the second, off what the first left"]
+ThirdDiscount = Annotated[Discount, "the third, off what the second left"]
+FixedCosts = Annotated[Money, "fixed costs to cover: those that come whatever is sold"]
+ProfitBesides = Annotated[Money, "profit wanted besides"]
