@@ -36,9 +36,9 @@ SMALL_WORDS = frozenset(
 # A stem is what is left when the first ending that fits is cut off and three letters stay.
 ENDINGS = ("ation", "ings", "ing", "ies", "ers", "ed", "er", "es", "s", "y", "e")
 NAME, SUMMARY, ARGUMENTS, HELP = 6, 3, 2, 1  # what a stem counts where it stands; in words for it as in its name
-PHRASE = 10  # what was said is, as far as they have the same stems, what people call it
+PHRASE = 20  # what was said is, as far as they have the same stems, what people call it
 PART = 0.5  # parts stand behind what a maker asks
-LEAST = 0.45  # of what was said, by how much each stem tells, that an answer takes up
+LEAST = 0.5  # of what was said, by how much each stem tells, that an answer takes up
 MOST_NEAREST = 3
 LONG_ENOUGH = 5  # letters of a stem that may be misspelt: of shorter ones too many are like each other
 
