@@ -419,7 +419,7 @@ def test_with_a_keyboard_it_leads_from_a_choice_to_an_answer():
         number = next(line.split()[0] for line in shown.splitlines() if line.endswith("Ask a question"))
         steps = [(number, "What about?"), ("zzzz", "other words"), ("oil for wax", "Number: ")]
         steps += [("1", "wax: "), ("10 jars", "no unit known"), ("10 oz", "load: "), ("7%", "0.70 oz (19.8 g)")]
-        steps[-1] = ("7%", 'in one line: candlecalc ask oil_for_wax "wax=10 oz" load=7%')
+        steps[-1] = ("7%", "in one line: candlecalc ask oil_for_wax 'wax=10 oz' load=7%")
         for typed, expected in steps:
             os.write(ours, f"{typed}\n".encode())
             _until(ours, expected)

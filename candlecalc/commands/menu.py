@@ -1,5 +1,8 @@
 """What is asked where the call leaves it open, in the maker's words: what to do, with what, and each value."""
 
+import shlex
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -147,5 +150,7 @@ def value_for(formula: "Function", argument: "Argument") -> Any:
 
 
 def _in_one_line(formula: "Function", given: dict[str, Any]) -> str:
+    """The call that asks the same, quoted for the shell it is typed in."""
     words = [f"{name}={'; '.join(value) if isinstance(value, list) else value}" for name, value in given.items()]
-    return " ".join(["candlecalc ask", formula.name, *(f'"{word}"' if " " in word else word for word in words)])
+    call = ["candlecalc", "ask", formula.name, *words]
+    return subprocess.list2cmdline(call) if sys.platform == "win32" else shlex.join(call)
