@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc.commands.cli import main
-from candlecalc.declaration.declared import Term
+from candlecalc.declaration.declared import REGISTRY, Term
 from candlecalc.faces.asked.own_units import Currency, Written, handy, unit_for
 from candlecalc.faces.asked.results import Asked, shown
 from candlecalc.quantities import units
@@ -113,6 +113,19 @@ def test_goods_may_be_weighed_in_any_unit_with_costs_by_the_unit(words, expected
 ])  # fmt: skip
 def test_goods_in_two_kinds_or_half_without_a_unit_are_refused(words, message):
     assert message in refused(*words)
+
+
+# What these count is told beside them: "1.48 %" in why, a week or a line by its head.
+HEADED = {"hazard_of_mixture", "hazard_of_candle", "net_requirements", "lots_left"}
+
+
+@pytest.mark.parametrize("name", sorted(set(REGISTRY) - HEADED))
+def test_every_number_that_is_answered_has_a_unit_or_says_what_it_counts(name):
+    formula = REGISTRY[name]
+    terms = [*formula.fields.values()] or [formula.result]
+    assert [
+        term.help for term in terms if term.counts and not (term.unit or term.unit_in or term.noun or term.goods)
+    ] == []
 
 
 def test_what_is_counted_is_whole_and_rounded_the_way_that_serves():

@@ -82,6 +82,7 @@ ANSWERS = [  # words, answer, how it was worked
     (["volume_from_water", "8 oz"], "7.69 US fl oz (227.4 ml)", "226.796 g of water at 20 C; 227.4/29.57"),
     (["convert", "8", "fl", "oz", "to", "ml"], "236.59 ml", "without quotes, as it is said"),
     (["convert", "12", "oz", "in", "g"], "340.19 g", "as it is said too"),
+    (["convert", "12", "oz", "to", "g"], "340.19 g", "which is no load of so much to so much"),
     (["convert", "12", "in", "mm"], "304.8 mm", "an inch is one all the same"),
     (["convert", "1 lb 4 oz", "kg"], "0.567 kg", "20 x 28.349523125 g"),
     (["convert", "to=g", "value=12", "unit=oz"], "340.19 g", "all by name"),

@@ -150,7 +150,8 @@ _PIECE = re.compile(
 MOST_PIECES = 3  # numbers in a text: one more than is ever read, so that a long text is not gone through
 # "1 oz/lb", "28 g per 500 g": so much oil to so much wax.
 _TO_WAX = re.compile(
-    r"(?P<part>[^/]*(?:[0-9]/[0-9][^/]*)?[^/0-9\s])\s*(?:/|\bper\b|\bto\b)\s*(?P<whole>[^/]+)", re.IGNORECASE
+    r"(?P<part>[^/]*(?:[0-9]/[0-9][^/]*)?[^/0-9\s])\s*(?:/|\bper\b|\bto\b(?=\s*[0-9]))\s*(?P<whole>[^/]+)",
+    re.IGNORECASE,
 )
 OF_WAX = ("of wax weight", "of the stated basis")
 # Each run of blanks is tried from its first one only.
