@@ -3,6 +3,7 @@
 The lines are made up; how they are printed is common practice, no source. CAS numbers are those of the substances.
 """
 
+import contextlib
 import textwrap
 
 import pytest
@@ -72,6 +73,17 @@ def test_a_table_is_read_by_its_heads_in_any_order(mark):
     assert found.concentrations == ["10-20 %", "5 - <10 %"]
     assert (found.classes, found.specifics) == (["Skin Sens. 1B H317"] * 2, ["", "M = 1"])
     assert found.unread == ["line 1: Oil: fig", "column Remark", "line 6: Total"]
+
+
+def test_a_row_without_a_substance_goes_on_with_the_one_above():
+    found = sheet.read("Name;%;Class;M-factor\nLinalool;10 %;Skin Sens. 1B H317;\n;;Eye Irrit. 2 H319;M = 1")
+    assert (found.classes, found.specifics) == (["Skin Sens. 1B H317; Eye Irrit. 2 H319"], ["M = 1"])
+
+
+@pytest.mark.parametrize("text", ["x" * 200_000, '"' * 1001, "1 % " * 20_000, "\0\n" * 100])
+def test_what_is_no_data_sheet_at_all_is_refused_soon(text):
+    with contextlib.suppress(ValueError):
+        sheet.read(text)
 
 
 @pytest.mark.parametrize("text", ["Linalool 78-70-6 Skin Sens. 1B H317", "Name,CAS,%,Class\nLinalool,78-70-6,,H317"])

@@ -14,6 +14,7 @@ from candlecalc.quantities import factors, units
 
 PER_UNIT = re.compile(r"(?P<amount>.*[^\s/])\s*(?:/|\b(?:per|an?)\b)\s*(?P<unit>[^\s/0-9][^/0-9]*)", re.IGNORECASE)
 COST = "money per unit"
+AN = ("oz", "ml", "l", "imp fl oz", "imp gal")  # units that are said with "an"
 
 
 class Goods(NamedTuple):
@@ -62,8 +63,8 @@ def in_one_unit(formula: Function, given: dict[str, Any]) -> Goods:
 
 def per(unit: str) -> str:
     """A unit as costs are per it: "an oz", "a lb"."""
-    name = units.NAMES[unit].removesuffix("s") if unit == "cup" else units.NAMES[unit]
-    return f"{'an' if name[0] in 'aeioml' and name[:2] not in ('lb', 'mg') else 'a'} {name}"
+    name = units.NAMES[unit].removesuffix("s")
+    return f"{'an' if name in AN else 'a'} {name}"
 
 
 def without_per(cost: str) -> str:

@@ -53,6 +53,11 @@ class Sheet:
         self.classes.append(classes)
         self.specifics.append(specifics)
 
+    def add_to_last(self, classes: str, specifics: str) -> None:
+        """More of the last substance, from a row that goes on with it."""
+        for column, more in ((self.classes, classes), (self.specifics, specifics)):
+            column[-1] = "; ".join(filter(None, [column[-1], more]))
+
 
 @dataclass
 class _Entry:
@@ -88,7 +93,10 @@ def read(text: str) -> Sheet:
 def _from_table(lines: Sequence[str]) -> Sheet | None:
     """The lines under heads; None where there are no heads."""
     for mark in PARTING:
-        rows = list(csv.reader(lines, delimiter=mark))
+        try:
+            rows = list(csv.reader(lines, delimiter=mark))
+        except csv.Error:  # what no table holds, such as a cell of 200,000 characters
+            continue
         for place, row in enumerate(rows):
             heads = [_head(cell) for cell in row]
             if {"concentrations", "classes"} <= set(heads) and {"substances", "cas"} & set(heads):
@@ -110,8 +118,11 @@ def _add_row(sheet: Sheet, number: int, row: list[str], heads: Sequence[str | No
     substance = " ".join(said["substances"] + said["cas"])
     if said["cas"] and not said["concentrations"]:
         raise ValueError(NO_SHARE.format(substance))
+    classes, specifics = "; ".join(said["classes"]), "; ".join(said["specifics"])
     if substance and said["concentrations"]:
-        sheet.add(substance, said["concentrations"][0], "; ".join(said["classes"]), "; ".join(said["specifics"]))
+        sheet.add(substance, said["concentrations"][0], classes, specifics)
+    elif not substance and not said["concentrations"] and (classes or specifics) and sheet.substances:
+        sheet.add_to_last(classes, specifics)
     elif any(row):
         sheet.unread.append(f"line {number}: {' '.join(' '.join(row).split())}")
 
