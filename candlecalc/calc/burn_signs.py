@@ -53,8 +53,9 @@ class SignRead(NamedTuple):
     source=SIGNS_OF_A_BURN,
     words="mushrooming, sooting, tunneling, wick too big, wick too small, wick up, wick down, drowning, trim "
     "wick, soot, smoke, smoking, flickering flame, dancing flame, mushroom, carbon ball, tunnelling, "
-    "drowning wick, wick drowns, flame too high, jar cracked, scent too weak, what is wrong with my candle, "
-    "troubleshooting, trouble, wick size",
+    "drowning wick, wick drowns, flame too high, jar cracked, scent too weak, what is wrong with my "
+    "candle, troubleshooting, trouble, wick size, will not stay lit, keeps going out, jar got hot, glass "
+    "too hot, black smoke",
 )
 def wick_signs(seen: Seen) -> List[SignRead]:
     """What was seen on a burn, and which way to go next: stop conditions first, then smaller, then larger.

@@ -40,7 +40,7 @@ ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
     native="wax*load",
     source=PRACTICE,
     words="how much fragrance oil, ounces of oil per pound of wax, essential oils, how much scent, how much "
-    "oil, oil for a pound of wax, test batch, fragrance calculator",
+    "oil, oil for a pound of wax, test batch, fragrance calculator, percent to grams",
 )
 def oil_for_wax(wax: Wax, load: Load) -> Oil:
     """Fragrance oil to weigh out for a weight of wax.

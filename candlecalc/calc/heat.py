@@ -233,7 +233,8 @@ ALWAYS = (
 @formula(
     source=FLASH,
     words="flash point, wax fire, wax caught fire, overheated wax, wax too hot, smoke point, safety when "
-    "melting, ventilation, fumes, gloves, oil on skin, protective gear, when to add fragrance, burns",
+    "melting, ventilation, fumes, gloves, oil on skin, protective gear, when to add fragrance, burns, "
+    "safety, pouring too hot",
 )
 def melt_cautions(
     temperature: Temperature,

@@ -169,7 +169,7 @@ POSTAGE = "what the buyer pays for postage must not be more than the cost"
     requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
     words="how much should I charge, what to charge, retail price, selling price, price with fees, marketplace "
-    "price, consignment, raise my price, price increase",
+    "price, consignment, raise my price, price increase, price, pricing",
 )
 def price_for_margin(
     cost: Cost,
@@ -236,7 +236,7 @@ def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", leas
     native="price-cost-fees",
     source=ALGEBRA,
     words="profit per candle, net profit, what do I keep, what is left after fees, contribution margin, profit "
-    "after fees, earnings per sale, contribution",
+    "after fees, earnings per sale, contribution, am I making money",
 )
 def profit_at(price: Price, cost: Cost, fees: AllFees = 0.0) -> SignedMoney:
     """Profit on a candle at a price before tax, after its cost and all the place's fees.

@@ -203,7 +203,7 @@ def fill_to_depth(diameter: InsideDiameter, depth: Depth, density: Density, base
     native="volume*density",
     source=DENSITY,
     words="fl oz to grams, ml to grams, fluid ounces of oil, fl oz to oz, fluid ounces to weight, specific "
-    "gravity, density, cups of wax, ml of oil to grams, how much does oil weigh",
+    "gravity, density, cups of wax, ml of oil to grams, how much does oil weigh, gallon of wax in pounds",
 )
 def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
     """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
