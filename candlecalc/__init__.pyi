@@ -24,11 +24,13 @@ from candlecalc.calc.books import ScheduleLines as _ScheduleLines
 from candlecalc.calc.books import TrialLine as _TrialLine
 from candlecalc.calc.burn import CandlesBetween as _CandlesBetween
 from candlecalc.calc.burn import RateBetween as _RateBetween
+from candlecalc.calc.burn_signs import SignRead as _SignRead
 from candlecalc.calc.burn_time import LeftBetween as _LeftBetween
 from candlecalc.calc.burn_time import TimeBetween as _TimeBetween
 from candlecalc.calc.cooling import CoolingForecast as _CoolingForecast
 from candlecalc.calc.datasheet.findings import HazardFound as _HazardFound
 from candlecalc.calc.datasheet.label import LabelLine as _LabelLine
+from candlecalc.calc.fragrance import OnScale as _OnScale
 from candlecalc.calc.hazard import LineRead as _LineRead
 from candlecalc.calc.label import FigureHeight as _FigureHeight
 from candlecalc.calc.label import FireStatement as _FireStatement
@@ -56,13 +58,14 @@ __all__ = [
     "batch_test",
     "before_waste",
     "best_break",
+    "billable_weight",
     "binding_weight",
     "blend_density",
     "box_volume",
     "break_even_mix",
     "break_even_sales",
     "break_even_units",
-    "buffer_stock",
+    "bundle_margin",
     "burn_heat",
     "burn_rate",
     "burn_rate_between",
@@ -72,10 +75,9 @@ __all__ = [
     "burn_time_from_log",
     "burn_verdict",
     "buying_cost",
-    "celsius",
-    "celsius_difference",
     "change_before_reclassifying",
     "coin_digits",
+    "consignment_due",
     "convert",
     "cooling_constant",
     "cooling_forecast",
@@ -96,18 +98,20 @@ __all__ = [
     "days_covered",
     "days_in_stock",
     "dye_for_wax",
+    "dye_pieces",
     "early_discount",
     "early_payment",
+    "economic_order_quantity",
     "enough_for",
     "entries_out_of_balance",
     "evenings_needed",
-    "fahrenheit",
-    "fahrenheit_difference",
+    "expected_season_profit",
     "fair_split",
     "fastest_candle",
     "fee_at",
     "figure_height_metric",
     "figure_height_us",
+    "fill_to_depth",
     "fill_weight",
     "find",
     "fire_statements",
@@ -132,6 +136,7 @@ __all__ = [
     "highest_load_decided_by",
     "highest_of_total",
     "highest_on_wax",
+    "hourly_earnings",
     "hours_left",
     "hours_left_between",
     "hours_left_high",
@@ -153,6 +158,7 @@ __all__ = [
     "load_at_limit",
     "load_from_share",
     "load_measured",
+    "load_on_scale",
     "load_reaching_limit",
     "load_swing",
     "lot_sizes",
@@ -163,20 +169,23 @@ __all__ = [
     "lower_of_cost",
     "lowest_price",
     "m_factor",
+    "make_for_good",
     "making_cost",
     "margin_at",
     "margin_from_markup",
     "markup_from_margin",
     "material_cost",
     "materials_used",
+    "maximum_allowable_variation",
     "mean_factor",
     "melt_cautions",
     "melt_time",
+    "minimum_order",
     "minutes_each",
     "mixed_density",
     "mixed_latent_heat",
     "mixed_specific_heat",
-    "net_realisable",
+    "net_realisable_value",
     "net_requirements",
     "net_weight_metric",
     "net_weight_us",
@@ -188,7 +197,6 @@ __all__ = [
     "oil_parts",
     "oil_to_raise_load",
     "order_cost",
-    "order_quantity",
     "ordering_cost",
     "overhead_cost",
     "overhead_rate",
@@ -199,8 +207,10 @@ __all__ = [
     "paid_minutes",
     "panel_area",
     "parts_cost",
+    "per_carton",
     "period_entries",
     "pieces_for",
+    "pieces_from_mould",
     "plan_cost",
     "pool_forecast",
     "pool_growth",
@@ -211,21 +221,24 @@ __all__ = [
     "price_for_margin",
     "price_from_markup",
     "price_received",
+    "price_to_match",
     "price_to_state",
     "prism_volume",
     "profit_at",
     "rate_of_one_burn",
     "rates_of_candles",
+    "ready_on",
     "recipe_verdict",
     "reorder_point",
+    "retail_from_wholesale",
     "round_money",
     "round_up_price",
+    "safety_stock",
     "season_profit",
     "season_profit_of_records",
-    "season_profit_poisson",
+    "season_quantity",
     "season_stock",
     "season_stock_of_records",
-    "season_stock_poisson",
     "second_wax",
     "setting_shrinkage",
     "share_of_total",
@@ -233,6 +246,8 @@ __all__ = [
     "short_by",
     "short_under",
     "split_charge",
+    "stall_per_hour",
+    "stall_result",
     "stock_from_count",
     "stock_from_log",
     "stock_from_lots",
@@ -248,6 +263,7 @@ __all__ = [
     "tax_on",
     "temperature_after_oil",
     "temperature_before_oil",
+    "testing_cost_each",
     "to_make",
     "to_scale_step",
     "tolerable_negative_error",
@@ -255,10 +271,11 @@ __all__ = [
     "trial_balance",
     "unit_cost",
     "use_by",
+    "use_by_months",
     "usual_pool_time",
-    "variation_us",
     "vessels_filled",
     "volume_from_water",
+    "volume_to_weight",
     "wax_for_fill",
     "wax_for_oil",
     "wax_parts",
@@ -268,6 +285,7 @@ __all__ = [
     "weigh_out",
     "weighing_error_allowed",
     "wholesale_price",
+    "wick_signs",
     "write_down",
     "yield_of",
 ]
@@ -353,11 +371,11 @@ def after_discounts(price: _Value, first: _Value, second: _Value = 0.0, third: _
     price : 0 or more
         price as the place states it, with tax in it or not
     first : 0 to 0.99 of the price
-        what is taken off the price
+        the first discount, off the price
     second : 0 to 0.99 of the price; 0.0 if left out
-        what is taken off the price
+        the second, off what the first left
     third : 0 to 0.99 of the price; 0.0 if left out
-        what is taken off the price
+        the third, off what the second left
 
     Returns
     -------
@@ -399,7 +417,7 @@ def average_cost(bought: _Cells, costs: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: something must have been bought.
+        With the words: something must have been bought.
 
     References
     ----------
@@ -473,6 +491,10 @@ def batch_test(net: _Value, weighings: _Cells, batch: _Value) -> _BatchTest:
     ValueError
         Where an argument or the result is out of its range.
 
+    Notes
+    -----
+    - in an inspection the inspector's own sample decides.
+
     References
     ----------
     UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
@@ -489,7 +511,7 @@ def before_waste(amount: _Value, waste: _Value) -> float:
     Parameters
     ----------
     amount : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is wanted after waste, in any unit; the answer is in the same unit
     waste : 0 to 0.5 of what is weighed out
         share lost in pots, jugs, wicks dipped and spills
 
@@ -548,12 +570,57 @@ def best_break(demand: _Value, ordering: _Value, holding_share: _Value, breaks: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: demand must be more than 0.
+        With the words: demand must be more than 0.
 
     References
     ----------
     order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3
     """
+@_overload
+def billable_weight(weight: _Value, length: _Value, width: _Value, height: _Value, divisor: _Value, per: _Literal["in3 per lb", "cm3 per kg"], step: _Value = 0.0) -> float:
+    """Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more.
+
+    The divisor and what sizes and weights are rounded to stand in the carrier's
+    rules: round the sides as they say before you type them.
+
+    >>> billable_weight(weight=900, length=300, width=250, height=200, divisor=5000, per="cm3 per kg", step=1000)
+    3000.0
+
+    Parameters
+    ----------
+    weight : more than 0, at most 1000000 g
+        what the packed parcel weighs
+    length : 10 to 5000 mm
+        length of the packed parcel, outside
+    width : 10 to 5000 mm
+        width of the packed parcel, outside
+    height : 10 to 5000 mm
+        height of the packed parcel, outside
+    divisor : 50 to 10000
+        the carrier's divisor for dimensional weight, by its own rules
+    per : "in3 per lb" or "cm3 per kg"
+        what the divisor is in: cubic inches to a pound or cubic centimetres to a kilogram
+    step : 0 to 100000 g; 0.0 if left out
+        the carrier charges for whole ones of this weight, such as 1 lb; 0 for none
+
+    Returns
+    -------
+    0 or more g
+        the weight that postage is charged for
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand
+    """
+@_overload
+def billable_weight(weight: _Value | _Array, length: _Value | _Array, width: _Value | _Array, height: _Value | _Array, divisor: _Value | _Array, per: _Literal["in3 per lb", "cm3 per kg"] | _Words, step: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def billable_weight(weight: _Value | _Array | _Column, length: _Value | _Array | _Column, width: _Value | _Array | _Column, height: _Value | _Array | _Column, divisor: _Value | _Array | _Column, per: _Literal["in3 per lb", "cm3 per kg"] | _Words | _Column, step: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def binding_weight(ounces: _Value, grams: _Value) -> float:
     """Grams that a label with both declarations is held to: the larger of the two.
@@ -598,9 +665,9 @@ def blend_density(first: _Value, second: _Value, share: _Value) -> float:
     Parameters
     ----------
     first : 0.5 to 1.5 g/ml
-        weight of a millilitre of the wax, at the temperature it is filled
+        weight of a millilitre of the first wax, at the temperature it is filled
     second : 0.5 to 1.5 g/ml
-        weight of a millilitre of the wax, at the temperature it is filled
+        weight of a millilitre of the second wax, at the temperature it is filled
     share : 0 to 1 of the blend
         share of one oil, or of one wax, in a blend
 
@@ -634,11 +701,11 @@ def box_volume(length: _Value, width: _Value, height: _Value, base: _Value = 0.0
     Parameters
     ----------
     length : 10 to 2000 mm
-        an inside length of the vessel
+        length of the vessel inside
     width : 10 to 2000 mm
-        an inside length of the vessel
+        width of the vessel inside
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -651,7 +718,7 @@ def box_volume(length: _Value, width: _Value, height: _Value, base: _Value = 0.0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -674,7 +741,7 @@ def break_even_mix(fixed: _Value, mix: _Cells, prices: _Cells, costs: _Cells) ->
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     mix : list, each 0 or more
         how many of each product sell together
     prices : list, each 0 or more
@@ -685,7 +752,7 @@ def break_even_mix(fixed: _Value, mix: _Cells, prices: _Cells, costs: _Cells) ->
     Returns
     -------
     0 or more
-        an amount of money
+        lots of the mix to sell
 
     Raises
     ------
@@ -710,13 +777,13 @@ def break_even_sales(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     price : 0 or more
-        price before tax
+        price before tax, less the place's fees on it
     cost : 0 or more
-        what the candle costs
+        cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
-        an amount of money
+        profit wanted besides
 
     Returns
     -------
@@ -727,7 +794,11 @@ def break_even_sales(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what each one costs.
+        With the words: the price must be above what each one costs.
+
+    Notes
+    -----
+    - no fixed costs may be in cost, or they are counted twice.
 
     References
     ----------
@@ -741,7 +812,7 @@ def break_even_sales(fixed: _Value | _Array | _Column, price: _Value | _Array | 
 def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value = 0.0) -> float:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
+    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0
@@ -749,24 +820,28 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
     Parameters
     ----------
     fixed : 0 or more
-        an amount of money
+        fixed costs to cover: those that come whatever is sold
     price : 0 or more
-        price before tax
+        price before tax, less the place's fees on it
     cost : 0 or more
-        what the candle costs
+        cost of each extra candle sold, without fixed costs
     profit : 0 or more; 0.0 if left out
-        an amount of money
+        profit wanted besides
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what each one costs.
+        With the words: the price must be above what each one costs.
+
+    Notes
+    -----
+    - no fixed costs may be in cost, or they are counted twice.
 
     References
     ----------
@@ -776,33 +851,29 @@ def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value 
 def break_even_units(fixed: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def break_even_units(fixed: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+buffer_stock = safety_stock
 @_overload
-def buffer_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value = 0.0, lead_spread: _Value = 0.0) -> float:
-    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+def bundle_margin(price: _Value, costs: _Cells, packing: _Value = 0.0, fees: _Value = 0.0) -> float:
+    """Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches.
 
-    Demand and the time an order takes are in one unit of time: both in days, or
-    both in weeks. They are taken to vary as a normal distribution does.
-
-    >>> round(buffer_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
-    13.96
+    >>> bundle_margin(price=40, costs=[6, 6, 5], packing=3)
+    0.5
 
     Parameters
     ----------
-    demand : 0 or more
-        how much is used or sold in a day or a week on average
-    lead_time : 0 to 10000
-        days or weeks from ordering to having it, in the unit of demand
-    risk : more than 0, at most 0.5 of the orders
-        share of orders during which running out is accepted
-    spread : 0 or more; 0.0 if left out
-        standard deviation of what is used or sold in a day or a week; 0 if it is steady
-    lead_spread : 0 or more; 0.0 if left out
-        standard deviation of the days or weeks that an order takes; 0 if they are always the same
+    price : more than 0
+        price of the whole bundle, before tax
+    costs : list, each 0 or more
+        what each thing in the bundle costs, a candle that is in it twice twice
+    packing : 0 or more; 0.0 if left out
+        box, filling and ribbon of the bundle
+    fees : 0 or more; 0.0 if left out
+        what the place keeps of the price of the bundle
 
     Returns
     -------
-    0 or more
-        how much of the material, in the unit that its cost is per
+    any amount of the price
+        profit as a share of the price before tax; minus for a loss
 
     Raises
     ------
@@ -811,12 +882,12 @@ def buffer_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value
 
     References
     ----------
-    reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+    markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
     """
 @_overload
-def buffer_stock(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Value | _Array, spread: _Value | _Array = 0.0, lead_spread: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+def bundle_margin(price: _Value | _Array, costs: _Cells, packing: _Value | _Array = 0.0, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def buffer_stock(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+def bundle_margin(price: _Value | _Array | _Column, costs: _Cells, packing: _Value | _Array | _Column = 0.0, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def burn_heat(rate: _Value, heat: _Value = 43.5) -> float:
     """Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour.
@@ -855,7 +926,7 @@ def burn_rate(hours: _Cells, weights: _Cells) -> float:
     """Rate of burning from a log of weighings: the slope of the straight line through them.
 
     Weigh at lighting and at putting out, jar and all; a log may go over several
-    burns. How sure the rate is, says `burn_rate_between`.
+    burns. `burn_rate_between` says how sure it is.
 
     >>> round(burn_rate(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563]), 3)
     4.05
@@ -876,8 +947,8 @@ def burn_rate(hours: _Cells, weights: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -918,8 +989,8 @@ def burn_rate_between(hours: _Cells, weights: _Cells, confidence: _Value = 0.95)
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -950,9 +1021,9 @@ def burn_rate_high(hours: _Cells, weights: _Cells, confidence: _Value = 0.95) ->
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -987,9 +1058,9 @@ def burn_rate_low(hours: _Cells, weights: _Cells, confidence: _Value = 0.95) -> 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -1024,7 +1095,7 @@ def burn_time(fill: _Value, rate: _Value, stays: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: more wax cannot stay than was poured.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -1075,9 +1146,9 @@ def burn_time_from_log(hours: _Cells, weights: _Cells, fill: _Value, stays: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: more wax cannot stay than was poured.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -1098,7 +1169,7 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
     flame : 4 to 500 mm or blank; None if left out
         the tallest flame seen in the test; blank if not looked at
     other_burning : 0 or more s or blank; None if left out
-        the longest time that anything but the wick burnt; 0 for never; blank if not looked at
+        secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if not looked at
     vessel : "whole" or "cracked" or "broken" or "leaking" or blank; None if left out
         how the vessel came through; blank if not looked at
     afterglow : 0 or more s or blank; None if left out
@@ -1113,8 +1184,8 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
         the lowest that meets each target; blank for no lowest
     highest : list, each any amount or blank; None if left out
         the highest that meets each target; blank for no highest
-    tallest : 10 to 75 mm; 75.0 if left out
-        the tallest flame that is no stop: 75, for a tea light 30
+    tallest : 10 to 76.2 mm; 75.0 if left out
+        the tallest flame that is no stop: 75 or 3 in, for a tea light 30
 
     Returns
     -------
@@ -1237,7 +1308,7 @@ def celsius_difference(difference: _Value | _Array) -> _npt.NDArray[_np.float64]
 def celsius_difference(difference: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def change_before_reclassifying(share: _Value) -> float:
-    """How far a substance's share may drift from what was judged before the candle must be judged anew.
+    """How far a substance's share may change before the candle must be classified again.
 
     A change of its share, up or down: 0.3 is 30 % more or less of what it was. Applies
     where nothing else in the recipe changes.
@@ -1299,11 +1370,48 @@ def coin_digits(currency: str | _Words) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def coin_digits(currency: str | _Words | _Column) -> _pd.Series[float]: ...
 @_overload
+def consignment_due(count: _Value, price: _Value, share: _Value, paid: _Value = 0.0) -> float:
+    """What a shop owes you that sells your candles on consignment: the price of what it sold, less its commission.
+
+    >>> consignment_due(count=12, price=24, share=0.25)
+    216.0
+
+    Parameters
+    ----------
+    count : whole numbers 0 to 1000000
+        how many the shop has sold since it last paid
+    price : 0 or more
+        price of one in the shop, before tax
+    share : 0 to 0.99 of the price
+        commission that the shop keeps
+    paid : 0 or more; 0.0 if left out
+        what the shop has paid on them already
+
+    Returns
+    -------
+    any amount
+        what the shop owes; minus where it has paid too much
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    ordinary commission on what is sold: accountingformanagement.org, consignment, by its example
+    """
+@_overload
+def consignment_due(count: _Value | _Array, price: _Value | _Array, share: _Value | _Array, paid: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def consignment_due(count: _Value | _Array | _Column, price: _Value | _Array | _Column, share: _Value | _Array | _Column, paid: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
 def convert(value: _Value, unit: str, to: str) -> float:
     """A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times.
 
-    A spreadsheet's own CONVERT may be off in the seventh digit. Degrees are
-    degrees on the scale: a difference of 10 C is a difference of 18 F.
+    A spreadsheet's own CONVERT may be off in the seventh digit. C and F are
+    temperatures on the scale, and "C difference" and "F difference" how far two
+    are apart: 18 F is 8 C below zero, and 18 F more is 10 C more.
 
     >>> convert(value=12, unit="oz", to="g")
     340.1942775
@@ -1313,9 +1421,9 @@ def convert(value: _Value, unit: str, to: str) -> float:
     value : any amount
         a value in the first unit
     unit : text
-        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h
+        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F difference, min, h
     to : text
-        a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h
+        the unit wanted, written the same way
 
     Returns
     -------
@@ -1366,9 +1474,9 @@ def cooling_constant(first: _Value, second: _Value, minutes: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
 
     References
     ----------
@@ -1423,12 +1531,12 @@ def cooling_forecast(first: _Value, second: _Value, minutes: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: the temperature must not be above the second reading: for that use cooling_time.
-        Where not: below the melting range no time can be told: wax that sets gives up heat of its own.
-        Where not: a pot does not come down to the room's own temperature.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: the temperature must not be above the second reading: for that use cooling_time.
+        With the words: below the melting range no time can be told: wax that sets gives up heat of its own.
+        With the words: a pot does not come down to the room's own temperature.
 
     References
     ----------
@@ -1465,10 +1573,10 @@ def cooling_temperature(first: _Value, second: _Value, minutes: _Value, room: _V
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: it holds between the two readings only: the time is after the second.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: it holds between the two readings only: the time is after the second.
 
     References
     ----------
@@ -1511,11 +1619,11 @@ def cooling_time(first: _Value, second: _Value, minutes: _Value, room: _Value, m
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the first reading must be the warmer one.
-        Where not: both readings must be above the room.
-        Where not: both readings must lie above the melting range: wax that sets gives up heat of its own.
-        Where not: it holds between the two readings only: the temperature is above the first.
-        Where not: it holds between two readings: for a cooler one to come use cooling_forecast.
+        With the words: the first reading must be the warmer one.
+        With the words: both readings must be above the room.
+        With the words: both readings must lie above the melting range: wax that sets gives up heat of its own.
+        With the words: it holds between the two readings only: the temperature is above the first.
+        With the words: it holds between two readings: for a cooler one to come use cooling_forecast.
 
     References
     ----------
@@ -1527,7 +1635,7 @@ def cooling_time(first: _Value | _Array, second: _Value | _Array, minutes: _Valu
 def cooling_time(first: _Value | _Array | _Column, second: _Value | _Array | _Column, minutes: _Value | _Array | _Column, room: _Value | _Array | _Column, melting: _Value | _Array | _Column, temperature: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def cost_at_batch(cost: _Value, setup: _Value, usual: _Value, batch: _Value) -> float:
-    """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
+    """Cost per candle at another batch size, its set-up divided over the new one.
 
     `setup` is what setting up once costs.
 
@@ -1537,11 +1645,11 @@ def cost_at_batch(cost: _Value, setup: _Value, usual: _Value, batch: _Value) -> 
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what the candle costs in the usual batch
     setup : 0 or more
-        an amount of money
+        what setting up once costs
     usual : whole numbers 1 to 1000000
-        how many candles are made together
+        how many candles are usually made together
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -1573,7 +1681,7 @@ def cost_each(cost: _Value, batch: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what the whole batch costs
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -1605,7 +1713,7 @@ def cost_of_all(cost: _Value, count: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what one of them costs
     count : whole numbers 0 to 1000000
         how many, a whole number
 
@@ -1656,7 +1764,7 @@ def cost_of_goods_made(materials: _Value, labour: _Value, overhead: _Value, open
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing work in hand cannot be more than went in.
+        With the words: closing work in hand cannot be more than went in.
 
     References
     ----------
@@ -1717,8 +1825,12 @@ def cost_of_goods_schedule(opening: _Value, bought: _Value, closing: _Value, lab
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be taken for own use than was bought.
-        Where not: closing stock cannot be more than there was.
+        With the words: no more can be taken for own use than was bought.
+        With the words: closing stock cannot be more than there was.
+
+    Notes
+    -----
+    - small US businesses may account for stock otherwise: see the form's instructions.
 
     References
     ----------
@@ -1749,7 +1861,7 @@ def cost_of_goods_sold(opening: _Value, made: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing stock cannot be more than there was.
+        With the words: closing stock cannot be more than there was.
 
     References
     ----------
@@ -1786,7 +1898,7 @@ def cost_of_paying_late(discount: _Value, early: _Value, due: _Value, year: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the discount must end before the whole is due.
+        With the words: the discount must end before the whole is due.
 
     References
     ----------
@@ -1838,9 +1950,9 @@ def cost_with_rise(cost: _Value, materials: _Value, rise: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        what the candle costs
+        what it costs today
     materials : 0 or more
-        an amount of money
+        what the materials in that cost
     rise : -0.9 to 2 of today's cost
         how far prices rise; minus for a fall
 
@@ -1941,9 +2053,9 @@ def cylinder_volume(diameter: _Value, height: _Value, base: _Value = 0.0) -> flo
     Parameters
     ----------
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -1956,7 +2068,7 @@ def cylinder_volume(diameter: _Value, height: _Value, base: _Value = 0.0) -> flo
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -2025,7 +2137,7 @@ def days_in_stock(goods: _Value, opening: _Value, closing: _Value, days: _Value 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: goods must be more than 0.
+        With the words: goods must be more than 0.
 
     References
     ----------
@@ -2068,6 +2180,40 @@ def dye_for_wax(wax: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_n
 @_overload
 def dye_for_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def dye_pieces(wax: _Value, coloured: _Value, cuts: _Value = 1.0) -> float:
+    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+
+    >>> dye_pieces(wax=1000, coloured=450, cuts=4)
+    2.25
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    coloured : more than 0 g
+        wax that one piece of dye colours as wanted, by its supplier or your own tests
+    cuts : whole numbers 1 to 16; 1.0 if left out
+        parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters
+
+    Returns
+    -------
+    0 or more
+        pieces of dye
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def dye_pieces(wax: _Value | _Array, coloured: _Value | _Array, cuts: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def dye_pieces(wax: _Value | _Array | _Column, coloured: _Value | _Array | _Column, cuts: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
+@_overload
 def early_discount(invoice: _Value, discount: _Value, returned: _Value = 0.0) -> float:
     """Discount for paying an invoice early, on what is left of it after returns.
 
@@ -2092,7 +2238,7 @@ def early_discount(invoice: _Value, discount: _Value, returned: _Value = 0.0) ->
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be returned than was invoiced.
+        With the words: no more can be returned than was invoiced.
 
     References
     ----------
@@ -2127,7 +2273,7 @@ def early_payment(invoice: _Value, discount: _Value, returned: _Value = 0.0) -> 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: no more can be returned than was invoiced.
+        With the words: no more can be returned than was invoiced.
 
     References
     ----------
@@ -2138,6 +2284,44 @@ def early_payment(invoice: _Value | _Array, discount: _Value | _Array, returned:
 @_overload
 def early_payment(invoice: _Value | _Array | _Column, discount: _Value | _Array | _Column, returned: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
+def economic_order_quantity(demand: _Value, ordering: _Value, holding: _Value) -> float:
+    """How much to order at a time so that ordering and keeping cost least together.
+
+    It takes demand to be steady and the price the same for any quantity; with
+    price breaks use `best_break`. The cost is flat around it, so a whole number
+    of packs near it costs hardly more: `ordering_cost` says how much.
+
+    >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
+    189.73665961010275
+
+    Parameters
+    ----------
+    demand : 0 or more
+        how much is used or sold over the time planned for: a year, a season
+    ordering : 0 or more
+        what an order costs whatever its size: delivery, handling, the time it takes
+    holding : more than 0 money per unit
+        cost to keep one unit for the whole of that time: money tied up, room, losses
+
+    Returns
+    -------
+    0 or more
+        how much to order at a time, in the unit that demand is in
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
+    """
+@_overload
+def economic_order_quantity(demand: _Value | _Array, ordering: _Value | _Array, holding: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def economic_order_quantity(demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def enough_for(available: _Value, each: _Value) -> float:
     """Candles that what is on hand is enough for, where each takes the same weight.
 
@@ -2147,20 +2331,20 @@ def enough_for(available: _Value, each: _Value) -> float:
     Parameters
     ----------
     available : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is on hand, in any unit, the same for all
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what goes into one candle, in any unit, the same for all
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: each must be more than 0.
+        With the words: each must be more than 0.
 
     References
     ----------
@@ -2220,14 +2404,14 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
     Parameters
     ----------
     pots : whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots are to be poured
     an_evening : whole numbers 1 to 10000
         how many pots can be poured in an evening
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many evenings
 
     Raises
     ------
@@ -2242,6 +2426,52 @@ def evenings_needed(pots: _Value, an_evening: _Value) -> float:
 def evenings_needed(pots: _Value | _Array, an_evening: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def evenings_needed(pots: _Value | _Array | _Column, an_evening: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def expected_season_profit(stock: _Value, price: _Value, cost: _Value, leftover: _Value, kind: _Literal["normal", "Poisson", "records"], demand: _Value | None = None, spread: _Value | None = None, records: _Cells | None = None) -> float:
+    """Profit to expect from so many made for one season, what is left over sold off or thrown away.
+
+    An average over many such seasons; one of them can bring much more or less.
+
+    >>> expected_season_profit(stock=62, price=24, cost=9, leftover=5, kind="records", records=[40, 55, 48, 70, 62])
+    766.6
+
+    Parameters
+    ----------
+    stock : 0 or more
+        how many to have when the season starts
+    price : 0 or more
+        what one brings while the season lasts, after fees
+    cost : 0 or more
+        what one costs to make
+    leftover : any amount
+        what one still brings after the season; minus if it costs money to be rid of
+    kind : "normal" or "Poisson" or "records"
+        how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
+    demand : 0 or more or blank; None if left out
+        how many people will want in the season, on average; for normal and Poisson
+    spread : more than 0 or blank; None if left out
+        standard deviation of how many people want, from season to season; for normal
+    records : list, each 0 or more or blank; None if left out
+        how many people wanted in each season like it, for records; one that sold out says too little
+
+    Returns
+    -------
+    any amount
+        an amount of money; minus for a credit or a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
+    """
+@_overload
+def expected_season_profit(stock: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, leftover: _Value | _Array, kind: _Literal["normal", "Poisson", "records"] | _Words, demand: _Value | _Array | None = None, spread: _Value | _Array | None = None, records: _Cells | None = None) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def expected_season_profit(stock: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, kind: _Literal["normal", "Poisson", "records"] | _Words | _Column, demand: _Value | _Array | _Column | None = None, spread: _Value | _Array | _Column | None = None, records: _Cells | None = None) -> _pd.Series[float]: ...
 @_overload
 def fahrenheit(celsius: _Value) -> float:
     """A temperature in degrees Fahrenheit, from one in Celsius.
@@ -2365,7 +2595,7 @@ def fastest_candle(rates: _Cells, confidence: _Value = 0.95) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the rates of two candles at least are wanted.
+        With the words: the rates of two candles at least are wanted.
 
     References
     ----------
@@ -2393,7 +2623,7 @@ def fee_at(price: _Value, fee: _Value, tax: _Value = 0.0, basis: _Literal["net",
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -2471,6 +2701,46 @@ def figure_height_us(area: _Value) -> _FigureHeight:
     ----------
     16 CFR 500.21(b), by a page on the parallel FDA rule
     """
+@_overload
+def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value = 0.0) -> float:
+    """Weight of wax and oil that stands so deep in a straight round vessel.
+
+    Use the density at the temperature you measure the depth at: set wax stands
+    lower than the hot pour.
+
+    >>> round(fill_to_depth(diameter=80, depth=60, density=0.9), 1)
+    271.4
+
+    Parameters
+    ----------
+    diameter : 10 to 2000 mm
+        how far the vessel is across inside
+    depth : 5 to 500 mm
+        how deep the wax is to stand above the floor
+    density : 0.5 to 1.5 g/ml
+        weight of a millilitre of the wax, at the temperature it is filled
+    base : -200 to 200 mm; 0.0 if left out
+        how high the floor is pushed up at its middle; minus where it bulges down
+
+    Returns
+    -------
+    0 or more g
+        wax and oil together, as poured into a vessel or a batch
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: the floor cannot rise above the wax.
+
+    References
+    ----------
+    elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+    """
+@_overload
+def fill_to_depth(diameter: _Value | _Array, depth: _Value | _Array, density: _Value | _Array, base: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def fill_to_depth(diameter: _Value | _Array | _Column, depth: _Value | _Array | _Column, density: _Value | _Array | _Column, base: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def fill_weight(volume: _Value, headspace: _Value, density: _Value) -> float:
     """Weight of wax and oil that fills a vessel up to its headspace.
@@ -2578,7 +2848,7 @@ def first_wax(wax: _Value | _Array, share: _Value | _Array = 0.0) -> _npt.NDArra
 def first_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def fixed_each(item: _Value, order: _Value, per_order: _Value) -> float:
-    """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
+    """Fixed fees per candle: those of every item, plus those of an order divided by its candles.
 
     `order` is the order's fee, packing and postage less the postage the buyer pays.
 
@@ -2588,9 +2858,9 @@ def fixed_each(item: _Value, order: _Value, per_order: _Value) -> float:
     Parameters
     ----------
     item : 0 or more
-        an amount of money
+        fixed fee of every item
     order : any amount
-        an amount of money; minus for a credit or a loss
+        an order's fee, packing and postage, less the postage that the buyer pays
     per_order : 1 to 1000000
         how many candles an order holds on average
 
@@ -2622,7 +2892,7 @@ def fixed_for_season(cost: _Value, times: _Value) -> float:
     Parameters
     ----------
     cost : 0 or more
-        an amount of money
+        what the place costs a day or a month
     times : 0 to 1000000
         how many days or months of it there are
 
@@ -2672,7 +2942,7 @@ def flame_height(rate: _Value, rates: _Cells, heights: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: readings at two rates at least are wanted.
+        With the words: readings at two rates at least are wanted.
 
     References
     ----------
@@ -2709,7 +2979,7 @@ def flame_height_high(rate: _Value, rates: _Cells, heights: _Cells, confidence: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: readings at two rates at least are wanted.
+        With the words: readings at two rates at least are wanted.
 
     References
     ----------
@@ -2758,11 +3028,11 @@ def full_cost(making: _Value, own_time: _Value, running: _Value) -> float:
     Parameters
     ----------
     making : 0 or more
-        what the candle costs
+        making cost: materials, paid help, production overhead
     own_time : 0 or more
-        an amount of money
+        your own time at your hourly rate
     running : 0 or more
-        an amount of money
+        its part of the costs of running: insurance, website, phone
 
     Returns
     -------
@@ -2792,20 +3062,20 @@ def full_pots(melt: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the pot must hold more than 0.
+        With the words: the pot must hold more than 0.
 
     References
     ----------
@@ -2984,7 +3254,7 @@ def hazard_of_candle(substances: _Cells | None, concentrations: _Cells | None, c
     Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that quotes its tables; wording of 2025-09-01
     """
 def hazard_of_mixture(substances: _Cells | None, concentrations: _Cells | None, classes: _Cells | None, specifics: _Cells | None = None, viscosity: str | None = None, route: _Literal["additive", "stricter"] = 'additive', region: _Literal["EU", "GB", "US"] = 'EU') -> list[_HazardFound]:
-    """Classes of what a data sheet describes, the neat oil or a diluted sample: to hold against its section 2.
+    """Classes of what a data sheet describes, the neat oil or a diluted sample: compare with its section 2.
 
     Where they differ, a line was misread, a limit is missing, or the supplier knows more.
     For the candle use `hazard_of_candle`. Flammability is for a test to decide.
@@ -3073,8 +3343,8 @@ def heat_for_wax(wax: _Value, start: _Value, end: _Value, melting: _Value, laten
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax that starts above its melting range is melted already: use heat_to_warm.
-        Where not: the end must not be below the melting range.
+        With the words: wax that starts above its melting range is melted already: use heat_to_warm.
+        With the words: the end must not be below the melting range.
 
     References
     ----------
@@ -3145,7 +3415,7 @@ def heat_to_warm(weight: _Value, start: _Value, end: _Value, specific_heat: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the end must not be colder than the start.
+        With the words: the end must not be colder than the start.
 
     References
     ----------
@@ -3209,9 +3479,9 @@ def highest_load(wax: _Value, oil: _Value, limit: _Value, wax_basis: _Literal["o
     limit : more than 0, at most 1 of the finished candle
         highest share of this oil in the finished candle by its certificate; 1 where it sets none
     wax_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the wax supplier's highest load is a share of
     oil_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the oil supplier's highest load is a share of
 
     Returns
     -------
@@ -3247,9 +3517,9 @@ def highest_load_decided_by(wax: _Value, oil: _Value, limit: _Value, wax_basis: 
     limit : more than 0, at most 1 of the finished candle
         highest share of this oil in the finished candle by its certificate; 1 where it sets none
     wax_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the wax supplier's highest load is a share of
     oil_basis : "of wax" or "of total"; 'of wax' if left out
-        what the supplier's highest load is a share of
+        what the oil supplier's highest load is a share of
 
     Returns
     -------
@@ -3334,6 +3604,43 @@ def highest_on_wax(highest: _Value | _Array, basis: _Literal["of wax", "of total
 @_overload
 def highest_on_wax(highest: _Value | _Array | _Column, basis: _Literal["of wax", "of total"] | _Words | _Column = 'of wax') -> _pd.Series[float]: ...
 @_overload
+def hourly_earnings(price: _Value, cost: _Value, minutes: _Value) -> float:
+    """What is left for each hour of your own work on a candle at a price.
+
+    The cost has no own time in it: what is left is what that time earns. Hold it
+    against the hourly rate that your prices ask for.
+
+    >>> hourly_earnings(price=18, cost=6, minutes=24)
+    30.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        price before tax, less the place's fees on it
+    cost : 0 or more
+        what the candle costs, without the maker's own time
+    minutes : more than 0, at most 1000000 min
+        the maker's own working time on it
+
+    Returns
+    -------
+    any amount money per h
+        left for each hour of work; minus for a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5
+    """
+@_overload
+def hourly_earnings(price: _Value | _Array, cost: _Value | _Array, minutes: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def hourly_earnings(price: _Value | _Array | _Column, cost: _Value | _Array | _Column, minutes: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def hours_left(hours: _Cells, weights: _Cells, end: _Value) -> float:
     """Hours left after the last weighing until the candle weighs what it must not go below.
 
@@ -3361,8 +3668,8 @@ def hours_left(hours: _Cells, weights: _Cells, end: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -3406,8 +3713,8 @@ def hours_left_between(hours: _Cells, weights: _Cells, end: _Value, confidence: 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
 
     References
     ----------
@@ -3440,9 +3747,9 @@ def hours_left_high(hours: _Cells, weights: _Cells, end: _Value, confidence: _Va
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -3479,9 +3786,9 @@ def hours_left_low(hours: _Cells, weights: _Cells, end: _Value, confidence: _Val
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two weighings at different hours, at least, are wanted.
-        Where not: the weights must fall as the hours grow.
-        Where not: an interval takes three weighings at least.
+        With the words: two weighings at different hours, at least, are wanted.
+        With the words: the weights must fall as the hours grow.
+        With the words: an interval takes three weighings at least.
 
     References
     ----------
@@ -3582,7 +3889,7 @@ def label_hours(fill: _Value, fastest: _Value, stays: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: more wax cannot stay than was poured.
+        With the words: more wax cannot stay than was poured.
 
     References
     ----------
@@ -3655,7 +3962,7 @@ def label_of_candle(substances: _Cells | None, concentrations: _Cells | None, cl
     Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that quotes its tables; wording of 2025-09-01; ECHA Guidance on Labelling and Packaging v4.2, 7.3, in a transcription; each row says which
     """
 def label_of_classes(classes: _Cells | None, names: _Cells | None = None, allergens: _Cells | None = None, region: _Literal["EU", "GB", "US"] = 'EU', holds: _Value | None = None, buyer: _Literal["public", "trade"] = 'public') -> list[_LabelLine]:
-    """Label that classes bring which the supplier has stated for the oil in wax at the load poured.
+    """Label elements for the classes that the supplier states for the oil in wax at the load poured.
 
     The supplier's own label elements go before it. To find the classes use `hazard_of_candle`.
 
@@ -3764,7 +4071,7 @@ def landed_cost(price: _Value, discount: _Value = 0.0, charges: _Value = 0.0, ta
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the discount cannot be more than the price.
+        With the words: the discount cannot be more than the price.
 
     References
     ----------
@@ -3784,11 +4091,11 @@ def last_pot(melt: _Value, pots: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pots : whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots are full
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
@@ -3810,7 +4117,7 @@ def last_pot(melt: _Value | _Array, pots: _Value | _Array, pot: _Value | _Array)
 def last_pot(melt: _Value | _Array | _Column, pots: _Value | _Array | _Column, pot: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def least_each(least: _Value, per_order: _Value) -> float:
-    """The smallest fee of an order, as each candle's part of it.
+    """Minimum order fee divided by the candles in the order.
 
     >>> least_each(least=3, per_order=2)
     1.5
@@ -3818,7 +4125,7 @@ def least_each(least: _Value, per_order: _Value) -> float:
     Parameters
     ----------
     least : 0 or more
-        an amount of money
+        the smallest fee that an order is charged
     per_order : 1 to 1000000
         how many candles an order holds on average
 
@@ -3944,7 +4251,7 @@ def limit_of_blend(shares: _Cells, limits: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -3965,9 +4272,9 @@ def liquid_density(density: _Value, measured: _Value, temperature: _Value, expan
     density : 0.5 to 1.5 g/ml
         weight of a millilitre of the wax, at the temperature it is filled
     measured : -50 to 160 C
-        a temperature
+        temperature at which its density was measured
     temperature : -50 to 160 C
-        a temperature
+        temperature at which its density is wanted
     expansion : 0 to 0.002 per C; 0.00085 if left out
         how much a melted wax swells for each degree C, as a share of its volume
 
@@ -4014,7 +4321,7 @@ def load_after_rounding(wax: _Value, load: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wax must weigh at least one step of the scale.
+        With the words: the wax must weigh at least one step of the scale.
 
     References
     ----------
@@ -4111,7 +4418,7 @@ def load_measured(wax: _Value, oil: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
+        With the words: wax must be more than 0.
 
     References
     ----------
@@ -4121,6 +4428,49 @@ def load_measured(wax: _Value, oil: _Value) -> float:
 def load_measured(wax: _Value | _Array, oil: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def load_measured(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def load_on_scale(wax: _Value, load: _Value, step: _Value) -> _OnScale:
+    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+
+    A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
+    can be anything from 7.7 % to 8.3 %.
+
+    >>> round(load_on_scale(wax=200, load=0.08, step=1).highest, 4)
+    0.0827
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    step : more than 0, at most 100 g
+        the smallest step the scale shows
+
+    Returns
+    -------
+    a row of wax, oil, load, lowest, highest
+        What a scale of this step shows to weigh, and the load that comes of it.
+    wax : 0 or more g
+        wax in the melt, before any oil
+    oil : 0 or more g
+        fragrance oil to weigh out
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    lowest : 0 or more of wax weight
+        an end of what the load can be, both readings half a step off
+    highest : 0 or more of wax weight
+        an end of what the load can be, both readings half a step off
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: the wax must weigh more than one step of the scale.
+
+    References
+    ----------
+    to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from memory
+    """
 @_overload
 def load_reaching_limit(concentration: _Value, limit: _Value) -> float:
     """Load on wax at which a substance reaches a limit in the candle: to stay below it, pour less.
@@ -4147,7 +4497,7 @@ def load_reaching_limit(concentration: _Value, limit: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: at no load up to 0.5 of the wax does so little reach the limit.
+        With the words: even at a load of 50 % this substance stays below the limit.
 
     References
     ----------
@@ -4185,7 +4535,7 @@ def load_swing(wax: _Value, oil: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wax must weigh more than one step of the scale.
+        With the words: the wax must weigh more than one step of the scale.
 
     References
     ----------
@@ -4435,17 +4785,17 @@ def lowest_price(materials: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax:
     Parameters
     ----------
     materials : 0 or more
-        what the candle costs
+        what the materials in it cost, without any work
     fee : 0 to 0.95 of the price; 0.0 if left out
         what the place keeps of the price
     fixed : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more
     tax : 0 to 1 of the price before tax; 0.0 if left out
         rate of sales tax or VAT
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -4456,8 +4806,8 @@ def lowest_price(materials: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the fee must leave something of the price.
-        Where not: what the buyer pays for postage must not be more than the cost.
+        With the words: the fee must leave something of the price.
+        With the words: what the buyer pays for postage must not be more than the cost.
 
     References
     ----------
@@ -4492,7 +4842,7 @@ def m_factor(toxicity: _Value, test: _Literal["acute", "chronic", "chronic, degr
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable).
+        With the words: there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable).
 
     References
     ----------
@@ -4502,6 +4852,38 @@ def m_factor(toxicity: _Value, test: _Literal["acute", "chronic", "chronic, degr
 def m_factor(toxicity: _Value | _Array, test: _Literal["acute", "chronic", "chronic, degradable"] | _Words) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def m_factor(toxicity: _Value | _Array | _Column, test: _Literal["acute", "chronic", "chronic, degradable"] | _Words | _Column) -> _pd.Series[float]: ...
+@_overload
+def make_for_good(good: _Value, share: _Value) -> float:
+    """How many to make so that enough come out good: the number wanted over the yield, rounded up.
+
+    >>> make_for_good(good=48, share=0.95)
+    51.0
+
+    Parameters
+    ----------
+    good : whole numbers 0 to 1000000
+        how many good ones are wanted
+    share : more than 0, at most 1 of what is made
+        share that comes out good enough to sell
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def make_for_good(good: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def make_for_good(good: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def making_cost(materials: _Value, labour: _Value, overhead: _Value) -> float:
     """Making cost of a batch or a candle: materials, paid labour, production overhead.
@@ -4515,11 +4897,11 @@ def making_cost(materials: _Value, labour: _Value, overhead: _Value) -> float:
     Parameters
     ----------
     materials : 0 or more
-        an amount of money
+        what the materials cost, waste with them
     labour : 0 or more
-        an amount of money
+        what paid help costs; nothing for your own time
     overhead : 0 or more
-        an amount of money
+        production overhead that it carries
 
     Returns
     -------
@@ -4541,7 +4923,7 @@ def making_cost(materials: _Value | _Array, labour: _Value | _Array, overhead: _
 def making_cost(materials: _Value | _Array | _Column, labour: _Value | _Array | _Column, overhead: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def margin_at(profit: _Value, price: _Value) -> float:
-    """Margin that a profit is of the price before tax.
+    """Profit divided by the price before tax.
 
     >>> margin_at(profit=8, price=16)
     0.5
@@ -4549,7 +4931,7 @@ def margin_at(profit: _Value, price: _Value) -> float:
     Parameters
     ----------
     profit : any amount
-        an amount of money; minus for a credit or a loss
+        profit on one; minus for a loss
     price : 0 or more
         price before tax
 
@@ -4562,7 +4944,7 @@ def margin_at(profit: _Value, price: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: price must be more than 0.
+        With the words: price must be more than 0.
 
     References
     ----------
@@ -4689,7 +5071,7 @@ def materials_used(opening: _Value, bought: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: closing stock cannot be more than there was.
+        With the words: closing stock cannot be more than there was.
 
     References
     ----------
@@ -4699,6 +5081,39 @@ def materials_used(opening: _Value, bought: _Value, closing: _Value) -> float:
 def materials_used(opening: _Value | _Array, bought: _Value | _Array, closing: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def materials_used(opening: _Value | _Array | _Column, bought: _Value | _Array | _Column, closing: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def maximum_allowable_variation(net: _Value) -> _Variation:
+    """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
+
+    Most rows of the handbook's table stand here from memory, and say so.
+
+    >>> maximum_allowable_variation(net=113).coarsest_step
+    1.2
+
+    Parameters
+    ----------
+    net : 5 to 25000 g
+        net weight to declare: wax and oil, no vessel, lid or wick tab
+
+    Returns
+    -------
+    a row of variation, coarsest_step, note
+        A US variation with the coarsest step of a scale for it, and what it rests on.
+    variation : 0 or more g
+        how far under the declared weight
+    coarsest_step : 0 or more g
+        the smallest step the scale shows
+    note : text
+        what it rests on, and what to check
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
+    """
 @_overload
 def mean_factor(count: _Value) -> float:
     """How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test).
@@ -4720,7 +5135,7 @@ def mean_factor(count: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: one weighing has no spread.
+        With the words: one weighing has no spread.
 
     References
     ----------
@@ -4804,6 +5219,45 @@ def melt_time(heat: _Value | _Array, power: _Value | _Array, efficiency: _Value 
 @_overload
 def melt_time(heat: _Value | _Array | _Column, power: _Value | _Array | _Column, efficiency: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0.0, case: _Value = 1.0) -> float:
+    """The smallest order that pays for itself, in candles: whole cases.
+
+    >>> minimum_order(order=30, price=12, cost=7, profit=20, case=6)
+    12.0
+
+    Parameters
+    ----------
+    order : 0 or more
+        what an order costs whatever its size: the time it takes, a box, freight that you pay
+    price : 0 or more
+        wholesale price: what the shop pays the maker
+    cost : 0 or more
+        what each candle costs that goes into the order
+    profit : 0 or more; 0.0 if left out
+        profit that the order is to leave
+    case : whole numbers 1 to 1000; 1.0 if left out
+        candles are sold in cases of so many; 1 for singly
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: the price must be above what each one costs.
+
+    References
+    ----------
+    cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+    """
+@_overload
+def minimum_order(order: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0, case: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def minimum_order(order: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0, case: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
+@_overload
 def minutes_each(each: _Value, setup: _Value, batch: _Value) -> float:
     """Working minutes a candle, with its share of the time to set up and clean.
 
@@ -4813,9 +5267,9 @@ def minutes_each(each: _Value, setup: _Value, batch: _Value) -> float:
     Parameters
     ----------
     each : 0 to 1000000 min
-        working time
+        working time for one candle
     setup : 0 to 1000000 min
-        working time
+        working time to set up and clean, once a batch
     batch : whole numbers 1 to 1000000
         how many candles are made together
 
@@ -4862,7 +5316,7 @@ def mixed_density(shares: _Cells, densities: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -4893,7 +5347,7 @@ def mixed_latent_heat(shares: _Cells, heats: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -4921,17 +5375,18 @@ def mixed_specific_heat(shares: _Cells, heats: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
     heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken to warm as wax does, no source
     """
+net_realisable = net_realisable_value
 @_overload
-def net_realisable(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0) -> float:
+def net_realisable_value(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0) -> float:
     """What one brings after what it still costs to finish and to sell it; nothing where that is a loss.
 
-    >>> net_realisable(price=12, finishing=1.5, selling=2)
+    >>> net_realisable_value(price=12, finishing=1.5, selling=2)
     8.5
 
     Parameters
@@ -4958,9 +5413,9 @@ def net_realisable(price: _Value, finishing: _Value = 0.0, selling: _Value = 0.0
     lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
     """
 @_overload
-def net_realisable(price: _Value | _Array, finishing: _Value | _Array = 0.0, selling: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+def net_realisable_value(price: _Value | _Array, finishing: _Value | _Array = 0.0, selling: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def net_realisable(price: _Value | _Array | _Column, finishing: _Value | _Array | _Column = 0.0, selling: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+def net_realisable_value(price: _Value | _Array | _Column, finishing: _Value | _Array | _Column = 0.0, selling: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def net_requirements(items: _Cells | None, on_hand: _Cells | None, packs: _Cells | None, leads: _Cells | None, products: _Cells | None, parts: _Cells | None, amounts: _Cells | None, wanted: _Cells | None, weeks: _Cells | None, quantities: _Cells | None, coming: _Cells | None = None, coming_weeks: _Cells | None = None, coming_amounts: _Cells | None = None) -> list[_Order]:
     """What to order and start, and when: what is wanted less what is there, through every recipe level.
 
@@ -5299,7 +5754,7 @@ def oil_parts(oil: _Value, shares: _Cells) -> list[float]:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -5317,9 +5772,9 @@ def oil_to_raise_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     scented : 0 or more g
         wax and oil together, as poured into a vessel or a batch
     load : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load that it has now: oil as a share of wax weight (8% is 0.08)
     wanted : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load wanted: oil as a share of wax weight (8% is 0.08)
 
     Returns
     -------
@@ -5330,7 +5785,7 @@ def oil_to_raise_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wanted load must not be below the load it has; to lower it use wax_to_lower_load.
+        With the words: the wanted load must not be below the load it has; to lower it use wax_to_lower_load.
 
     References
     ----------
@@ -5350,13 +5805,13 @@ def order_cost(fee: _Value = 0.0, postage: _Value = 0.0, packing: _Value = 0.0, 
     Parameters
     ----------
     fee : 0 or more; 0.0 if left out
-        an amount of money
+        the place's fee for an order
     postage : 0 or more; 0.0 if left out
-        an amount of money
+        postage that you pay for an order
     packing : 0 or more; 0.0 if left out
-        an amount of money
+        box and packing of an order
     charged : 0 or more; 0.0 if left out
-        an amount of money
+        postage that the buyer pays you
 
     Returns
     -------
@@ -5376,44 +5831,7 @@ def order_cost(fee: _Value = 0.0, postage: _Value = 0.0, packing: _Value = 0.0, 
 def order_cost(fee: _Value | _Array = 0.0, postage: _Value | _Array = 0.0, packing: _Value | _Array = 0.0, charged: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def order_cost(fee: _Value | _Array | _Column = 0.0, postage: _Value | _Array | _Column = 0.0, packing: _Value | _Array | _Column = 0.0, charged: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
-@_overload
-def order_quantity(demand: _Value, ordering: _Value, holding: _Value) -> float:
-    """How much to order at a time so that ordering and keeping cost least together.
-
-    It takes demand to be steady and the price the same for any quantity; with
-    price breaks use `best_break`. The cost is flat around it, so a whole number
-    of packs near it costs hardly more: `ordering_cost` says how much.
-
-    >>> order_quantity(demand=900, ordering=12, holding=0.6)
-    189.73665961010275
-
-    Parameters
-    ----------
-    demand : 0 or more
-        how much is used or sold over the time planned for: a year, a season
-    ordering : 0 or more
-        what an order costs whatever its size: delivery, handling, the time it takes
-    holding : more than 0 money per unit
-        cost to keep one unit for the whole of that time: money tied up, room, losses
-
-    Returns
-    -------
-    0 or more
-        how much to order at a time, in the unit that demand is in
-
-    Raises
-    ------
-    ValueError
-        Where an argument or the result is out of its range.
-
-    References
-    ----------
-    economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
-    """
-@_overload
-def order_quantity(demand: _Value | _Array, ordering: _Value | _Array, holding: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
-@_overload
-def order_quantity(demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
+order_quantity = economic_order_quantity
 @_overload
 def ordering_cost(quantity: _Value, demand: _Value, ordering: _Value, holding: _Value) -> float:
     """What ordering and keeping cost over the time planned for, where so much is ordered at a time.
@@ -5494,7 +5912,7 @@ def overhead_rate(overhead: _Value, activity: _Value) -> float:
     Parameters
     ----------
     overhead : 0 or more
-        an amount of money
+        budget for overhead over the time
     activity : more than 0, at most 1000000 h
         hours of work over the same time
 
@@ -5528,9 +5946,9 @@ def overhead_uncharged(actual: _Value, charged: _Value) -> float:
     Parameters
     ----------
     actual : 0 or more
-        overhead of making
+        overhead of making that was paid
     charged : 0 or more
-        overhead of making
+        overhead that was charged to candles by its rate
 
     Returns
     -------
@@ -5631,7 +6049,7 @@ def packs_to_buy(needed: _Value, pack: _Value, on_hand: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many packs
 
     Raises
     ------
@@ -5742,6 +6160,49 @@ def parts_cost(amounts: _Cells, costs: _Cells) -> float:
     ----------
     job cost: OpenStax, Managerial Accounting, chapter 4
     """
+@_overload
+def per_carton(carton_length: _Value, carton_width: _Value, carton_height: _Value, length: _Value, width: _Value, height: _Value) -> float:
+    """Packed candles that a carton takes, all upright and all turned the same way.
+
+    It says nothing of how many layers glass can bear, nor of what the carton may
+    weigh.
+
+    >>> per_carton(carton_length=310, carton_width=220, carton_height=130, length=100, width=100, height=120)
+    6.0
+
+    Parameters
+    ----------
+    carton_length : 10 to 5000 mm
+        length of the carton, inside
+    carton_width : 10 to 5000 mm
+        width of the carton, inside
+    carton_height : 10 to 5000 mm
+        height of the carton, inside
+    length : 10 to 5000 mm
+        length of one packed candle, wrapping with it
+    width : 10 to 5000 mm
+        width of one packed candle, wrapping with it
+    height : 10 to 5000 mm
+        height of one packed candle as it stands
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def per_carton(carton_length: _Value | _Array, carton_width: _Value | _Array, carton_height: _Value | _Array, length: _Value | _Array, width: _Value | _Array, height: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def per_carton(carton_length: _Value | _Array | _Column, carton_width: _Value | _Array | _Column, carton_height: _Value | _Array | _Column, length: _Value | _Array | _Column, width: _Value | _Array | _Column, height: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def period_entries(bought: _Value, used: _Value, labour: _Value, overhead: _Value, made: _Value, sold: _Value, sales: _Value, tax: _Value = 0.0, fees: _Value = 0.0, short: _Value = 0.0) -> list[_EntryLine]:
     """Entries that the figures of a period make, each balanced, from materials bought to candles sold.
 
@@ -5806,14 +6267,14 @@ def pieces_for(each: _Value, count: _Value) -> float:
     Parameters
     ----------
     each : whole numbers 0 to 1000000
-        how many, a whole number
+        pieces that one candle takes
     count : whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles to make
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pieces
 
     Raises
     ------
@@ -5828,6 +6289,44 @@ def pieces_for(each: _Value, count: _Value) -> float:
 def pieces_for(each: _Value | _Array, count: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def pieces_for(each: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def pieces_from_mould(wax: _Value, load: _Value, cavity: _Value, density: _Value) -> float:
+    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+
+    A cavity that you have weighed filled beats this figure.
+
+    >>> pieces_from_mould(wax=1000, load=0.08, cavity=15, density=0.9)
+    80.0
+
+    Parameters
+    ----------
+    wax : 0 or more g
+        wax in the melt, before any oil
+    load : 0 to 0.5 of wax weight
+        fragrance load: oil as a share of wax weight (8% is 0.08)
+    cavity : more than 0, at most 10000 ml
+        what one cavity of the mould holds
+    density : 0.5 to 1.5 g/ml
+        weight of a millilitre of the wax, at the temperature it is filled
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many pieces
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def pieces_from_mould(wax: _Value | _Array, load: _Value | _Array, cavity: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def pieces_from_mould(wax: _Value | _Array | _Column, load: _Value | _Array | _Column, cavity: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def plan_cost(sales: _Cells, made: _Cells, making: _Value, keeping: _Value = 0.0, raising: _Value = 0.0, lowering: _Value = 0.0, usual: _Value | None = None, opening: _Value = 0.0) -> float:
     """What a plan costs: making, keeping what is left over, and making more or fewer than the time before.
@@ -5885,7 +6384,7 @@ def pool_forecast(hours: _Cells, widths: _Cells, diameter: _Value) -> _PoolForec
     widths : list, each 0 to 1000 mm
         how wide the melt pool was then, up to the wall
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -5904,9 +6403,9 @@ def pool_forecast(hours: _Cells, widths: _Cells, diameter: _Value) -> _PoolForec
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
-        Where not: the pool cannot be wider than the vessel.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: the pool cannot be wider than the vessel.
 
     References
     ----------
@@ -5934,8 +6433,8 @@ def pool_growth(hours: _Cells, widths: _Cells) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
 
     References
     ----------
@@ -5958,7 +6457,7 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value) -> float:
     widths : list, each 0 to 1000 mm
         how wide the melt pool was then, up to the wall
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -5969,9 +6468,9 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: two readings at different hours, at least, are wanted.
-        Where not: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
-        Where not: the pool cannot be wider than the vessel.
+        With the words: two readings at different hours, at least, are wanted.
+        With the words: the pool must grow as the hours do: leave out readings taken once it had reached the wall.
+        With the words: the pool cannot be wider than the vessel.
 
     References
     ----------
@@ -5991,20 +6490,20 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
     Parameters
     ----------
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the whole melt, wax and oil, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the most that a pot holds, in any unit, the same for all
 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many pots
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the pot must hold more than 0.
+        With the words: the pot must hold more than 0.
 
     References
     ----------
@@ -6020,8 +6519,9 @@ def pour_by(sale: _Day, cure: _Value, evenings: _Value = 1.0, finishing: _Value 
 
     Back from the day of sale: the working days to label and pack, all before
     it; then the days of cure, weekends too; then the evenings of pouring. The
-    last pour is on the last working day that leaves its cure. For other
-    working days and days off use `pour_by_own_days`.
+    last pour is on the last working day that leaves its cure. Saturdays and
+    Sundays are left out: if you pour then too, or are away on some days, use
+    `pour_by_own_days`.
 
     >>> pour_by(sale="2026-12-05", cure=14, evenings=3, finishing=2).isoformat()
     '2026-11-17'
@@ -6047,6 +6547,10 @@ def pour_by(sale: _Day, cure: _Value, evenings: _Value = 1.0, finishing: _Value 
     ValueError
         Where an argument or the result is out of its range.
 
+    Notes
+    -----
+    - counted Monday to Friday; for Saturdays, Sundays or days off use pour_by_own_days.
+
     References
     ----------
     days of the calendar
@@ -6071,7 +6575,7 @@ def pour_by_own_days(sale: _Day, cure: _Value, working: str, evenings: _Value = 
     cure : whole numbers 0 to 365 days
         days that candles rest between pouring and finishing
     working : text
-        the days you work: "Mon-Fri", "Tue Thu Sat", "every day"
+        the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day"
     evenings : whole numbers 1 to 365; 1.0 if left out
         working days or evenings that the pouring takes
     finishing : whole numbers 0 to 365 days; 0.0 if left out
@@ -6116,13 +6620,13 @@ def price_for_margin(cost: _Value, margin: _Value, fee: _Value = 0.0, fixed: _Va
     fee : 0 to 0.95 of the price; 0.0 if left out
         what the place keeps of the price
     fixed : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more
     tax : 0 to 1 of the price before tax; 0.0 if left out
         rate of sales tax or VAT
     basis : "net" or "gross"; 'net' if left out
         what the fee is a share of: the price before tax (net) or with tax (gross)
     least : 0 or more; 0.0 if left out
-        an amount of money
+        the smallest fee that a candle is charged
 
     Returns
     -------
@@ -6133,8 +6637,8 @@ def price_for_margin(cost: _Value, margin: _Value, fee: _Value = 0.0, fixed: _Va
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: margin and fee together must stay below 1.
-        Where not: what the buyer pays for postage must not be more than the cost.
+        With the words: margin and fee together must stay below 1.
+        With the words: what the buyer pays for postage must not be more than the cost.
 
     References
     ----------
@@ -6213,6 +6717,42 @@ def price_received(shelf: _Value | _Array, discount: _Value | _Array, tax: _Valu
 @_overload
 def price_received(shelf: _Value | _Array | _Column, discount: _Value | _Array | _Column, tax: _Value | _Array | _Column, stated: _Literal["with tax", "before tax"] | _Words | _Column) -> _pd.Series[float]: ...
 @_overload
+def price_to_match(price: _Value, weight: _Value, own: _Value) -> float:
+    """Price at which yours costs as much for its weight as another candle does.
+
+    It says nothing of what yours costs to make: see `lowest_price`.
+
+    >>> price_to_match(price=20, weight=200, own=250)
+    25.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        price of the other candle
+    weight : more than 0, at most 25000 g
+        net weight of the other candle
+    own : more than 0, at most 25000 g
+        net weight of yours
+
+    Returns
+    -------
+    0 or more
+        price of yours, with tax in it if the other's has
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def price_to_match(price: _Value | _Array, weight: _Value | _Array, own: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def price_to_match(price: _Value | _Array | _Column, weight: _Value | _Array | _Column, own: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def price_to_state(price: _Value, discount: _Value, tax: _Value, stated: _Literal["with tax", "before tax"]) -> float:
     """Price to state so that a wanted price before tax is received: the inverse of `price_received`.
 
@@ -6264,7 +6804,7 @@ def prism_volume(sides: _Value, side: _Value, height: _Value, base: _Value = 0.0
     side : 5 to 2000 mm
         inside length of one of its sides
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -6277,7 +6817,7 @@ def prism_volume(sides: _Value, side: _Value, height: _Value, base: _Value = 0.0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -6301,7 +6841,7 @@ def profit_at(price: _Value, cost: _Value, fees: _Value = 0.0) -> float:
     cost : 0 or more
         what the candle costs
     fees : any amount; 0.0 if left out
-        an amount of money; minus for a credit or a loss
+        all that the place takes of this price and this sale
 
     Returns
     -------
@@ -6349,7 +6889,7 @@ def rate_of_one_burn(before: _Value, after: _Value, hours: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: it must weigh less after the burn than before.
+        With the words: it must weigh less after the burn than before.
 
     References
     ----------
@@ -6363,7 +6903,7 @@ def rates_of_candles(rates: _Cells, confidence: _Value = 0.95) -> _CandlesBetwee
     """The mean rate of burning of several candles of one recipe, its interval, and that of the next candle.
 
     >>> rates_of_candles(rates=[4.0, 4.3]).note
-    '95 % intervals, 2 candles: fewer than three are no ground for a verdict'
+    '95 % intervals, 2 candles: test at least three'
 
     Parameters
     ----------
@@ -6393,12 +6933,46 @@ def rates_of_candles(rates: _Cells, confidence: _Value = 0.95) -> _CandlesBetwee
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the rates of two candles at least are wanted.
+        With the words: the rates of two candles at least are wanted.
 
     References
     ----------
     interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory
     """
+@_overload
+def ready_on(poured: _Day, cure: _Value) -> _date:
+    """The day on which candles have cured: ready to label, to test or to sell.
+
+    How long a wax and an oil need is your supplier's advice and your own tests.
+
+    >>> ready_on(poured="2026-11-17", cure=14).isoformat()
+    '2026-12-01'
+
+    Parameters
+    ----------
+    poured : a date such as "2026-03-14"
+        the day on which they were poured
+    cure : whole numbers 0 to 365 days
+        days that candles rest between pouring and finishing
+
+    Returns
+    -------
+    a date such as "2026-03-14"
+        the day on which they have cured
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    days of the calendar
+    """
+@_overload
+def ready_on(poured: _Day | _Days, cure: _Value | _Array) -> _npt.NDArray[_np.datetime64]: ...
+@_overload
+def ready_on(poured: _Day | _Days | _Column, cure: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
 def recipe_verdict(verdicts: _Cells) -> _Judged:
     """What the test burns of one recipe come to together: at least three pieces judged, none of them a stop.
 
@@ -6454,7 +7028,7 @@ def reorder_point(demand: _Value, lead_time: _Value, risk: _Value, spread: _Valu
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much to have, in the unit that demand is in
 
     Raises
     ------
@@ -6470,6 +7044,40 @@ def reorder_point(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Va
 @_overload
 def reorder_point(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
+def retail_from_wholesale(wholesale: _Value, share: _Value) -> float:
+    """Retail price at which a shop keeps its share, from the wholesale price that you charge it.
+
+    A shop that keeps half sells at twice the wholesale price (keystone).
+
+    >>> retail_from_wholesale(wholesale=12, share=0.5)
+    24.0
+
+    Parameters
+    ----------
+    wholesale : 0 or more
+        wholesale price: what the shop pays the maker
+    share : 0 to 0.99 of the price
+        what the shop keeps of the retail price
+
+    Returns
+    -------
+    0 or more
+        retail price: what the buyer in the shop pays, with tax in it or not
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+    """
+@_overload
+def retail_from_wholesale(wholesale: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def retail_from_wholesale(wholesale: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def round_money(amount: _Value, digits: _Value = 2) -> float:
     """An amount rounded to the currency's smallest coin, half away from zero.
 
@@ -6479,7 +7087,7 @@ def round_money(amount: _Value, digits: _Value = 2) -> float:
     Parameters
     ----------
     amount : any amount
-        an amount of money; minus for a credit or a loss
+        the amount to round
     digits : whole numbers 0 to 4; 2 if left out
         decimals of the currency's smallest coin
 
@@ -6528,7 +7136,7 @@ def round_up_price(price: _Value, step: _Value, ending: _Value = 0.0) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the ending must be below the step.
+        With the words: the ending must be below the step.
 
     References
     ----------
@@ -6538,6 +7146,47 @@ def round_up_price(price: _Value, step: _Value, ending: _Value = 0.0) -> float:
 def round_up_price(price: _Value | _Array, step: _Value | _Array, ending: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def round_up_price(price: _Value | _Array | _Column, step: _Value | _Array | _Column, ending: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
+def safety_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value = 0.0, lead_spread: _Value = 0.0) -> float:
+    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+
+    Demand and the time an order takes are in one unit of time: both in days, or
+    both in weeks. They are taken to vary as a normal distribution does.
+
+    >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    13.96
+
+    Parameters
+    ----------
+    demand : 0 or more
+        how much is used or sold in a day or a week on average
+    lead_time : 0 to 10000
+        days or weeks from ordering to having it, in the unit of demand
+    risk : more than 0, at most 0.5 of the orders
+        share of orders during which running out is accepted
+    spread : 0 or more; 0.0 if left out
+        standard deviation of what is used or sold in a day or a week; 0 if it is steady
+    lead_spread : 0 or more; 0.0 if left out
+        standard deviation of the days or weeks that an order takes; 0 if they are always the same
+
+    Returns
+    -------
+    0 or more
+        how much to have, in the unit that demand is in
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+    """
+@_overload
+def safety_stock(demand: _Value | _Array, lead_time: _Value | _Array, risk: _Value | _Array, spread: _Value | _Array = 0.0, lead_spread: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def safety_stock(demand: _Value | _Array | _Column, lead_time: _Value | _Array | _Column, risk: _Value | _Array | _Column, spread: _Value | _Array | _Column = 0.0, lead_spread: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def season_profit(stock: _Value, price: _Value, cost: _Value, leftover: _Value, demand: _Value, spread: _Value) -> float:
     """Profit to expect from so many made for one season, where demand varies as a normal distribution does.
@@ -6657,12 +7306,60 @@ def season_profit_poisson(stock: _Value | _Array, price: _Value | _Array, cost: 
 @_overload
 def season_profit_poisson(stock: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, demand: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def season_quantity(price: _Value, cost: _Value, leftover: _Value, kind: _Literal["normal", "Poisson", "records"], demand: _Value | None = None, spread: _Value | None = None, records: _Cells | None = None) -> float:
+    """How many to make for one season of what will not sell after it.
+
+    It stops where one more would lose as much, left over, as it would earn,
+    sold. Take "Poisson" for small numbers, such as a dozen at a market, and
+    "records" where there are seasons to go by: it names one of them. Round up
+    what comes out for "normal".
+
+    >>> season_quantity(price=24, cost=9, leftover=5, kind="Poisson", demand=12)
+    15.0
+
+    Parameters
+    ----------
+    price : 0 or more
+        what one brings while the season lasts, after fees
+    cost : 0 or more
+        what one costs to make
+    leftover : any amount
+        what one still brings after the season; minus if it costs money to be rid of
+    kind : "normal" or "Poisson" or "records"
+        how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
+    demand : 0 or more or blank; None if left out
+        how many people will want in the season, on average; for normal and Poisson
+    spread : more than 0 or blank; None if left out
+        standard deviation of how many people want, from season to season; for normal
+    records : list, each 0 or more or blank; None if left out
+        how many people wanted in each season like it, for records; one that sold out says too little
+
+    Returns
+    -------
+    0 or more
+        how many to have when the season starts
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
+
+    References
+    ----------
+    one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
+    """
+@_overload
+def season_quantity(price: _Value | _Array, cost: _Value | _Array, leftover: _Value | _Array, kind: _Literal["normal", "Poisson", "records"] | _Words, demand: _Value | _Array | None = None, spread: _Value | _Array | None = None, records: _Cells | None = None) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def season_quantity(price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, kind: _Literal["normal", "Poisson", "records"] | _Words | _Column, demand: _Value | _Array | _Column | None = None, spread: _Value | _Array | _Column | None = None, records: _Cells | None = None) -> _pd.Series[float]: ...
+@_overload
 def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, spread: _Value) -> float:
     """How many to make for one season, where demand varies as a normal distribution does.
 
-    It makes as many as weigh the profit on one more sold against the loss on
-    one more left over. For small numbers use `season_stock_poisson`, for the
-    maker's own seasons `season_stock_of_records`.
+    It stops where one more would lose as much, left over, as it would earn, sold.
+    `season_quantity` takes other kinds of demand.
 
     >>> round(season_stock(price=24, cost=9, leftover=5, demand=60, spread=15), 2)
     72.07
@@ -6689,8 +7386,8 @@ def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, 
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -6730,8 +7427,8 @@ def season_stock_of_records(price: _Value, cost: _Value, leftover: _Value, sales
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -6765,14 +7462,14 @@ def season_stock_poisson(price: _Value, cost: _Value, leftover: _Value, demand: 
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the price must be above what one costs, or none should be made.
-        Where not: what one left over brings must be below its cost, or there is no risk to weigh.
+        With the words: the price must be above what one costs, or none should be made.
+        With the words: a leftover must bring less than it cost.
 
     References
     ----------
@@ -6837,7 +7534,7 @@ def setting_shrinkage(hot: _Value, cold: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: set wax cannot be lighter than melted wax.
+        With the words: set wax cannot be lighter than melted wax.
 
     References
     ----------
@@ -6923,9 +7620,9 @@ def short_by(needed: _Value, on_hand: _Value) -> float:
     Parameters
     ----------
     needed : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much is needed
     on_hand : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much is on hand
 
     Returns
     -------
@@ -6988,7 +7685,7 @@ def split_charge(charge: _Value, amounts: _Cells, sharing: _Literal["in proporti
     Parameters
     ----------
     charge : any amount
-        an amount of money; minus for a credit or a loss
+        the charge to split, such as shipping; minus for a credit
     amounts : list, each 0 or more
         each line's value, weight or quantity
     sharing : "in proportion" or "evenly"; 'in proportion' if left out
@@ -7010,6 +7707,83 @@ def split_charge(charge: _Value, amounts: _Cells, sharing: _Literal["in proporti
     ----------
     largest remainder (Hamilton): OpenStax, Contemporary Mathematics 11.4
     """
+@_overload
+def stall_per_hour(takings: _Value, goods: _Value, costs: _Value, hours: _Value, fees: _Value = 0.0) -> float:
+    """What a day at a market or a fair leaves for each hour that it takes.
+
+    Leave your own making time out of the candles' cost if the hours are to pay
+    for making as well; else it is paid twice.
+
+    >>> stall_per_hour(takings=640, goods=210, costs=85, hours=10, fees=16)
+    32.9
+
+    Parameters
+    ----------
+    takings : 0 or more
+        what was taken for candles, before tax
+    goods : 0 or more
+        what the candles sold cost, all of them
+    costs : 0 or more
+        what the day costs whatever is sold: stall, travel, parking, meals
+    hours : more than 0, at most 1000 h
+        hours that the day takes: packing, travel, setting up, selling
+    fees : 0 or more; 0.0 if left out
+        what card companies and the organiser keep of the takings
+
+    Returns
+    -------
+    any amount money per h
+        left for each hour of work; minus for a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def stall_per_hour(takings: _Value | _Array, goods: _Value | _Array, costs: _Value | _Array, hours: _Value | _Array, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def stall_per_hour(takings: _Value | _Array | _Column, goods: _Value | _Array | _Column, costs: _Value | _Array | _Column, hours: _Value | _Array | _Column, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+@_overload
+def stall_result(takings: _Value, goods: _Value, costs: _Value, fees: _Value = 0.0) -> float:
+    """What a day at a market or a fair leaves: takings less candles, the day's own costs and fees; minus for a loss.
+
+    >>> stall_result(takings=640, goods=210, costs=85, fees=16)
+    329.0
+
+    Parameters
+    ----------
+    takings : 0 or more
+        what was taken for candles, before tax
+    goods : 0 or more
+        what the candles sold cost, all of them
+    costs : 0 or more
+        what the day costs whatever is sold: stall, travel, parking, meals
+    fees : 0 or more; 0.0 if left out
+        what card companies and the organiser keep of the takings
+
+    Returns
+    -------
+    any amount
+        an amount of money; minus for a credit or a loss
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def stall_result(takings: _Value | _Array, goods: _Value | _Array, costs: _Value | _Array, fees: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def stall_result(takings: _Value | _Array | _Column, goods: _Value | _Array | _Column, costs: _Value | _Array | _Column, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def stock_from_count(bought: _Cells, costs: _Cells, left: _Value, method: _Literal["FIFO", "periodic average", "LIFO"] = 'FIFO') -> _StockValue:
     """What went out cost and what is left is worth, from the lots bought and a count at the end.
 
@@ -7185,7 +7959,7 @@ def stock_turns(goods: _Value, opening: _Value, closing: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there must have been stock at the start or the end.
+        With the words: there must have been stock at the start or the end.
 
     References
     ----------
@@ -7271,11 +8045,11 @@ def tapered_volume(top: _Value, bottom: _Value, height: _Value, base: _Value = 0
     Parameters
     ----------
     top : 10 to 2000 mm
-        an inside length of the vessel
+        how far it is across inside at the top
     bottom : 10 to 2000 mm
-        an inside length of the vessel
+        how far it is across inside at the bottom
     height : 10 to 2000 mm
-        an inside length of the vessel
+        how deep the vessel is inside, up to the brim or the mark
     base : -200 to 200 mm; 0.0 if left out
         how high the floor is pushed up at its middle; minus where it bulges down
 
@@ -7288,7 +8062,7 @@ def tapered_volume(top: _Value, bottom: _Value, height: _Value, base: _Value = 0
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the floor cannot rise above the fill.
+        With the words: the floor cannot rise above the fill.
 
     References
     ----------
@@ -7502,8 +8276,8 @@ def temperature_after_oil(wax: _Value, oil: _Value, hot: _Value, room: _Value, m
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
-        Where not: the wax would begin to set: warm it more, or warm the oil.
+        With the words: wax must be more than 0.
+        With the words: the wax would begin to set: warm it more, or warm the oil.
 
     References
     ----------
@@ -7546,8 +8320,8 @@ def temperature_before_oil(wax: _Value, oil: _Value, wanted: _Value, room: _Valu
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: wax must be more than 0.
-        Where not: the wax would begin to set: warm it more, or warm the oil.
+        With the words: wax must be more than 0.
+        With the words: the wax would begin to set: warm it more, or warm the oil.
 
     References
     ----------
@@ -7557,6 +8331,40 @@ def temperature_before_oil(wax: _Value, oil: _Value, wanted: _Value, room: _Valu
 def temperature_before_oil(wax: _Value | _Array, oil: _Value | _Array, wanted: _Value | _Array, room: _Value | _Array, melting: _Value | _Array, liquid: _Value | _Array = 2.2, oil_heat: _Value | _Array = 2.2) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def temperature_before_oil(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column, wanted: _Value | _Array | _Column, room: _Value | _Array | _Column, melting: _Value | _Array | _Column, liquid: _Value | _Array | _Column = 2.2, oil_heat: _Value | _Array | _Column = 2.2) -> _pd.Series[float]: ...
+@_overload
+def testing_cost_each(tests: _Value, cost: _Value, count: _Value) -> float:
+    """What testing a recipe adds to each candle that is made of it.
+
+    >>> testing_cost_each(tests=9, cost=5, count=150)
+    0.3
+
+    Parameters
+    ----------
+    tests : whole numbers 0 to 10000
+        how many test candles the recipe takes
+    cost : 0 or more
+        what one test candle costs: materials, and the time to make and burn it
+    count : whole numbers 1 to 1000000
+        how many candles of the recipe carry it
+
+    Returns
+    -------
+    0 or more
+        an amount of money
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def testing_cost_each(tests: _Value | _Array, cost: _Value | _Array, count: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def testing_cost_each(tests: _Value | _Array | _Column, cost: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def to_make(sales: _Value, closing: _Value, opening: _Value) -> float:
     """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
@@ -7605,7 +8413,7 @@ def to_scale_step(weight: _Value, step: _Value) -> float:
     weight : 0 or more g
         a weight, in any unit; the answer is in the same unit
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -7616,7 +8424,7 @@ def to_scale_step(weight: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
+        With the words: step must be more than 0.
 
     References
     ----------
@@ -7746,9 +8554,9 @@ def unit_cost(price: _Value, size: _Value, shipping: _Value = 0.0, tax: _Value =
     size : more than 0
         what the pack holds: a weight, or how many pieces
     shipping : 0 or more; 0.0 if left out
-        an amount of money
+        what shipping the pack cost, its part of the order's
     tax : 0 or more; 0.0 if left out
-        an amount of money
+        tax on the pack that you cannot claim back
 
     Returns
     -------
@@ -7801,6 +8609,38 @@ def use_by(made: _Day | _Days, shelf_life: _Value | _Array) -> _npt.NDArray[_np.
 @_overload
 def use_by(made: _Day | _Days | _Column, shelf_life: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
 @_overload
+def use_by_months(made: _Day, months: _Value) -> _date:
+    """The last day on which to use a lot that keeps so many months: the same day of the month, or its last.
+
+    >>> use_by_months(made="2026-08-31", months=18).isoformat()
+    '2028-02-29'
+
+    Parameters
+    ----------
+    made : a date such as "2026-03-14"
+        the day the lot was made, or came in
+    months : whole numbers 0 to 600 months
+        how many months it keeps, by the supplier's data sheet or the maker's own tests
+
+    Returns
+    -------
+    a date such as "2026-03-14"
+        the last day on which to use the lot
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory
+    """
+@_overload
+def use_by_months(made: _Day | _Days, months: _Value | _Array) -> _npt.NDArray[_np.datetime64]: ...
+@_overload
+def use_by_months(made: _Day | _Days | _Column, months: _Value | _Array | _Column) -> _pd.Series[_pd.Timestamp]: ...
+@_overload
 def usual_pool_time(diameter: _Value) -> float:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 
@@ -7813,7 +8653,7 @@ def usual_pool_time(diameter: _Value) -> float:
     Parameters
     ----------
     diameter : 10 to 2000 mm
-        an inside length of the vessel
+        how far the vessel is across inside
 
     Returns
     -------
@@ -7825,6 +8665,10 @@ def usual_pool_time(diameter: _Value) -> float:
     ValueError
         Where an argument or the result is out of its range.
 
+    Notes
+    -----
+    - past the four hours usual for one burn.
+
     References
     ----------
     common practice, no source
@@ -7833,39 +8677,7 @@ def usual_pool_time(diameter: _Value) -> float:
 def usual_pool_time(diameter: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def usual_pool_time(diameter: _Value | _Array | _Column) -> _pd.Series[float]: ...
-def variation_us(net: _Value) -> _Variation:
-    """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
-
-    Most rows of the handbook's table stand here from memory, and say so.
-
-    >>> variation_us(net=113).coarsest_step
-    1.2
-
-    Parameters
-    ----------
-    net : 5 to 25000 g
-        net weight to declare: wax and oil, no vessel, lid or wick tab
-
-    Returns
-    -------
-    a row of variation, coarsest_step, note
-        A US variation with the coarsest step of a scale for it, and what it rests on.
-    variation : 0 or more g
-        how far under the declared weight
-    coarsest_step : 0 or more g
-        the smallest step the scale shows
-    note : text
-        what it rests on, and what to check
-
-    Raises
-    ------
-    ValueError
-        Where an argument or the result is out of its range.
-
-    References
-    ----------
-    NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
-    """
+variation_us = maximum_allowable_variation
 @_overload
 def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     """Vessels that a weight of wax fills, once its oil is in.
@@ -7885,13 +8697,13 @@ def vessels_filled(wax: _Value, fill: _Value, load: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000
-        how many, a whole number
+        how many vessels
 
     Raises
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: fill must be more than 0.
+        With the words: fill must be more than 0.
 
     References
     ----------
@@ -7936,6 +8748,41 @@ def volume_from_water(water: _Value, temperature: _Value = 20.0) -> float:
 def volume_from_water(water: _Value | _Array, temperature: _Value | _Array = 20.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def volume_from_water(water: _Value | _Array | _Column, temperature: _Value | _Array | _Column = 20.0) -> _pd.Series[float]: ...
+@_overload
+def volume_to_weight(volume: _Value, density: _Value) -> float:
+    """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
+
+    A fluid ounce is a volume and an ounce a weight: only of water are they nearly
+    the same.
+
+    >>> round(volume_to_weight(volume=100, density=0.98), 6)
+    98.0
+
+    Parameters
+    ----------
+    volume : 0 to 1000000 ml
+        how much of it, by volume
+    density : 0.5 to 2 g/ml
+        weight of a millilitre of it, from its data sheet (relative density)
+
+    Returns
+    -------
+    0 or more g
+        what to weigh for it
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    density is mass over volume: OpenStax, Chemistry 2e, measurements
+    """
+@_overload
+def volume_to_weight(volume: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def volume_to_weight(volume: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def wax_for_fill(fill: _Value, load: _Value) -> float:
     """Wax in a finished fill of wax and oil together.
@@ -7991,7 +8838,7 @@ def wax_for_oil(oil: _Value, load: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: load must be more than 0.
+        With the words: load must be more than 0.
 
     References
     ----------
@@ -8023,7 +8870,7 @@ def wax_parts(wax: _Value, shares: _Cells) -> list[float]:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the shares must add up to 1.
+        With the words: the shares must add up to 1.
 
     References
     ----------
@@ -8078,9 +8925,9 @@ def wax_to_lower_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     scented : 0 or more g
         wax and oil together, as poured into a vessel or a batch
     load : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load that it has now: oil as a share of wax weight (8% is 0.08)
     wanted : 0 to 0.5 of wax weight
-        fragrance load: oil as a share of wax weight (8% is 0.08)
+        load wanted: oil as a share of wax weight (8% is 0.08)
 
     Returns
     -------
@@ -8091,8 +8938,8 @@ def wax_to_lower_load(scented: _Value, load: _Value, wanted: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: the wanted load must be more than 0.
-        Where not: the wanted load must not be above the load it has; to raise it use oil_to_raise_load.
+        With the words: the wanted load must be more than 0.
+        With the words: the wanted load must not be above the load it has; to raise it use oil_to_raise_load.
 
     References
     ----------
@@ -8112,13 +8959,13 @@ def weigh_for_pot(each: _Value, pot: _Value, melt: _Value, step: _Value) -> floa
     Parameters
     ----------
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what one candle takes of this part, in any unit, the same for all
     pot : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what is melted in this pot, in any unit, the same for all
     melt : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what one candle takes in all, in any unit, the same for all
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -8129,8 +8976,8 @@ def weigh_for_pot(each: _Value, pot: _Value, melt: _Value, step: _Value) -> floa
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
-        Where not: melt must be more than 0.
+        With the words: step must be more than 0.
+        With the words: melt must be more than 0.
 
     References
     ----------
@@ -8150,11 +8997,11 @@ def weigh_out(each: _Value, count: _Value, step: _Value) -> float:
     Parameters
     ----------
     each : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        what goes into one candle, in any unit, the same for all
     count : whole numbers 0 to 1000000
-        how many, a whole number
+        how many candles to make
     step : 0 or more g
-        a weight, in any unit; the answer is in the same unit
+        the smallest step the scale shows, in any unit, the same for all
 
     Returns
     -------
@@ -8165,7 +9012,7 @@ def weigh_out(each: _Value, count: _Value, step: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: step must be more than 0.
+        With the words: step must be more than 0.
 
     References
     ----------
@@ -8207,7 +9054,9 @@ def weighing_error_allowed(net: _Value | _Array) -> _npt.NDArray[_np.float64]: .
 def weighing_error_allowed(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def wholesale_price(retail: _Value, discount: _Value) -> float:
-    """Price to a shop, from the retail price and the shop's discount.
+    """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
+
+    The other way round: `retail_from_wholesale`.
 
     >>> wholesale_price(retail=24, discount=0.5)
     12.0
@@ -8215,14 +9064,14 @@ def wholesale_price(retail: _Value, discount: _Value) -> float:
     Parameters
     ----------
     retail : 0 or more
-        price as the place states it, with tax in it or not
+        retail price: what the buyer in the shop pays, with tax in it or not
     discount : 0 to 0.99 of the price
         what is taken off the price
 
     Returns
     -------
     0 or more
-        price as the place states it, with tax in it or not
+        wholesale price: what the shop pays the maker
 
     Raises
     ------
@@ -8237,6 +9086,41 @@ def wholesale_price(retail: _Value, discount: _Value) -> float:
 def wholesale_price(retail: _Value | _Array, discount: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def wholesale_price(retail: _Value | _Array | _Column, discount: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def wick_signs(seen: _Cells) -> list[_SignRead]:
+    """What was seen on a burn, and which way to go next: stop conditions first, then smaller, then larger.
+
+    Change one thing at a time and burn at least three pieces of each. Where signs
+    point both ways, a kind of wick or the wax may be wrong rather than the size.
+    Never leave a test burning alone, and keep a lid at hand.
+
+    >>> wick_signs(seen=["tunneling", "flame over 75 mm"])[0].direction
+    'stop'
+
+    Parameters
+    ----------
+    seen : list, each text
+        what was seen, such as soot, mushrooming, tunneling or drowning
+
+    Returns
+    -------
+    list, each a row of sign, direction, what_to_do
+        A sign, which way the next test goes, and what to do.
+    sign : text
+        what was seen
+    direction : "stop" or "a smaller wick" or "a larger wick" or "look at something else first"
+        which way the next test goes
+    what_to_do : text
+        what to do, and what else it may be
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    common practice, no source; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed
+    """
 def write_down(amounts: _Cells, costs: _Cells, worth: _Cells) -> float:
     """What is written off stock at the lower of cost and net realisable value: an expense of the period.
 
@@ -8276,9 +9160,9 @@ def yield_of(good: _Value, made: _Value) -> float:
     Parameters
     ----------
     good : whole numbers 0 to 1000000
-        how many, a whole number
+        how many came out good
     made : whole numbers 0 to 1000000
-        how many, a whole number
+        how many were made
 
     Returns
     -------
@@ -8289,8 +9173,8 @@ def yield_of(good: _Value, made: _Value) -> float:
     ------
     ValueError
         Where an argument or the result is out of its range.
-        Where not: there cannot be more good ones than were made.
-        Where not: made must be more than 0.
+        With the words: there cannot be more good ones than were made.
+        With the words: made must be more than 0.
 
     References
     ----------

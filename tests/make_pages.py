@@ -20,7 +20,6 @@ import face
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import tables
-from candlecalc.declaration.declared import REGISTRY
 from candlecalc.faces.described import page, reference, stub
 from candlecalc.faces.web import script
 
@@ -54,7 +53,8 @@ def checks_page() -> str:
             lines += [f"  - {words} ({', '.join(sorted(where))})" for words, where in found.items()]
             lines += [f"  - rests on table {name}: {standing(name)}" for name in sorted(rests_on.get(formula.name, ()))]
         lines.append("")
-    bare = sorted(name for name in REGISTRY if not any(is_published(words) for words in checks.get(name, {})))
+    names = sorted(formula.name for formula in reference.every())
+    bare = [name for name in names if not any(is_published(words) for words in checks.get(name, {}))]
     lines += ["## With only common practice, derivation or laws behind them", "", ", ".join(bare) or "None.", ""]
     return "\n".join(lines)
 
@@ -144,7 +144,9 @@ def is_published(words: str) -> bool:
 def names_in_place() -> str:
     """The package's first file with the public names as they are today."""
     text = PACKAGE.read_text(encoding="utf-8")
-    return re.sub(r"(?<=^__all__ = )\[[^]]*\]", stub.listed(), text, count=1, flags=re.MULTILINE)
+    for start, names in {"__all__ = ": stub.names(), "_EARLIER: list[str] = ": stub.earlier()}.items():
+        text = re.sub(rf"(?<=^{re.escape(start)})\[[^]]*\]", stub.listed(names), text, count=1, flags=re.MULTILINE)
+    return text
 
 
 PACKAGE = HOME / "candlecalc" / "__init__.py"

@@ -259,7 +259,7 @@ def test_the_docstring_has_the_sections_the_declaration_knows():
 
 
 def test_the_docstring_says_what_arguments_ask_of_each_other():
-    assert "Where not: the floor cannot rise above the fill." in inspect.getdoc(cylinder_volume)
+    assert "With the words: the floor cannot rise above the fill." in inspect.getdoc(cylinder_volume)
 
 
 def test_the_docstring_says_where_a_list_is_wanted():
@@ -323,6 +323,42 @@ def test_a_function_declared_twice_fails_at_import(empty_registry):
     formula(source="none")(heavier)
     with pytest.raises(TypeError, match="^heavier is declared twice$"):
         formula(source="none")(heavier)
+
+
+def test_an_earlier_name_answers_and_refuses_as_the_function_does_in_its_own_name(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        """Twice the wax."""
+        return wax * 2
+
+    formula(source="none", formerly=["doubled"])(heavier)
+    earlier = find("doubled")
+    assert (earlier.instead, earlier.checked(2), earlier.call("2 g")) == ("heavier", 4, 4)
+    with refused("doubled: wax is -1; it takes 0 or more g."):
+        earlier.checked(-1)
+
+
+def test_a_note_is_told_where_its_condition_holds(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        """Twice the wax."""
+        return wax * 2
+
+    formula(source="none", notes={"wax > 500": "a large pot", "": "weigh it"})(heavier)
+    assert find("heavier").noted("1 kg") == ["a large pot", "weigh it"]
+    assert find("heavier").noted(wax=500) == ["weigh it"]
+    assert inspect.getdoc(find("heavier").checked).count("- a large pot.") == 1
+
+
+def test_an_earlier_name_that_is_in_use_fails_at_import(empty_registry):
+    def heavier(wax: Grams) -> Grams:
+        return wax
+
+    with pytest.raises(TypeError, match="^heavier is declared twice$"):
+        formula(source="none", formerly=["heavier"])(heavier)
+
+
+@each_function
+def test_a_function_of_an_earlier_name_says_which_one_stands_for_it_now(declared):
+    assert not declared.instead or not find(declared.instead).instead
 
 
 def test_help_longer_than_a_spreadsheet_shows_fails_at_import(empty_registry):
@@ -511,7 +547,13 @@ def test_no_argument_is_named_like_a_cell(declared):
 
 @each_function
 def test_there_is_an_example_that_calls_the_function(declared):
-    assert re.search(rf">>> .*\b{declared.name}\(", inspect.getdoc(declared.checked))
+    assert re.search(rf">>> .*\b{declared.bare.__name__}\(", inspect.getdoc(declared.checked))
+
+
+@each_function
+def test_each_argument_has_a_help_of_its_own(declared):
+    helps = [argument.term.help for argument in declared.arguments.values()]
+    assert sorted(set(helps)) == sorted(helps)
 
 
 @each_function

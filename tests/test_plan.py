@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 
 from candlecalc.calc import (
     best_break,
-    buffer_stock,
     buying_cost,
+    economic_order_quantity,
     evenings_needed,
     fair_split,
     follow_demand,
@@ -19,7 +19,6 @@ from candlecalc.calc import (
     lot_sizes,
     lots_cost,
     net_requirements,
-    order_quantity,
     ordering_cost,
     packs_to_buy,
     plan_cost,
@@ -27,6 +26,7 @@ from candlecalc.calc import (
     pour_by,
     pour_by_own_days,
     reorder_point,
+    safety_stock,
     season_profit_of_records,
     season_profit_poisson,
     season_stock_of_records,
@@ -45,7 +45,7 @@ sales = st.lists(st.integers(0, 300), min_size=1, max_size=20)
 
 @given(amount, amount, amount, st.floats(0.2, 5))
 def test_no_other_order_quantity_costs_less(demand, ordering, holding, factor):
-    best = order_quantity(demand, ordering, holding)
+    best = economic_order_quantity(demand, ordering, holding)
     least = ordering_cost(best, demand, ordering, holding)
     assert least == pytest.approx(math.sqrt(2 * demand * ordering * holding))
     assert ordering_cost(best * factor, demand, ordering, holding) >= least * (1 - 1e-12)
@@ -62,8 +62,8 @@ def test_no_other_quantity_costs_less_than_the_best_break(demand, ordering, shar
 
 @given(amount, st.floats(0, 50), st.floats(0.001, 0.5), st.floats(0, 100), st.floats(0, 5))
 def test_two_sources_of_a_buffer_add_by_their_squares(demand, lead, risk, spread, lead_spread):
-    both = buffer_stock(demand, lead, risk, spread, lead_spread)
-    apart = buffer_stock(demand, lead, risk, spread), buffer_stock(demand, lead, risk, 0, lead_spread)
+    both = safety_stock(demand, lead, risk, spread, lead_spread)
+    apart = safety_stock(demand, lead, risk, spread), safety_stock(demand, lead, risk, 0, lead_spread)
     assert both == pytest.approx(math.hypot(*apart))
     assert reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(demand * lead + both)
 

@@ -17,7 +17,7 @@ from candlecalc.calc import (
     lots_left,
     lots_to_use,
     lower_of_cost,
-    net_realisable,
+    net_realisable_value,
     shelf_days_left,
     stock_from_count,
     stock_from_log,
@@ -174,7 +174,7 @@ def test_what_stock_is_carried_at_and_what_is_written_down_are_its_cost(items):
 
 @given(hundredths, hundredths, hundredths)
 def test_what_one_brings_is_never_more_than_its_price_nor_less_than_nothing(price, finishing, selling):
-    assert 0 <= net_realisable(price, finishing, selling) <= price
+    assert 0 <= net_realisable_value(price, finishing, selling) <= price
 
 
 @given(hundredths, hundredths, hundredths)

@@ -34,7 +34,7 @@
 // it counts in exact decimals: issue_costs, lots_left, stock_from_count, stock_from_log, stock_from_lots
 // it reads the wording of data sheets: hazard_lines, hazard_of_candle, hazard_of_mixture, label_of_candle,
 //   label_of_classes
-// its steps have no counterpart in the script: net_requirements
+// its steps have no counterpart in the script: expected_season_profit, net_requirements, season_quantity
 
 const FUNCTIONS_ = {};
 
@@ -44,8 +44,8 @@ const FUNCTIONS_ = {};
 /**
  * Volume of a straight round vessel, from inside measures. Gives 0 or more ml.
  * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
- * @param diameter an inside length of the vessel: 10 to 2000 mm
- * @param height an inside length of the vessel: 10 to 2000 mm
+ * @param diameter how far the vessel is across inside: 10 to 2000 mm
+ * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
  * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
  *   out
  * @customfunction
@@ -64,9 +64,9 @@ FUNCTIONS_.cylinder_volume = {
 /**
  * Volume of a round vessel that widens or narrows evenly, from inside diameters. Gives 0 or more ml.
  * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
- * @param top an inside length of the vessel: 10 to 2000 mm
- * @param bottom an inside length of the vessel: 10 to 2000 mm
- * @param height an inside length of the vessel: 10 to 2000 mm
+ * @param top how far it is across inside at the top: 10 to 2000 mm
+ * @param bottom how far it is across inside at the bottom: 10 to 2000 mm
+ * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
  * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
  *   out
  * @customfunction
@@ -85,9 +85,9 @@ FUNCTIONS_.tapered_volume = {
 /**
  * Volume of a square or oblong vessel with upright sides, from inside measures. Gives 0 or more ml.
  * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
- * @param length an inside length of the vessel: 10 to 2000 mm
- * @param width an inside length of the vessel: 10 to 2000 mm
- * @param height an inside length of the vessel: 10 to 2000 mm
+ * @param length length of the vessel inside: 10 to 2000 mm
+ * @param width width of the vessel inside: 10 to 2000 mm
+ * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
  * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
  *   out
  * @customfunction
@@ -108,7 +108,7 @@ FUNCTIONS_.box_volume = {
  * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
  * @param sides how many equal sides the vessel has: whole numbers 3 to 100
  * @param side inside length of one of its sides: 5 to 2000 mm
- * @param height an inside length of the vessel: 10 to 2000 mm
+ * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
  * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
  *   out
  * @customfunction
@@ -175,6 +175,63 @@ FUNCTIONS_.vessels_filled = {
   left_out: { load: 0 },
   asks: ["fill > 0"],
   answer: (wax, fill, load) => Math.floor(round_(ratio_(wax * (1 + load), fill), 6)),
+  gives: "number 2",
+};
+
+/**
+ * Weight of wax and oil that stands so deep in a straight round vessel. Gives 0 or more g.
+ * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * @param diameter how far the vessel is across inside: 10 to 2000 mm
+ * @param depth how deep the wax is to stand above the floor: 5 to 500 mm
+ * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
+ * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
+ *   out
+ * @customfunction
+ */
+function CANDLE_FILL_TO_DEPTH(diameter, depth, density, base) {
+  return answer_("fill_to_depth", arguments);
+}
+FUNCTIONS_.fill_to_depth = {
+  takes: { diameter: "mm", depth: "mm 4", density: "g/ml", base: "mm 2" },
+  left_out: { base: 0 },
+  asks: ["base < depth"],
+  answer: (diameter, depth, density, base) => (Math.PI / 4 * diameter ** 2 * depth - Math.PI / 6 * base * (0.75 * diameter ** 2 + base ** 2)) / 1000 * density,
+  gives: "g 2",
+};
+
+/**
+ * Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup. Gives 0 or
+ * more g.
+ * Source: density is mass over volume: OpenStax, Chemistry 2e, measurements
+ * @param volume how much of it, by volume: 0 to 1000000 ml
+ * @param density weight of a millilitre of it, from its data sheet (relative density): 0.5 to 2 g/ml
+ * @customfunction
+ */
+function CANDLE_VOLUME_TO_WEIGHT(volume, density) {
+  return answer_("volume_to_weight", arguments);
+}
+FUNCTIONS_.volume_to_weight = {
+  takes: { volume: "ml 3", density: "g/ml 2" },
+  answer: (volume, density) => volume * density,
+  gives: "g 2",
+};
+
+/**
+ * Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes. Gives whole
+ * numbers 0 to 1000000.
+ * Source: common practice, no source
+ * @param wax wax in the melt, before any oil: 0 or more g
+ * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @param cavity what one cavity of the mould holds: more than 0, at most 10000 ml
+ * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
+ * @customfunction
+ */
+function CANDLE_PIECES_FROM_MOULD(wax, load, cavity, density) {
+  return answer_("pieces_from_mould", arguments);
+}
+FUNCTIONS_.pieces_from_mould = {
+  takes: { wax: "g 2", load: "of wax weight", cavity: "ml 4", density: "g/ml" },
+  answer: (wax, load, cavity, density) => Math.floor(round_(ratio_(wax * (1 + load), cavity * density), 6)),
   gives: "number 2",
 };
 
@@ -294,6 +351,164 @@ FUNCTIONS_.load_measured = {
 };
 
 /**
+ * Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies. Gives a row of
+ * wax, oil, load, lowest, highest.
+ * Source: to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from
+ * memory
+ * @param wax wax in the melt, before any oil: 0 or more g
+ * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @param step the smallest step the scale shows: more than 0, at most 100 g
+ * @customfunction
+ */
+function CANDLE_LOAD_ON_SCALE(wax, load, step) {
+  return answer_("load_on_scale", arguments);
+}
+FUNCTIONS_.load_on_scale = {
+  takes: { wax: "g 2", load: "of wax weight", step: "g 3" },
+  asks: ["wax > step"],
+  steps: fragrance_load_on_scale_,
+  gives: "text",
+  fields: { wax: "g 2", oil: "g 2", load: "of wax weight", lowest: "of wax weight 2", highest: "of wax weight 2" },
+};
+
+/**
+ * Every oil of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g.
+ * Source: common practice, no source
+ * @param oil fragrance oil to weigh out: 0 or more g
+ * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
+ * @customfunction
+ */
+function CANDLE_OIL_PARTS(oil, shares) {
+  return answer_("oil_parts", arguments);
+}
+FUNCTIONS_.oil_parts = {
+  takes: { oil: "g 2", shares: "list of of the blend" },
+  asks: ["ROUND(SUM(shares),6) = 1"],
+  steps: fragrance_oil_parts_,
+  gives: "g 2",
+  several: true,
+};
+
+/**
+ * Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5. Gives 0 to 0.5 of wax
+ * weight.
+ * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
+ * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
+ *   at most 1 of the finished candle
+ * @customfunction
+ */
+function CANDLE_LOAD_AT_LIMIT(limit) {
+  return answer_("load_at_limit", arguments);
+}
+FUNCTIONS_.load_at_limit = {
+  takes: { limit: "of the finished candle" },
+  answer: (limit) => ratio_(Math.min(limit, 1 / 3), 1 - Math.min(limit, 1 / 3)),
+  gives: "of wax weight 3",
+};
+
+/**
+ * Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
+ * Gives 0 to 0.5 of wax weight.
+ * Source: common practice, no source
+ * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
+ * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
+ * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
+ *   at most 1 of the finished candle
+ * @param {string} [wax_basis] what the wax supplier's highest load is a share of: "of wax" or "of total"; of wax if
+ *   left out
+ * @param {string} [oil_basis] what the oil supplier's highest load is a share of: "of wax" or "of total"; of wax if
+ *   left out
+ * @customfunction
+ */
+function CANDLE_HIGHEST_LOAD(wax, oil, limit, wax_basis, oil_basis) {
+  return answer_("highest_load", arguments);
+}
+FUNCTIONS_.highest_load = {
+  takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle", wax_basis: "choice", oil_basis: "choice" },
+  left_out: { wax_basis: "of wax", oil_basis: "of wax" },
+  answer: (wax, oil, limit, wax_basis, oil_basis) => Math.min(ratio_(wax, 1 - wax * (wax_basis === "of total")), ratio_(oil, 1 - oil * (oil_basis === "of total")), ratio_(Math.min(limit, 1 / 3), 1 - Math.min(limit, 1 / 3)), 0.5),
+  gives: "of wax weight 3",
+};
+
+/**
+ * Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate. Gives text.
+ * Source: common practice, no source
+ * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
+ * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
+ * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
+ *   at most 1 of the finished candle
+ * @param {string} [wax_basis] what the wax supplier's highest load is a share of: "of wax" or "of total"; of wax if
+ *   left out
+ * @param {string} [oil_basis] what the oil supplier's highest load is a share of: "of wax" or "of total"; of wax if
+ *   left out
+ * @customfunction
+ */
+function CANDLE_HIGHEST_LOAD_DECIDED_BY(wax, oil, limit, wax_basis, oil_basis) {
+  return answer_("highest_load_decided_by", arguments);
+}
+FUNCTIONS_.highest_load_decided_by = {
+  takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle", wax_basis: "choice", oil_basis: "choice" },
+  left_out: { wax_basis: "of wax", oil_basis: "of wax" },
+  steps: fragrance_highest_load_decided_by_,
+  gives: "text",
+};
+
+/**
+ * Highest share of a blend of oils in the finished candle, by each oil's certified limit. Gives more than 0, at most 1
+ * of the finished candle.
+ * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
+ * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
+ * @param {Array} limits highest share of each oil in the finished candle by its certificate; 1 where it sets none:
+ *   list, each more than 0, at most 1 of the finished candle
+ * @customfunction
+ */
+function CANDLE_LIMIT_OF_BLEND(shares, limits) {
+  return answer_("limit_of_blend", arguments);
+}
+FUNCTIONS_.limit_of_blend = {
+  takes: { shares: "list of of the blend", limits: "list of of the finished candle" },
+  asks: ["ROUND(SUM(shares),6) = 1"],
+  answer: (shares, limits) => Math.min(1, ratio_(1, sum_(each_([shares, limits], (each_shares, each_limits) => ratio_(each_shares, each_limits))))),
+  gives: "of the finished candle",
+};
+
+/**
+ * Oil to add to wax that is already scented, to bring it up to a higher load. Gives 0 or more g.
+ * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
+ * @param load load that it has now: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @param wanted load wanted: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @customfunction
+ */
+function CANDLE_OIL_TO_RAISE_LOAD(scented, load, wanted) {
+  return answer_("oil_to_raise_load", arguments);
+}
+FUNCTIONS_.oil_to_raise_load = {
+  takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
+  asks: ["wanted >= load"],
+  answer: (scented, load, wanted) => ratio_(scented * (wanted - load), 1 + load),
+  gives: "g 2",
+};
+
+/**
+ * Plain wax to add to wax that is already scented, to bring it down to a lower load. Gives 0 or more g.
+ * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
+ * @param load load that it has now: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @param wanted load wanted: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
+ * @customfunction
+ */
+function CANDLE_WAX_TO_LOWER_LOAD(scented, load, wanted) {
+  return answer_("wax_to_lower_load", arguments);
+}
+FUNCTIONS_.wax_to_lower_load = {
+  takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
+  asks: ["wanted > 0", "wanted <= load"],
+  answer: (scented, load, wanted) => ratio_(scented, 1 + load) * (ratio_(load, wanted) - 1),
+  gives: "g 2",
+};
+
+/**
  * How far the scale's step can move the load: both readings half a step off, the worst way. Gives 0 or more of wax
  * weight.
  * Source: limit of error of half a step for each reading; GUM, from memory
@@ -347,24 +562,6 @@ FUNCTIONS_.oil_part = {
 };
 
 /**
- * Every oil of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g.
- * Source: common practice, no source
- * @param oil fragrance oil to weigh out: 0 or more g
- * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_OIL_PARTS(oil, shares) {
-  return answer_("oil_parts", arguments);
-}
-FUNCTIONS_.oil_parts = {
-  takes: { oil: "g 2", shares: "list of of the blend" },
-  asks: ["ROUND(SUM(shares),6) = 1"],
-  steps: fragrance_oil_parts_,
-  gives: "g 2",
-  several: true,
-};
-
-/**
  * The supplier's highest load as a load on wax, whichever way it was stated. Gives 0 to 0.5 of wax weight.
  * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
  * @param highest the supplier's highest load for this oil or wax: 0 to 0.5 of the stated basis
@@ -396,180 +593,11 @@ FUNCTIONS_.highest_of_total = {
   takes: { highest: "of the stated basis", basis: "choice" },
   left_out: { basis: "of wax" },
   answer: (highest, basis) => ratio_(highest, 1 + highest * (basis !== "of total")),
-  gives: "of the finished candle",
-};
-
-/**
- * Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5. Gives 0 to 0.5 of wax
- * weight.
- * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
- * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
- *   at most 1 of the finished candle
- * @customfunction
- */
-function CANDLE_LOAD_AT_LIMIT(limit) {
-  return answer_("load_at_limit", arguments);
-}
-FUNCTIONS_.load_at_limit = {
-  takes: { limit: "of the finished candle 2" },
-  answer: (limit) => ratio_(Math.min(limit, 1 / 3), 1 - Math.min(limit, 1 / 3)),
-  gives: "of wax weight 3",
-};
-
-/**
- * Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
- * Gives 0 to 0.5 of wax weight.
- * Source: common practice, no source
- * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
- * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
- * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
- *   at most 1 of the finished candle
- * @param {string} [wax_basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left
- *   out
- * @param {string} [oil_basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left
- *   out
- * @customfunction
- */
-function CANDLE_HIGHEST_LOAD(wax, oil, limit, wax_basis, oil_basis) {
-  return answer_("highest_load", arguments);
-}
-FUNCTIONS_.highest_load = {
-  takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle 2", wax_basis: "choice", oil_basis: "choice" },
-  left_out: { wax_basis: "of wax", oil_basis: "of wax" },
-  answer: (wax, oil, limit, wax_basis, oil_basis) => Math.min(ratio_(wax, 1 - wax * (wax_basis === "of total")), ratio_(oil, 1 - oil * (oil_basis === "of total")), ratio_(Math.min(limit, 1 / 3), 1 - Math.min(limit, 1 / 3)), 0.5),
-  gives: "of wax weight 3",
-};
-
-/**
- * Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate. Gives text.
- * Source: common practice, no source
- * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
- * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
- * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
- *   at most 1 of the finished candle
- * @param {string} [wax_basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left
- *   out
- * @param {string} [oil_basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left
- *   out
- * @customfunction
- */
-function CANDLE_HIGHEST_LOAD_DECIDED_BY(wax, oil, limit, wax_basis, oil_basis) {
-  return answer_("highest_load_decided_by", arguments);
-}
-FUNCTIONS_.highest_load_decided_by = {
-  takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle 2", wax_basis: "choice", oil_basis: "choice" },
-  left_out: { wax_basis: "of wax", oil_basis: "of wax" },
-  steps: fragrance_highest_load_decided_by_,
-  gives: "text",
-};
-
-/**
- * Highest share of a blend of oils in the finished candle, by each oil's certified limit. Gives more than 0, at most 1
- * of the finished candle.
- * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
- * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
- * @param {Array} limits highest share of each oil in the finished candle by its certificate; 1 where it sets none:
- *   list, each more than 0, at most 1 of the finished candle
- * @customfunction
- */
-function CANDLE_LIMIT_OF_BLEND(shares, limits) {
-  return answer_("limit_of_blend", arguments);
-}
-FUNCTIONS_.limit_of_blend = {
-  takes: { shares: "list of of the blend", limits: "list of of the finished candle 2" },
-  asks: ["ROUND(SUM(shares),6) = 1"],
-  answer: (shares, limits) => Math.min(1, ratio_(1, sum_(each_([shares, limits], (each_shares, each_limits) => ratio_(each_shares, each_limits))))),
   gives: "of the finished candle 2",
-};
-
-/**
- * Oil to add to wax that is already scented, to bring it up to a higher load. Gives 0 or more g.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
- * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
- * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
- * @param wanted fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
- * @customfunction
- */
-function CANDLE_OIL_TO_RAISE_LOAD(scented, load, wanted) {
-  return answer_("oil_to_raise_load", arguments);
-}
-FUNCTIONS_.oil_to_raise_load = {
-  takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
-  asks: ["wanted >= load"],
-  answer: (scented, load, wanted) => ratio_(scented * (wanted - load), 1 + load),
-  gives: "g 2",
-};
-
-/**
- * Plain wax to add to wax that is already scented, to bring it down to a lower load. Gives 0 or more g.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
- * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
- * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
- * @param wanted fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
- * @customfunction
- */
-function CANDLE_WAX_TO_LOWER_LOAD(scented, load, wanted) {
-  return answer_("wax_to_lower_load", arguments);
-}
-FUNCTIONS_.wax_to_lower_load = {
-  takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
-  asks: ["wanted > 0", "wanted <= load"],
-  answer: (scented, load, wanted) => ratio_(scented, 1 + load) * (ratio_(load, wanted) - 1),
-  gives: "g 2",
 };
 
 // ------------------------------------------------------------
 // Wax: blends, dye, and how it draws together as it sets
-
-/**
- * Density of two waxes mixed by weight; `share` is the second wax's. Gives 0.5 to 1.5 g/ml.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
- * @param first weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
- * @param second weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
- * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_BLEND_DENSITY(first, second, share) {
-  return answer_("blend_density", arguments);
-}
-FUNCTIONS_.blend_density = {
-  takes: { first: "g/ml", second: "g/ml", share: "of the blend" },
-  answer: (first, second, share) => ratio_(1, ratio_(1 - share, first) + ratio_(share, second)),
-  gives: "g/ml",
-};
-
-/**
- * The first of two waxes in a blend; `share` is the second wax's. Gives 0 or more g.
- * Source: common practice, no source
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param [share] share of one oil, or of one wax, in a blend: 0 to 1 of the blend; 0 if left out
- * @customfunction
- */
-function CANDLE_FIRST_WAX(wax, share) {
-  return answer_("first_wax", arguments);
-}
-FUNCTIONS_.first_wax = {
-  takes: { wax: "g 2", share: "of the blend" },
-  left_out: { share: 0 },
-  answer: (wax, share) => wax * (1 - share),
-  gives: "g 2",
-};
-
-/**
- * The second of two waxes in a blend, by its share. Gives 0 or more g.
- * Source: common practice, no source
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_SECOND_WAX(wax, share) {
-  return answer_("second_wax", arguments);
-}
-FUNCTIONS_.second_wax = {
-  takes: { wax: "g 2", share: "of the blend" },
-  answer: (wax, share) => wax * share,
-  gives: "g 2",
-};
 
 /**
  * Dye to weigh out for a weight of wax. Gives 0 or more g.
@@ -585,6 +613,26 @@ FUNCTIONS_.dye_for_wax = {
   takes: { wax: "g 2", share: "of wax weight 4" },
   answer: (wax, share) => wax * share,
   gives: "g 2",
+};
+
+/**
+ * Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter. Gives
+ * 0 or more.
+ * Source: common practice, no source
+ * @param wax wax in the melt, before any oil: 0 or more g
+ * @param coloured wax that one piece of dye colours as wanted, by its supplier or your own tests: more than 0 g
+ * @param [cuts] parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters: whole numbers 1 to 16;
+ *   1 if left out
+ * @customfunction
+ */
+function CANDLE_DYE_PIECES(wax, coloured, cuts) {
+  return answer_("dye_pieces", arguments);
+}
+FUNCTIONS_.dye_pieces = {
+  takes: { wax: "g 2", coloured: "g 4", cuts: "number 3" },
+  left_out: { cuts: 1 },
+  answer: (wax, coloured, cuts) => ratio_(round_(round_(ratio_(wax, coloured) * cuts, 6), 0), cuts),
+  gives: "number 4",
 };
 
 /**
@@ -664,8 +712,8 @@ FUNCTIONS_.mixed_latent_heat = {
  * Source: thermal expansion: OpenStax, College Physics 2e, thermal expansion of solids and liquids; 0.00085 per C for
  * melted wax worked from alkanes in a reference library
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
- * @param measured a temperature: -50 to 160 C
- * @param temperature a temperature: -50 to 160 C
+ * @param measured temperature at which its density was measured: -50 to 160 C
+ * @param temperature temperature at which its density is wanted: -50 to 160 C
  * @param [expansion] how much a melted wax swells for each degree C, as a share of its volume: 0 to 0.002 per C;
  *   0.00085 if left out
  * @customfunction
@@ -715,70 +763,58 @@ FUNCTIONS_.top_up_pour = {
   gives: "g 2",
 };
 
+/**
+ * Density of two waxes mixed by weight; `share` is the second wax's. Gives 0.5 to 1.5 g/ml.
+ * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * @param first weight of a millilitre of the first wax, at the temperature it is filled: 0.5 to 1.5 g/ml
+ * @param second weight of a millilitre of the second wax, at the temperature it is filled: 0.5 to 1.5 g/ml
+ * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
+ * @customfunction
+ */
+function CANDLE_BLEND_DENSITY(first, second, share) {
+  return answer_("blend_density", arguments);
+}
+FUNCTIONS_.blend_density = {
+  takes: { first: "g/ml", second: "g/ml", share: "of the blend" },
+  answer: (first, second, share) => ratio_(1, ratio_(1 - share, first) + ratio_(share, second)),
+  gives: "g/ml",
+};
+
+/**
+ * The first of two waxes in a blend; `share` is the second wax's. Gives 0 or more g.
+ * Source: common practice, no source
+ * @param wax wax in the melt, before any oil: 0 or more g
+ * @param [share] share of one oil, or of one wax, in a blend: 0 to 1 of the blend; 0 if left out
+ * @customfunction
+ */
+function CANDLE_FIRST_WAX(wax, share) {
+  return answer_("first_wax", arguments);
+}
+FUNCTIONS_.first_wax = {
+  takes: { wax: "g 2", share: "of the blend" },
+  left_out: { share: 0 },
+  answer: (wax, share) => wax * (1 - share),
+  gives: "g 2",
+};
+
+/**
+ * The second of two waxes in a blend, by its share. Gives 0 or more g.
+ * Source: common practice, no source
+ * @param wax wax in the melt, before any oil: 0 or more g
+ * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
+ * @customfunction
+ */
+function CANDLE_SECOND_WAX(wax, share) {
+  return answer_("second_wax", arguments);
+}
+FUNCTIONS_.second_wax = {
+  takes: { wax: "g 2", share: "of the blend" },
+  answer: (wax, share) => wax * share,
+  gives: "g 2",
+};
+
 // ------------------------------------------------------------
-// Heat: temperatures in both scales, heat and time to melt, oil going in, and what to mind
-
-/**
- * A temperature in degrees Celsius, from one in Fahrenheit. Gives -273.15 to 1000000 C.
- * Source: NIST SP 811 (2008), appendix B.8
- * @param fahrenheit a temperature in degrees Fahrenheit: -459.67 to 2000000 F
- * @customfunction
- */
-function CANDLE_CELSIUS(fahrenheit) {
-  return answer_("celsius", arguments);
-}
-FUNCTIONS_.celsius = {
-  takes: { fahrenheit: "F" },
-  answer: (fahrenheit) => (fahrenheit - 32) / 1.8,
-  gives: "C 3",
-};
-
-/**
- * A temperature in degrees Fahrenheit, from one in Celsius. Gives -459.67 to 2000000 F.
- * Source: NIST SP 811 (2008), appendix B.8
- * @param celsius a temperature in degrees Celsius: -273.15 to 1000000 C
- * @customfunction
- */
-function CANDLE_FAHRENHEIT(celsius) {
-  return answer_("fahrenheit", arguments);
-}
-FUNCTIONS_.fahrenheit = {
-  takes: { celsius: "C 3" },
-  answer: (celsius) => celsius * 1.8 + 32,
-  gives: "F",
-};
-
-/**
- * How many degrees Celsius a rise, a fall or a margin in Fahrenheit is; not a temperature. Gives -1000000 to 1000000 C
- * difference.
- * Source: NIST SP 811 (2008), appendix B.8
- * @param difference how far two temperatures are apart, in degrees Fahrenheit: -2000000 to 2000000 F difference
- * @customfunction
- */
-function CANDLE_CELSIUS_DIFFERENCE(difference) {
-  return answer_("celsius_difference", arguments);
-}
-FUNCTIONS_.celsius_difference = {
-  takes: { difference: "F difference" },
-  answer: (difference) => difference / 1.8,
-  gives: "C difference",
-};
-
-/**
- * How many degrees Fahrenheit a rise, a fall or a margin in Celsius is; not a temperature. Gives -2000000 to 2000000 F
- * difference.
- * Source: NIST SP 811 (2008), appendix B.8
- * @param difference how far two temperatures are apart, in degrees Celsius: -1000000 to 1000000 C difference
- * @customfunction
- */
-function CANDLE_FAHRENHEIT_DIFFERENCE(difference) {
-  return answer_("fahrenheit_difference", arguments);
-}
-FUNCTIONS_.fahrenheit_difference = {
-  takes: { difference: "C difference" },
-  answer: (difference) => difference * 1.8,
-  gives: "F difference",
-};
+// Heat: heat and time to melt, oil going in, and what to mind
 
 /**
  * Heat to warm something that does not melt on the way: a pot, a water bath, wax already melted. Gives 0 or more kJ.
@@ -797,24 +833,6 @@ FUNCTIONS_.heat_to_warm = {
   takes: { weight: "g 2", start: "C 2", end: "C 2", specific_heat: "kJ/(kg C)" },
   asks: ["end >= start"],
   answer: (weight, start, end, specific_heat) => weight / 1000 * specific_heat * (end - start),
-  gives: "kJ",
-};
-
-/**
- * Heat that goes into melting alone, with the wax no warmer for it. Gives 0 or more kJ.
- * Source: heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
- * defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
- * @param weight weight of what is heated: a wax, a pot, the water of a bath: 0 or more g
- * @param [latent_heat] heat that melts a kilogram of it once it is warm enough: 0 to 1000 kJ/kg; 190 if left out
- * @customfunction
- */
-function CANDLE_HEAT_TO_MELT(weight, latent_heat) {
-  return answer_("heat_to_melt", arguments);
-}
-FUNCTIONS_.heat_to_melt = {
-  takes: { weight: "g 2", latent_heat: "kJ/kg" },
-  left_out: { latent_heat: 190 },
-  answer: (weight, latent_heat) => weight / 1000 * latent_heat,
   gives: "kJ",
 };
 
@@ -900,7 +918,7 @@ function CANDLE_TEMPERATURE_AFTER_OIL(wax, oil, hot, room, melting, liquid, oil_
   return answer_("temperature_after_oil", arguments);
 }
 FUNCTIONS_.temperature_after_oil = {
-  takes: { wax: "g 2", oil: "g 2", hot: "C 2", room: "C 4", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
+  takes: { wax: "g 2", oil: "g 2", hot: "C 2", room: "C 3", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
   left_out: { liquid: 2.2, oil_heat: 2.2 },
   asks: ["wax > 0", "ROUND(wax*liquid*(hot-melting)-oil*oil_heat*(melting-room),6) >= 0"],
   answer: (wax, oil, hot, room, melting, liquid, oil_heat) => ratio_(wax * liquid * hot + oil * oil_heat * room, wax * liquid + oil * oil_heat),
@@ -926,7 +944,7 @@ function CANDLE_TEMPERATURE_BEFORE_OIL(wax, oil, wanted, room, melting, liquid, 
   return answer_("temperature_before_oil", arguments);
 }
 FUNCTIONS_.temperature_before_oil = {
-  takes: { wax: "g 2", oil: "g 2", wanted: "C 2", room: "C 4", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
+  takes: { wax: "g 2", oil: "g 2", wanted: "C 2", room: "C 3", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
   left_out: { liquid: 2.2, oil_heat: 2.2 },
   asks: ["wax > 0", "wanted >= melting"],
   answer: (wax, oil, wanted, room, melting, liquid, oil_heat) => wanted + ratio_(oil * oil_heat, wax * liquid) * (wanted - room),
@@ -950,35 +968,33 @@ function CANDLE_MELT_CAUTIONS(temperature, ceiling, wax_flash, oil_flash, near) 
   return answer_("melt_cautions", arguments);
 }
 FUNCTIONS_.melt_cautions = {
-  takes: { temperature: "C 2", ceiling: "C 5", wax_flash: "C 6", oil_flash: "C 7", near: "C difference 2" },
+  takes: { temperature: "C 2", ceiling: "C 4", wax_flash: "C 5", oil_flash: "C 6", near: "C difference" },
   left_out: { ceiling: null, wax_flash: null, oil_flash: null, near: 20 },
   steps: heat_melt_cautions_,
   gives: "text",
   several: true,
 };
 
-// ------------------------------------------------------------
-// Cooling of a stirred pot, between two readings and above the melting range
-
 /**
- * How quickly a stirred pot of melted wax cools, from two readings. Gives more than 0 per min.
- * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
- * @param first first reading of the stirred pot: 0 to 160 C
- * @param second second reading of the stirred pot: 0 to 160 C
- * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
- * @param room temperature of the room: -20 to 45 C
- * @param melting temperature at which the last of the wax is melted: the upper end of its melting range: -50 to 160 C
+ * Heat that goes into melting alone, with the wax no warmer for it. Gives 0 or more kJ.
+ * Source: heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
+ * defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
+ * @param weight weight of what is heated: a wax, a pot, the water of a bath: 0 or more g
+ * @param [latent_heat] heat that melts a kilogram of it once it is warm enough: 0 to 1000 kJ/kg; 190 if left out
  * @customfunction
  */
-function CANDLE_COOLING_CONSTANT(first, second, minutes, room, melting) {
-  return answer_("cooling_constant", arguments);
+function CANDLE_HEAT_TO_MELT(weight, latent_heat) {
+  return answer_("heat_to_melt", arguments);
 }
-FUNCTIONS_.cooling_constant = {
-  takes: { first: "C 8", second: "C 8", minutes: "min 3", room: "C 9", melting: "C 2" },
-  asks: ["first > second", "second > room", "second >= melting"],
-  answer: (first, second, minutes, room, melting) => ratio_(ln_(ratio_(first - room, second - room)), minutes),
-  gives: "per min",
+FUNCTIONS_.heat_to_melt = {
+  takes: { weight: "g 2", latent_heat: "kJ/kg" },
+  left_out: { latent_heat: 190 },
+  answer: (weight, latent_heat) => weight / 1000 * latent_heat,
+  gives: "kJ",
 };
+
+// ------------------------------------------------------------
+// Cooling of a stirred pot, between two readings and above the melting range
 
 /**
  * Minutes after the first reading at which a stirred pot came down to a temperature between the two. Gives 0 or more
@@ -996,7 +1012,7 @@ function CANDLE_COOLING_TIME(first, second, minutes, room, melting, temperature)
   return answer_("cooling_time", arguments);
 }
 FUNCTIONS_.cooling_time = {
-  takes: { first: "C 8", second: "C 8", minutes: "min 3", room: "C 9", melting: "C 2", temperature: "C 8" },
+  takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", temperature: "C 7" },
   asks: ["first > second", "second > room", "second >= melting", "temperature <= first", "temperature >= second"],
   answer: (first, second, minutes, room, melting, temperature) => ratio_(minutes * ln_(ratio_(first - room, temperature - room)), ln_(ratio_(first - room, second - room))),
   gives: "min",
@@ -1017,10 +1033,10 @@ function CANDLE_COOLING_TEMPERATURE(first, second, minutes, room, melting, after
   return answer_("cooling_temperature", arguments);
 }
 FUNCTIONS_.cooling_temperature = {
-  takes: { first: "C 8", second: "C 8", minutes: "min 3", room: "C 9", melting: "C 2", after: "min 4" },
+  takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", after: "min 4" },
   asks: ["first > second", "second > room", "second >= melting", "after <= minutes"],
   answer: (first, second, minutes, room, melting, after) => room + (first - room) * power_(ratio_(second - room, first - room), ratio_(after, minutes)),
-  gives: "C 8",
+  gives: "C 7",
 };
 
 /**
@@ -1042,12 +1058,32 @@ function CANDLE_COOLING_FORECAST(first, second, minutes, room, melting, temperat
   return answer_("cooling_forecast", arguments);
 }
 FUNCTIONS_.cooling_forecast = {
-  takes: { first: "C 8", second: "C 8", minutes: "min 3", room: "C 9", melting: "C 2", temperature: "C 8", reading: "C difference 3" },
+  takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", temperature: "C 7", reading: "C difference 2" },
   left_out: { reading: 0.5 },
   asks: ["first > second", "second > room", "second >= melting", "temperature <= second", "temperature >= melting", "temperature > room"],
   steps: cooling_cooling_forecast_,
   gives: "text",
   fields: { expected: "min", soonest: "min", latest: "min 5", note: "text" },
+};
+
+/**
+ * How quickly a stirred pot of melted wax cools, from two readings. Gives more than 0 per min.
+ * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
+ * @param first first reading of the stirred pot: 0 to 160 C
+ * @param second second reading of the stirred pot: 0 to 160 C
+ * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
+ * @param room temperature of the room: -20 to 45 C
+ * @param melting temperature at which the last of the wax is melted: the upper end of its melting range: -50 to 160 C
+ * @customfunction
+ */
+function CANDLE_COOLING_CONSTANT(first, second, minutes, room, melting) {
+  return answer_("cooling_constant", arguments);
+}
+FUNCTIONS_.cooling_constant = {
+  takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2" },
+  asks: ["first > second", "second > room", "second >= melting"],
+  answer: (first, second, minutes, room, melting) => ratio_(ln_(ratio_(first - room, second - room)), minutes),
+  gives: "per min",
 };
 
 // ------------------------------------------------------------
@@ -1084,50 +1120,10 @@ function CANDLE_BURN_RATE(hours, weights) {
   return answer_("burn_rate", arguments);
 }
 FUNCTIONS_.burn_rate = {
-  takes: { hours: "list of h 2", weights: "list of g 4" },
+  takes: { hours: "list of h 2", weights: "list of g 5" },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
   answer: (hours, weights) => -slope_(weights, hours),
   gives: "g/h",
-};
-
-/**
- * Low end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_BURN_RATE_LOW(hours, weights, confidence) {
-  return answer_("burn_rate_low", arguments);
-}
-FUNCTIONS_.burn_rate_low = {
-  takes: { hours: "list of h 2", weights: "list of g 4", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  answer: (hours, weights, confidence) => -slope_(weights, hours) - ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
-  gives: "g/h 2",
-};
-
-/**
- * High end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_BURN_RATE_HIGH(hours, weights, confidence) {
-  return answer_("burn_rate_high", arguments);
-}
-FUNCTIONS_.burn_rate_high = {
-  takes: { hours: "list of h 2", weights: "list of g 4", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  answer: (hours, weights, confidence) => -slope_(weights, hours) + ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
-  gives: "g/h 2",
 };
 
 /**
@@ -1144,12 +1140,12 @@ function CANDLE_BURN_RATE_BETWEEN(hours, weights, confidence) {
   return answer_("burn_rate_between", arguments);
 }
 FUNCTIONS_.burn_rate_between = {
-  takes: { hours: "list of h 2", weights: "list of g 4", confidence: "of the time" },
+  takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
   left_out: { confidence: 0.95 },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
   steps: burn_burn_rate_between_,
   gives: "text",
-  fields: { rate: "g/h", low: "g/h 3", high: "g/h 3", note: "text" },
+  fields: { rate: "g/h", low: "g/h 2", high: "g/h 2", note: "text" },
 };
 
 /**
@@ -1188,7 +1184,47 @@ FUNCTIONS_.rates_of_candles = {
   asks: ["COUNT(rates) >= 2"],
   steps: burn_rates_of_candles_,
   gives: "text",
-  fields: { mean: "g/h", low: "g/h 2", high: "g/h 2", next_low: "g/h 2", next_high: "g/h 2", note: "text" },
+  fields: { mean: "g/h", low: "g/h 3", high: "g/h 3", next_low: "g/h 3", next_high: "g/h 3", note: "text" },
+};
+
+/**
+ * Low end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
+ * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
+ *   10000 h
+ * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
+ * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
+ * @customfunction
+ */
+function CANDLE_BURN_RATE_LOW(hours, weights, confidence) {
+  return answer_("burn_rate_low", arguments);
+}
+FUNCTIONS_.burn_rate_low = {
+  takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
+  left_out: { confidence: 0.95 },
+  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
+  answer: (hours, weights, confidence) => -slope_(weights, hours) - ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
+  gives: "g/h 3",
+};
+
+/**
+ * High end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
+ * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
+ *   10000 h
+ * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
+ * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
+ * @customfunction
+ */
+function CANDLE_BURN_RATE_HIGH(hours, weights, confidence) {
+  return answer_("burn_rate_high", arguments);
+}
+FUNCTIONS_.burn_rate_high = {
+  takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
+  left_out: { confidence: 0.95 },
+  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
+  answer: (hours, weights, confidence) => -slope_(weights, hours) + ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
+  gives: "g/h 3",
 };
 
 // ------------------------------------------------------------
@@ -1207,7 +1243,7 @@ function CANDLE_WAX_THAT_STAYS(diameter, density, depth) {
   return answer_("wax_that_stays", arguments);
 }
 FUNCTIONS_.wax_that_stays = {
-  takes: { diameter: "mm", density: "g/ml", depth: "mm 4" },
+  takes: { diameter: "mm", density: "g/ml", depth: "mm 5" },
   left_out: { depth: 13 },
   answer: (diameter, density, depth) => Math.PI / 4 * diameter ** 2 * depth / 1000 * density,
   gives: "g 2",
@@ -1267,7 +1303,7 @@ function CANDLE_BURN_TIME_FROM_LOG(hours, weights, fill, stays, confidence) {
   return answer_("burn_time_from_log", arguments);
 }
 FUNCTIONS_.burn_time_from_log = {
-  takes: { hours: "list of h 2", weights: "list of g 4", fill: "g 2", stays: "g 2", confidence: "of the time" },
+  takes: { hours: "list of h 2", weights: "list of g 5", fill: "g 2", stays: "g 2", confidence: "of the time" },
   left_out: { stays: 0, confidence: 0.95 },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "stays <= fill"],
   steps: burn_time_burn_time_from_log_,
@@ -1288,53 +1324,10 @@ function CANDLE_HOURS_LEFT(hours, weights, end) {
   return answer_("hours_left", arguments);
 }
 FUNCTIONS_.hours_left = {
-  takes: { hours: "list of h 2", weights: "list of g 4", end: "g 2" },
+  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2" },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
   answer: (hours, weights, end) => mean_(hours) - max_(hours) + ratio_(mean_(weights) - end, -slope_(weights, hours)),
   gives: "h 3",
-};
-
-/**
- * The fewest hours that may be left, as far as the log can tell; below 0 the end may be reached already. Gives any
- * amount h.
- * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_HOURS_LEFT_LOW(hours, weights, end, confidence) {
-  return answer_("hours_left_low", arguments);
-}
-FUNCTIONS_.hours_left_low = {
-  takes: { hours: "list of h 2", weights: "list of g 4", end: "g 2", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  steps: burn_time_hours_left_low_,
-  gives: "h 8",
-};
-
-/**
- * The most hours that may be left, as far as the log can tell. Gives any amount h.
- * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_HOURS_LEFT_HIGH(hours, weights, end, confidence) {
-  return answer_("hours_left_high", arguments);
-}
-FUNCTIONS_.hours_left_high = {
-  takes: { hours: "list of h 2", weights: "list of g 4", end: "g 2", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  steps: burn_time_hours_left_high_,
-  gives: "h 8",
 };
 
 /**
@@ -1352,12 +1345,12 @@ function CANDLE_HOURS_LEFT_BETWEEN(hours, weights, end, confidence) {
   return answer_("hours_left_between", arguments);
 }
 FUNCTIONS_.hours_left_between = {
-  takes: { hours: "list of h 2", weights: "list of g 4", end: "g 2", confidence: "of the time" },
+  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
   left_out: { confidence: 0.95 },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
   steps: burn_time_hours_left_between_,
   gives: "text",
-  fields: { left: "h 3", low: "h 9", high: "h 9", note: "text" },
+  fields: { left: "h 3", low: "h 8", high: "h 8", note: "text" },
 };
 
 /**
@@ -1395,6 +1388,49 @@ FUNCTIONS_.burn_heat = {
   gives: "W 2",
 };
 
+/**
+ * The fewest hours that may be left, as far as the log can tell; below 0 the end may be reached already. Gives any
+ * amount h.
+ * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
+ * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
+ *   10000 h
+ * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
+ * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
+ * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
+ * @customfunction
+ */
+function CANDLE_HOURS_LEFT_LOW(hours, weights, end, confidence) {
+  return answer_("hours_left_low", arguments);
+}
+FUNCTIONS_.hours_left_low = {
+  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
+  left_out: { confidence: 0.95 },
+  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
+  steps: burn_time_hours_left_low_,
+  gives: "h 9",
+};
+
+/**
+ * The most hours that may be left, as far as the log can tell. Gives any amount h.
+ * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
+ * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
+ *   10000 h
+ * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
+ * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
+ * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
+ * @customfunction
+ */
+function CANDLE_HOURS_LEFT_HIGH(hours, weights, end, confidence) {
+  return answer_("hours_left_high", arguments);
+}
+FUNCTIONS_.hours_left_high = {
+  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
+  left_out: { confidence: 0.95 },
+  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
+  steps: burn_time_hours_left_high_,
+  gives: "h 9",
+};
+
 // ------------------------------------------------------------
 // Melt pool and flame: how the pool grows to the wall, and how high the flame stands at a rate of burning
 
@@ -1410,7 +1446,7 @@ function CANDLE_POOL_GROWTH(hours, widths) {
   return answer_("pool_growth", arguments);
 }
 FUNCTIONS_.pool_growth = {
-  takes: { hours: "list of h 10", widths: "list of mm 5" },
+  takes: { hours: "list of h 10", widths: "list of mm 6" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)"],
   answer: (hours, widths) => slope_(widths, hours),
   gives: "mm/h",
@@ -1422,14 +1458,14 @@ FUNCTIONS_.pool_growth = {
  * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
  * @param {Array} hours hours since lighting, at each reading: list, each 0 to 1000 h
  * @param {Array} widths how wide the melt pool was then, up to the wall: list, each 0 to 1000 mm
- * @param diameter an inside length of the vessel: 10 to 2000 mm
+ * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
 function CANDLE_POOL_TIME(hours, widths, diameter) {
   return answer_("pool_time", arguments);
 }
 FUNCTIONS_.pool_time = {
-  takes: { hours: "list of h 10", widths: "list of mm 5", diameter: "mm" },
+  takes: { hours: "list of h 10", widths: "list of mm 6", diameter: "mm" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)", "MAX(widths) <= diameter"],
   answer: (hours, widths, diameter) => mean_(hours) + ratio_(diameter - mean_(widths), slope_(widths, hours)),
   gives: "h 5",
@@ -1438,7 +1474,7 @@ FUNCTIONS_.pool_time = {
 /**
  * Hours that makers usually expect the melt pool to take to the wall: one for each inch across. Gives 0 or more h.
  * Source: common practice, no source
- * @param diameter an inside length of the vessel: 10 to 2000 mm
+ * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
 function CANDLE_USUAL_POOL_TIME(diameter) {
@@ -1457,14 +1493,14 @@ FUNCTIONS_.usual_pool_time = {
  * hour for each inch: common practice, no source
  * @param {Array} hours hours since lighting, at each reading: list, each 0 to 1000 h
  * @param {Array} widths how wide the melt pool was then, up to the wall: list, each 0 to 1000 mm
- * @param diameter an inside length of the vessel: 10 to 2000 mm
+ * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
 function CANDLE_POOL_FORECAST(hours, widths, diameter) {
   return answer_("pool_forecast", arguments);
 }
 FUNCTIONS_.pool_forecast = {
-  takes: { hours: "list of h 10", widths: "list of mm 5", diameter: "mm" },
+  takes: { hours: "list of h 10", widths: "list of mm 6", diameter: "mm" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)", "MAX(widths) <= diameter"],
   steps: pool_pool_forecast_,
   gives: "text",
@@ -1484,10 +1520,10 @@ function CANDLE_FLAME_HEIGHT(rate, rates, heights) {
   return answer_("flame_height", arguments);
 }
 FUNCTIONS_.flame_height = {
-  takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 6" },
+  takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 7" },
   asks: ["COUNT(rates) >= 2 (2)"],
   answer: (rate, rates, heights) => ratio_(rate * sum_(each_([rates, heights], (each_rates, each_heights) => each_rates * each_heights)), sum_(each_([rates], (each_rates) => each_rates * each_rates))),
-  gives: "mm 7",
+  gives: "mm 8",
 };
 
 /**
@@ -1504,11 +1540,11 @@ function CANDLE_FLAME_HEIGHT_HIGH(rate, rates, heights, confidence) {
   return answer_("flame_height_high", arguments);
 }
 FUNCTIONS_.flame_height_high = {
-  takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 6", confidence: "of the time" },
+  takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 7", confidence: "of the time" },
   left_out: { confidence: 0.95 },
   asks: ["COUNT(rates) >= 2 (2)"],
   steps: pool_flame_height_high_,
-  gives: "mm 7",
+  gives: "mm 8",
 };
 
 // ------------------------------------------------------------
@@ -1520,8 +1556,8 @@ FUNCTIONS_.flame_height_high = {
  * Source: EN 15493 by trade and test-house summaries, unconfirmed: check against the standard; a maker's log is no
  * conformity test
  * @param [flame] the tallest flame seen in the test; blank if not looked at: 4 to 500 mm or blank; blank if left out
- * @param [other_burning] the longest time that anything but the wick burnt; 0 for never; blank if not looked at: 0 or
- *   more s or blank; blank if left out
+ * @param [other_burning] secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if
+ *   not looked at: 0 or more s or blank; blank if left out
  * @param {string} [vessel] how the vessel came through; blank if not looked at: "whole" or "cracked" or "broken" or
  *   "leaking" or blank; blank if left out
  * @param [afterglow] the longest glow or smoke after putting out; blank if not looked at: 0 or more s or blank; blank
@@ -1536,14 +1572,14 @@ FUNCTIONS_.flame_height_high = {
  *   blank if left out
  * @param {Array} [highest] the highest that meets each target; blank for no highest: list, each any amount or blank;
  *   blank if left out
- * @param [tallest] the tallest flame that is no stop: 75, for a tea light 30: 10 to 75 mm; 75 if left out
+ * @param [tallest] the tallest flame that is no stop: 75 or 3 in, for a tea light 30: 10 to 76.2 mm; 75 if left out
  * @customfunction
  */
 function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest) {
   return answer_("burn_verdict", arguments);
 }
 FUNCTIONS_.burn_verdict = {
-  takes: { flame: "mm 8", other_burning: "s", vessel: "choice 2", afterglow: "s", lit_again: "choice 3", targets: "list of text 2", measured: "list of number 3", lowest: "list of number 3", highest: "list of number 3", tallest: "mm 9" },
+  takes: { flame: "mm 9", other_burning: "s", vessel: "choice 2", afterglow: "s", lit_again: "choice 3", targets: "list of text 2", measured: "list of number 5", lowest: "list of number 5", highest: "list of number 5", tallest: "mm 10" },
   left_out: { flame: null, other_burning: null, vessel: null, afterglow: null, lit_again: null, targets: null, measured: null, lowest: null, highest: null, tallest: 75 },
   steps: wick_burn_verdict_,
   gives: "text",
@@ -1598,31 +1634,35 @@ FUNCTIONS_.next_wick = {
 };
 
 // ------------------------------------------------------------
-// Batch: weighing out to the scale's step, pots, pieces, and what is on hand
+// Signs on a burn: what was seen, and which way the next test goes; what stops a burn comes first
 
 /**
- * A weight as the scale can show it: the nearest whole number of steps. Gives 0 or more g.
- * Source: common practice, no source
- * @param weight a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param step a weight, in any unit; the answer is in the same unit: 0 or more g
+ * What was seen on a burn, and which way to go next: stop conditions first, then smaller, then larger. Gives list,
+ * each a row of sign, direction, what_to_do.
+ * Source: common practice, no source; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed
+ * @param {Array} seen what was seen, such as soot, mushrooming, tunneling or drowning: list, each text
  * @customfunction
  */
-function CANDLE_TO_SCALE_STEP(weight, step) {
-  return answer_("to_scale_step", arguments);
+function CANDLE_WICK_SIGNS(seen) {
+  return answer_("wick_signs", arguments);
 }
-FUNCTIONS_.to_scale_step = {
-  takes: { weight: "g 2", step: "g 2" },
-  asks: ["step > 0"],
-  answer: (weight, step) => round_(round_(ratio_(weight, step), 6), 0) * step,
-  gives: "g 2",
+FUNCTIONS_.wick_signs = {
+  takes: { seen: "list of text" },
+  steps: burn_signs_wick_signs_,
+  gives: "text",
+  several: true,
+  fields: { sign: "text", direction: "choice 6", what_to_do: "text" },
 };
+
+// ------------------------------------------------------------
+// Batch: weighing out to the scale's step, pots, pieces, and what is on hand
 
 /**
  * What to weigh out for a batch, to the scale's step. Gives 0 or more g.
  * Source: common practice, no source
- * @param each a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param count how many, a whole number: whole numbers 0 to 1000000
- * @param step a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param each what goes into one candle, in any unit, the same for all: 0 or more g
+ * @param count how many candles to make: whole numbers 0 to 1000000
+ * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
  * @customfunction
  */
 function CANDLE_WEIGH_OUT(each, count, step) {
@@ -1636,10 +1676,44 @@ FUNCTIONS_.weigh_out = {
 };
 
 /**
+ * Candles that what is on hand is enough for, where each takes the same weight. Gives whole numbers 0 to 1000000.
+ * Source: common practice, no source
+ * @param available what is on hand, in any unit, the same for all: 0 or more g
+ * @param each what goes into one candle, in any unit, the same for all: 0 or more g
+ * @customfunction
+ */
+function CANDLE_ENOUGH_FOR(available, each) {
+  return answer_("enough_for", arguments);
+}
+FUNCTIONS_.enough_for = {
+  takes: { available: "g 2", each: "g 2" },
+  asks: ["each > 0"],
+  answer: (available, each) => Math.floor(round_(ratio_(available, each), 6)),
+  gives: "number 2",
+};
+
+/**
+ * A weight as the scale can show it: the nearest whole number of steps. Gives 0 or more g.
+ * Source: common practice, no source
+ * @param weight a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
+ * @customfunction
+ */
+function CANDLE_TO_SCALE_STEP(weight, step) {
+  return answer_("to_scale_step", arguments);
+}
+FUNCTIONS_.to_scale_step = {
+  takes: { weight: "g 2", step: "g 2" },
+  asks: ["step > 0"],
+  answer: (weight, step) => round_(round_(ratio_(weight, step), 6), 0) * step,
+  gives: "g 2",
+};
+
+/**
  * Full pots in a melt, where a pot holds so much at most. Gives whole numbers 0 to 1000000.
  * Source: common practice, no source
- * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param pot a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
+ * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
  */
 function CANDLE_FULL_POTS(melt, pot) {
@@ -1655,9 +1729,9 @@ FUNCTIONS_.full_pots = {
 /**
  * What is left for the last pot after the full ones; nothing where they take it all. Gives 0 or more g.
  * Source: common practice, no source
- * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param pots how many, a whole number: whole numbers 0 to 1000000
- * @param pot a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
+ * @param pots how many pots are full: whole numbers 0 to 1000000
+ * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
  */
 function CANDLE_LAST_POT(melt, pots, pot) {
@@ -1673,10 +1747,10 @@ FUNCTIONS_.last_pot = {
  * What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all. Gives 0 or more
  * g.
  * Source: common practice, no source
- * @param each a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param pot a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param step a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param each what one candle takes of this part, in any unit, the same for all: 0 or more g
+ * @param pot what is melted in this pot, in any unit, the same for all: 0 or more g
+ * @param melt what one candle takes in all, in any unit, the same for all: 0 or more g
+ * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
  * @customfunction
  */
 function CANDLE_WEIGH_FOR_POT(each, pot, melt, step) {
@@ -1692,8 +1766,8 @@ FUNCTIONS_.weigh_for_pot = {
 /**
  * Pieces to count out for a batch. Gives whole numbers 0 to 1000000.
  * Source: algebra from the definitions
- * @param each how many, a whole number: whole numbers 0 to 1000000
- * @param count how many, a whole number: whole numbers 0 to 1000000
+ * @param each pieces that one candle takes: whole numbers 0 to 1000000
+ * @param count how many candles to make: whole numbers 0 to 1000000
  * @customfunction
  */
 function CANDLE_PIECES_FOR(each, count) {
@@ -1708,8 +1782,8 @@ FUNCTIONS_.pieces_for = {
 /**
  * How much is missing; nothing where there is enough. Gives 0 or more.
  * Source: algebra from the definitions
- * @param needed how much of the material, in the unit that its cost is per: 0 or more
- * @param on_hand how much of the material, in the unit that its cost is per: 0 or more
+ * @param needed how much is needed: 0 or more
+ * @param on_hand how much is on hand: 0 or more
  * @customfunction
  */
 function CANDLE_SHORT_BY(needed, on_hand) {
@@ -1719,23 +1793,6 @@ FUNCTIONS_.short_by = {
   takes: { needed: "number 4", on_hand: "number 4" },
   answer: (needed, on_hand) => Math.max(0, needed - on_hand),
   gives: "number 4",
-};
-
-/**
- * Candles that what is on hand is enough for, where each takes the same weight. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
- * @param available a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param each a weight, in any unit; the answer is in the same unit: 0 or more g
- * @customfunction
- */
-function CANDLE_ENOUGH_FOR(available, each) {
-  return answer_("enough_for", arguments);
-}
-FUNCTIONS_.enough_for = {
-  takes: { available: "g 2", each: "g 2" },
-  asks: ["each > 0"],
-  answer: (available, each) => Math.floor(round_(ratio_(available, each), 6)),
-  gives: "number 2",
 };
 
 // ------------------------------------------------------------
@@ -1748,15 +1805,15 @@ FUNCTIONS_.enough_for = {
  * 6
  * @param price price of the pack: 0 or more
  * @param size what the pack holds: a weight, or how many pieces: more than 0
- * @param [shipping] an amount of money: 0 or more; 0 if left out
- * @param [tax] an amount of money: 0 or more; 0 if left out
+ * @param [shipping] what shipping the pack cost, its part of the order's: 0 or more; 0 if left out
+ * @param [tax] tax on the pack that you cannot claim back: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_UNIT_COST(price, size, shipping, tax) {
   return answer_("unit_cost", arguments);
 }
 FUNCTIONS_.unit_cost = {
-  takes: { price: "money", size: "number 5", shipping: "money", tax: "money" },
+  takes: { price: "money", size: "number 6", shipping: "money", tax: "money" },
   left_out: { shipping: 0, tax: 0 },
   answer: (price, size, shipping, tax) => ratio_(price + shipping + tax, size),
   gives: "money per unit",
@@ -1779,22 +1836,6 @@ FUNCTIONS_.material_cost = {
 };
 
 /**
- * A quantity in another unit, by how many of that unit make one. Gives 0 or more.
- * Source: algebra from the definitions
- * @param size how much of the material, in the unit that its cost is per: 0 or more
- * @param factor how many of the other unit make one of this: more than 0
- * @customfunction
- */
-function CANDLE_IN_UNIT(size, factor) {
-  return answer_("in_unit", arguments);
-}
-FUNCTIONS_.in_unit = {
-  takes: { size: "number 4", factor: "number 5" },
-  answer: (size, factor) => size * factor,
-  gives: "number 4",
-};
-
-/**
  * Cost of several parts: how much of each, at its unit cost. Gives 0 or more.
  * Source: job cost: OpenStax, Managerial Accounting, chapter 4
  * @param {Array} amounts how much of each part, in the unit its cost is per: list, each 0 or more
@@ -1813,7 +1854,7 @@ FUNCTIONS_.parts_cost = {
 /**
  * Split a charge such as shipping over the lines of an order, to the cent. Gives list, each any amount.
  * Source: largest remainder (Hamilton): OpenStax, Contemporary Mathematics 11.4
- * @param charge an amount of money; minus for a credit or a loss: any amount
+ * @param charge the charge to split, such as shipping; minus for a credit: any amount
  * @param {Array} amounts each line's value, weight or quantity: list, each 0 or more
  * @param {string} [sharing] how the charge is shared: in proportion to the amounts, or evenly: "in proportion" or
  *   "evenly"; in proportion if left out
@@ -1824,7 +1865,7 @@ function CANDLE_SPLIT_CHARGE(charge, amounts, sharing, digits) {
   return answer_("split_charge", arguments);
 }
 FUNCTIONS_.split_charge = {
-  takes: { charge: "money 2", amounts: "list of number 4", sharing: "choice 6", digits: "number 6" },
+  takes: { charge: "money 2", amounts: "list of number 4", sharing: "choice 7", digits: "number 7" },
   left_out: { sharing: "in proportion", digits: 2 },
   steps: cost_split_charge_,
   gives: "money 2",
@@ -1834,7 +1875,7 @@ FUNCTIONS_.split_charge = {
 /**
  * What to weigh out so that a wanted amount is left after waste. Gives 0 or more g.
  * Source: common practice, no source
- * @param amount a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param amount what is wanted after waste, in any unit; the answer is in the same unit: 0 or more g
  * @param waste share lost in pots, jugs, wicks dipped and spills: 0 to 0.5 of what is weighed out
  * @customfunction
  */
@@ -1850,8 +1891,8 @@ FUNCTIONS_.before_waste = {
 /**
  * Yield of a batch: the share that came out good enough to sell. Gives 0 to 1 of what was made.
  * Source: common practice, no source
- * @param good how many, a whole number: whole numbers 0 to 1000000
- * @param made how many, a whole number: whole numbers 0 to 1000000
+ * @param good how many came out good: whole numbers 0 to 1000000
+ * @param made how many were made: whole numbers 0 to 1000000
  * @customfunction
  */
 function CANDLE_YIELD_OF(good, made) {
@@ -1865,10 +1906,27 @@ FUNCTIONS_.yield_of = {
 };
 
 /**
+ * How many to make so that enough come out good: the number wanted over the yield, rounded up. Gives whole numbers 0
+ * to 1000000.
+ * Source: common practice, no source
+ * @param good how many good ones are wanted: whole numbers 0 to 1000000
+ * @param share share that comes out good enough to sell: more than 0, at most 1 of what is made
+ * @customfunction
+ */
+function CANDLE_MAKE_FOR_GOOD(good, share) {
+  return answer_("make_for_good", arguments);
+}
+FUNCTIONS_.make_for_good = {
+  takes: { good: "number 2", share: "of what is made" },
+  answer: (good, share) => roundUp_(round_(ratio_(good, share), 6), 0),
+  gives: "number 2",
+};
+
+/**
  * Working minutes a candle, with its share of the time to set up and clean. Gives 0 to 1000000 min.
  * Source: common practice, no source
- * @param each working time: 0 to 1000000 min
- * @param setup working time: 0 to 1000000 min
+ * @param each working time for one candle: 0 to 1000000 min
+ * @param setup working time to set up and clean, once a batch: 0 to 1000000 min
  * @param batch how many candles are made together: whole numbers 1 to 1000000
  * @customfunction
  */
@@ -1876,9 +1934,162 @@ function CANDLE_MINUTES_EACH(each, setup, batch) {
   return answer_("minutes_each", arguments);
 }
 FUNCTIONS_.minutes_each = {
-  takes: { each: "min 6", setup: "min 6", batch: "number 7" },
+  takes: { each: "min 6", setup: "min 6", batch: "number 8" },
   answer: (each, setup, batch) => each + ratio_(setup, batch),
   gives: "min 6",
+};
+
+/**
+ * Cost of working time at an hourly rate: paid help or the maker's own. Gives 0 or more.
+ * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * @param minutes working time: 0 to 1000000 min
+ * @param rate money for an hour of work: 0 or more money per h
+ * @param [people] how many people work at it: 0 to 1000; 1 if left out
+ * @customfunction
+ */
+function CANDLE_LABOUR_COST(minutes, rate, people) {
+  return answer_("labour_cost", arguments);
+}
+FUNCTIONS_.labour_cost = {
+  takes: { minutes: "min 6", rate: "money per h", people: "number 9" },
+  left_out: { people: 1 },
+  answer: (minutes, rate, people) => minutes / 60 * people * rate,
+  gives: "money",
+};
+
+/**
+ * Overhead for each hour of work, from a budget for the season and the hours it is spread over. Gives 0 or more money
+ * per h.
+ * Source: predetermined overhead rate: OpenStax, Managerial Accounting 4.4
+ * @param overhead budget for overhead over the time: 0 or more
+ * @param activity hours of work over the same time: more than 0, at most 1000000 h
+ * @customfunction
+ */
+function CANDLE_OVERHEAD_RATE(overhead, activity) {
+  return answer_("overhead_rate", arguments);
+}
+FUNCTIONS_.overhead_rate = {
+  takes: { overhead: "money", activity: "h" },
+  answer: (overhead, activity) => ratio_(overhead, activity),
+  gives: "money per h",
+};
+
+/**
+ * Making cost of a batch or a candle: materials, paid labour, production overhead. Gives 0 or more.
+ * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * @param materials what the materials cost, waste with them: 0 or more
+ * @param labour what paid help costs; nothing for your own time: 0 or more
+ * @param overhead production overhead that it carries: 0 or more
+ * @customfunction
+ */
+function CANDLE_MAKING_COST(materials, labour, overhead) {
+  return answer_("making_cost", arguments);
+}
+FUNCTIONS_.making_cost = {
+  takes: { materials: "money", labour: "money", overhead: "money" },
+  answer: (materials, labour, overhead) => materials + labour + overhead,
+  gives: "money",
+};
+
+/**
+ * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more.
+ * Source: common practice, no source
+ * @param making making cost: materials, paid help, production overhead: 0 or more
+ * @param own_time your own time at your hourly rate: 0 or more
+ * @param running its part of the costs of running: insurance, website, phone: 0 or more
+ * @customfunction
+ */
+function CANDLE_FULL_COST(making, own_time, running) {
+  return answer_("full_cost", arguments);
+}
+FUNCTIONS_.full_cost = {
+  takes: { making: "money", own_time: "money", running: "money" },
+  answer: (making, own_time, running) => making + own_time + running,
+  gives: "money",
+};
+
+/**
+ * Cost of one candle out of a batch. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param cost what the whole batch costs: 0 or more
+ * @param batch how many candles are made together: whole numbers 1 to 1000000
+ * @customfunction
+ */
+function CANDLE_COST_EACH(cost, batch) {
+  return answer_("cost_each", arguments);
+}
+FUNCTIONS_.cost_each = {
+  takes: { cost: "money", batch: "number 8" },
+  answer: (cost, batch) => ratio_(cost, batch),
+  gives: "money",
+};
+
+/**
+ * What testing a recipe adds to each candle that is made of it. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param tests how many test candles the recipe takes: whole numbers 0 to 10000
+ * @param cost what one test candle costs: materials, and the time to make and burn it: 0 or more
+ * @param count how many candles of the recipe carry it: whole numbers 1 to 1000000
+ * @customfunction
+ */
+function CANDLE_TESTING_COST_EACH(tests, cost, count) {
+  return answer_("testing_cost_each", arguments);
+}
+FUNCTIONS_.testing_cost_each = {
+  takes: { tests: "number 10", cost: "money", count: "number 8" },
+  answer: (tests, cost, count) => ratio_(tests * cost, count),
+  gives: "money",
+};
+
+/**
+ * Cost per candle at another batch size, its set-up divided over the new one. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param cost what the candle costs in the usual batch: 0 or more
+ * @param setup what setting up once costs: 0 or more
+ * @param usual how many candles are usually made together: whole numbers 1 to 1000000
+ * @param batch how many candles are made together: whole numbers 1 to 1000000
+ * @customfunction
+ */
+function CANDLE_COST_AT_BATCH(cost, setup, usual, batch) {
+  return answer_("cost_at_batch", arguments);
+}
+FUNCTIONS_.cost_at_batch = {
+  takes: { cost: "money", setup: "money", usual: "number 8", batch: "number 8" },
+  answer: (cost, setup, usual, batch) => cost + ratio_(setup, batch) - ratio_(setup, usual),
+  gives: "money",
+};
+
+/**
+ * A cost after the price of the materials in it rises (or falls, with a minus) by a share. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param cost what it costs today: 0 or more
+ * @param materials what the materials in that cost: 0 or more
+ * @param rise how far prices rise; minus for a fall: -0.9 to 2 of today's cost
+ * @customfunction
+ */
+function CANDLE_COST_WITH_RISE(cost, materials, rise) {
+  return answer_("cost_with_rise", arguments);
+}
+FUNCTIONS_.cost_with_rise = {
+  takes: { cost: "money", materials: "money", rise: "of today's cost" },
+  answer: (cost, materials, rise) => cost + materials * rise,
+  gives: "money",
+};
+
+/**
+ * A quantity in another unit, by how many of that unit make one. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param size how much of the material, in the unit that its cost is per: 0 or more
+ * @param factor how many of the other unit make one of this: more than 0
+ * @customfunction
+ */
+function CANDLE_IN_UNIT(size, factor) {
+  return answer_("in_unit", arguments);
+}
+FUNCTIONS_.in_unit = {
+  takes: { size: "number 4", factor: "number 6" },
+  answer: (size, factor) => size * factor,
+  gives: "number 4",
 };
 
 /**
@@ -1914,41 +2125,6 @@ FUNCTIONS_.own_minutes = {
 };
 
 /**
- * Cost of working time at an hourly rate: paid help or the maker's own. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
- * @param minutes working time: 0 to 1000000 min
- * @param rate money for an hour of work: 0 or more money per h
- * @param [people] how many people work at it: 0 to 1000; 1 if left out
- * @customfunction
- */
-function CANDLE_LABOUR_COST(minutes, rate, people) {
-  return answer_("labour_cost", arguments);
-}
-FUNCTIONS_.labour_cost = {
-  takes: { minutes: "min 6", rate: "money per h", people: "number 8" },
-  left_out: { people: 1 },
-  answer: (minutes, rate, people) => minutes / 60 * people * rate,
-  gives: "money",
-};
-
-/**
- * Overhead for each hour of work, from a budget for the season and the hours it is spread over. Gives 0 or more money
- * per h.
- * Source: predetermined overhead rate: OpenStax, Managerial Accounting 4.4
- * @param overhead an amount of money: 0 or more
- * @param activity hours of work over the same time: more than 0, at most 1000000 h
- * @customfunction
- */
-function CANDLE_OVERHEAD_RATE(overhead, activity) {
-  return answer_("overhead_rate", arguments);
-}
-FUNCTIONS_.overhead_rate = {
-  takes: { overhead: "money", activity: "h" },
-  answer: (overhead, activity) => ratio_(overhead, activity),
-  gives: "money per h",
-};
-
-/**
  * Overhead that working time carries at a rate for the hour. Gives 0 or more.
  * Source: predetermined overhead rate: OpenStax, Managerial Accounting 4.4
  * @param minutes working time: 0 to 1000000 min
@@ -1965,94 +2141,9 @@ FUNCTIONS_.overhead_cost = {
 };
 
 /**
- * Making cost of a batch or a candle: materials, paid labour, production overhead. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
- * @param materials an amount of money: 0 or more
- * @param labour an amount of money: 0 or more
- * @param overhead an amount of money: 0 or more
- * @customfunction
- */
-function CANDLE_MAKING_COST(materials, labour, overhead) {
-  return answer_("making_cost", arguments);
-}
-FUNCTIONS_.making_cost = {
-  takes: { materials: "money", labour: "money", overhead: "money" },
-  answer: (materials, labour, overhead) => materials + labour + overhead,
-  gives: "money",
-};
-
-/**
- * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more.
- * Source: common practice, no source
- * @param making what the candle costs: 0 or more
- * @param own_time an amount of money: 0 or more
- * @param running an amount of money: 0 or more
- * @customfunction
- */
-function CANDLE_FULL_COST(making, own_time, running) {
-  return answer_("full_cost", arguments);
-}
-FUNCTIONS_.full_cost = {
-  takes: { making: "money", own_time: "money", running: "money" },
-  answer: (making, own_time, running) => making + own_time + running,
-  gives: "money",
-};
-
-/**
- * Cost of one candle out of a batch. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost what the candle costs: 0 or more
- * @param batch how many candles are made together: whole numbers 1 to 1000000
- * @customfunction
- */
-function CANDLE_COST_EACH(cost, batch) {
-  return answer_("cost_each", arguments);
-}
-FUNCTIONS_.cost_each = {
-  takes: { cost: "money", batch: "number 7" },
-  answer: (cost, batch) => ratio_(cost, batch),
-  gives: "money",
-};
-
-/**
- * Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost what the candle costs: 0 or more
- * @param setup an amount of money: 0 or more
- * @param usual how many candles are made together: whole numbers 1 to 1000000
- * @param batch how many candles are made together: whole numbers 1 to 1000000
- * @customfunction
- */
-function CANDLE_COST_AT_BATCH(cost, setup, usual, batch) {
-  return answer_("cost_at_batch", arguments);
-}
-FUNCTIONS_.cost_at_batch = {
-  takes: { cost: "money", setup: "money", usual: "number 7", batch: "number 7" },
-  answer: (cost, setup, usual, batch) => cost + ratio_(setup, batch) - ratio_(setup, usual),
-  gives: "money",
-};
-
-/**
- * A cost after the price of the materials in it rises (or falls, with a minus) by a share. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost what the candle costs: 0 or more
- * @param materials an amount of money: 0 or more
- * @param rise how far prices rise; minus for a fall: -0.9 to 2 of today's cost
- * @customfunction
- */
-function CANDLE_COST_WITH_RISE(cost, materials, rise) {
-  return answer_("cost_with_rise", arguments);
-}
-FUNCTIONS_.cost_with_rise = {
-  takes: { cost: "money", materials: "money", rise: "of today's cost" },
-  answer: (cost, materials, rise) => cost + materials * rise,
-  gives: "money",
-};
-
-/**
  * Cost of so many candles alike. Gives 0 or more.
  * Source: algebra from the definitions
- * @param cost what the candle costs: 0 or more
+ * @param cost what one of them costs: 0 or more
  * @param count how many, a whole number: whole numbers 0 to 1000000
  * @customfunction
  */
@@ -2115,102 +2206,17 @@ FUNCTIONS_.price_from_markup = {
 };
 
 /**
- * What an order costs the maker besides its candles, less the postage the buyer pays. Gives any amount.
- * Source: algebra from the definitions
- * @param [fee] an amount of money: 0 or more; 0 if left out
- * @param [postage] an amount of money: 0 or more; 0 if left out
- * @param [packing] an amount of money: 0 or more; 0 if left out
- * @param [charged] an amount of money: 0 or more; 0 if left out
- * @customfunction
- */
-function CANDLE_ORDER_COST(fee, postage, packing, charged) {
-  return answer_("order_cost", arguments);
-}
-FUNCTIONS_.order_cost = {
-  takes: { fee: "money", postage: "money", packing: "money", charged: "money" },
-  left_out: { fee: 0, postage: 0, packing: 0, charged: 0 },
-  answer: (fee, postage, packing, charged) => fee + postage + packing - charged,
-  gives: "money 2",
-};
-
-/**
- * The smallest fee of an order, as each candle's part of it. Gives 0 or more.
- * Source: algebra from the definitions
- * @param least an amount of money: 0 or more
- * @param per_order how many candles an order holds on average: 1 to 1000000
- * @customfunction
- */
-function CANDLE_LEAST_EACH(least, per_order) {
-  return answer_("least_each", arguments);
-}
-FUNCTIONS_.least_each = {
-  takes: { least: "money", per_order: "number 9" },
-  answer: (least, per_order) => ratio_(least, per_order),
-  gives: "money",
-};
-
-/**
- * What a place costs over the season, from its cost a day or a month. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost an amount of money: 0 or more
- * @param times how many days or months of it there are: 0 to 1000000
- * @customfunction
- */
-function CANDLE_FIXED_FOR_SEASON(cost, times) {
-  return answer_("fixed_for_season", arguments);
-}
-FUNCTIONS_.fixed_for_season = {
-  takes: { cost: "money", times: "number 10" },
-  answer: (cost, times) => cost * times,
-  gives: "money",
-};
-
-/**
- * What a sale costs each candle in fixed sums: those of every item, and its part of those of an order. Gives any
- * amount.
- * Source: algebra from the definitions
- * @param item an amount of money: 0 or more
- * @param order an amount of money; minus for a credit or a loss: any amount
- * @param per_order how many candles an order holds on average: 1 to 1000000
- * @customfunction
- */
-function CANDLE_FIXED_EACH(item, order, per_order) {
-  return answer_("fixed_each", arguments);
-}
-FUNCTIONS_.fixed_each = {
-  takes: { item: "money", order: "money 2", per_order: "number 9" },
-  answer: (item, order, per_order) => item + ratio_(order, per_order),
-  gives: "money 2",
-};
-
-/**
- * The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax. Gives 0 to 1 of the price
- * before tax.
- * Source: common practice, no source
- * @param rate rate of sales tax or VAT: 0 to 1 of the price before tax
- * @param {string} collector who charges the buyer sales tax or VAT and pays it over: "maker" or "place" or "nobody"
- * @customfunction
- */
-function CANDLE_TAX_CHARGED(rate, collector) {
-  return answer_("tax_charged", arguments);
-}
-FUNCTIONS_.tax_charged = {
-  takes: { rate: "of the price before tax", collector: "choice 7" },
-  answer: (rate, collector) => rate * (collector !== "nobody"),
-  gives: "of the price before tax",
-};
-
-/**
  * Price before tax that leaves a wanted margin after the place has taken its fees. Gives 0 or more.
  * Source: algebra from the definitions
  * @param cost what the candle costs: 0 or more
  * @param margin profit as a share of the price before tax: 0 to 0.99 of the price
  * @param [fee] what the place keeps of the price: 0 to 0.95 of the price; 0 if left out
- * @param [fixed] an amount of money; minus for a credit or a loss: any amount; 0 if left out
+ * @param [fixed] what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more:
+ *   any amount; 0 if left out
  * @param [tax] rate of sales tax or VAT: 0 to 1 of the price before tax; 0 if left out
  * @param {string} [basis] what the fee is a share of: the price before tax (net) or with tax (gross): "net" or
  *   "gross"; net if left out
- * @param [least] an amount of money: 0 or more; 0 if left out
+ * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_PRICE_FOR_MARGIN(cost, margin, fee, fixed, tax, basis, least) {
@@ -2227,13 +2233,14 @@ FUNCTIONS_.price_for_margin = {
 /**
  * Lowest price before tax that still covers the materials and the place's fees. Gives 0 or more.
  * Source: algebra from the definitions
- * @param materials what the candle costs: 0 or more
+ * @param materials what the materials in it cost, without any work: 0 or more
  * @param [fee] what the place keeps of the price: 0 to 0.95 of the price; 0 if left out
- * @param [fixed] an amount of money; minus for a credit or a loss: any amount; 0 if left out
+ * @param [fixed] what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more:
+ *   any amount; 0 if left out
  * @param [tax] rate of sales tax or VAT: 0 to 1 of the price before tax; 0 if left out
  * @param {string} [basis] what the fee is a share of: the price before tax (net) or with tax (gross): "net" or
  *   "gross"; net if left out
- * @param [least] an amount of money: 0 or more; 0 if left out
+ * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_LOWEST_PRICE(materials, fee, fixed, tax, basis, least) {
@@ -2255,7 +2262,7 @@ FUNCTIONS_.lowest_price = {
  * @param [tax] rate of sales tax or VAT: 0 to 1 of the price before tax; 0 if left out
  * @param {string} [basis] what the fee is a share of: the price before tax (net) or with tax (gross): "net" or
  *   "gross"; net if left out
- * @param [least] an amount of money: 0 or more; 0 if left out
+ * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_FEE_AT(price, fee, tax, basis, least) {
@@ -2273,7 +2280,7 @@ FUNCTIONS_.fee_at = {
  * Source: algebra from the definitions
  * @param price price before tax: 0 or more
  * @param cost what the candle costs: 0 or more
- * @param [fees] an amount of money; minus for a credit or a loss: any amount; 0 if left out
+ * @param [fees] all that the place takes of this price and this sale: any amount; 0 if left out
  * @customfunction
  */
 function CANDLE_PROFIT_AT(price, cost, fees) {
@@ -2287,9 +2294,9 @@ FUNCTIONS_.profit_at = {
 };
 
 /**
- * Margin that a profit is of the price before tax. Gives any amount of the price.
+ * Profit divided by the price before tax. Gives any amount of the price.
  * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
- * @param profit an amount of money; minus for a credit or a loss: any amount
+ * @param profit profit on one; minus for a loss: any amount
  * @param price price before tax: 0 or more
  * @customfunction
  */
@@ -2371,9 +2378,9 @@ FUNCTIONS_.tax_in_price = {
  * Price after discounts in a row: each is taken off what the one before left. Gives 0 or more.
  * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
  * @param price price as the place states it, with tax in it or not: 0 or more
- * @param first what is taken off the price: 0 to 0.99 of the price
- * @param [second] what is taken off the price: 0 to 0.99 of the price; 0 if left out
- * @param [third] what is taken off the price: 0 to 0.99 of the price; 0 if left out
+ * @param first the first discount, off the price: 0 to 0.99 of the price
+ * @param [second] the second, off what the first left: 0 to 0.99 of the price; 0 if left out
+ * @param [third] the third, off what the second left: 0 to 0.99 of the price; 0 if left out
  * @customfunction
  */
 function CANDLE_AFTER_DISCOUNTS(price, first, second, third) {
@@ -2387,9 +2394,9 @@ FUNCTIONS_.after_discounts = {
 };
 
 /**
- * Price to a shop, from the retail price and the shop's discount. Gives 0 or more.
+ * Wholesale price that a shop pays you, from the retail price and the shop's discount on it. Gives 0 or more.
  * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
- * @param retail price as the place states it, with tax in it or not: 0 or more
+ * @param retail retail price: what the buyer in the shop pays, with tax in it or not: 0 or more
  * @param discount what is taken off the price: 0 to 0.99 of the price
  * @customfunction
  */
@@ -2460,7 +2467,7 @@ FUNCTIONS_.round_up_price = {
 /**
  * An amount rounded to the currency's smallest coin, half away from zero. Gives any amount.
  * Source: half away from zero: sales tax rules of US Streamlined states, HMRC
- * @param amount an amount of money; minus for a credit or a loss: any amount
+ * @param amount the amount to round: any amount
  * @param [digits] decimals of the currency's smallest coin: whole numbers 0 to 4; 2 if left out
  * @customfunction
  */
@@ -2468,7 +2475,7 @@ function CANDLE_ROUND_MONEY(amount, digits) {
   return answer_("round_money", arguments);
 }
 FUNCTIONS_.round_money = {
-  takes: { amount: "money 2", digits: "number 6" },
+  takes: { amount: "money 2", digits: "number 7" },
   left_out: { digits: 2 },
   answer: (amount, digits) => round_(amount, digits),
   gives: "money 2",
@@ -2478,10 +2485,10 @@ FUNCTIONS_.round_money = {
  * Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones. Gives whole numbers 0
  * to 1000000.
  * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
- * @param fixed an amount of money: 0 or more
- * @param price price before tax: 0 or more
- * @param cost what the candle costs: 0 or more
- * @param [profit] an amount of money: 0 or more; 0 if left out
+ * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
+ * @param price price before tax, less the place's fees on it: 0 or more
+ * @param cost cost of each extra candle sold, without fixed costs: 0 or more
+ * @param [profit] profit wanted besides: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_BREAK_EVEN_UNITS(fixed, price, cost, profit) {
@@ -2498,10 +2505,10 @@ FUNCTIONS_.break_even_units = {
 /**
  * Sales in money that cover fixed costs, and a wanted profit if given. Gives 0 or more.
  * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
- * @param fixed an amount of money: 0 or more
- * @param price price before tax: 0 or more
- * @param cost what the candle costs: 0 or more
- * @param [profit] an amount of money: 0 or more; 0 if left out
+ * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
+ * @param price price before tax, less the place's fees on it: 0 or more
+ * @param cost cost of each extra candle sold, without fixed costs: 0 or more
+ * @param [profit] profit wanted besides: 0 or more; 0 if left out
  * @customfunction
  */
 function CANDLE_BREAK_EVEN_SALES(fixed, price, cost, profit) {
@@ -2518,7 +2525,7 @@ FUNCTIONS_.break_even_sales = {
 /**
  * Lots of a mix of products to sell to cover fixed costs. Gives 0 or more.
  * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
- * @param fixed an amount of money: 0 or more
+ * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
  * @param {Array} mix how many of each product sell together: list, each 0 or more
  * @param {Array} prices price of each product, before tax: list, each 0 or more
  * @param {Array} costs cost of each product that comes and goes with it: list, each 0 or more
@@ -2530,7 +2537,291 @@ function CANDLE_BREAK_EVEN_MIX(fixed, mix, prices, costs) {
 FUNCTIONS_.break_even_mix = {
   takes: { fixed: "money", mix: "list of number 4", prices: "list of money", costs: "list of money" },
   answer: (fixed, mix, prices, costs) => ratio_(fixed, sum_(each_([mix, prices], (each_mix, each_prices) => each_mix * each_prices)) - sum_(each_([mix, costs], (each_mix, each_costs) => each_mix * each_costs))),
+  gives: "number 4",
+};
+
+/**
+ * What an order costs the maker besides its candles, less the postage the buyer pays. Gives any amount.
+ * Source: algebra from the definitions
+ * @param [fee] the place's fee for an order: 0 or more; 0 if left out
+ * @param [postage] postage that you pay for an order: 0 or more; 0 if left out
+ * @param [packing] box and packing of an order: 0 or more; 0 if left out
+ * @param [charged] postage that the buyer pays you: 0 or more; 0 if left out
+ * @customfunction
+ */
+function CANDLE_ORDER_COST(fee, postage, packing, charged) {
+  return answer_("order_cost", arguments);
+}
+FUNCTIONS_.order_cost = {
+  takes: { fee: "money", postage: "money", packing: "money", charged: "money" },
+  left_out: { fee: 0, postage: 0, packing: 0, charged: 0 },
+  answer: (fee, postage, packing, charged) => fee + postage + packing - charged,
+  gives: "money 2",
+};
+
+/**
+ * Minimum order fee divided by the candles in the order. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param least the smallest fee that an order is charged: 0 or more
+ * @param per_order how many candles an order holds on average: 1 to 1000000
+ * @customfunction
+ */
+function CANDLE_LEAST_EACH(least, per_order) {
+  return answer_("least_each", arguments);
+}
+FUNCTIONS_.least_each = {
+  takes: { least: "money", per_order: "number 11" },
+  answer: (least, per_order) => ratio_(least, per_order),
   gives: "money",
+};
+
+/**
+ * What a place costs over the season, from its cost a day or a month. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param cost what the place costs a day or a month: 0 or more
+ * @param times how many days or months of it there are: 0 to 1000000
+ * @customfunction
+ */
+function CANDLE_FIXED_FOR_SEASON(cost, times) {
+  return answer_("fixed_for_season", arguments);
+}
+FUNCTIONS_.fixed_for_season = {
+  takes: { cost: "money", times: "number 12" },
+  answer: (cost, times) => cost * times,
+  gives: "money",
+};
+
+/**
+ * Fixed fees per candle: those of every item, plus those of an order divided by its candles. Gives any amount.
+ * Source: algebra from the definitions
+ * @param item fixed fee of every item: 0 or more
+ * @param order an order's fee, packing and postage, less the postage that the buyer pays: any amount
+ * @param per_order how many candles an order holds on average: 1 to 1000000
+ * @customfunction
+ */
+function CANDLE_FIXED_EACH(item, order, per_order) {
+  return answer_("fixed_each", arguments);
+}
+FUNCTIONS_.fixed_each = {
+  takes: { item: "money", order: "money 2", per_order: "number 11" },
+  answer: (item, order, per_order) => item + ratio_(order, per_order),
+  gives: "money 2",
+};
+
+/**
+ * The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax. Gives 0 to 1 of the price
+ * before tax.
+ * Source: common practice, no source
+ * @param rate rate of sales tax or VAT: 0 to 1 of the price before tax
+ * @param {string} collector who charges the buyer sales tax or VAT and pays it over: "maker" or "place" or "nobody"
+ * @customfunction
+ */
+function CANDLE_TAX_CHARGED(rate, collector) {
+  return answer_("tax_charged", arguments);
+}
+FUNCTIONS_.tax_charged = {
+  takes: { rate: "of the price before tax", collector: "choice 10" },
+  answer: (rate, collector) => rate * (collector !== "nobody"),
+  gives: "of the price before tax",
+};
+
+// ------------------------------------------------------------
+// Selling: what a stall, a bundle and an order leave, what a shop owes, and what a parcel is charged for
+
+/**
+ * What is left for each hour of your own work on a candle at a price. Gives any amount money per h.
+ * Source: contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5
+ * @param price price before tax, less the place's fees on it: 0 or more
+ * @param cost what the candle costs, without the maker's own time: 0 or more
+ * @param minutes the maker's own working time on it: more than 0, at most 1000000 min
+ * @customfunction
+ */
+function CANDLE_HOURLY_EARNINGS(price, cost, minutes) {
+  return answer_("hourly_earnings", arguments);
+}
+FUNCTIONS_.hourly_earnings = {
+  takes: { price: "money", cost: "money", minutes: "min 2" },
+  answer: (price, cost, minutes) => ratio_((price - cost) * 60, minutes),
+  gives: "money per h 2",
+};
+
+/**
+ * What a day at a market or a fair leaves: takings less candles, the day's own costs and fees; minus for a loss. Gives
+ * any amount.
+ * Source: algebra from the definitions
+ * @param takings what was taken for candles, before tax: 0 or more
+ * @param goods what the candles sold cost, all of them: 0 or more
+ * @param costs what the day costs whatever is sold: stall, travel, parking, meals: 0 or more
+ * @param [fees] what card companies and the organiser keep of the takings: 0 or more; 0 if left out
+ * @customfunction
+ */
+function CANDLE_STALL_RESULT(takings, goods, costs, fees) {
+  return answer_("stall_result", arguments);
+}
+FUNCTIONS_.stall_result = {
+  takes: { takings: "money", goods: "money", costs: "money", fees: "money" },
+  left_out: { fees: 0 },
+  answer: (takings, goods, costs, fees) => takings - goods - costs - fees,
+  gives: "money 2",
+};
+
+/**
+ * What a day at a market or a fair leaves for each hour that it takes. Gives any amount money per h.
+ * Source: algebra from the definitions
+ * @param takings what was taken for candles, before tax: 0 or more
+ * @param goods what the candles sold cost, all of them: 0 or more
+ * @param costs what the day costs whatever is sold: stall, travel, parking, meals: 0 or more
+ * @param hours hours that the day takes: packing, travel, setting up, selling: more than 0, at most 1000 h
+ * @param [fees] what card companies and the organiser keep of the takings: 0 or more; 0 if left out
+ * @customfunction
+ */
+function CANDLE_STALL_PER_HOUR(takings, goods, costs, hours, fees) {
+  return answer_("stall_per_hour", arguments);
+}
+FUNCTIONS_.stall_per_hour = {
+  takes: { takings: "money", goods: "money", costs: "money", hours: "h 11", fees: "money" },
+  left_out: { fees: 0 },
+  answer: (takings, goods, costs, hours, fees) => ratio_(takings - goods - costs - fees, hours),
+  gives: "money per h 2",
+};
+
+/**
+ * Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches. Gives any amount of the
+ * price.
+ * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * @param price price of the whole bundle, before tax: more than 0
+ * @param {Array} costs what each thing in the bundle costs, a candle that is in it twice twice: list, each 0 or more
+ * @param [packing] box, filling and ribbon of the bundle: 0 or more; 0 if left out
+ * @param [fees] what the place keeps of the price of the bundle: 0 or more; 0 if left out
+ * @customfunction
+ */
+function CANDLE_BUNDLE_MARGIN(price, costs, packing, fees) {
+  return answer_("bundle_margin", arguments);
+}
+FUNCTIONS_.bundle_margin = {
+  takes: { price: "money 3", costs: "list of money", packing: "money", fees: "money" },
+  left_out: { packing: 0, fees: 0 },
+  answer: (price, costs, packing, fees) => ratio_(price - sum_(costs) - packing - fees, price),
+  gives: "of the price 3",
+};
+
+/**
+ * Retail price at which a shop keeps its share, from the wholesale price that you charge it. Gives 0 or more.
+ * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * @param wholesale wholesale price: what the shop pays the maker: 0 or more
+ * @param share what the shop keeps of the retail price: 0 to 0.99 of the price
+ * @customfunction
+ */
+function CANDLE_RETAIL_FROM_WHOLESALE(wholesale, share) {
+  return answer_("retail_from_wholesale", arguments);
+}
+FUNCTIONS_.retail_from_wholesale = {
+  takes: { wholesale: "money", share: "of the price" },
+  answer: (wholesale, share) => ratio_(wholesale, 1 - share),
+  gives: "money",
+};
+
+/**
+ * The smallest order that pays for itself, in candles: whole cases. Gives whole numbers 0 to 1000000.
+ * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+ * @param order what an order costs whatever its size: the time it takes, a box, freight that you pay: 0 or more
+ * @param price wholesale price: what the shop pays the maker: 0 or more
+ * @param cost what each candle costs that goes into the order: 0 or more
+ * @param [profit] profit that the order is to leave: 0 or more; 0 if left out
+ * @param [case_] candles are sold in cases of so many; 1 for singly: whole numbers 1 to 1000; 1 if left out
+ * @customfunction
+ */
+function CANDLE_MINIMUM_ORDER(order, price, cost, profit, case_) {
+  return answer_("minimum_order", arguments);
+}
+FUNCTIONS_.minimum_order = {
+  takes: { order: "money", price: "money", cost: "money", profit: "money", case: "number 13" },
+  left_out: { profit: 0, case: 1 },
+  asks: ["price > cost"],
+  answer: (order, price, cost, profit, case_) => roundUp_(round_(ratio_(ratio_(order + profit, price - cost), case_), 6), 0) * case_,
+  gives: "number 2",
+};
+
+/**
+ * What a shop owes you that sells your candles on consignment: the price of what it sold, less its commission. Gives
+ * any amount.
+ * Source: ordinary commission on what is sold: accountingformanagement.org, consignment, by its example
+ * @param count how many the shop has sold since it last paid: whole numbers 0 to 1000000
+ * @param price price of one in the shop, before tax: 0 or more
+ * @param share commission that the shop keeps: 0 to 0.99 of the price
+ * @param [paid] what the shop has paid on them already: 0 or more; 0 if left out
+ * @customfunction
+ */
+function CANDLE_CONSIGNMENT_DUE(count, price, share, paid) {
+  return answer_("consignment_due", arguments);
+}
+FUNCTIONS_.consignment_due = {
+  takes: { count: "number 2", price: "money", share: "of the price", paid: "money" },
+  left_out: { paid: 0 },
+  answer: (count, price, share, paid) => count * price * (1 - share) - paid,
+  gives: "money 2",
+};
+
+/**
+ * Price at which yours costs as much for its weight as another candle does. Gives 0 or more.
+ * Source: algebra from the definitions
+ * @param price price of the other candle: 0 or more
+ * @param weight net weight of the other candle: more than 0, at most 25000 g
+ * @param own net weight of yours: more than 0, at most 25000 g
+ * @customfunction
+ */
+function CANDLE_PRICE_TO_MATCH(price, weight, own) {
+  return answer_("price_to_match", arguments);
+}
+FUNCTIONS_.price_to_match = {
+  takes: { price: "money", weight: "g 6", own: "g 6" },
+  answer: (price, weight, own) => ratio_(price, weight) * own,
+  gives: "money",
+};
+
+/**
+ * Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more. Gives 0
+ * or more g.
+ * Source: dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand
+ * @param weight what the packed parcel weighs: more than 0, at most 1000000 g
+ * @param length length of the packed parcel, outside: 10 to 5000 mm
+ * @param width width of the packed parcel, outside: 10 to 5000 mm
+ * @param height height of the packed parcel, outside: 10 to 5000 mm
+ * @param divisor the carrier's divisor for dimensional weight, by its own rules: 50 to 10000
+ * @param {string} per what the divisor is in: cubic inches to a pound or cubic centimetres to a kilogram: "in3 per lb"
+ *   or "cm3 per kg"
+ * @param [step] the carrier charges for whole ones of this weight, such as 1 lb; 0 for none: 0 to 100000 g; 0 if left
+ *   out
+ * @customfunction
+ */
+function CANDLE_BILLABLE_WEIGHT(weight, length, width, height, divisor, per, step) {
+  return answer_("billable_weight", arguments);
+}
+FUNCTIONS_.billable_weight = {
+  takes: { weight: "g 7", length: "mm 11", width: "mm 11", height: "mm 11", divisor: "number 14", per: "choice 11", step: "g 5" },
+  left_out: { step: 0 },
+  answer: (weight, length, width, height, divisor, per, step) => (step > 0 ? roundUp_(round_(ratio_(Math.max(weight, ratio_(ratio_(length * width * height, divisor), (per === "in3 per lb" ? 36.127292000083685 : 1))), Math.max(step, 0.000001)), 6), 0) * step : Math.max(weight, ratio_(ratio_(length * width * height, divisor), (per === "in3 per lb" ? 36.127292000083685 : 1)))),
+  gives: "g 2",
+};
+
+/**
+ * Packed candles that a carton takes, all upright and all turned the same way. Gives whole numbers 0 to 1000000.
+ * Source: common practice, no source
+ * @param carton_length length of the carton, inside: 10 to 5000 mm
+ * @param carton_width width of the carton, inside: 10 to 5000 mm
+ * @param carton_height height of the carton, inside: 10 to 5000 mm
+ * @param length length of one packed candle, wrapping with it: 10 to 5000 mm
+ * @param width width of one packed candle, wrapping with it: 10 to 5000 mm
+ * @param height height of one packed candle as it stands: 10 to 5000 mm
+ * @customfunction
+ */
+function CANDLE_PER_CARTON(carton_length, carton_width, carton_height, length, width, height) {
+  return answer_("per_carton", arguments);
+}
+FUNCTIONS_.per_carton = {
+  takes: { carton_length: "mm 11", carton_width: "mm 11", carton_height: "mm 11", length: "mm 11", width: "mm 11", height: "mm 11" },
+  answer: (carton_length, carton_width, carton_height, length, width, height) => Math.max(Math.floor(round_(ratio_(carton_length, length), 6)) * Math.floor(round_(ratio_(carton_width, width), 6)), Math.floor(round_(ratio_(carton_length, width), 6)) * Math.floor(round_(ratio_(carton_width, length), 6))) * Math.floor(round_(ratio_(carton_height, height), 6)),
+  gives: "number 2",
 };
 
 // ------------------------------------------------------------
@@ -2545,10 +2836,10 @@ FUNCTIONS_.break_even_mix = {
  *   unit
  * @customfunction
  */
-function CANDLE_ORDER_QUANTITY(demand, ordering, holding) {
-  return answer_("order_quantity", arguments);
+function CANDLE_ECONOMIC_ORDER_QUANTITY(demand, ordering, holding) {
+  return answer_("economic_order_quantity", arguments);
 }
-FUNCTIONS_.order_quantity = {
+FUNCTIONS_.economic_order_quantity = {
   takes: { demand: "number 4", ordering: "money", holding: "money per unit 2" },
   answer: (demand, ordering, holding) => root_(ratio_(2 * demand * ordering, holding)),
   gives: "number 4",
@@ -2568,7 +2859,7 @@ function CANDLE_ORDERING_COST(quantity, demand, ordering, holding) {
   return answer_("ordering_cost", arguments);
 }
 FUNCTIONS_.ordering_cost = {
-  takes: { quantity: "number 5", demand: "number 4", ordering: "money", holding: "money per unit 2" },
+  takes: { quantity: "number 6", demand: "number 4", ordering: "money", holding: "money per unit 2" },
   answer: (quantity, demand, ordering, holding) => ratio_(demand, quantity) * ordering + quantity / 2 * holding,
   gives: "money",
 };
@@ -2588,7 +2879,7 @@ function CANDLE_BUYING_COST(quantity, demand, ordering, holding_share, price) {
   return answer_("buying_cost", arguments);
 }
 FUNCTIONS_.buying_cost = {
-  takes: { quantity: "number 5", demand: "number 4", ordering: "money", holding_share: "of the price 4", price: "money per unit" },
+  takes: { quantity: "number 6", demand: "number 4", ordering: "money", holding_share: "of the price 4", price: "money per unit" },
   answer: (quantity, demand, ordering, holding_share, price) => demand * price + ratio_(demand, quantity) * ordering + quantity / 2 * holding_share * price,
   gives: "money",
 };
@@ -2630,11 +2921,11 @@ FUNCTIONS_.best_break = {
  *   or more; 0 if left out
  * @customfunction
  */
-function CANDLE_BUFFER_STOCK(demand, lead_time, risk, spread, lead_spread) {
-  return answer_("buffer_stock", arguments);
+function CANDLE_SAFETY_STOCK(demand, lead_time, risk, spread, lead_spread) {
+  return answer_("safety_stock", arguments);
 }
-FUNCTIONS_.buffer_stock = {
-  takes: { demand: "number 4", lead_time: "number 11", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
+FUNCTIONS_.safety_stock = {
+  takes: { demand: "number 4", lead_time: "number 15", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
   left_out: { spread: 0, lead_spread: 0 },
   answer: (demand, lead_time, risk, spread, lead_spread) => (0 - normalQuantile_(risk)) * root_(lead_time * spread ** 2 + demand ** 2 * lead_spread ** 2),
   gives: "number 4",
@@ -2656,7 +2947,7 @@ function CANDLE_REORDER_POINT(demand, lead_time, risk, spread, lead_spread) {
   return answer_("reorder_point", arguments);
 }
 FUNCTIONS_.reorder_point = {
-  takes: { demand: "number 4", lead_time: "number 11", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
+  takes: { demand: "number 4", lead_time: "number 15", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
   left_out: { spread: 0, lead_spread: 0 },
   answer: (demand, lead_time, risk, spread, lead_spread) => demand * lead_time + (0 - normalQuantile_(risk)) * root_(lead_time * spread ** 2 + demand ** 2 * lead_spread ** 2),
   gives: "number 4",
@@ -2674,7 +2965,7 @@ function CANDLE_PACKS_TO_BUY(needed, pack, on_hand) {
   return answer_("packs_to_buy", arguments);
 }
 FUNCTIONS_.packs_to_buy = {
-  takes: { needed: "number 4", pack: "number 5", on_hand: "number 4" },
+  takes: { needed: "number 4", pack: "number 6", on_hand: "number 4" },
   left_out: { on_hand: 0 },
   answer: (needed, pack, on_hand) => Math.max(0, roundUp_(round_(ratio_(needed - on_hand, pack), 6), 0)),
   gives: "number 2",
@@ -2695,7 +2986,7 @@ function CANDLE_FAIR_SPLIT(available, wants, step, sharing) {
   return answer_("fair_split", arguments);
 }
 FUNCTIONS_.fair_split = {
-  takes: { available: "number 4", wants: "list of number 4", step: "number 5", sharing: "choice 6" },
+  takes: { available: "number 4", wants: "list of number 4", step: "number 6", sharing: "choice 7" },
   left_out: { step: 1, sharing: "in proportion" },
   steps: plan_fair_split_,
   gives: "number 4",
@@ -2719,30 +3010,10 @@ function CANDLE_SEASON_STOCK(price, cost, leftover, demand, spread) {
   return answer_("season_stock", arguments);
 }
 FUNCTIONS_.season_stock = {
-  takes: { price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 5" },
+  takes: { price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 6" },
   asks: ["price > cost (2)", "price-cost < price-leftover"],
   answer: (price, cost, leftover, demand, spread) => Math.max(0, demand + spread * normalQuantile_(ratio_(price - cost, price - leftover))),
   gives: "number 4",
-};
-
-/**
- * How many to make for one season, where buyers come by themselves, one by one (Poisson). Gives whole numbers 0 to
- * 1000000.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param demand how many people will want in the season, on average; from 700 up use the normal one: 0 to 700
- * @customfunction
- */
-function CANDLE_SEASON_STOCK_POISSON(price, cost, leftover, demand) {
-  return answer_("season_stock_poisson", arguments);
-}
-FUNCTIONS_.season_stock_poisson = {
-  takes: { price: "money", cost: "money", leftover: "money 2", demand: "number 12" },
-  asks: ["price > cost (2)", "price-cost < price-leftover"],
-  steps: one_season_season_stock_poisson_,
-  gives: "number 2",
 };
 
 /**
@@ -2781,27 +3052,8 @@ function CANDLE_SEASON_PROFIT(stock, price, cost, leftover, demand, spread) {
   return answer_("season_profit", arguments);
 }
 FUNCTIONS_.season_profit = {
-  takes: { stock: "number 4", price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 5" },
+  takes: { stock: "number 4", price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 6" },
   answer: (stock, price, cost, leftover, demand, spread) => (price - cost) * stock - (price - leftover) * ((stock - demand) * normalBelow_(ratio_(stock - demand, spread)) + ratio_(spread * exp_(0 - ratio_(stock - demand, spread) ** 2 / 2), root_(2 * Math.PI))),
-  gives: "money 2",
-};
-
-/**
- * Profit to expect from so many made for one season, where buyers come by themselves (Poisson). Gives any amount.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param stock how many to have when the season starts: whole numbers 0 to 100000
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param demand how many people will want in the season, on average; from 700 up use the normal one: 0 to 700
- * @customfunction
- */
-function CANDLE_SEASON_PROFIT_POISSON(stock, price, cost, leftover, demand) {
-  return answer_("season_profit_poisson", arguments);
-}
-FUNCTIONS_.season_profit_poisson = {
-  takes: { stock: "number 13", price: "money", cost: "money", leftover: "money 2", demand: "number 12" },
-  steps: one_season_season_profit_poisson_,
   gives: "money 2",
 };
 
@@ -2826,7 +3078,23 @@ FUNCTIONS_.season_profit_of_records = {
 };
 
 // ------------------------------------------------------------
-// Schedule: when to pour, how many evenings it takes, and how much to make in each week
+// Curing: when to pour, and when what was poured is ready
+
+/**
+ * The day on which candles have cured: ready to label, to test or to sell. Gives a date such as "2026-03-14".
+ * Source: days of the calendar
+ * @param {Date} poured the day on which they were poured: a date such as "2026-03-14"
+ * @param cure days that candles rest between pouring and finishing: whole numbers 0 to 365 days
+ * @customfunction
+ */
+function CANDLE_READY_ON(poured, cure) {
+  return answer_("ready_on", arguments);
+}
+FUNCTIONS_.ready_on = {
+  takes: { poured: "date", cure: "days" },
+  answer: (poured, cure) => Math.floor(poured) + cure,
+  gives: "date",
+};
 
 /**
  * The last day to start pouring for a market or an order, working Monday to Friday. Gives a date such as "2026-03-14".
@@ -2841,7 +3109,7 @@ function CANDLE_POUR_BY(sale, cure, evenings, finishing) {
   return answer_("pour_by", arguments);
 }
 FUNCTIONS_.pour_by = {
-  takes: { sale: "date", cure: "days", evenings: "number 14", finishing: "days" },
+  takes: { sale: "date", cure: "days", evenings: "number 16", finishing: "days" },
   left_out: { evenings: 1, finishing: 0 },
   answer: (sale, cure, evenings, finishing) => workday_(workday_(sale, 0 - finishing) - cure + 1, 0 - evenings),
   gives: "date",
@@ -2853,7 +3121,7 @@ FUNCTIONS_.pour_by = {
  * Source: days of the calendar
  * @param {Date} sale the day it is to be sold or sent: a date such as "2026-03-14"
  * @param cure days that candles rest between pouring and finishing: whole numbers 0 to 365 days
- * @param {string} working the days you work: "Mon-Fri", "Tue Thu Sat", "every day": text
+ * @param {string} working the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day": text
  * @param [evenings] working days or evenings that the pouring takes: whole numbers 1 to 365; 1 if left out
  * @param [finishing] working days to label, pack and carry before that day: whole numbers 0 to 365 days; 0 if left out
  * @param {Array} [closed] days on which you do not work all the same: list, each a date such as "2026-03-14" or blank;
@@ -2864,18 +3132,21 @@ function CANDLE_POUR_BY_OWN_DAYS(sale, cure, working, evenings, finishing, close
   return answer_("pour_by_own_days", arguments);
 }
 FUNCTIONS_.pour_by_own_days = {
-  takes: { sale: "date", cure: "days", working: "text", evenings: "number 14", finishing: "days", closed: "list of date 2" },
+  takes: { sale: "date", cure: "days", working: "text", evenings: "number 16", finishing: "days", closed: "list of date 2" },
   left_out: { evenings: 1, finishing: 0, closed: null },
-  steps: schedule_pour_by_own_days_,
+  steps: curing_pour_by_own_days_,
   gives: "date",
 };
+
+// ------------------------------------------------------------
+// Schedule: how many evenings the pouring takes, and how much to make in each week
 
 /**
  * Pots that a melt takes, where a pot holds so much at most; the last may not be full. Gives whole numbers 0 to
  * 1000000.
  * Source: common practice, no source
- * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param pot a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
+ * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
  */
 function CANDLE_POTS_NEEDED(melt, pot) {
@@ -2885,22 +3156,6 @@ FUNCTIONS_.pots_needed = {
   takes: { melt: "g 2", pot: "g 2" },
   asks: ["pot > 0"],
   answer: (melt, pot) => roundUp_(round_(ratio_(melt, pot), 6), 0),
-  gives: "number 2",
-};
-
-/**
- * Evenings that so many pots take. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
- * @param pots how many, a whole number: whole numbers 0 to 1000000
- * @param an_evening how many pots can be poured in an evening: whole numbers 1 to 10000
- * @customfunction
- */
-function CANDLE_EVENINGS_NEEDED(pots, an_evening) {
-  return answer_("evenings_needed", arguments);
-}
-FUNCTIONS_.evenings_needed = {
-  takes: { pots: "number 2", an_evening: "number 15" },
-  answer: (pots, an_evening) => roundUp_(round_(ratio_(pots, an_evening), 6), 0),
   gives: "number 2",
 };
 
@@ -3000,7 +3255,7 @@ function CANDLE_PLAN_COST(sales, made, making, keeping, raising, lowering, usual
   return answer_("plan_cost", arguments);
 }
 FUNCTIONS_.plan_cost = {
-  takes: { sales: "list of number 4", made: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 16", opening: "number 4" },
+  takes: { sales: "list of number 4", made: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 17", opening: "number 4" },
   left_out: { keeping: 0, raising: 0, lowering: 0, usual: null, opening: 0 },
   steps: schedule_plan_cost_,
   gives: "money",
@@ -3026,12 +3281,12 @@ function CANDLE_LEVEL_OR_FOLLOW(sales, making, keeping, raising, lowering, usual
   return answer_("level_or_follow", arguments);
 }
 FUNCTIONS_.level_or_follow = {
-  takes: { sales: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 16", opening: "number 4" },
+  takes: { sales: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 17", opening: "number 4" },
   left_out: { keeping: 0, raising: 0, lowering: 0, usual: null, opening: 0 },
   steps: schedule_level_or_follow_,
   gives: "text",
   several: true,
-  fields: { plan: "choice 10", most_made: "number 4", most_kept: "number 4", cost: "money" },
+  fields: { plan: "choice 12", most_made: "number 4", most_kept: "number 4", cost: "money" },
 };
 
 /**
@@ -3076,6 +3331,22 @@ FUNCTIONS_.lots_cost = {
   gives: "money",
 };
 
+/**
+ * Evenings that so many pots take. Gives whole numbers 0 to 1000000.
+ * Source: common practice, no source
+ * @param pots how many pots are to be poured: whole numbers 0 to 1000000
+ * @param an_evening how many pots can be poured in an evening: whole numbers 1 to 10000
+ * @customfunction
+ */
+function CANDLE_EVENINGS_NEEDED(pots, an_evening) {
+  return answer_("evenings_needed", arguments);
+}
+FUNCTIONS_.evenings_needed = {
+  takes: { pots: "number 2", an_evening: "number 18" },
+  answer: (pots, an_evening) => roundUp_(round_(ratio_(pots, an_evening), 6), 0),
+  gives: "number 2",
+};
+
 // ------------------------------------------------------------
 // Stock: what went out cost, and what is left is worth, by first in first out or by an average
 
@@ -3100,22 +3371,6 @@ FUNCTIONS_.average_cost = {
 
 // ------------------------------------------------------------
 // Stocktake: what a count finds, what stock may be worth at most, how fast it goes, and which lot to use first
-
-/**
- * What a count finds more than the books say; minus where it finds less. Gives any amount.
- * Source: adjusting to a count: OpenStax, Financial Accounting 6.3
- * @param counted how much the count finds: 0 or more
- * @param booked how much the books or the log say there is: 0 or more
- * @customfunction
- */
-function CANDLE_COUNT_DIFFERENCE(counted, booked) {
-  return answer_("count_difference", arguments);
-}
-FUNCTIONS_.count_difference = {
-  takes: { counted: "number 4", booked: "number 4" },
-  answer: (counted, booked) => counted - booked,
-  gives: "number 17",
-};
 
 /**
  * What the difference of a count is worth at cost; a minus is a loss to be booked. Gives any amount.
@@ -3143,10 +3398,10 @@ FUNCTIONS_.count_difference_cost = {
  * @param [selling] what it costs to sell one: fees, packing, postage paid by the maker: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_NET_REALISABLE(price, finishing, selling) {
-  return answer_("net_realisable", arguments);
+function CANDLE_NET_REALISABLE_VALUE(price, finishing, selling) {
+  return answer_("net_realisable_value", arguments);
 }
-FUNCTIONS_.net_realisable = {
+FUNCTIONS_.net_realisable_value = {
   takes: { price: "money", finishing: "money", selling: "money" },
   left_out: { finishing: 0, selling: 0 },
   answer: (price, finishing, selling) => Math.max(0, price - finishing - selling),
@@ -3238,7 +3493,7 @@ function CANDLE_DAYS_COVERED(on_hand, a_day) {
   return answer_("days_covered", arguments);
 }
 FUNCTIONS_.days_covered = {
-  takes: { on_hand: "number 4", a_day: "number 5" },
+  takes: { on_hand: "number 4", a_day: "number 6" },
   answer: (on_hand, a_day) => ratio_(on_hand, a_day),
   gives: "days 3",
 };
@@ -3258,6 +3513,24 @@ function CANDLE_USE_BY(made, shelf_life) {
 FUNCTIONS_.use_by = {
   takes: { made: "date", shelf_life: "days 4" },
   answer: (made, shelf_life) => Math.floor(made) + shelf_life,
+  gives: "date",
+};
+
+/**
+ * The last day on which to use a lot that keeps so many months: the same day of the month, or its last. Gives a date
+ * such as "2026-03-14".
+ * Source: months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory
+ * @param {Date} made the day the lot was made, or came in: a date such as "2026-03-14"
+ * @param months how many months it keeps, by the supplier's data sheet or the maker's own tests: whole numbers 0 to
+ *   600 months
+ * @customfunction
+ */
+function CANDLE_USE_BY_MONTHS(made, months) {
+  return answer_("use_by_months", arguments);
+}
+FUNCTIONS_.use_by_months = {
+  takes: { made: "date", months: "months" },
+  answer: (made, months) => monthsAfter_(made, months),
   gives: "date",
 };
 
@@ -3294,11 +3567,27 @@ function CANDLE_LOTS_TO_USE(lots, amounts, dates, needed, as_of) {
   return answer_("lots_to_use", arguments);
 }
 FUNCTIONS_.lots_to_use = {
-  takes: { lots: "list of text", amounts: "list of number 4", dates: "list of date", needed: "number 5", as_of: "date" },
+  takes: { lots: "list of text", amounts: "list of number 4", dates: "list of date", needed: "number 6", as_of: "date" },
   steps: stocktake_lots_to_use_,
   gives: "text",
   several: true,
   fields: { lot: "text", take: "number 4", use_by: "date", days_left: "days 5" },
+};
+
+/**
+ * What a count finds more than the books say; minus where it finds less. Gives any amount.
+ * Source: adjusting to a count: OpenStax, Financial Accounting 6.3
+ * @param counted how much the count finds: 0 or more
+ * @param booked how much the books or the log say there is: 0 or more
+ * @customfunction
+ */
+function CANDLE_COUNT_DIFFERENCE(counted, booked) {
+  return answer_("count_difference", arguments);
+}
+FUNCTIONS_.count_difference = {
+  takes: { counted: "number 4", booked: "number 4" },
+  answer: (counted, booked) => counted - booked,
+  gives: "number 19",
 };
 
 // ------------------------------------------------------------
@@ -3318,7 +3607,7 @@ function CANDLE_NET_WEIGHT_US(net, decimals) {
   return answer_("net_weight_us", arguments);
 }
 FUNCTIONS_.net_weight_us = {
-  takes: { net: "g 5", decimals: "number 18" },
+  takes: { net: "g 8", decimals: "number 20" },
   left_out: { decimals: 2 },
   steps: label_net_weight_us_,
   gives: "text",
@@ -3335,7 +3624,7 @@ function CANDLE_NET_WEIGHT_METRIC(net) {
   return answer_("net_weight_metric", arguments);
 }
 FUNCTIONS_.net_weight_metric = {
-  takes: { net: "g 5" },
+  takes: { net: "g 8" },
   steps: label_net_weight_metric_,
   gives: "text",
 };
@@ -3351,9 +3640,9 @@ function CANDLE_BINDING_WEIGHT(ounces, grams) {
   return answer_("binding_weight", arguments);
 }
 FUNCTIONS_.binding_weight = {
-  takes: { ounces: "number 8", grams: "g 6" },
+  takes: { ounces: "number 9", grams: "g 9" },
   answer: (ounces, grams) => Math.max(ounces * 28.3495, grams),
-  gives: "g 6",
+  gives: "g 9",
 };
 
 /**
@@ -3366,39 +3655,9 @@ function CANDLE_TOLERABLE_NEGATIVE_ERROR(net) {
   return answer_("tolerable_negative_error", arguments);
 }
 FUNCTIONS_.tolerable_negative_error = {
-  takes: { net: "g 5" },
+  takes: { net: "g 8" },
   answer: (net) => (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
   gives: "g 2",
-};
-
-/**
- * Content under which a candle counts as short in the reference test of the EU and GB. Gives 0 to 25000 g.
- * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_SHORT_UNDER(net) {
-  return answer_("short_under", arguments);
-}
-FUNCTIONS_.short_under = {
-  takes: { net: "g 5" },
-  answer: (net) => net - (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
-  gives: "g 6",
-};
-
-/**
- * Content that no candle with the e mark may be under. Gives 0 to 25000 g.
- * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_NEVER_UNDER(net) {
-  return answer_("never_under", arguments);
-}
-FUNCTIONS_.never_under = {
-  takes: { net: "g 5" },
-  answer: (net) => net - 2 * (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
-  gives: "g 6",
 };
 
 /**
@@ -3416,7 +3675,7 @@ function CANDLE_PANEL_AREA(height, around, shape) {
   return answer_("panel_area", arguments);
 }
 FUNCTIONS_.panel_area = {
-  takes: { height: "mm", around: "mm 10", shape: "choice 11" },
+  takes: { height: "mm", around: "mm 12", shape: "choice 13" },
   left_out: { shape: "round" },
   answer: (height, around, shape) => height * around * (shape === "flat" ? 1 : (shape === "round" ? 0.4 : Math.PI / 4)) / 100,
   gives: "cm2",
@@ -3436,7 +3695,7 @@ FUNCTIONS_.figure_height_us = {
   takes: { area: "cm2 2" },
   steps: label_figure_height_us_,
   gives: "text",
-  fields: { height: "mm 7", note: "text" },
+  fields: { height: "mm 8", note: "text" },
 };
 
 /**
@@ -3449,10 +3708,10 @@ function CANDLE_FIGURE_HEIGHT_METRIC(net) {
   return answer_("figure_height_metric", arguments);
 }
 FUNCTIONS_.figure_height_metric = {
-  takes: { net: "g 5" },
+  takes: { net: "g 8" },
   steps: label_figure_height_metric_,
   gives: "text",
-  fields: { height: "mm 7", note: "text" },
+  fields: { height: "mm 8", note: "text" },
 };
 
 /**
@@ -3466,11 +3725,41 @@ function CANDLE_FIRE_STATEMENTS(region) {
   return answer_("fire_statements", arguments);
 }
 FUNCTIONS_.fire_statements = {
-  takes: { region: "choice 12" },
+  takes: { region: "choice 14" },
   steps: label_fire_statements_,
   gives: "text",
   several: true,
   fields: { standing: "text", statement: "text", note: "text" },
+};
+
+/**
+ * Content under which a candle counts as short in the reference test of the EU and GB. Gives 0 to 25000 g.
+ * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
+ * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
+ * @customfunction
+ */
+function CANDLE_SHORT_UNDER(net) {
+  return answer_("short_under", arguments);
+}
+FUNCTIONS_.short_under = {
+  takes: { net: "g 8" },
+  answer: (net) => net - (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
+  gives: "g 9",
+};
+
+/**
+ * Content that no candle with the e mark may be under. Gives 0 to 25000 g.
+ * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
+ * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
+ * @customfunction
+ */
+function CANDLE_NEVER_UNDER(net) {
+  return answer_("never_under", arguments);
+}
+FUNCTIONS_.never_under = {
+  takes: { net: "g 8" },
+  answer: (net) => net - 2 * (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
+  gives: "g 9",
 };
 
 // ------------------------------------------------------------
@@ -3502,24 +3791,8 @@ function CANDLE_GROSS_WEIGHT(net, tare) {
   return answer_("gross_weight", arguments);
 }
 FUNCTIONS_.gross_weight = {
-  takes: { net: "g 5", tare: "g 2" },
+  takes: { net: "g 8", tare: "g 2" },
   answer: (net, tare) => net + tare,
-  gives: "g 2",
-};
-
-/**
- * Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one. Gives 0 or
- * more g.
- * Source: SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_WEIGHING_ERROR_ALLOWED(net) {
-  return answer_("weighing_error_allowed", arguments);
-}
-FUNCTIONS_.weighing_error_allowed = {
-  takes: { net: "g 5" },
-  answer: (net) => (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))) / 5,
   gives: "g 2",
 };
 
@@ -3530,31 +3803,14 @@ FUNCTIONS_.weighing_error_allowed = {
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @customfunction
  */
-function CANDLE_VARIATION_US(net) {
-  return answer_("variation_us", arguments);
+function CANDLE_MAXIMUM_ALLOWABLE_VARIATION(net) {
+  return answer_("maximum_allowable_variation", arguments);
 }
-FUNCTIONS_.variation_us = {
-  takes: { net: "g 5" },
-  steps: measure_variation_us_,
+FUNCTIONS_.maximum_allowable_variation = {
+  takes: { net: "g 8" },
+  steps: measure_maximum_allowable_variation_,
   gives: "text",
   fields: { variation: "g 2", coarsest_step: "g 2", note: "text" },
-};
-
-/**
- * How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test). Gives 0 or
- * more.
- * Source: UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
- * @param count how many packages were weighed: whole numbers 1 to 1000
- * @customfunction
- */
-function CANDLE_MEAN_FACTOR(count) {
-  return answer_("mean_factor", arguments);
-}
-FUNCTIONS_.mean_factor = {
-  takes: { count: "number 19" },
-  asks: ["count > 1"],
-  answer: (count) => ratio_(tQuantile_(0.01, count - 1), root_(count)),
-  gives: "number 4",
 };
 
 /**
@@ -3568,9 +3824,9 @@ function CANDLE_PACKAGES_TO_WEIGH(batch) {
   return answer_("packages_to_weigh", arguments);
 }
 FUNCTIONS_.packages_to_weigh = {
-  takes: { batch: "number 7" },
+  takes: { batch: "number 8" },
   answer: (batch) => (batch < 100 ? batch : (batch <= 500 ? 50 : (batch <= 3200 ? 80 : 125))),
-  gives: "number 7",
+  gives: "number 8",
 };
 
 /**
@@ -3586,7 +3842,7 @@ function CANDLE_BATCH_TEST(net, weighings, batch) {
   return answer_("batch_test", arguments);
 }
 FUNCTIONS_.batch_test = {
-  takes: { net: "g 5", weighings: "list of g 2", batch: "number 7" },
+  takes: { net: "g 8", weighings: "list of g 2", batch: "number 8" },
   steps: measure_batch_test_,
   gives: "text",
   fields: { verdict: "text", mean: "g 2", mean_needed: "g 2", short: "number 2", short_allowed: "number 2", far_short: "number 2" },
@@ -3604,10 +3860,43 @@ function CANDLE_LOT_TEST_US(net, weighings) {
   return answer_("lot_test_us", arguments);
 }
 FUNCTIONS_.lot_test_us = {
-  takes: { net: "g 5", weighings: "list of g 2" },
+  takes: { net: "g 8", weighings: "list of g 2" },
   steps: measure_lot_test_us_,
   gives: "text",
-  fields: { verdict: "text", average_error: "g 7", spread: "g 2", error_limit: "g 2", note: "text", variation: "g 2", beyond: "number 2" },
+  fields: { verdict: "text", average_error: "g 10", spread: "g 2", error_limit: "g 2", note: "text", variation: "g 2", beyond: "number 2" },
+};
+
+/**
+ * Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one. Gives 0 or
+ * more g.
+ * Source: SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9
+ * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
+ * @customfunction
+ */
+function CANDLE_WEIGHING_ERROR_ALLOWED(net) {
+  return answer_("weighing_error_allowed", arguments);
+}
+FUNCTIONS_.weighing_error_allowed = {
+  takes: { net: "g 8" },
+  answer: (net) => (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))) / 5,
+  gives: "g 2",
+};
+
+/**
+ * How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test). Gives 0 or
+ * more.
+ * Source: UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
+ * @param count how many packages were weighed: whole numbers 1 to 1000
+ * @customfunction
+ */
+function CANDLE_MEAN_FACTOR(count) {
+  return answer_("mean_factor", arguments);
+}
+FUNCTIONS_.mean_factor = {
+  takes: { count: "number 13" },
+  asks: ["count > 1"],
+  answer: (count) => ratio_(tQuantile_(0.01, count - 1), root_(count)),
+  gives: "number 4",
 };
 
 // ------------------------------------------------------------
@@ -3626,7 +3915,7 @@ function CANDLE_SUBSTANCE_IN_CANDLE(concentration, load) {
 FUNCTIONS_.substance_in_candle = {
   takes: { concentration: "of the oil", load: "of wax weight" },
   answer: (concentration, load) => ratio_(concentration * load, 1 + load),
-  gives: "of the finished candle",
+  gives: "of the finished candle 2",
 };
 
 /**
@@ -3641,15 +3930,14 @@ function CANDLE_LOAD_REACHING_LIMIT(concentration, limit) {
   return answer_("load_reaching_limit", arguments);
 }
 FUNCTIONS_.load_reaching_limit = {
-  takes: { concentration: "of the oil", limit: "of the finished candle 2" },
+  takes: { concentration: "of the oil", limit: "of the finished candle" },
   asks: ["ROUND(concentration-3*limit,9) >= 0"],
   answer: (concentration, limit) => Math.min(ratio_(limit, concentration - limit), 0.5),
   gives: "of wax weight 3",
 };
 
 /**
- * How far a substance's share may drift from what was judged before the candle must be judged anew. Gives 0 to 1 of
- * the share it had.
+ * How far a substance's share may change before the candle must be classified again. Gives 0 to 1 of the share it had.
  * Source: Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that
  * quotes its tables; wording of 2025-09-01; Table 1.2
  * @param share share of the finished candle: 0 to 1 of the finished candle
@@ -3659,7 +3947,7 @@ function CANDLE_CHANGE_BEFORE_RECLASSIFYING(share) {
   return answer_("change_before_reclassifying", arguments);
 }
 FUNCTIONS_.change_before_reclassifying = {
-  takes: { share: "of the finished candle" },
+  takes: { share: "of the finished candle 2" },
   answer: (share) => (share <= 0.025 ? 0.3 : (share <= 0.1 ? 0.2 : (share <= 0.25 ? 0.1 : 0.05))),
   gives: "of the share it had",
 };
@@ -3677,10 +3965,10 @@ function CANDLE_M_FACTOR(toxicity, test) {
   return answer_("m_factor", arguments);
 }
 FUNCTIONS_.m_factor = {
-  takes: { toxicity: "mg/l", test: "choice 13" },
+  takes: { toxicity: "mg/l", test: "choice 15" },
   asks: ["ROUND(toxicity*(1+9*(test=\"chronic\")+99*(test=\"chronic, degradable\")),9) <= 1"],
   answer: (toxicity, test) => power_(10, Math.floor(round_(0 - log10_(toxicity), 9) - (test === "chronic") - 2 * (test === "chronic, degradable"))),
-  gives: "number 20",
+  gives: "number 21",
 };
 
 // ------------------------------------------------------------
@@ -3697,7 +3985,7 @@ function CANDLE_HAZARD_CAUTIONS(region) {
   return answer_("hazard_cautions", arguments);
 }
 FUNCTIONS_.hazard_cautions = {
-  takes: { region: "choice 14" },
+  takes: { region: "choice 16" },
   left_out: { region: "EU" },
   steps: hazard_label_hazard_cautions_,
   gives: "text",
@@ -3706,22 +3994,6 @@ FUNCTIONS_.hazard_cautions = {
 
 // ------------------------------------------------------------
 // Money: tax as it is booked, in the coins of a currency, and paying early
-
-/**
- * Decimals of a currency's smallest unit: 2 for cents, 0 for yen. For `split_charge` and `round_money`. Gives whole
- * numbers 0 to 4.
- * Source: ISO 4217, minor units of currencies, second-hand
- * @param {string} currency the currency's three letters, such as USD, GBP, EUR: text
- * @customfunction
- */
-function CANDLE_COIN_DIGITS(currency) {
-  return answer_("coin_digits", arguments);
-}
-FUNCTIONS_.coin_digits = {
-  takes: { currency: "text" },
-  steps: money_coin_digits_,
-  gives: "number 6",
-};
 
 /**
  * Sales tax or VAT of each line of an order, each rounded to the coin, half up. Gives list, each 0 or more.
@@ -3738,7 +4010,7 @@ function CANDLE_TAX_BY_LINE(amounts, tax, stated, digits) {
   return answer_("tax_by_line", arguments);
 }
 FUNCTIONS_.tax_by_line = {
-  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 6" },
+  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 7" },
   left_out: { stated: "before tax", digits: 2 },
   steps: money_tax_by_line_,
   gives: "money",
@@ -3762,7 +4034,7 @@ function CANDLE_TAX_BY_ORDER(amounts, tax, stated, digits, rounding) {
   return answer_("tax_by_order", arguments);
 }
 FUNCTIONS_.tax_by_order = {
-  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 6", rounding: "choice 15" },
+  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 7", rounding: "choice 17" },
   left_out: { stated: "before tax", digits: 2, rounding: "nearest" },
   answer: (amounts, tax, stated, digits, rounding) => (rounding === "down" ? roundDown_(round_(ratio_(sum_(amounts) * tax, 1 + tax * (stated === "with tax")), 6), digits) : round_(ratio_(sum_(amounts) * tax, 1 + tax * (stated === "with tax")), digits)),
   gives: "money",
@@ -3824,6 +4096,22 @@ FUNCTIONS_.cost_of_paying_late = {
   asks: ["early < due"],
   answer: (discount, early, due, year) => ratio_(ratio_(year, due - early) * discount, 1 - discount),
   gives: "of the amount a year",
+};
+
+/**
+ * Decimals of a currency's smallest unit: 2 for cents, 0 for yen. For `split_charge` and `round_money`. Gives whole
+ * numbers 0 to 4.
+ * Source: ISO 4217, minor units of currencies, second-hand
+ * @param {string} currency the currency's three letters, such as USD, GBP, EUR: text
+ * @customfunction
+ */
+function CANDLE_COIN_DIGITS(currency) {
+  return answer_("coin_digits", arguments);
+}
+FUNCTIONS_.coin_digits = {
+  takes: { currency: "text" },
+  steps: money_coin_digits_,
+  gives: "number 7",
 };
 
 // ------------------------------------------------------------
@@ -3957,8 +4245,8 @@ FUNCTIONS_.cost_of_goods_sold = {
 /**
  * Overhead that was paid and not charged to candles by its rate; minus where more was charged. Gives any amount.
  * Source: job cost: OpenStax, Managerial Accounting, chapter 4
- * @param actual overhead of making: 0 or more
- * @param charged overhead of making: 0 or more
+ * @param actual overhead of making that was paid: 0 or more
+ * @param charged overhead that was charged to candles by its rate: 0 or more
  * @customfunction
  */
 function CANDLE_OVERHEAD_UNCHARGED(actual, charged) {
@@ -4003,19 +4291,18 @@ FUNCTIONS_.cost_of_goods_schedule = {
  * amount.
  * Source: units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)
  * @param value a value in the first unit: any amount
- * @param {string} unit a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h:
- *   text
- * @param {string} to a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, min, h:
- *   text
+ * @param {string} unit a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F
+ *   difference, min, h: text
+ * @param {string} to the unit wanted, written the same way: text
  * @customfunction
  */
 function CANDLE_CONVERT(value, unit, to) {
   return answer_("convert", arguments);
 }
 FUNCTIONS_.convert = {
-  takes: { value: "number 17", unit: "text", to: "text" },
+  takes: { value: "number 19", unit: "text", to: "text" },
   answer: (value, unit, to) => convert_(value, unit, to),
-  gives: "number 17",
+  gives: "number 19",
 };
 
 // ------------------------------------------------------------
@@ -4054,6 +4341,18 @@ function CANDLE_WHY(name, ...values) {
 
 // ------------------------------------------------------------
 // Steps that functions share
+
+function fragrance_load_on_scale_(wax, load, step) {
+  let highest, lowest, shown_oil, shown_wax;
+  [shown_wax, shown_oil] = [wax, wax * load].map((each) => round_(rounding_whole_steps_(ratio_(each, step)) * step, 9));
+  lowest = ratio_(most_([0.0, shown_oil - ratio_(step, 2)]), shown_wax + ratio_(step, 2));
+  highest = ratio_(shown_oil + ratio_(step, 2), shown_wax - ratio_(step, 2));
+  return ({ wax: shown_wax, oil: shown_oil, load: ratio_(shown_oil, shown_wax), lowest: lowest, highest: highest });
+}
+
+function rounding_whole_steps_(amount) {
+  return round_(round_(amount, 6), 0);
+}
 
 function fragrance_oil_parts_(oil, shares) {
   return shares.map((share) => oil * share);
@@ -4200,7 +4499,7 @@ function burn_rates_of_candles_(rates, confidence = 0.95) {
   let few, mean, note, of_mean, of_next;
   mean = burn_mean_(rates);
   [of_mean, of_next] = burn_swings_of_candles_(rates, confidence);
-  few = length_(rates) < 3 ? ": fewer than three are no ground for a verdict" : "";
+  few = length_(rates) < 3 ? ": test at least three" : "";
   note = `${general_(confidence * 100, 6)} % intervals, ${length_(rates)} candles${few}`;
   return ({ mean: mean, low: mean - of_mean, high: added_(mean, of_mean), next_low: mean - of_next, next_high: added_(mean, of_next), note: note });
 }
@@ -4231,45 +4530,6 @@ function burn_time_burn_time_from_log_(hours, weights, fill, stays = 0.0, confid
 
 const burn_time_WITHOUT_INTERVAL_ = "two weighings give a rate without an interval: weigh more often";
 
-function burn_time_hours_left_low_(hours, weights, end, confidence = 0.95) {
-  let line;
-  line = statistics_line_(hours, weights);
-  return burn_time_left_(at_(burn_time_ends_("hours_left_low", line, end, confidence), 0), hours);
-}
-
-function burn_time_ends_(name, line, end, confidence) {
-  let found;
-  found = statistics_Line_where_between_(line, end, confidence);
-  if (found === null) {
-    throw new Refused_(`${name}: ${burn_time_TOO_ROUGH_}.`);
-  }
-  return found;
-}
-
-function statistics_Line_where_between_(self, y, confidence) {
-  let away, half, level, swing;
-  level = power_(ratio_(statistics_Line_slope_swing_(self, confidence), self.slope), 2);
-  if (level >= 1) {
-    return null;
-  }
-  away = ratio_(y - self.up, self.slope);
-  swing = ratio_(statistics_Line__t_(self, confidence) * self.scatter, Math.abs(self.slope));
-  half = swing * root_((1 + ratio_(1, self.readings)) * (1 - level) + ratio_(power_(away, 2), self.spread));
-  return [self.across + ratio_(away - half, 1 - level), self.across + ratio_(added_(away, half), 1 - level)];
-}
-
-const burn_time_TOO_ROUGH_ = "the weighings are too rough to say when; weigh on";
-
-function burn_time_left_(when, hours) {
-  return when - most_(hours);
-}
-
-function burn_time_hours_left_high_(hours, weights, end, confidence = 0.95) {
-  let line;
-  line = statistics_line_(hours, weights);
-  return burn_time_left_(at_(burn_time_ends_("hours_left_high", line, end, confidence), 1), hours);
-}
-
 function burn_time_hours_left_between_(hours, weights, end, confidence = 0.95) {
   let between, high, left, line, low, note;
   line = statistics_line_(hours, weights);
@@ -4293,6 +4553,45 @@ function statistics_Line_where_(self, y) {
   return self.across + ratio_(y - self.up, self.slope);
 }
 
+function burn_time_left_(when, hours) {
+  return when - most_(hours);
+}
+
+function statistics_Line_where_between_(self, y, confidence) {
+  let away, half, level, swing;
+  level = power_(ratio_(statistics_Line_slope_swing_(self, confidence), self.slope), 2);
+  if (level >= 1) {
+    return null;
+  }
+  away = ratio_(y - self.up, self.slope);
+  swing = ratio_(statistics_Line__t_(self, confidence) * self.scatter, Math.abs(self.slope));
+  half = swing * root_((1 + ratio_(1, self.readings)) * (1 - level) + ratio_(power_(away, 2), self.spread));
+  return [self.across + ratio_(away - half, 1 - level), self.across + ratio_(added_(away, half), 1 - level)];
+}
+
+const burn_time_TOO_ROUGH_ = "the weighings are too rough to say when; weigh on";
+
+function burn_time_hours_left_low_(hours, weights, end, confidence = 0.95) {
+  let line;
+  line = statistics_line_(hours, weights);
+  return burn_time_left_(at_(burn_time_ends_("hours_left_low", line, end, confidence), 0), hours);
+}
+
+function burn_time_ends_(name, line, end, confidence) {
+  let found;
+  found = statistics_Line_where_between_(line, end, confidence);
+  if (found === null) {
+    throw new Refused_(`${name}: ${burn_time_TOO_ROUGH_}.`);
+  }
+  return found;
+}
+
+function burn_time_hours_left_high_(hours, weights, end, confidence = 0.95) {
+  let line;
+  line = statistics_line_(hours, weights);
+  return burn_time_left_(at_(burn_time_ends_("hours_left_high", line, end, confidence), 1), hours);
+}
+
 function pool_pool_forecast_(hours, widths, diameter) {
   let line, notes, reaches, usual;
   line = statistics_line_(hours, widths);
@@ -4302,7 +4601,7 @@ function pool_pool_forecast_(hours, widths, diameter) {
     notes.push("drawn on beyond the last reading");
   }
   if (reaches > pool_LONGEST_BURN_) {
-    notes.push("past the four hours usual for one burn");
+    notes.push(pool_PAST_);
   }
   return ({ growth: line.slope, reaches: reaches, usual: usual, note: items_(notes).join("; ") });
 }
@@ -4310,6 +4609,8 @@ function pool_pool_forecast_(hours, widths, diameter) {
 const pool_INCH_ = 25.4;
 
 const pool_LONGEST_BURN_ = 4.0;
+
+const pool_PAST_ = "past the four hours usual for one burn";
 
 function pool_flame_height_high_(rate, rates, heights, confidence = 0.95) {
   let count, each, off, swing;
@@ -4497,6 +4798,18 @@ function wick_first_to_try_(between, cool, hot) {
   return isTrue_(cool) ? at_(between, 0) : at_(between, -1);
 }
 
+function burn_signs_wick_signs_(seen) {
+  let named, strange;
+  named = new Set(seen.map((sign) => items_(parted_(sign.toLowerCase(), )).join(" ")));
+  strange = sorted_(without_(named, [...burn_signs_MEANING_.keys()]));
+  if (isTrue_(strange)) {
+    throw new Refused_(`wick_signs: seen is "${at_(strange, 0)}"; it takes ${items_(burn_signs_MEANING_).join(", ")}.`);
+  }
+  return [...burn_signs_MEANING_].filter(([sign, meaning]) => isIn_(sign, named)).map(([sign, meaning]) => rowsOf_(["sign", "direction", "what_to_do"], [[sign, ...items_(meaning)]])[0]);
+}
+
+const burn_signs_MEANING_ = new Map([["flame over 75 mm", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["anything but the wick burns", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["vessel cracks or leaks", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["relights by itself", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["flame near the glass", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then fix the wick in the middle and upright"]], ["vessel too hot to hold", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then go one size down, or take another vessel"]], ["soot", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["smoke while burning", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["mushrooming", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down; a high load or much dye can do it as well"]], ["flickering", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["pool at the wall within an hour", ["a smaller wick", "go one size down and time the pool again"]], ["pool too deep", ["a smaller wick", "go one size down; a pool of some 10 mm is usual"]], ["tunneling", ["a larger wick", "let the first burn reach the wall; if it comes back, go one size up"]], ["wax left on the wall", ["a larger wick", "burn it on: it may melt lower down; if it stays to the end, go one size up"]], ["weak flame", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["goes out by itself", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["drowning", ["a larger wick", "put it out, let it set and take some wax away from the wick; then test one size up"]], ["pool short of the wall after four hours", ["a larger wick", "go one size up; a wide vessel may need two wicks"]], ["weak scent while burning", ["look at something else first", "let it cure longer and check the load by both weighings; a larger wick only if the pool is short of the wall"]]]);
+
 function cost_split_charge_(charge, amounts, sharing = "in proportion", digits = 2) {
   let by_fraction, coins, exact, parts, total;
   if (sharing === "evenly") {
@@ -4521,7 +4834,7 @@ function plan_best_break_(demand, ordering, holding_share, breaks, prices) {
   plan_refuse_out_of_order_(breaks, prices);
   choices = [];
   for (const [low, high, price] of inRows_(breaks, added_([...items_(breaks.slice(1))], [Infinity]), prices)) {
-    quantity = most_([low, call_("order_quantity", [demand, ordering, holding_share * price])]);
+    quantity = most_([low, call_("economic_order_quantity", [demand, ordering, holding_share * price])]);
     if (0 < quantity && quantity < high) {
       choices.push(({ quantity: quantity, price: price, cost: call_("buying_cost", [quantity, demand, ordering, holding_share, price]) }));
     }
@@ -4584,71 +4897,46 @@ function plan_in_proportion_(there, wanted) {
   return parts;
 }
 
-function one_season_season_stock_poisson_(price, cost, leftover, demand) {
-  let chance, ratio, reached, stock;
-  [ratio, stock] = [ratio_(price - cost, price - leftover), 0];
-  chance = exp_(-demand);
-  reached = chance;
-  while (reached < ratio && (stock < demand || added_(reached, chance) > reached)) {
-    stock = stock + 1;
-    chance = chance * ratio_(demand, stock);
-    reached = added_(reached, chance);
-  }
-  return stock;
+function curing_pour_by_own_days_(sale, cure, working, evenings = 1.0, finishing = 0.0, closed = null) {
+  return curing_pour_by_(sale, cure, evenings, finishing, curing_week_(working), new Set(items_(either_(closed, () => [])).filter((day) => isTrue_(day))));
 }
 
-function one_season_season_profit_poisson_(stock, price, cost, leftover, demand) {
-  let chance, left_over, reached;
-  chance = exp_(-demand);
-  reached = chance;
-  left_over = 0.0;
-  for (const number of range_(Math.trunc(stock))) {
-    left_over = added_(left_over, reached);
-    chance = chance * ratio_(demand, number + 1);
-    reached = added_(reached, chance);
-  }
-  return (price - cost) * stock - (price - leftover) * left_over;
-}
-
-function schedule_pour_by_own_days_(sale, cure, working, evenings = 1.0, finishing = 0.0, closed = null) {
-  return schedule_pour_by_(sale, cure, evenings, finishing, schedule_week_(working), new Set(items_(either_(closed, () => [])).filter((day) => isTrue_(day))));
-}
-
-function schedule_week_(working) {
+function curing_week_(working) {
   let days, ends, first, last, words;
   words = working.toLowerCase().split("–").join("-");
   if (isIn_(words, ["every day", "daily", "all"])) {
     return new Set(range_(7));
   }
+  words = words.split("weekends").join("sat sun").split("weekdays").join("mon-fri").split(" and ").join(" ");
   days = [];
   for (const part of items_(words.split(/\s*-\s*/).join("-").split(/[\s,;]+/))) {
     ends = items_(parted_(part, "-")).map((name) => name.slice(undefined, 3));
-    if (length_(ends) > 2 || !(items_(new Set(ends)).every((each) => isIn_(each, new Set(schedule_WEEK_))))) {
+    if (length_(ends) > 2 || !(items_(new Set(ends)).every((each) => isIn_(each, new Set(curing_WEEK_))))) {
       throw new Refused_(`pour_by_own_days: working is "${working}"; it takes days such as "Mon-Fri" or "Tue Thu".`);
     }
-    [first, last] = [schedule_WEEK_.indexOf(at_(ends, 0)), schedule_WEEK_.indexOf(at_(ends, -1))];
+    [first, last] = [curing_WEEK_.indexOf(at_(ends, 0)), curing_WEEK_.indexOf(at_(ends, -1))];
     days = added_(days, range_(first, last + 1 + 7 * (last < first)).map((day) => divided_(day, 7)[1]));
   }
   return new Set(days);
 }
 
-const schedule_WEEK_ = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+const curing_WEEK_ = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
 
-function schedule_pour_by_(sale, cure, evenings, finishing, week, closed) {
+function curing_pour_by_(sale, cure, evenings, finishing, week, closed) {
   let cured;
-  cured = schedule_back_(sale, finishing, week, closed);
-  return schedule_back_(cured - cure + schedule_DAY_, evenings, week, closed);
+  cured = curing_back_(sale, finishing, week, closed);
+  return curing_back_(cured - cure + curing_DAY_, evenings, week, closed);
 }
 
-function schedule_back_(day, working_days, week, closed) {
+function curing_back_(day, working_days, week, closed) {
   while (working_days > 0) {
-    day = day - schedule_DAY_;
+    day = day - curing_DAY_;
     working_days = working_days - (isIn_(((day + 5) % 7), week) && !isIn_(day, closed));
   }
   return day;
 }
 
-const schedule_DAY_ = 1;
+const curing_DAY_ = 1;
 
 function schedule_follow_demand_(sales, keep, opening = 0.0) {
   let made;
@@ -4872,7 +5160,7 @@ function label_fire_note_(standard, status) {
   return sources_unconfirmed_(`${standard} (${status === "second-hand" ? "read second-hand" : status})`);
 }
 
-function measure_variation_us_(net) {
+function measure_maximum_allowable_variation_(net) {
   let note, read, row, variation;
   row = rowUpTo_(table_allowable_variations_, net);
   variation = measure_variation_(net);
@@ -5018,6 +5306,14 @@ function duties_cautions_(region) {
 
 const duties_CAUTIONS_ = ["Worked out from the lines typed, by limits and sums alone. The supplier's data sheet for the oil, or for the oil in wax, test results, comparison with mixtures already judged, and a competent person's decision stand above it. Whoever sells the candle answers for its class and label.", "EU rules: limits as consolidated in May 2026, wording of September 2025. Great Britain, Northern Ireland, Switzerland, the United States, Canada and others differ in law, language, dates and statements. National rules on language, waste, poison centres and goods for consumers come on top.", "A data sheet prints ranges, leaves out what is below its thresholds, may be old, and may lack specific limits, M-factors or toxicity estimates. The upper ends are taken; what is missing is unknown, not harmless.", "For experts or tests: substances that do not add up (aldehydes, phenols, acids, bases, surfactants), the 20 % guide for irritation of the airways and drowsiness, viscosity, how the solid burns, fumes and soot, dyes, additives of the wax, and impurities.", "Labels for hazards are no labels for burning: fire warnings and their standards (EN 15493, 15494 and 15426, from memory) are a duty of their own.", "A fragrance certificate by the IFRA standards is no hazard classification.", "Weighing and drift from batch to batch may cross a limit that is near.", "That a candle is judged as a mixture is from memory: confirm it with a competent person."];
 
+function money_tax_by_line_(amounts, tax, stated = "before tax", digits = 2) {
+  return amounts.map((amount) => round_(money_tax_(amount, tax, stated), Math.trunc(digits)));
+}
+
+function money_tax_(amount, tax, stated) {
+  return ratio_(amount * tax, 1 + tax * (stated === "with tax"));
+}
+
 function money_coin_digits_(currency) {
   let found;
   found = new Map(table_currencies_.map((row) => [at_(row, "currency"), Number(at_(row, "decimals"))]));
@@ -5060,14 +5356,6 @@ const table_currencies_ = rowsOf_(["currency", "decimals", "status"], [
   ["CLF", "4", "second-hand"],
   ["UYW", "4", "second-hand"],
 ]);
-
-function money_tax_by_line_(amounts, tax, stated = "before tax", digits = 2) {
-  return amounts.map((amount) => round_(money_tax_(amount, tax, stated), Math.trunc(digits)));
-}
-
-function money_tax_(amount, tax, stated) {
-  return ratio_(amount * tax, 1 + tax * (stated === "with tax"));
-}
 
 function books_entries_out_of_balance_(entries, debits, credits) {
   let found, sums;
@@ -5140,139 +5428,150 @@ const RANGES_ = {
   "g 2": { unit: "g" },
   "of wax weight": { unit: "of wax weight", high: 0.5, hint: "Did you mean {:g}%?" },
   "number 2": { high: 1000000, whole: true },
+  "mm 4": { unit: "mm", low: 5, high: 500 },
+  "ml 3": { unit: "ml", high: 1000000 },
+  "g/ml 2": { unit: "g/ml", low: 0.5, high: 2 },
+  "ml 4": { unit: "ml", high: 10000, above: true },
   "of total weight": { unit: "of total weight", high: 0.3333333333333333, hint: "Did you mean {:g}%?" },
   "g 3": { unit: "g", high: 100, above: true },
+  text: { text: true },
   "of wax weight 2": { unit: "of wax weight" },
   "of the blend": { unit: "of the blend", high: 1, hint: "Did you mean {:g}%?" },
+  "of the finished candle": { unit: "of the finished candle", high: 1, above: true, hint: "Did you mean {:g}%?" },
+  "of wax weight 3": { unit: "of wax weight", high: 0.5 },
   "of the stated basis": { unit: "of the stated basis", high: 0.5, hint: "Did you mean {:g}%?" },
   choice: { choices: ["of wax", "of total"] },
-  "of wax weight 3": { unit: "of wax weight", high: 0.5 },
-  "of the finished candle": { unit: "of the finished candle", high: 1 },
-  "of the finished candle 2": { unit: "of the finished candle", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  text: { text: true },
+  "of the finished candle 2": { unit: "of the finished candle", high: 1 },
   "of wax weight 4": { unit: "of wax weight", high: 0.1, hint: "Did you mean {:g}%?" },
+  "g 4": { unit: "g", above: true },
+  "number 3": { low: 1, high: 16, whole: true },
+  "number 4": {},
   "kJ/(kg C)": { unit: "kJ/(kg C)", high: 10, above: true },
   "kJ/kg": { unit: "kJ/kg", high: 1000 },
   "C 2": { unit: "C", low: -50, high: 160 },
   "per C": { unit: "per C", high: 0.002 },
   "of the volume poured": { unit: "of the volume poured", high: 0.5, hint: "Did you mean {:g}%?" },
-  F: { unit: "F", low: -459.67, high: 2000000 },
-  "C 3": { unit: "C", low: -273.15, high: 1000000 },
-  "F difference": { unit: "F difference", low: -2000000, high: 2000000 },
-  "C difference": { unit: "C difference", low: -1000000, high: 1000000 },
   kJ: { unit: "kJ" },
   W: { unit: "W", low: 10, high: 100000 },
   "of the heater's power": { unit: "of the heater's power", high: 1, above: true, hint: "Did you mean {:g}%?" },
   min: { unit: "min" },
   "min 2": { unit: "min", high: 1000000, above: true },
-  "C 4": { unit: "C", low: -50, high: 100 },
-  "C 5": { unit: "C", low: -50, high: 160, blank: true },
-  "C 6": { unit: "C", low: -50, high: 350, blank: true },
-  "C 7": { unit: "C", low: -50, high: 180, blank: true },
-  "C difference 2": { unit: "C difference", high: 100 },
-  "C 8": { unit: "C", high: 160 },
+  "C 3": { unit: "C", low: -50, high: 100 },
+  "C 4": { unit: "C", low: -50, high: 160, blank: true },
+  "C 5": { unit: "C", low: -50, high: 350, blank: true },
+  "C 6": { unit: "C", low: -50, high: 180, blank: true },
+  "C difference": { unit: "C difference", high: 100 },
+  "C 7": { unit: "C", high: 160 },
   "min 3": { unit: "min", high: 100000, above: true },
-  "C 9": { unit: "C", low: -20, high: 45 },
-  "per min": { unit: "per min", above: true },
+  "C 8": { unit: "C", low: -20, high: 45 },
   "min 4": { unit: "min", high: 100000 },
-  "C difference 3": { unit: "C difference", high: 10 },
+  "C difference 2": { unit: "C difference", high: 10 },
   "min 5": { unit: "min", blank: true },
+  "per min": { unit: "per min", above: true },
   h: { unit: "h", high: 1000000, above: true },
   "g/h": { unit: "g/h", high: 1000000, above: true },
   "h 2": { unit: "h", high: 10000 },
-  "g 4": { unit: "g", high: 100000 },
+  "g 5": { unit: "g", high: 100000 },
   "of the time": { unit: "of the time", low: 0.5, high: 0.999, hint: "Did you mean {:g}%?" },
-  "g/h 2": { unit: "g/h", low: -1000000000000 },
-  "g/h 3": { unit: "g/h", low: -1000000000000, blank: true },
-  "mm 4": { unit: "mm", high: 500 },
+  "g/h 2": { unit: "g/h", low: -1000000000000, blank: true },
+  "g/h 3": { unit: "g/h", low: -1000000000000 },
+  "mm 5": { unit: "mm", high: 500 },
   "g/h 4": { unit: "g/h", low: 1, high: 500 },
   "h 3": { unit: "h", high: 1000000 },
   "h 4": { unit: "h", high: 1000000, whole: true },
   "h 5": { unit: "h" },
   "h 6": { unit: "h", blank: true },
   "h 7": { unit: "h", whole: true, blank: true },
-  "h 8": { unit: "h", low: -1000000000000 },
-  "h 9": { unit: "h", low: -1000000000000, blank: true },
+  "h 8": { unit: "h", low: -1000000000000, blank: true },
   money: { unit: "money" },
   "money per h": { unit: "money per h" },
   "MJ/kg": { unit: "MJ/kg", high: 60, above: true },
   "W 2": { unit: "W" },
+  "h 9": { unit: "h", low: -1000000000000 },
   "h 10": { unit: "h", high: 1000 },
-  "mm 5": { unit: "mm", high: 1000 },
+  "mm 6": { unit: "mm", high: 1000 },
   "mm/h": { unit: "mm/h", above: true },
-  "mm 6": { unit: "mm", low: 4, high: 300 },
-  "mm 7": { unit: "mm" },
-  "mm 8": { unit: "mm", low: 4, high: 500, blank: true },
+  "mm 7": { unit: "mm", low: 4, high: 300 },
+  "mm 8": { unit: "mm" },
+  "mm 9": { unit: "mm", low: 4, high: 500, blank: true },
   s: { unit: "s", blank: true },
   "choice 2": { choices: ["whole", "cracked", "broken", "leaking"], blank: true },
   "choice 3": { choices: ["no", "yes"], blank: true },
   "text 2": { text: true, blank: true },
-  "number 3": { low: -1000000000000, blank: true },
-  "mm 9": { unit: "mm", low: 10, high: 75 },
+  "number 5": { low: -1000000000000, blank: true },
+  "mm 10": { unit: "mm", low: 10, high: 76.2 },
   "choice 4": { choices: ["stop: do not sell or burn", "not judged", "misses the maker's targets", "meets the maker's targets"] },
-  "number 4": {},
   "of wax weight 5": { unit: "of wax weight", high: 0.5, hint: "Did you mean {:g}%?", blank: true },
   "choice 5": { choices: ["too cool", "within targets", "too hot"], blank: true },
-  "number 5": { above: true },
+  "choice 6": { choices: ["stop", "a smaller wick", "a larger wick", "look at something else first"] },
+  "number 6": { above: true },
   "money per unit": { unit: "money per unit" },
   "money 2": { unit: "money", low: -1000000000000 },
-  "choice 6": { choices: ["in proportion", "evenly"] },
-  "number 6": { high: 4, whole: true },
+  "choice 7": { choices: ["in proportion", "evenly"] },
+  "number 7": { high: 4, whole: true },
   "of what is weighed out": { unit: "of what is weighed out", high: 0.5, hint: "Did you mean {:g}%?" },
   "of what was made": { unit: "of what was made", high: 1 },
+  "of what is made": { unit: "of what is made", high: 1, above: true, hint: "Did you mean {:g}%?" },
   "min 6": { unit: "min", high: 1000000 },
-  "number 7": { low: 1, high: 1000000, whole: true },
-  "of the time 2": { unit: "of the time", high: 1, hint: "Did you mean {:g}%?" },
-  "number 8": { high: 1000 },
+  "number 8": { low: 1, high: 1000000, whole: true },
+  "number 9": { high: 1000 },
+  "number 10": { high: 10000, whole: true },
   "of today's cost": { unit: "of today's cost", low: -0.9, high: 2, hint: "Did you mean {:g}%?" },
+  "of the time 2": { unit: "of the time", high: 1, hint: "Did you mean {:g}%?" },
   "of cost": { unit: "of cost", high: 10, hint: "Did you mean {:g}%?" },
   "of the price": { unit: "of the price", high: 0.99, hint: "Did you mean {:g}%?" },
   "of cost 2": { unit: "of cost", high: 1000 },
-  "number 9": { low: 1, high: 1000000 },
-  "number 10": { high: 1000000 },
-  "of the price before tax": { unit: "of the price before tax", high: 1, hint: "Did you mean {:g}%?" },
-  "choice 7": { choices: ["maker", "place", "nobody"] },
   "of the price 2": { unit: "of the price", high: 0.95, hint: "Did you mean {:g}%?" },
+  "of the price before tax": { unit: "of the price before tax", high: 1, hint: "Did you mean {:g}%?" },
   "choice 8": { choices: ["net", "gross"] },
   "of the price 3": { unit: "of the price", low: -1000000000000 },
   "choice 9": { choices: ["with tax", "before tax"] },
   "money 3": { unit: "money", above: true },
+  "number 11": { low: 1, high: 1000000 },
+  "number 12": { high: 1000000 },
+  "choice 10": { choices: ["maker", "place", "nobody"] },
+  "money per h 2": { unit: "money per h", low: -1000000000000 },
+  "h 11": { unit: "h", high: 1000, above: true },
+  "number 13": { low: 1, high: 1000, whole: true },
+  "g 6": { unit: "g", high: 25000, above: true },
+  "g 7": { unit: "g", high: 1000000, above: true },
+  "mm 11": { unit: "mm", low: 10, high: 5000 },
+  "number 14": { low: 50, high: 10000 },
+  "choice 11": { choices: ["in3 per lb", "cm3 per kg"] },
   "money per unit 2": { unit: "money per unit", above: true },
   "of the price 4": { unit: "of the price", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  "number 11": { high: 10000 },
+  "number 15": { high: 10000 },
   "of the orders": { unit: "of the orders", high: 0.5, above: true, hint: "Did you mean {:g}%?" },
-  "number 12": { high: 700 },
-  "number 13": { high: 100000, whole: true },
   date: { unit: "date" },
   days: { unit: "days", high: 365, whole: true },
-  "number 14": { low: 1, high: 365, whole: true },
+  "number 16": { low: 1, high: 365, whole: true },
   "date 2": { unit: "date", blank: true },
-  "number 15": { low: 1, high: 10000, whole: true },
-  "number 16": { blank: true },
-  "choice 10": { choices: ["level", "follow demand"] },
-  "number 17": { low: -1000000000000 },
+  "number 17": { blank: true },
+  "choice 12": { choices: ["level", "follow demand"] },
+  "number 18": { low: 1, high: 10000, whole: true },
   times: { unit: "times" },
   "days 2": { unit: "days", high: 3660, above: true },
   "days 3": { unit: "days" },
   "days 4": { unit: "days", high: 36500, whole: true },
+  months: { unit: "months", high: 600, whole: true },
   "days 5": { unit: "days", low: -1000000000000 },
-  "g 5": { unit: "g", low: 5, high: 25000 },
-  "number 18": { high: 2, whole: true },
-  "g 6": { unit: "g", high: 25000 },
-  "mm 10": { unit: "mm", low: 15, high: 5000 },
-  "choice 11": { choices: ["flat", "round", "round lid"] },
+  "number 19": { low: -1000000000000 },
+  "g 8": { unit: "g", low: 5, high: 25000 },
+  "number 20": { high: 2, whole: true },
+  "g 9": { unit: "g", high: 25000 },
+  "mm 12": { unit: "mm", low: 15, high: 5000 },
+  "choice 13": { choices: ["flat", "round", "round lid"] },
   cm2: { unit: "cm2", high: 1000000 },
   "cm2 2": { unit: "cm2", low: 15, high: 1000000 },
-  "choice 12": { choices: ["US", "EU", "GB"] },
-  "number 19": { low: 1, high: 1000, whole: true },
-  "g 7": { unit: "g", low: -1000000000000 },
+  "choice 14": { choices: ["US", "EU", "GB"] },
+  "g 10": { unit: "g", low: -1000000000000 },
   "of the oil": { unit: "of the oil", high: 1, hint: "Did you mean {:g}%?" },
   "of the share it had": { unit: "of the share it had", high: 1 },
   "mg/l": { unit: "mg/l", high: 1, above: true },
-  "choice 13": { choices: ["acute", "chronic", "chronic, degradable"] },
-  "number 20": { low: 1 },
-  "choice 14": { choices: ["EU", "GB", "US"] },
-  "choice 15": { choices: ["nearest", "down"] },
+  "choice 15": { choices: ["acute", "chronic", "chronic, degradable"] },
+  "number 21": { low: 1 },
+  "choice 16": { choices: ["EU", "GB", "US"] },
+  "choice 17": { choices: ["nearest", "down"] },
   "of the invoice": { unit: "of the invoice", high: 0.5, hint: "Did you mean {:g}%?" },
   "days 6": { unit: "days", low: 360, high: 366, whole: true },
   "of the amount a year": { unit: "of the amount a year" },
@@ -5283,14 +5582,15 @@ const RANGES_ = {
 const ASKS_ = {
   "base < height": [(base, height) => base < height, "the floor cannot rise above the fill", "base", "height"],
   "fill > 0": [(fill) => fill > 0, "fill must be more than 0", "fill"],
+  "base < depth": [(base, depth) => base < depth, "the floor cannot rise above the wax", "base", "depth"],
   "load > 0": [(load) => load > 0, "load must be more than 0", "load"],
   "wax > 0": [(wax) => wax > 0, "wax must be more than 0", "wax"],
   "wax > step": [(wax, step) => wax > step, "the wax must weigh more than one step of the scale", "wax", "step"],
-  "wax >= step": [(wax, step) => wax >= step, "the wax must weigh at least one step of the scale", "wax", "step"],
   "ROUND(SUM(shares),6) = 1": [(shares) => round_(sum_(shares), 6) === 1, "the shares must add up to 1", "shares"],
   "wanted >= load": [(wanted, load) => wanted >= load, "the wanted load must not be below the load it has; to lower it use wax_to_lower_load", "wanted", "load"],
   "wanted > 0": [(wanted) => wanted > 0, "the wanted load must be more than 0", "wanted"],
   "wanted <= load": [(wanted, load) => wanted <= load, "the wanted load must not be above the load it has; to raise it use oil_to_raise_load", "wanted", "load"],
+  "wax >= step": [(wax, step) => wax >= step, "the wax must weigh at least one step of the scale", "wax", "step"],
   "hot <= cold": [(hot, cold) => hot <= cold, "set wax cannot be lighter than melted wax", "hot", "cold"],
   "end >= start": [(end, start) => end >= start, "the end must not be colder than the start", "end", "start"],
   "start <= melting": [(start, melting) => start <= melting, "wax that starts above its melting range is melted already: use heat_to_warm", "start", "melting"],
@@ -5309,17 +5609,17 @@ const ASKS_ = {
   "after < before": [(after, before) => after < before, "it must weigh less after the burn than before", "after", "before"],
   "MAX(hours) > MIN(hours)": [(hours) => max_(hours) > min_(hours), "two weighings at different hours, at least, are wanted", "hours"],
   "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999": [(hours, weights) => sum_(each_([hours, weights], (each_hours, each_weights) => each_hours * each_weights)) * count_(hours) < sum_(hours) * sum_(weights) * 0.999999999999, "the weights must fall as the hours grow", "hours", "weights"],
-  "COUNT(hours) >= 3": [(hours) => count_(hours) >= 3, "an interval takes three weighings at least", "hours"],
   "COUNT(rates) >= 2": [(rates) => count_(rates) >= 2, "the rates of two candles at least are wanted", "rates"],
+  "COUNT(hours) >= 3": [(hours) => count_(hours) >= 3, "an interval takes three weighings at least", "hours"],
   "stays <= fill": [(stays, fill) => stays <= fill, "more wax cannot stay than was poured", "stays", "fill"],
   "MAX(hours) > MIN(hours) (2)": [(hours) => max_(hours) > min_(hours), "two readings at different hours, at least, are wanted", "hours"],
   "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)": [(hours, widths) => sum_(each_([hours, widths], (each_hours, each_widths) => each_hours * each_widths)) * count_(hours) * 0.999999999999 > sum_(hours) * sum_(widths), "the pool must grow as the hours do: leave out readings taken once it had reached the wall", "hours", "widths"],
   "MAX(widths) <= diameter": [(widths, diameter) => max_(widths) <= diameter, "the pool cannot be wider than the vessel", "widths", "diameter"],
   "COUNT(rates) >= 2 (2)": [(rates) => count_(rates) >= 2, "readings at two rates at least are wanted", "rates"],
   "step > 0": [(step) => step > 0, "step must be more than 0", "step"],
+  "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
   "pot > 0": [(pot) => pot > 0, "the pot must hold more than 0", "pot"],
   "melt > 0": [(melt) => melt > 0, "melt must be more than 0", "melt"],
-  "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
   "good <= made": [(good, made) => good <= made, "there cannot be more good ones than were made", "good", "made"],
   "made > 0": [(made) => made > 0, "made must be more than 0", "made"],
   "margin+fee*(1+tax*(basis=\"gross\")) < 1": [(margin, fee, tax, basis) => margin + fee * (1 + tax * (basis === "gross")) < 1, "margin and fee together must stay below 1", "margin", "fee", "tax", "basis"],
@@ -5331,12 +5631,12 @@ const ASKS_ = {
   "price > cost": [(price, cost) => price > cost, "the price must be above what each one costs", "price", "cost"],
   "demand > 0": [(demand) => demand > 0, "demand must be more than 0", "demand"],
   "price > cost (2)": [(price, cost) => price > cost, "the price must be above what one costs, or none should be made", "price", "cost"],
-  "price-cost < price-leftover": [(price, cost, leftover) => price - cost < price - leftover, "what one left over brings must be below its cost, or there is no risk to weigh", "price", "cost", "leftover"],
+  "price-cost < price-leftover": [(price, cost, leftover) => price - cost < price - leftover, "a leftover must bring less than it cost", "price", "cost", "leftover"],
   "SUM(bought) > 0": [(bought) => sum_(bought) > 0, "something must have been bought", "bought"],
   "opening+closing > 0": [(opening, closing) => opening + closing > 0, "there must have been stock at the start or the end", "opening", "closing"],
   "goods > 0": [(goods) => goods > 0, "goods must be more than 0", "goods"],
   "count > 1": [(count) => count > 1, "one weighing has no spread", "count"],
-  "ROUND(concentration-3*limit,9) >= 0": [(concentration, limit) => round_(concentration - 3 * limit, 9) >= 0, "at no load up to 0.5 of the wax does so little reach the limit", "concentration", "limit"],
+  "ROUND(concentration-3*limit,9) >= 0": [(concentration, limit) => round_(concentration - 3 * limit, 9) >= 0, "even at a load of 50 % this substance stays below the limit", "concentration", "limit"],
   "ROUND(toxicity*(1+9*(test=\"chronic\")+99*(test=\"chronic, degradable\")),9) <= 1": [(toxicity, test) => round_(toxicity * (1 + 9 * (test === "chronic") + 99 * (test === "chronic, degradable")), 9) <= 1, "there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable)", "toxicity", "test"],
   "invoice >= returned": [(invoice, returned) => invoice >= returned, "no more can be returned than was invoiced", "invoice", "returned"],
   "early < due": [(early, due) => early < due, "the discount must end before the whole is due", "early", "due"],
@@ -5415,6 +5715,9 @@ const SPELLED_ = {
   liter: ["l", "litre", "litres", "liter", "liters"],
   fluid_ounce: ["fl oz", "floz", "fluid ounce", "fluid ounces", "us fl oz", "us floz", "us fluid ounce", "us fluid ounces", "u s fl oz", "u s floz", "u s fluid ounce", "u s fluid ounces"],
   imperial_fluid_ounce: ["imp fl oz", "imp floz", "imp fluid ounce", "imp fluid ounces", "imperial fl oz", "imperial floz", "imperial fluid ounce", "imperial fluid ounces", "uk fl oz", "uk floz", "uk fluid ounce", "uk fluid ounces"],
+  gallon: ["gal", "gals", "gallon", "gallons", "us gal", "us gals", "us gallon", "us gallons", "u s gal", "u s gals", "u s gallon", "u s gallons"],
+  imperial_gallon: ["imp gal", "imp gals", "imp gallon", "imp gallons", "imperial gal", "imperial gals", "imperial gallon", "imperial gallons", "uk gal", "uk gals", "uk gallon", "uk gallons"],
+  cup: ["cup", "cups", "us cup", "us cups"],
   millimeter: ["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
   centimeter: ["cm", "centimetre", "centimetres", "centimeter", "centimeters"],
   inch: ["in", "inch", "inches", "\"", "″", "”", "''", "’’"],
@@ -5422,6 +5725,8 @@ const SPELLED_ = {
   "inch**2": ["in2", "in²", "sq in", "sq inch", "sq inches", "square inch", "square inches"],
   degC: ["c", "degc", "deg c", "°c", "celsius"],
   degF: ["f", "degf", "deg f", "°f", "fahrenheit"],
+  delta_degC: ["c difference"],
+  delta_degF: ["f difference"],
   second: ["s", "sec", "secs", "second", "seconds"],
   minute: ["min", "mins", "minute", "minutes"],
   hour: ["h", "hr", "hrs", "hour", "hours"],
@@ -5455,17 +5760,20 @@ const UNITS_ = {
   centimeter: ["centimeter", 1n, 1n],
   "centimeter**2": ["centimeter**2", 1n, 1n],
   common_year: ["common_year", 1n, 1n],
+  cup: ["centiliter", 473176473n, 20000000n],
   day: ["common_year", 1n, 365n],
   degC: ["degC", 1n, 1n],
   degF: ["degC", 1n, 1n],
-  delta_degC: ["degC", 1n, 1n],
-  delta_degF: ["degC", 5n, 9n],
+  delta_degC: ["delta_degC", 1n, 1n],
+  delta_degF: ["delta_degC", 5n, 9n],
   fluid_ounce: ["centiliter", 473176473n, 160000000n],
+  gallon: ["centiliter", 473176473n, 1250000n],
   gram: ["gram", 1n, 1n],
   "gram/hour": ["gram/hour", 1n, 1n],
   "gram/milliliter": ["gram/milliliter", 1n, 1n],
   hour: ["common_year", 1n, 8760n],
   imperial_fluid_ounce: ["centiliter", 454609n, 160000n],
+  imperial_gallon: ["centiliter", 454609n, 1000n],
   inch: ["centimeter", 127n, 50n],
   "inch**2": ["centimeter**2", 16129n, 2500n],
   "inch/hour": ["inch/hour", 1n, 1n],

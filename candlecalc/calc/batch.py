@@ -3,15 +3,36 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, PRACTICE
-from candlecalc.calc.terms import Count, Quantity, Weight
+from candlecalc.calc.terms import (
+    Candles,
+    Pieces,
+    Pots,
+    Quantity,
+    Weight,
+)
+from candlecalc.calc.terms.making import (
+    AllOfEach,
+    CandlesToMake,
+    InThePot,
+    IntoEach,
+    PartOfEach,
+    PiecesEach,
+    PotHolds,
+    PotsFull,
+    QuantityNeeded,
+    QuantityThere,
+    ScaleShows,
+    ThereIs,
+    WholeMelt,
+)
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away, whole_steps
 
 STEP = {"step > 0": "step must be more than 0"}
 
 
-@formula(native="ROUND(ROUND(weight/step,6),0)*step", requires=STEP, source=PRACTICE)
-def to_scale_step(weight: Weight, step: Weight) -> Weight:
+@formula(native="ROUND(ROUND(weight/step,6),0)*step", requires=STEP, source=PRACTICE, part=True)
+def to_scale_step(weight: Weight, step: ScaleShows) -> Weight:
     """A weight as the scale can show it: the nearest whole number of steps.
 
     >>> to_scale_step(weight=41.27, step=0.5)
@@ -20,8 +41,14 @@ def to_scale_step(weight: Weight, step: Weight) -> Weight:
     return whole_steps(weight / step) * step
 
 
-@formula(native="ROUND(ROUND(each*count/step,6),0)*step", requires=STEP, source=PRACTICE)
-def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
+@formula(
+    native="ROUND(ROUND(each*count/step,6),0)*step",
+    requires=STEP,
+    source=PRACTICE,
+    words="scale a recipe, scale up a recipe, double the batch, batch weights, make a bigger batch, wax for so "
+    "many candles, test batch, how much wax for candles",
+)
+def weigh_out(each: IntoEach, count: CandlesToMake, step: ScaleShows) -> Weight:
     """What to weigh out for a batch, to the scale's step.
 
     >>> weigh_out(each=15.52, count=24, step=0.5)
@@ -30,8 +57,10 @@ def weigh_out(each: Weight, count: Count, step: Weight) -> Weight:
     return whole_steps(each * count / step) * step
 
 
-@formula(native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
-def full_pots(melt: Weight, pot: Weight) -> Count:
+@formula(
+    native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE, part=True
+)
+def full_pots(melt: WholeMelt, pot: PotHolds) -> Pots:
     """Full pots in a melt, where a pot holds so much at most.
 
     >>> full_pots(melt=7040, pot=3200)
@@ -40,8 +69,8 @@ def full_pots(melt: Weight, pot: Weight) -> Count:
     return math.floor(round_half_away(melt / pot, 6))
 
 
-@formula(native="MAX(0,ROUND(melt-pots*pot,6))", source=PRACTICE)
-def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
+@formula(native="MAX(0,ROUND(melt-pots*pot,6))", source=PRACTICE, part=True)
+def last_pot(melt: WholeMelt, pots: PotsFull, pot: PotHolds) -> Weight:
     """What is left for the last pot after the full ones; nothing where they take it all.
 
     >>> last_pot(melt=7040, pots=2, pot=3200)
@@ -54,8 +83,9 @@ def last_pot(melt: Weight, pots: Count, pot: Weight) -> Weight:
     native="ROUND(ROUND(each*pot/melt/step,6),0)*step",
     requires={**STEP, "melt > 0": "melt must be more than 0"},
     source=PRACTICE,
+    part=True,
 )
-def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weight:
+def weigh_for_pot(each: PartOfEach, pot: InThePot, melt: AllOfEach, step: ScaleShows) -> Weight:
     """What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all.
 
     >>> weigh_for_pot(each=16, pot=2160, melt=216, step=1)
@@ -64,8 +94,13 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     return whole_steps(each * pot / melt / step) * step
 
 
-@formula(native="each*count", source=ALGEBRA)
-def pieces_for(each: Count, count: Count) -> Count:
+@formula(
+    native="each*count",
+    source=ALGEBRA,
+    part=True,
+    words="how many wicks, how many lids, how many labels, wick stickers, wick tabs, sustainers",
+)
+def pieces_for(each: PiecesEach, count: CandlesToMake) -> Pieces:
     """Pieces to count out for a batch.
 
     >>> pieces_for(each=2, count=24)
@@ -74,8 +109,8 @@ def pieces_for(each: Count, count: Count) -> Count:
     return each * count
 
 
-@formula(native="MAX(0,needed-on_hand)", source=ALGEBRA)
-def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
+@formula(native="MAX(0,needed-on_hand)", source=ALGEBRA, part=True)
+def short_by(needed: QuantityNeeded, on_hand: QuantityThere) -> Quantity:
     """How much is missing; nothing where there is enough.
 
     >>> short_by(needed=24, on_hand=20)
@@ -84,8 +119,14 @@ def short_by(needed: Quantity, on_hand: Quantity) -> Quantity:
     return max(0, needed - on_hand)
 
 
-@formula(native="INT(ROUND(available/each,6))", requires={"each > 0": "each must be more than 0"}, source=PRACTICE)
-def enough_for(available: Weight, each: Weight) -> Count:
+@formula(
+    native="INT(ROUND(available/each,6))",
+    requires={"each > 0": "each must be more than 0"},
+    source=PRACTICE,
+    words="how many candles can I make, candles from a bag of wax, candles out of ten pounds of wax, tealights, "
+    "votives, melts from a kilo",
+)
+def enough_for(available: ThereIs, each: IntoEach) -> Candles:
     """Candles that what is on hand is enough for, where each takes the same weight.
 
     >>> enough_for(available=2000, each=160)

@@ -29,6 +29,8 @@ from candlecalc.calc.terms.money import (
     OpeningStock,
     OtherMaking,
     OverheadGap,
+    OverheadInGoods,
+    OverheadPaid,
     PaidLabour,
     Sales,
     SalesTax,
@@ -55,7 +57,10 @@ class EntrySum(NamedTuple):
     over: SignedMoney
 
 
-@formula(source=ENTRIES)
+@formula(
+    source=ENTRIES,
+    words="books do not balance, journal check, debits and credits differ",
+)
 def entries_out_of_balance(entries: EntryMarks, debits: Debits, credits: Credits) -> List[EntrySum]:
     """Entries whose debits and credits differ, and by how much; none where every one balances.
 
@@ -80,7 +85,10 @@ class TrialLine(NamedTuple):
     credit: Credit
 
 
-@formula(source=ENTRIES)
+@formula(
+    source=ENTRIES,
+    words="bookkeeper, accountant, journal totals, ledger",
+)
 def trial_balance(accounts: Accounts, debits: Debits, credits: Credits) -> List[TrialLine]:
     """Balance of every account of a journal, in the order met, on the side it falls; the last line is the total.
 
@@ -127,7 +135,10 @@ class EntryLine(NamedTuple):
     credit: Credit
 
 
-@formula(source=ENTRIES)
+@formula(
+    source=ENTRIES,
+    words="bookkeeper, accountant, journal entries, month end, year end books, double entry",
+)
 def period_entries(
     bought: Bought,
     used: Used,
@@ -169,6 +180,7 @@ def period_entries(
     native="opening+bought-closing",
     requires={"opening+bought >= closing": NO_MORE_LEFT},
     source=COST_OF_GOODS,
+    words="wax usage, how much material went, usage in money",
 )
 def materials_used(opening: OpeningStock, bought: Bought, closing: ClosingStock) -> Used:
     """Materials used in a period, from what was there, what was bought and what is left.
@@ -183,6 +195,7 @@ def materials_used(opening: OpeningStock, bought: Bought, closing: ClosingStock)
     native="opening+materials+labour+overhead-closing",
     requires={"opening+materials+labour+overhead >= closing": "closing work in hand cannot be more than went in"},
     source=COST_OF_GOODS,
+    words="cost of goods manufactured, work in progress",
 )
 def cost_of_goods_made(
     materials: Used,
@@ -203,6 +216,7 @@ def cost_of_goods_made(
     native="opening+made-closing",
     requires={"opening+made >= closing": NO_MORE_LEFT},
     source=COST_OF_GOODS,
+    words="cogs, cost of sales",
 )
 def cost_of_goods_sold(opening: OpeningStock, made: Made, closing: ClosingStock) -> CostOfGoods:
     """Making cost of the candles sold in a period, from finished stock before, made, and left.
@@ -213,8 +227,12 @@ def cost_of_goods_sold(opening: OpeningStock, made: Made, closing: ClosingStock)
     return opening + made - closing
 
 
-@formula(native="actual-charged", source=JOB_COST)
-def overhead_uncharged(actual: MakingOverhead, charged: MakingOverhead) -> OverheadGap:
+@formula(
+    native="actual-charged",
+    source=JOB_COST,
+    words="overhead variance, under or over absorbed overhead",
+)
+def overhead_uncharged(actual: OverheadPaid, charged: OverheadInGoods) -> OverheadGap:
     """Overhead that was paid and not charged to candles by its rate; minus where more was charged.
 
     It is added to cost of goods sold when the period is closed.
@@ -244,6 +262,8 @@ class ScheduleLines(NamedTuple):
         "opening+bought-withdrawn+labour+supplies+other >= closing": NO_MORE_LEFT,
     },
     source=SCHEDULE,
+    words="schedule c, cogs, tax return, sole proprietor, tax form, cost of goods sold",
+    notes={"": "small US businesses may account for stock otherwise: see the form's instructions"},
 )
 def cost_of_goods_schedule(
     opening: OpeningStock,

@@ -41,6 +41,7 @@ SWING = f"{STRAY}/SQRT(DEVSQ(hours))"
     native="(before-after)/hours",
     requires={"after < before": "it must weigh less after the burn than before"},
     source=ALGEBRA,
+    words="grams an hour, wax burned in one session, one test burn, burn rate",
 )
 def rate_of_one_burn(before: Before, after: Afterwards, hours: SomeHours) -> BurnRate:
     """Rate of burning from one pair of weighings; it comes without an interval.
@@ -54,12 +55,17 @@ def rate_of_one_burn(before: Before, after: Afterwards, hours: SomeHours) -> Bur
     return (before - after) / hours
 
 
-@formula(native="-SLOPE(weights,hours)", requires=FALLING, source=REGRESSION)
+@formula(
+    native="-SLOPE(weights,hours)",
+    requires=FALLING,
+    source=REGRESSION,
+    words="grams per hour, wax consumption, test burn log, burn log",
+)
 def burn_rate(hours: BurnHours, weights: Weighings) -> BurnRate:
     """Rate of burning from a log of weighings: the slope of the straight line through them.
 
     Weigh at lighting and at putting out, jar and all; a log may go over several
-    burns. How sure the rate is, says `burn_rate_between`.
+    burns. `burn_rate_between` says how sure it is.
 
     >>> round(burn_rate(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563]), 3)
     4.05
@@ -67,7 +73,7 @@ def burn_rate(hours: BurnHours, weights: Weighings) -> BurnRate:
     return -statistics.line(hours, weights).slope
 
 
-@formula(native=f"-SLOPE(weights,hours)-{SWING}", requires=THREE, source=REGRESSION)
+@formula(native=f"-SLOPE(weights,hours)-{SWING}", requires=THREE, source=REGRESSION, part=True)
 def burn_rate_low(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateEnd:
     """Low end of the interval that the rate of burning of this candle lies in.
 
@@ -78,7 +84,7 @@ def burn_rate_low(hours: BurnHours, weights: Weighings, confidence: Confidence =
     return -line.slope - line.slope_swing(confidence)
 
 
-@formula(native=f"-SLOPE(weights,hours)+{SWING}", requires=THREE, source=REGRESSION)
+@formula(native=f"-SLOPE(weights,hours)+{SWING}", requires=THREE, source=REGRESSION, part=True)
 def burn_rate_high(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateEnd:
     """High end of the interval that the rate of burning of this candle lies in.
 
@@ -98,7 +104,11 @@ class RateBetween(NamedTuple):
     note: Note
 
 
-@formula(requires=FALLING, source=REGRESSION)
+@formula(
+    requires=FALLING,
+    source=REGRESSION,
+    words="how sure is the burn rate, confidence interval, error bars, test burn log",
+)
 def burn_rate_between(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateBetween:
     """Rate of burning from a log of weighings, with its interval and a word on the log.
 
@@ -131,7 +141,12 @@ NEXT_SWING = "TINV(1-confidence,COUNT(rates)-1)*STDEV(rates)*SQRT(1+1/COUNT(rate
 TWO_CANDLES = {"COUNT(rates) >= 2": "the rates of two candles at least are wanted"}
 
 
-@formula(native=f"AVERAGE(rates)+{NEXT_SWING}", requires=TWO_CANDLES, source=MEAN)
+@formula(
+    native=f"AVERAGE(rates)+{NEXT_SWING}",
+    requires=TWO_CANDLES,
+    source=MEAN,
+    words="worst case burn, fastest burn",
+)
 def fastest_candle(rates: CandleRates, confidence: Confidence = 0.95) -> Fastest:
     """How fast the next candle of a recipe may burn, from the rates of those tested.
 
@@ -154,16 +169,20 @@ class CandlesBetween(NamedTuple):
     note: Note
 
 
-@formula(requires=TWO_CANDLES, source=MEAN)
+@formula(
+    requires=TWO_CANDLES,
+    source=MEAN,
+    words="average burn rate of several candles, compare two wicks, compare wicks, how sure, confidence",
+)
 def rates_of_candles(rates: CandleRates, confidence: Confidence = 0.95) -> CandlesBetween:
     """The mean rate of burning of several candles of one recipe, its interval, and that of the next candle.
 
     >>> rates_of_candles(rates=[4.0, 4.3]).note
-    '95 % intervals, 2 candles: fewer than three are no ground for a verdict'
+    '95 % intervals, 2 candles: test at least three'
     """
     mean = _mean(rates)
     of_mean, of_next = _swings_of_candles(rates, confidence)
-    few = ": fewer than three are no ground for a verdict" if len(rates) < 3 else ""
+    few = ": test at least three" if len(rates) < 3 else ""
     note = f"{confidence * 100:g} % intervals, {len(rates)} candles{few}"
     return CandlesBetween(mean, mean - of_mean, mean + of_mean, mean - of_next, mean + of_next, note)
 

@@ -35,7 +35,11 @@ from candlecalc.quantities.rounding import round_half_away
 TOO_ROUGH = "the weighings are too rough to say when; weigh on"
 
 
-@formula(native="PI()/4*diameter^2*depth/1000*density", source=f"{GEOMETRY}; the depth: {PRACTICE}")
+@formula(
+    native="PI()/4*diameter^2*depth/1000*density",
+    source=f"{GEOMETRY}; the depth: {PRACTICE}",
+    words="stop burning with half an inch left, wax left at the bottom, when to stop burning",
+)
 def wax_that_stays(diameter: Length, density: Density, depth: StopDepth = 13.0) -> Stays:
     """Wax that stays in a round vessel when burning has to stop, by the depth that is left.
 
@@ -51,7 +55,12 @@ def wax_that_stays(diameter: Length, density: Density, depth: StopDepth = 13.0) 
 STAYS_LESS = {"stays <= fill": "more wax cannot stay than was poured"}
 
 
-@formula(native="(fill-stays)/rate", requires=STAYS_LESS, source=ALGEBRA)
+@formula(
+    native="(fill-stays)/rate",
+    requires=STAYS_LESS,
+    source=ALGEBRA,
+    words="how long does it burn, hours of burning, burn hours, burn life",
+)
 def burn_time(fill: Fill, rate: Rate, stays: Stays = 0.0) -> Hours:
     """Hours that a fill burns at a rate; `stays` is the wax left when burning has to stop.
 
@@ -61,7 +70,12 @@ def burn_time(fill: Fill, rate: Rate, stays: Stays = 0.0) -> Hours:
     return (fill - stays) / rate
 
 
-@formula(native="INT(ROUND((fill-stays)/fastest,6))", requires=STAYS_LESS, source=ALGEBRA)
+@formula(
+    native="INT(ROUND((fill-stays)/fastest,6))",
+    requires=STAYS_LESS,
+    source=ALGEBRA,
+    words="hours on the label, burn time for the label, burn time claim, approximate burn time",
+)
 def label_hours(fill: Fill, fastest: FastestBurn, stays: Stays = 0.0) -> LabelHours:
     """Hours of burning for a label: at the fastest rate, rounded down to whole hours.
 
@@ -84,7 +98,11 @@ class TimeBetween(NamedTuple):
     note: Note
 
 
-@formula(requires={**FALLING, **STAYS_LESS}, source=REGRESSION)
+@formula(
+    requires={**FALLING, **STAYS_LESS},
+    source=REGRESSION,
+    words="burn time from test burns, how long will it burn, test burn log, hours for the label",
+)
 def burn_time_from_log(
     hours: BurnHours, weights: Weighings, fill: Fill, stays: Stays = 0.0, confidence: Confidence = 0.95
 ) -> TimeBetween:
@@ -113,7 +131,12 @@ HALF = f"ABS({REACH})*SQRT((1+1/COUNT(hours))*(1-{LEVEL})+{AWAY}^2/DEVSQ(hours))
 ENDS = {sign: f"IF({LEVEL}<1,AVERAGE(hours)-MAX(hours)+({AWAY}{sign}{HALF})/(1-{LEVEL}),NA())" for sign in "-+"}
 
 
-@formula(native=f"AVERAGE(hours)-MAX(hours)+{AWAY}", requires=FALLING, source=REGRESSION)
+@formula(
+    native=f"AVERAGE(hours)-MAX(hours)+{AWAY}",
+    requires=FALLING,
+    source=REGRESSION,
+    words="how much longer will it burn, remaining burn time",
+)
 def hours_left(hours: BurnHours, weights: Weighings, end: EndWeight) -> Hours:
     """Hours left after the last weighing until the candle weighs what it must not go below.
 
@@ -130,7 +153,7 @@ def _left(when: float, hours: BurnHours) -> float:
     return when - max(hours)
 
 
-@formula(native=ENDS["-"], requires=THREE, source=INVERSE)
+@formula(native=ENDS["-"], requires=THREE, source=INVERSE, part=True)
 def hours_left_low(hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95) -> LeftEnd:
     """The fewest hours that may be left, as far as the log can tell; below 0 the end may be reached already.
 
@@ -141,7 +164,7 @@ def hours_left_low(hours: BurnHours, weights: Weighings, end: EndWeight, confide
     return _left(_ends("hours_left_low", line, end, confidence)[0], hours)
 
 
-@formula(native=ENDS["+"], requires=THREE, source=INVERSE)
+@formula(native=ENDS["+"], requires=THREE, source=INVERSE, part=True)
 def hours_left_high(hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95) -> LeftEnd:
     """The most hours that may be left, as far as the log can tell.
 
@@ -168,7 +191,11 @@ class LeftBetween(NamedTuple):
     note: Note
 
 
-@formula(requires=FALLING, source=INVERSE)
+@formula(
+    requires=FALLING,
+    source=INVERSE,
+    words="how much longer will it burn, remaining burn time",
+)
 def hours_left_between(
     hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95
 ) -> LeftBetween:
@@ -191,7 +218,11 @@ def hours_left_between(
     return LeftBetween(left, low, high, note)
 
 
-@formula(native="cost/hours", source=ALGEBRA)
+@formula(
+    native="cost/hours",
+    source=ALGEBRA,
+    words="cost per hour of burning, value for money",
+)
 def cost_per_burn_hour(cost: Cost, hours: SomeHours) -> CostPerHour:
     """What an hour of burning costs.
 
@@ -201,7 +232,11 @@ def cost_per_burn_hour(cost: Cost, hours: SomeHours) -> CostPerHour:
     return cost / hours
 
 
-@formula(native="rate*heat/3.6", source=BURNING)
+@formula(
+    native="rate*heat/3.6",
+    source=BURNING,
+    words="watts of a candle, does a candle warm a room",
+)
 def burn_heat(rate: BurnRate, heat: HeatOfBurning = 43.5) -> HeatGiven:
     """Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour.
 

@@ -33,7 +33,7 @@ READINGS = {
 }
 
 
-@formula(native="LN((first-room)/(second-room))/minutes", requires=READINGS, source=COOLING)
+@formula(native="LN((first-room)/(second-room))/minutes", requires=READINGS, source=COOLING, part=True)
 def cooling_constant(
     first: FirstReading, second: SecondReading, minutes: Between, room: Room, melting: Melting
 ) -> CoolingConstant:
@@ -55,6 +55,7 @@ def cooling_constant(
         "temperature >= second": "it holds between two readings: for a cooler one to come use cooling_forecast",
     },
     source=COOLING,
+    words="how long to cool, cool down, pouring temperature reached",
 )
 def cooling_time(
     first: FirstReading, second: SecondReading, minutes: Between, room: Room, melting: Melting, temperature: Cooled
@@ -73,6 +74,7 @@ def cooling_time(
     native="room+(first-room)*((second-room)/(first-room))^(after/minutes)",
     requires={**READINGS, "after <= minutes": "it holds between the two readings only: the time is after the second"},
     source=COOLING,
+    words="how warm is the pot now",
 )
 def cooling_temperature(
     first: FirstReading, second: SecondReading, minutes: Between, room: Room, melting: Melting, after: After
@@ -102,6 +104,7 @@ class CoolingForecast(NamedTuple):
         "temperature > room": "a pot does not come down to the room's own temperature",
     },
     source=f"{COOLING}; {STILL_AIR}",
+    words="when can I pour, pour temperature, wait to cool, cool down to pour, how long until the wax is cool",
 )
 def cooling_forecast(
     first: FirstReading,

@@ -11,11 +11,15 @@ from candlecalc.calc.terms import (
     Activity,
     Amounts,
     Batch,
+    BatchCost,
+    Candles,
     Cost,
     Count,
     Digits,
     Factor,
     GoodShare,
+    GoodWanted,
+    GoodYield,
     HourlyRate,
     Minutes,
     Money,
@@ -28,18 +32,49 @@ from candlecalc.calc.terms import (
     Quantity,
     Rise,
     Sharing,
-    SignedMoney,
+    SpreadOver,
+    TestCandles,
+    TestCost,
     UnitCost,
     UnitCosts,
     Waste,
     Weight,
 )
+from candlecalc.calc.terms.making import (
+    CameOutGood,
+    ChargeToSplit,
+    CostAtUsual,
+    CostOfEach,
+    CostToday,
+    LeftAfterWaste,
+    MakingCost,
+    MaterialsCost,
+    MaterialsInIt,
+    MinutesForOne,
+    MinutesToSetUp,
+    OverheadBudget,
+    OverheadCharged,
+    OwnTimeCost,
+    PackShipping,
+    PackTax,
+    PaidLabourCost,
+    RunningCost,
+    SetUpOnce,
+    UsualBatch,
+    WereMade,
+)
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
 
-@formula(native="(price+shipping+tax)/size", source=LANDED_COST)
-def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Money = 0.0) -> UnitCost:
+@formula(
+    native="(price+shipping+tax)/size",
+    source=LANDED_COST,
+    words="price per ounce, price per pound, cost per pound of wax, price per gram, landed cost, shipping and "
+    "duty included, import duty, compare suppliers, supplier comparison, which pack is cheaper, cost of a "
+    "jar out of a case",
+)
+def unit_cost(price: PackPrice, size: PackSize, shipping: PackShipping = 0.0, tax: PackTax = 0.0) -> UnitCost:
     """Cost of one unit out of a pack, with its share of shipping and the tax you cannot claim back.
 
     Use the price you would pay today, even for stock bought earlier.
@@ -50,7 +85,12 @@ def unit_cost(price: PackPrice, size: PackSize, shipping: Money = 0.0, tax: Mone
     return (price + shipping + tax) / size
 
 
-@formula(native="amount*cost", source=JOB_COST)
+@formula(
+    native="amount*cost",
+    source=JOB_COST,
+    words="cost of wax in a candle, cost of oil in a candle, cost of fragrance per candle, fragrance cost, wax "
+    "cost per candle, compare wax cost",
+)
 def material_cost(amount: Quantity, cost: UnitCost) -> Money:
     """Cost of an amount of material at its unit cost.
 
@@ -60,7 +100,7 @@ def material_cost(amount: Quantity, cost: UnitCost) -> Money:
     return amount * cost
 
 
-@formula(native="size*factor", source=ALGEBRA)
+@formula(native="size*factor", source=ALGEBRA, part=True)
 def in_unit(size: Quantity, factor: Factor) -> Quantity:
     """A quantity in another unit, by how many of that unit make one.
 
@@ -70,7 +110,12 @@ def in_unit(size: Quantity, factor: Factor) -> Quantity:
     return size * factor
 
 
-@formula(native="SUMPRODUCT(amounts,costs)", source=JOB_COST)
+@formula(
+    native="SUMPRODUCT(amounts,costs)",
+    source=JOB_COST,
+    words="material cost of a candle, bill of materials, packaging cost, box and label cost, variable cost, "
+    "cost of a sample, recipe cost",
+)
 def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
     """Cost of several parts: how much of each, at its unit cost.
 
@@ -80,9 +125,13 @@ def parts_cost(amounts: PartAmounts, costs: UnitCosts) -> Money:
     return math.fsum(amount * cost for amount, cost in zip(amounts, costs))
 
 
-@formula(source=LARGEST_REMAINDER)
+@formula(
+    source=LARGEST_REMAINDER,
+    words="split shipping, share shipping over items, landed cost, spread freight, import duty, spread a cost "
+    "over items",
+)
 def split_charge(
-    charge: SignedMoney, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
+    charge: ChargeToSplit, amounts: Amounts, sharing: Sharing = "in proportion", digits: Digits = 2
 ) -> MoneyParts:
     """Split a charge such as shipping over the lines of an order, to the cent.
 
@@ -108,8 +157,12 @@ def split_charge(
     return [math.copysign(1, charge) * part / 10**digits if part else 0.0 for part in parts]
 
 
-@formula(native="amount/(1-waste)", source=PRACTICE)
-def before_waste(amount: Weight, waste: Waste) -> Weight:
+@formula(
+    native="amount/(1-waste)",
+    source=PRACTICE,
+    words="allow for waste, wax lost in the pot, spillage, loss, extra wax to allow",
+)
+def before_waste(amount: LeftAfterWaste, waste: Waste) -> Weight:
     """What to weigh out so that a wanted amount is left after waste.
 
     Waste is a share of what is weighed out, so 4 % on 96 g asks for 100 g.
@@ -121,8 +174,9 @@ def before_waste(amount: Weight, waste: Waste) -> Weight:
 
 
 @formula(native="good/made", requires={"good <= made": "there cannot be more good ones than were made",
-                                       "made > 0": "made must be more than 0"}, source=PRACTICE)  # fmt: skip
-def yield_of(good: Count, made: Count) -> GoodShare:
+                                       "made > 0": "made must be more than 0"}, source=PRACTICE,
+    words="success rate, failed candles, rejects, seconds, breakage rate, scrap",)  # fmt: skip
+def yield_of(good: CameOutGood, made: WereMade) -> GoodShare:
     """Yield of a batch: the share that came out good enough to sell.
 
     >>> yield_of(good=23, made=25)
@@ -131,8 +185,27 @@ def yield_of(good: Count, made: Count) -> GoodShare:
     return good / made
 
 
-@formula(native="each+setup/batch", source=PRACTICE)
-def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
+@formula(
+    native="ROUNDUP(ROUND(good/share,6),0)",
+    source=PRACTICE,
+    words="rejects, spoiled candles, make extra, allow for waste, how many extra to make, allow for failures, "
+    "breakage allowance, seconds",
+)
+def make_for_good(good: GoodWanted, share: GoodYield) -> Candles:
+    """How many to make so that enough come out good: the number wanted over the yield, rounded up.
+
+    >>> make_for_good(good=48, share=0.95)
+    51.0
+    """
+    return math.ceil(round_half_away(good / share, 6))
+
+
+@formula(
+    native="each+setup/batch",
+    source=PRACTICE,
+    words="time per candle, time to make one candle, set-up time per candle, labour time",
+)
+def minutes_each(each: MinutesForOne, setup: MinutesToSetUp, batch: Batch) -> Minutes:
     """Working minutes a candle, with its share of the time to set up and clean.
 
     >>> minutes_each(each=4, setup=60, batch=24)
@@ -141,7 +214,7 @@ def minutes_each(each: Minutes, setup: Minutes, batch: Batch) -> Minutes:
     return each + setup / batch
 
 
-@formula(native="minutes*share", source=ALGEBRA)
+@formula(native="minutes*share", source=ALGEBRA, part=True)
 def paid_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     """Working minutes that are paid help, by their share of the time.
 
@@ -151,7 +224,7 @@ def paid_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     return minutes * share
 
 
-@formula(native="minutes*(1-share)", source=ALGEBRA)
+@formula(native="minutes*(1-share)", source=ALGEBRA, part=True)
 def own_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     """Working minutes of the maker's own, where `share` of the time is paid help.
 
@@ -161,7 +234,11 @@ def own_minutes(minutes: Minutes, share: PaidShare) -> Minutes:
     return minutes * (1 - share)
 
 
-@formula(native="minutes/60*people*rate", source=JOB_COST)
+@formula(
+    native="minutes/60*people*rate",
+    source=JOB_COST,
+    words="cost of my time, pay myself by the hour, wages, staff cost, my time per candle, labour per candle",
+)
 def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Money:
     """Cost of working time at an hourly rate: paid help or the maker's own.
 
@@ -171,8 +248,13 @@ def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Mon
     return minutes / 60 * people * rate
 
 
-@formula(native="overhead/activity", source=OVERHEAD)
-def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
+@formula(
+    native="overhead/activity",
+    source=OVERHEAD,
+    words="overhead per candle, rent, insurance, power, equipment depreciation, studio cost, fixed costs an "
+    "hour, spread yearly costs",
+)
+def overhead_rate(overhead: OverheadBudget, activity: Activity) -> HourlyRate:
     """Overhead for each hour of work, from a budget for the season and the hours it is spread over.
 
     >>> overhead_rate(overhead=600, activity=240)
@@ -181,7 +263,7 @@ def overhead_rate(overhead: Money, activity: Activity) -> HourlyRate:
     return overhead / activity
 
 
-@formula(native="minutes/60*rate", source=OVERHEAD)
+@formula(native="minutes/60*rate", source=OVERHEAD, part=True)
 def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     """Overhead that working time carries at a rate for the hour.
 
@@ -191,8 +273,12 @@ def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     return minutes / 60 * rate
 
 
-@formula(native="materials+labour+overhead", source=JOB_COST)
-def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
+@formula(
+    native="materials+labour+overhead",
+    source=JOB_COST,
+    words="production cost, what it costs to make a candle, variable cost, cost to make",
+)
+def making_cost(materials: MaterialsCost, labour: PaidLabourCost, overhead: OverheadCharged) -> Cost:
     """Making cost of a batch or a candle: materials, paid labour, production overhead.
 
     What stock and cost of goods are valued at. The maker's own time is not in
@@ -204,8 +290,12 @@ def making_cost(materials: Money, labour: Money, overhead: Money) -> Cost:
     return materials + labour + overhead
 
 
-@formula(native="making+own_time+running", source=PRACTICE)
-def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
+@formula(
+    native="making+own_time+running",
+    source=PRACTICE,
+    words="true cost, total cost of a candle, all in cost, cost per candle, my time in the cost",
+)
+def full_cost(making: MakingCost, own_time: OwnTimeCost, running: RunningCost) -> Cost:
     """Full cost of a batch or a candle: making cost, the maker's own time, costs of running.
 
     >>> full_cost(making=4.25, own_time=1.5, running=0.5)
@@ -214,8 +304,12 @@ def full_cost(making: Cost, own_time: Money, running: Money) -> Cost:
     return making + own_time + running
 
 
-@formula(native="cost/batch", source=ALGEBRA)
-def cost_each(cost: Cost, batch: Batch) -> Cost:
+@formula(
+    native="cost/batch",
+    source=ALGEBRA,
+    words="cost per candle, unit cost of a candle, what does a candle cost me",
+)
+def cost_each(cost: BatchCost, batch: Batch) -> Cost:
     """Cost of one candle out of a batch.
 
     >>> cost_each(cost=931, batch=7)
@@ -224,9 +318,28 @@ def cost_each(cost: Cost, batch: Batch) -> Cost:
     return cost / batch
 
 
-@formula(native="cost+setup/batch-setup/usual", source=ALGEBRA)
-def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
-    """Cost of a candle at another batch size: what it costs at the usual one, its set-up spread anew.
+@formula(
+    native="tests*cost/count",
+    source=ALGEBRA,
+    words="testing cost, cost of wick tests, development, cost of testing, cost of a test batch, samples, "
+    "development cost",
+)
+def testing_cost_each(tests: TestCandles, cost: TestCost, count: SpreadOver) -> Money:
+    """What testing a recipe adds to each candle that is made of it.
+
+    >>> testing_cost_each(tests=9, cost=5, count=150)
+    0.3
+    """
+    return tests * cost / count
+
+
+@formula(
+    native="cost+setup/batch-setup/usual",
+    source=ALGEBRA,
+    words="small order cost, custom order, special order, cost of a bigger batch, batch size cost, private batch",
+)
+def cost_at_batch(cost: CostAtUsual, setup: SetUpOnce, usual: UsualBatch, batch: Batch) -> Cost:
+    """Cost per candle at another batch size, its set-up divided over the new one.
 
     `setup` is what setting up once costs.
 
@@ -236,8 +349,12 @@ def cost_at_batch(cost: Cost, setup: Money, usual: Batch, batch: Batch) -> Cost:
     return cost + setup / batch - setup / usual
 
 
-@formula(native="cost+materials*rise", source=ALGEBRA)
-def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
+@formula(
+    native="cost+materials*rise",
+    source=ALGEBRA,
+    words="price increase, wax went up, supplier raised prices, inflation, cost increase",
+)
+def cost_with_rise(cost: CostToday, materials: MaterialsInIt, rise: Rise) -> Cost:
     """A cost after the price of the materials in it rises (or falls, with a minus) by a share.
 
     >>> cost_with_rise(cost=8, materials=5, rise=0.1)
@@ -246,8 +363,8 @@ def cost_with_rise(cost: Cost, materials: Money, rise: Rise) -> Cost:
     return cost + materials * rise
 
 
-@formula(native="cost*count", source=ALGEBRA)
-def cost_of_all(cost: Cost, count: Count) -> Cost:
+@formula(native="cost*count", source=ALGEBRA, part=True)
+def cost_of_all(cost: CostOfEach, count: Count) -> Cost:
     """Cost of so many candles alike.
 
     >>> cost_of_all(cost=4.5, count=24)

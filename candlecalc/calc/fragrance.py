@@ -1,7 +1,7 @@
 """Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed."""
 
 import math
-from typing import Annotated, Dict, List
+from typing import Annotated, Dict, List, NamedTuple
 
 from candlecalc.calc.sources import BLEND_LIMIT, MASS_PERCENT, MIXING, PRACTICE, RESOLUTION
 from candlecalc.calc.terms import (
@@ -14,6 +14,7 @@ from candlecalc.calc.terms import (
     Limits,
     Load,
     LoadBasis,
+    LoadEnd,
     LoadSwing,
     Oil,
     OilHighest,
@@ -24,6 +25,7 @@ from candlecalc.calc.terms import (
     Wax,
     WaxHighest,
 )
+from candlecalc.calc.terms.making import LoadNow, LoadWanted, OilBasis, WaxBasis
 from candlecalc.declaration.declared import Term, formula
 from candlecalc.quantities.rounding import round_half_away, whole_steps
 
@@ -34,7 +36,12 @@ MOST_OF_TOTAL = 1 / 3
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
-@formula(native="wax*load", source=PRACTICE)
+@formula(
+    native="wax*load",
+    source=PRACTICE,
+    words="how much fragrance oil, ounces of oil per pound of wax, essential oils, how much scent, how much "
+    "oil, oil for a pound of wax, test batch, fragrance calculator, percent to grams",
+)
 def oil_for_wax(wax: Wax, load: Load) -> Oil:
     """Fragrance oil to weigh out for a weight of wax.
 
@@ -47,7 +54,12 @@ def oil_for_wax(wax: Wax, load: Load) -> Oil:
     return wax * load
 
 
-@formula(native="oil/load", requires={"load > 0": "load must be more than 0"}, source=PRACTICE)
+@formula(
+    native="oil/load",
+    requires={"load > 0": "load must be more than 0"},
+    source=PRACTICE,
+    words="use up a bottle of oil, how much wax for this oil, leftover oil",
+)
 def wax_for_oil(oil: Oil, load: Load) -> Wax:
     """Wax that a weight of oil is enough for, to use a bottle up.
 
@@ -57,7 +69,11 @@ def wax_for_oil(oil: Oil, load: Load) -> Wax:
     return oil / load
 
 
-@formula(native="fill*load/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="fill*load/(1+load)",
+    source=MASS_PERCENT,
+    words="oil for a jar, oil per candle, oil for an eight ounce candle, fragrance in one candle",
+)
 def oil_for_fill(fill: Fill, load: Load) -> Oil:
     """Fragrance oil in a finished fill of wax and oil together.
 
@@ -67,7 +83,11 @@ def oil_for_fill(fill: Fill, load: Load) -> Oil:
     return fill * load / (1 + load)
 
 
-@formula(native="fill/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="fill/(1+load)",
+    source=MASS_PERCENT,
+    words="wax for a jar, wax per candle, wax in one candle, refill, refilling a jar, how much wax per candle",
+)
 def wax_for_fill(fill: Fill, load: Load) -> Wax:
     """Wax in a finished fill of wax and oil together.
 
@@ -77,7 +97,11 @@ def wax_for_fill(fill: Fill, load: Load) -> Wax:
     return fill / (1 + load)
 
 
-@formula(native="load/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="load/(1+load)",
+    source=MASS_PERCENT,
+    words="oil as a share of the whole candle, fragrance percentage of total",
+)
 def share_of_total(load: Load) -> TotalShare:
     """Share of the finished candle that a load on wax comes to.
 
@@ -89,7 +113,11 @@ def share_of_total(load: Load) -> TotalShare:
     return load / (1 + load)
 
 
-@formula(native="share/(1-share)", source=MASS_PERCENT)
+@formula(
+    native="share/(1-share)",
+    source=MASS_PERCENT,
+    words="share of candle to load, percentage of total to load",
+)
 def load_from_share(share: TotalShare) -> Load:
     """Load on wax that a share of the finished candle comes to.
 
@@ -99,7 +127,12 @@ def load_from_share(share: TotalShare) -> Load:
     return share / (1 - share)
 
 
-@formula(native="oil/wax", requires={"wax > 0": "wax must be more than 0"}, source=PRACTICE)
+@formula(
+    native="oil/wax",
+    requires={"wax > 0": "wax must be more than 0"},
+    source=PRACTICE,
+    words="what load did I use, fo percentage, fragrance percentage, percentage of oil I used, actual load",
+)
 def load_measured(wax: Wax, oil: Oil) -> Load:
     """Load that a pot of wax really got, from the two weighings.
 
@@ -109,10 +142,42 @@ def load_measured(wax: Wax, oil: Oil) -> Load:
     return oil / wax
 
 
+class OnScale(NamedTuple):
+    """What a scale of this step shows to weigh, and the load that comes of it."""
+
+    wax: Wax
+    oil: Oil
+    load: Load
+    lowest: LoadEnd
+    highest: LoadEnd
+
+
+@formula(
+    requires={"wax > step": "the wax must weigh more than one step of the scale"},
+    source=f"to the nearest step: {PRACTICE}; {RESOLUTION}",
+    words="scale accuracy, is my scale good enough, rounding grams, can my scale weigh it, scale resolution, "
+    "weighing error, kitchen scale, round to my scale, precision",
+)
+def load_on_scale(wax: Wax, load: Load, step: Step) -> OnScale:
+    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+
+    A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
+    can be anything from 7.7 % to 8.3 %.
+
+    >>> round(load_on_scale(wax=200, load=0.08, step=1).highest, 4)
+    0.0827
+    """
+    shown_wax, shown_oil = (round_half_away(whole_steps(each / step) * step, 9) for each in (wax, wax * load))
+    lowest = max(0.0, shown_oil - step / 2) / (shown_wax + step / 2)
+    highest = (shown_oil + step / 2) / (shown_wax - step / 2)
+    return OnScale(shown_wax, shown_oil, shown_oil / shown_wax, lowest, highest)
+
+
 @formula(
     native="(oil+step/2)/(wax-step/2)-oil/wax",
     requires={"wax > step": "the wax must weigh more than one step of the scale"},
     source=RESOLUTION,
+    part=True,
 )
 def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
     """How far the scale's step can move the load: both readings half a step off, the worst way.
@@ -130,6 +195,7 @@ def load_swing(wax: Wax, oil: Oil, step: Step) -> LoadSwing:
     native="ROUND(ROUND(wax*load/step,6),0)/ROUND(ROUND(wax/step,6),0)",
     requires={"wax >= step": "the wax must weigh at least one step of the scale"},
     source=PRACTICE,
+    part=True,
 )
 def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
     """Load that a pot gets when wax and oil are weighed to the scale's step.
@@ -140,7 +206,7 @@ def load_after_rounding(wax: Wax, load: Load, step: Step) -> Load:
     return whole_steps(wax * load / step) / whole_steps(wax / step)
 
 
-@formula(native="oil*share", source=PRACTICE)
+@formula(native="oil*share", source=PRACTICE, part=True)
 def oil_part(oil: Oil, share: Part) -> Oil:
     """One oil out of a blend, by its share of the blend.
 
@@ -150,7 +216,11 @@ def oil_part(oil: Oil, share: Part) -> Oil:
     return oil * share
 
 
-@formula(requires=ADD_UP, source=PRACTICE)
+@formula(
+    requires=ADD_UP,
+    source=PRACTICE,
+    words="blend two oils, mix fragrance oils, fragrance blend ratio, scent blend, oils in a ratio",
+)
 def oil_parts(oil: Oil, shares: Parts) -> Oils:
     """Every oil of a blend, from the shares; the shares must add up to 1.
 
@@ -160,7 +230,7 @@ def oil_parts(oil: Oil, shares: Parts) -> Oils:
     return [oil * share for share in shares]
 
 
-@formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT)
+@formula(native='highest/(1-highest*(basis="of total"))', source=MASS_PERCENT, part=True)
 def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> HighestLoad:
     """The supplier's highest load as a load on wax, whichever way it was stated.
 
@@ -170,7 +240,7 @@ def highest_on_wax(highest: Highest, basis: LoadBasis = "of wax") -> HighestLoad
     return highest / (1 - highest * (basis == "of total"))
 
 
-@formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT)
+@formula(native='highest/(1+highest*(basis<>"of total"))', source=MASS_PERCENT, part=True)
 def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestShare:
     """The supplier's highest load as a share of the finished candle, whichever way it was stated.
 
@@ -180,7 +250,11 @@ def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestSh
     return highest / (1 + highest * (basis == "of wax"))
 
 
-@formula(native="MIN(limit,1/3)/(1-MIN(limit,1/3))", source=BLEND_LIMIT)
+@formula(
+    native="MIN(limit,1/3)/(1-MIN(limit,1/3))",
+    source=BLEND_LIMIT,
+    words="ifra limit, ifra category, ifra certificate, certificate limit, maximum load, max percentage, highest load",
+)
 def load_at_limit(limit: Limit) -> HighestLoad:
     """Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5.
 
@@ -201,9 +275,14 @@ AT_LIMIT = "MIN(limit,1/3)/(1-MIN(limit,1/3))"
 MOST = 0.5  # on wax, the most that any function here takes
 
 
-@formula(native=f"MIN({OF_WAX},{OF_OIL},{AT_LIMIT},{MOST})", source=PRACTICE)
+@formula(
+    native=f"MIN({OF_WAX},{OF_OIL},{AT_LIMIT},{MOST})",
+    source=PRACTICE,
+    words="max fragrance load, maximum load, how much oil can wax hold, most oil, ifra limit, ifra certificate, "
+    "too much oil, highest load, scent too weak",
+)
 def highest_load(
-    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: WaxBasis = "of wax", oil_basis: OilBasis = "of wax"
 ) -> HighestLoad:
     """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
 
@@ -217,9 +296,13 @@ def highest_load(
     return min(*_three(wax, oil, limit, wax_basis, oil_basis).values(), MOST)
 
 
-@formula(no_native="its answer is words", source=PRACTICE)
+@formula(
+    no_native="its answer is words",
+    source=PRACTICE,
+    words="which limit applies, why that maximum",
+)
 def highest_load_decided_by(
-    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: LoadBasis = "of wax", oil_basis: LoadBasis = "of wax"
+    wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: WaxBasis = "of wax", oil_basis: OilBasis = "of wax"
 ) -> DecidedBy:
     """Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate.
 
@@ -245,7 +328,12 @@ def _three(wax: float, oil: float, limit: float, wax_basis: str, oil_basis: str)
     }
 
 
-@formula(native="MIN(1,1/SUMPRODUCT(shares/limits))", requires=ADD_UP, source=BLEND_LIMIT)
+@formula(
+    native="MIN(1,1/SUMPRODUCT(shares/limits))",
+    requires=ADD_UP,
+    source=BLEND_LIMIT,
+    words="ifra limit of a blend, certificate of a mix of oils, blend limit, certificate, highest load of a blend",
+)
 def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 
@@ -262,8 +350,9 @@ def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     native="scented*(wanted-load)/(1+load)",
     requires={"wanted >= load": "the wanted load must not be below the load it has; to lower it use wax_to_lower_load"},
     source=MIXING,
+    words="too little oil, add more fragrance, scent too weak, weak scent, fix a batch, increase the load",
 )
-def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
+def oil_to_raise_load(scented: Fill, load: LoadNow, wanted: LoadWanted) -> Oil:
     """Oil to add to wax that is already scented, to bring it up to a higher load.
 
     >>> round(oil_to_raise_load(scented=540, load=0.08, wanted=0.1), 6)
@@ -279,8 +368,10 @@ def oil_to_raise_load(scented: Fill, load: Load, wanted: Load) -> Oil:
         "wanted <= load": "the wanted load must not be above the load it has; to raise it use oil_to_raise_load",
     },
     source=MIXING,
+    words="too much oil, over poured oil, put too much fragrance in, fix a batch, dilute, lower the load, scent "
+    "too strong",
 )
-def wax_to_lower_load(scented: Fill, load: Load, wanted: Load) -> Wax:
+def wax_to_lower_load(scented: Fill, load: LoadNow, wanted: LoadWanted) -> Wax:
     """Plain wax to add to wax that is already scented, to bring it down to a lower load.
 
     >>> round(wax_to_lower_load(scented=550, load=0.1, wanted=0.08), 6)

@@ -56,7 +56,10 @@ class LineRead(NamedTuple):
     note: Note
 
 
-@formula(source="how data sheets print section 3: Regulation (EU) 2020/878, 3.2; common practice, no source")
+@formula(
+    source="how data sheets print section 3: Regulation (EU) 2020/878, 3.2; common practice, no source",
+    words="SDS, MSDS, safety data sheet, read section 3, data sheet lines, composition",
+)
 def hazard_lines(
     substances: Substances,
     concentrations: Concentrations,
@@ -77,7 +80,10 @@ def hazard_lines(
     return [_line_read(line) for line in lines] or [LineRead(NOTHING_TYPED, None, None, None, None, None)]
 
 
-@formula(source=CLP)
+@formula(
+    source=CLP,
+    words="SDS, section 2, classify the oil, check the supplier's class",
+)
 def hazard_of_mixture(
     substances: Substances,
     concentrations: Concentrations,
@@ -87,7 +93,7 @@ def hazard_of_mixture(
     route: Adding = "additive",
     region: Region = "EU",
 ) -> List[HazardFound]:
-    """Classes of what a data sheet describes, the neat oil or a diluted sample: to hold against its section 2.
+    """Classes of what a data sheet describes, the neat oil or a diluted sample: compare with its section 2.
 
     Where they differ, a line was misread, a limit is missing, or the supplier knows more.
     For the candle use `hazard_of_candle`. Flammability is for a test to decide.
@@ -100,7 +106,11 @@ def hazard_of_mixture(
         return found_in(described(lines, viscosity, route, region))
 
 
-@formula(source=CLP)
+@formula(
+    source=CLP,
+    words="clp, ghs, SDS, classify a candle, hazard class, allergens, skin sensitiser, sensitizer, H317, H412, "
+    "EUH208, linalool, limonene, citral, harmful to aquatic life, aquatic toxicity, environment hazard",
+)
 def hazard_of_candle(
     substances: Substances,
     concentrations: Concentrations,
@@ -129,7 +139,11 @@ def hazard_of_candle(
         return found_in(candle(lines, loads, dilutions, viscosity, route, region, uncertainty))
 
 
-@formula(native="concentration*load/(1+load)", source=MASS_PERCENT)
+@formula(
+    native="concentration*load/(1+load)",
+    source=MASS_PERCENT,
+    words="linalool, limonene, citral, coumarin, share of an ingredient, how much of a substance",
+)
 def substance_in_candle(concentration: InOil, load: Load) -> ShareOfCandle:
     """Share of the finished candle that a substance in the oil comes to.
 
@@ -141,8 +155,9 @@ def substance_in_candle(concentration: InOil, load: Load) -> ShareOfCandle:
 
 @formula(
     native="MIN(limit/(concentration-limit),0.5)",
-    requires={"ROUND(concentration-3*limit,9) >= 0": "at no load up to 0.5 of the wax does so little reach the limit"},
+    requires={"ROUND(concentration-3*limit,9) >= 0": "even at a load of 50 % this substance stays below the limit"},
     source=MASS_PERCENT,
+    words="load below the label limit, linalool, limonene, stay under a limit, avoid a hazard label, H317",
 )
 def load_reaching_limit(concentration: InOil, limit: ClassLimit) -> LoadReached:
     """Load on wax at which a substance reaches a limit in the candle: to stay below it, pour less.
@@ -156,9 +171,13 @@ def load_reaching_limit(concentration: InOil, limit: ClassLimit) -> LoadReached:
     return min(limit / (concentration - limit), 0.5)
 
 
-@formula(native="IF(share<=0.025,0.3,IF(share<=0.1,0.2,IF(share<=0.25,0.1,0.05)))", source=CLP + "; Table 1.2")
+@formula(
+    native="IF(share<=0.025,0.3,IF(share<=0.1,0.2,IF(share<=0.25,0.1,0.05)))",
+    source=CLP + "; Table 1.2",
+    words="recipe changed, supplier changed the oil, new data sheet",
+)
 def change_before_reclassifying(share: ShareOfCandle) -> Change:
-    """How far a substance's share may drift from what was judged before the candle must be judged anew.
+    """How far a substance's share may change before the candle must be classified again.
 
     A change of its share, up or down: 0.3 is 30 % more or less of what it was. Applies
     where nothing else in the recipe changes.
@@ -177,6 +196,7 @@ def change_before_reclassifying(share: ShareOfCandle) -> Change:
         )
     },
     source=CLP + "; Table 4.1.3",
+    words="aquatic toxicity, LC50, EC50, NOEC",
 )
 def m_factor(toxicity: WaterToxicity, test: WaterTest) -> MFactor:
     """M-factor of a substance from its toxicity to water life, where section 3 gives none.

@@ -58,7 +58,13 @@ from candlecalc.declaration.declared import formula
 LABELLING = CLP + "; ECHA Guidance on Labelling and Packaging v4.2, 7.3, in a transcription; each row says which"
 
 
-@formula(source=LABELLING)
+@formula(
+    source=LABELLING,
+    words="clp label, ghs label, warning label, hazard label, allergens, allergy statement, contains statement, "
+    "EUH208, pictogram, symbols, signal word, danger or warning, P statements, precautionary statements, "
+    "H statements, H317, P102, poison centre, poison center, UFI, SDS, keep out of reach of children, "
+    "made by, name and address on the label, label size",
+)
 def label_of_candle(
     substances: Substances,
     concentrations: Concentrations,
@@ -100,7 +106,11 @@ def label_of_candle(
     return found + _in_region(besides, region) + _cautions(region)
 
 
-@formula(source=LABELLING)
+@formula(
+    source=LABELLING,
+    words="clp label, hazard label, allergens, pictogram, signal word, precautionary statements, P102, poison "
+    "centre, UFI, warning label",
+)
 def label_of_classes(
     classes: Classes,
     names: Names = None,
@@ -109,7 +119,7 @@ def label_of_classes(
     holds: Holds = None,
     buyer: Buyer = "public",
 ) -> List[LabelLine]:
-    """Label that classes bring which the supplier has stated for the oil in wax at the load poured.
+    """Label elements for the classes that the supplier states for the oil in wax at the load poured.
 
     The supplier's own label elements go before it. To find the classes use `hazard_of_candle`.
 
@@ -133,7 +143,10 @@ def label_of_classes(
     return lines + _in_region(_elements(results, others, holds, buyer), region) + _cautions(region)
 
 
-@formula(source="drawn up from the cautions of the sources named in hazard_of_candle; common practice")
+@formula(
+    source="drawn up from the cautions of the sources named in hazard_of_candle; common practice",
+    words="gloves, neat oil on skin, clp caveats",
+)
 def hazard_cautions(region: Region = "EU") -> Cautions:
     """What to bear in mind with hazard classes and labels from this library.
 

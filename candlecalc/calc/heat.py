@@ -1,4 +1,4 @@
-"""Heat: temperatures in both scales, heat and time to melt, oil going in, and what to mind."""
+"""Heat: heat and time to melt, oil going in, and what to mind."""
 
 from typing import List, Optional
 
@@ -36,7 +36,7 @@ from candlecalc.calc.terms.heat import (
 from candlecalc.declaration.declared import formula
 
 
-@formula(native="(fahrenheit-32)/1.8", source=TEMPERATURE)
+@formula(native="(fahrenheit-32)/1.8", source=TEMPERATURE, instead="convert")
 def celsius(fahrenheit: Fahrenheit) -> Celsius:
     """A temperature in degrees Celsius, from one in Fahrenheit.
 
@@ -49,7 +49,7 @@ def celsius(fahrenheit: Fahrenheit) -> Celsius:
     return (fahrenheit - 32) / 1.8
 
 
-@formula(native="celsius*1.8+32", source=TEMPERATURE)
+@formula(native="celsius*1.8+32", source=TEMPERATURE, instead="convert")
 def fahrenheit(celsius: Celsius) -> Fahrenheit:
     """A temperature in degrees Fahrenheit, from one in Celsius.
 
@@ -61,7 +61,7 @@ def fahrenheit(celsius: Celsius) -> Fahrenheit:
     return celsius * 1.8 + 32
 
 
-@formula(native="difference/1.8", source=TEMPERATURE)
+@formula(native="difference/1.8", source=TEMPERATURE, instead="convert")
 def celsius_difference(difference: FahrenheitDifference) -> CelsiusDifference:
     """How many degrees Celsius a rise, a fall or a margin in Fahrenheit is; not a temperature.
 
@@ -71,7 +71,7 @@ def celsius_difference(difference: FahrenheitDifference) -> CelsiusDifference:
     return difference / 1.8
 
 
-@formula(native="difference*1.8", source=TEMPERATURE)
+@formula(native="difference*1.8", source=TEMPERATURE, instead="convert")
 def fahrenheit_difference(difference: CelsiusDifference) -> FahrenheitDifference:
     """How many degrees Fahrenheit a rise, a fall or a margin in Celsius is; not a temperature.
 
@@ -85,6 +85,7 @@ def fahrenheit_difference(difference: CelsiusDifference) -> FahrenheitDifference
     native="weight/1000*specific_heat*(end-start)",
     requires={"end >= start": "the end must not be colder than the start"},
     source=HEAT,
+    words="double boiler, water bath, heat a pot",
 )
 def heat_to_warm(weight: Heated, start: Start, end: End, specific_heat: SpecificHeat) -> Heat:
     """Heat to warm something that does not melt on the way: a pot, a water bath, wax already melted.
@@ -97,7 +98,7 @@ def heat_to_warm(weight: Heated, start: Start, end: End, specific_heat: Specific
     return weight / 1000 * specific_heat * (end - start)
 
 
-@formula(native="weight/1000*latent_heat", source=HEAT)
+@formula(native="weight/1000*latent_heat", source=HEAT, part=True)
 def heat_to_melt(weight: Heated, latent_heat: LatentHeat = 190.0) -> Heat:
     """Heat that goes into melting alone, with the wax no warmer for it.
 
@@ -114,6 +115,7 @@ def heat_to_melt(weight: Heated, latent_heat: LatentHeat = 190.0) -> Heat:
         "end >= melting": "the end must not be below the melting range",
     },
     source=HEAT,
+    words="energy to melt wax, electricity to melt wax, heat needed, double boiler, kilowatt hours",
 )
 def heat_for_wax(
     wax: Wax,
@@ -135,7 +137,11 @@ def heat_for_wax(
     return wax / 1000 * (solid * (melting - start) + latent_heat + liquid * (end - melting))
 
 
-@formula(native="heat*1000/(power*efficiency)/60", source=HEATER)
+@formula(
+    native="heat*1000/(power*efficiency)/60",
+    source=HEATER,
+    words="how long to melt wax, melting time, double boiler, wax melter",
+)
 def melt_time(heat: Heat, power: Power, efficiency: Efficiency) -> TimeNeeded:
     """Minutes that a heater takes to put an amount of heat into the pot.
 
@@ -148,7 +154,11 @@ def melt_time(heat: Heat, power: Power, efficiency: Efficiency) -> TimeNeeded:
     return heat * 1000 / (power * efficiency) / 60
 
 
-@formula(native="heat*1000/(power*minutes*60)", source=HEATER)
+@formula(
+    native="heat*1000/(power*minutes*60)",
+    source=HEATER,
+    words="how good is my melter, heat lost",
+)
 def heater_efficiency(heat: Heat, power: Power, minutes: HeatingTime) -> Efficiency:
     """Share of a heater's power that got into the wax, from one melt with a clock.
 
@@ -169,6 +179,7 @@ SETS = "the wax would begin to set: warm it more, or warm the oil"
         "ROUND(wax*liquid*(hot-melting)-oil*oil_heat*(melting-room),6) >= 0": SETS,
     },
     source=HEAT_BALANCE,
+    words="cold oil cools the wax, temperature after adding fragrance, how much does oil cool the wax",
 )
 def temperature_after_oil(
     wax: Wax,
@@ -194,6 +205,7 @@ def temperature_after_oil(
     native="wanted+oil*oil_heat/(wax*liquid)*(wanted-room)",
     requires={"wax > 0": "wax must be more than 0", "wanted >= melting": SETS},
     source=HEAT_BALANCE,
+    words="when to add fragrance, temperature to add oil, mixing temperature, how hot to add scent",
 )
 def temperature_before_oil(
     wax: Wax,
@@ -218,7 +230,12 @@ ALWAYS = (
 )
 
 
-@formula(source=FLASH)
+@formula(
+    source=FLASH,
+    words="flash point, wax fire, wax caught fire, overheated wax, wax too hot, smoke point, safety when "
+    "melting, ventilation, fumes, gloves, oil on skin, protective gear, when to add fragrance, burns, "
+    "safety, pouring too hot",
+)
 def melt_cautions(
     temperature: Temperature,
     ceiling: Ceiling = None,

@@ -55,7 +55,10 @@ class NetStatement(NamedTuple):
     note: Note
 
 
-@formula(source=NET_WEIGHT)
+@formula(
+    source=NET_WEIGHT,
+    words="net weight, ounces and grams on the label, dual units, weight statement, net wt",
+)
 def net_weight_us(net: NetWeight, decimals: Decimals = 2) -> NetStatement:
     """Net weight statement for a US label: pounds and ounces with grams beside them, both rounded down.
 
@@ -74,7 +77,11 @@ def net_weight_us(net: NetWeight, decimals: Decimals = 2) -> NetStatement:
     return NetStatement(statement, unconfirmed("16 CFR 500.9 and 500.17"))
 
 
-@formula(source=METRIC, no_native="its answer is words")
+@formula(
+    source=METRIC,
+    no_native="its answer is words",
+    words="net weight, grams on the label, weight statement",
+)
 def net_weight_metric(net: NetWeight) -> Declaration:
     """Net weight in metric units as a label may state it, rounded down to three digits, never up.
 
@@ -95,7 +102,11 @@ def _down(amount: float, digits: int) -> float:
     return math.floor(round_half_away(amount * 10.0**digits, 3)) / 10.0**digits
 
 
-@formula(native=f"MAX(ounces*{OUNCE},grams)", source=BINDING)
+@formula(
+    native=f"MAX(ounces*{OUNCE},grams)",
+    source=BINDING,
+    words="ounces and grams on the label, dual declaration, dual units",
+)
 def binding_weight(ounces: Ounces, grams: Grams) -> Grams:
     """Grams that a label with both declarations is held to: the larger of the two.
 
@@ -113,7 +124,11 @@ def _native_error(row: Dict[str, str]) -> str:
 TOLERABLE = tables.native_steps("tolerable_errors", "net", _native_error)
 
 
-@formula(native=TOLERABLE, source=AVERAGE_SYSTEM)
+@formula(
+    native=TOLERABLE,
+    source=AVERAGE_SYSTEM,
+    words="underweight, tolerance, average system, how short may a candle be, underfilled, legal weight, e mark",
+)
 def tolerable_negative_error(net: NetWeight) -> ShortBy:
     """How far under its declared weight a single candle may be in the EU and GB, by the average system.
 
@@ -128,7 +143,7 @@ def tolerable_negative_error(net: NetWeight) -> ShortBy:
     return math.ceil(round_half_away(net * float(row["share"]) * 10, 5)) / 10
 
 
-@formula(native=f"net-{TOLERABLE}", source=AVERAGE_SYSTEM)
+@formula(native=f"net-{TOLERABLE}", source=AVERAGE_SYSTEM, part=True)
 def short_under(net: NetWeight) -> Content:
     """Content under which a candle counts as short in the reference test of the EU and GB.
 
@@ -138,7 +153,7 @@ def short_under(net: NetWeight) -> Content:
     return net - tolerable_negative_error(net)
 
 
-@formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM)
+@formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM, part=True)
 def never_under(net: NetWeight) -> Content:
     """Content that no candle with the e mark may be under.
 
@@ -148,7 +163,11 @@ def never_under(net: NetWeight) -> Content:
     return net - 2 * tolerable_negative_error(net)
 
 
-@formula(native='height*around*IF(shape="flat",1,IF(shape="round",0.4,PI()/4))/100', source=PANEL)
+@formula(
+    native='height*around*IF(shape="flat",1,IF(shape="round",0.4,PI()/4))/100',
+    source=PANEL,
+    words="label area, label size, principal display panel, PDP",
+)
 def panel_area(height: PanelHeight, around: PanelAround, shape: PanelShape = "round") -> PanelArea:
     """Area of the principal display panel: the whole of a flat side, two fifths of the side of a round package.
 
@@ -168,7 +187,10 @@ class FigureHeight(NamedTuple):
     note: Note
 
 
-@formula(source=HEIGHT_US)
+@formula(
+    source=HEIGHT_US,
+    words="font size, letter height, text size on the label, type size, how big must the print be, minimum font",
+)
 def figure_height_us(area: ShownArea) -> FigureHeight:
     """Least height of the figures of a net weight on a US label, by the area of the panel it stands on.
 
@@ -179,7 +201,10 @@ def figure_height_us(area: ShownArea) -> FigureHeight:
     return FigureHeight(float(row["height"]) * SIXTEENTH, unconfirmed("16 CFR 500.21(b)"))
 
 
-@formula(source=HEIGHT_METRIC)
+@formula(
+    source=HEIGHT_METRIC,
+    words="font size, letter height, text size on the label, type size, how big must the print be, minimum font",
+)
 def figure_height_metric(net: NetWeight) -> FigureHeight:
     """Least height of the figures of a declared weight in the EU and GB, by the weight.
 
@@ -198,7 +223,13 @@ class FireStatement(NamedTuple):
     note: Note
 
 
-@formula(source=FIRE)
+@formula(
+    source=FIRE,
+    words="warning label, burn instructions, care card, candle care, trim wick, wick trimming, never leave "
+    "unattended, keep away from children and pets, burn no longer than four hours, four hour burn, safety "
+    "symbols, fire safety label, instructions for customers, keep out of drafts, stop burning with half "
+    "an inch left, first burn",
+)
 def fire_statements(region: Region) -> List[FireStatement]:
     """Fire-safety statements for the label of a container candle: those of the standard first, then optional ones.
 

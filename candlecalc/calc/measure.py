@@ -46,7 +46,11 @@ WHOLE_BATCH = 100  # a smaller one is weighed whole
 SAMPLE = tables.native_steps("reference_test", "batch", lambda row: row["sample"])
 
 
-@formula(native="AVERAGE(tares)", source=GROSS)
+@formula(
+    native="AVERAGE(tares)",
+    source=GROSS,
+    words="weight of empty jars, tare",
+)
 def average_tare(tares: Tares) -> Tare:
     """Average weight of what is not sold by weight: vessel, lid, wick and label together.
 
@@ -58,7 +62,11 @@ def average_tare(tares: Tares) -> Tare:
     return math.fsum(tares) / len(tares)
 
 
-@formula(native="net+tare", source=GROSS)
+@formula(
+    native="net+tare",
+    source=GROSS,
+    words="weight with the jar, total weight of a filled jar, target fill weight, scale reading when full",
+)
 def gross_weight(net: NetWeight, tare: Tare) -> Gross:
     """What a whole package must weigh to hold its declared net weight.
 
@@ -68,7 +76,7 @@ def gross_weight(net: NetWeight, tare: Tare) -> Gross:
     return net + tare
 
 
-@formula(native=f"{TOLERABLE}/5", source=WEIGHING_ERROR)
+@formula(native=f"{TOLERABLE}/5", source=WEIGHING_ERROR, part=True)
 def weighing_error_allowed(net: NetWeight) -> MeasuringError:
     """Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one.
 
@@ -86,13 +94,17 @@ class Variation(NamedTuple):
     note: Note
 
 
-@formula(source=HANDBOOK)
-def variation_us(net: NetWeight) -> Variation:
+@formula(
+    source=HANDBOOK,
+    formerly=("variation_us",),
+    words="MAV, underweight, tolerance, how short may a candle be, underfilled",
+)
+def maximum_allowable_variation(net: NetWeight) -> Variation:
     """How far under its declared weight a single package may be in the US, and the coarsest scale step for it.
 
     Most rows of the handbook's table stand here from memory, and say so.
 
-    >>> variation_us(net=113).coarsest_step
+    >>> maximum_allowable_variation(net=113).coarsest_step
     1.2
     """
     row = tables.row_up_to("allowable_variations", net)
@@ -108,7 +120,10 @@ def _variation(net: float) -> float:
 
 
 @formula(
-    native="TINV(0.01,count-1)/SQRT(count)", requires={"count > 1": "one weighing has no spread"}, source=REFERENCE_TEST
+    native="TINV(0.01,count-1)/SQRT(count)",
+    requires={"count > 1": "one weighing has no spread"},
+    source=REFERENCE_TEST,
+    part=True,
 )
 def mean_factor(count: Weighed) -> Factor:
     """How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test).
@@ -119,7 +134,11 @@ def mean_factor(count: Weighed) -> Factor:
     return t_quantile(0.995, count - 1) / math.sqrt(count)
 
 
-@formula(native=f"IF(batch<{WHOLE_BATCH},batch,{SAMPLE})", source=REFERENCE_TEST)
+@formula(
+    native=f"IF(batch<{WHOLE_BATCH},batch,{SAMPLE})",
+    source=REFERENCE_TEST,
+    words="sample size, how many to weigh, how many to check",
+)
 def packages_to_weigh(batch: BatchSize) -> SampleSize:
     """How many packages of a batch the EU and GB test weighs without opening them; all of a small batch.
 
@@ -140,7 +159,11 @@ class BatchTest(NamedTuple):
     far_short: ShortCount
 
 
-@formula(source=REFERENCE_TEST)
+@formula(
+    source=REFERENCE_TEST,
+    words="average weight test, average system, underweight batch, fill weights check, target fill",
+    notes={"": "in an inspection the inspector's own sample decides"},
+)
 def batch_test(net: NetWeight, weighings: Weighings, batch: BatchSize) -> BatchTest:
     """The two tests of a batch in the EU and GB, on net weights: its average, and its short packages.
 
@@ -193,7 +216,10 @@ class LotTest(NamedTuple):
     beyond: ShortCount
 
 
-@formula(source=HANDBOOK)
+@formula(
+    source=HANDBOOK,
+    words="underweight lot, weights inspector, fill weights check, lot inspection",
+)
 def lot_test_us(net: NetWeight, weighings: Weighings) -> LotTest:
     """The two requirements of a US lot on the net weights of its sample: its average, and each package by itself.
 

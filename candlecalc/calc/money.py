@@ -28,7 +28,7 @@ TAX_ROUNDING = (
 PAYING_EARLY = "OpenStax, Financial Accounting 6.3; Principles of Finance 19.2"
 
 
-@formula(source=MINOR_UNITS, no_native="it looks a table up")
+@formula(source=MINOR_UNITS, no_native="it looks a table up", part=True)
 def coin_digits(currency: Currency) -> Digits:
     """Decimals of a currency's smallest unit: 2 for cents, 0 for yen. For `split_charge` and `round_money`.
 
@@ -41,7 +41,10 @@ def coin_digits(currency: Currency) -> Digits:
     return found[currency.upper()]
 
 
-@formula(source=TAX_ROUNDING)
+@formula(
+    source=TAX_ROUNDING,
+    words="sales tax on an order, VAT on an invoice, tax per item",
+)
 def tax_by_line(amounts: LineAmounts, tax: Tax, stated: Stated = "before tax", digits: Digits = 2) -> LineTaxes:
     """Sales tax or VAT of each line of an order, each rounded to the coin, half up.
 
@@ -58,6 +61,7 @@ def tax_by_line(amounts: LineAmounts, tax: Tax, stated: Stated = "before tax", d
     native='IF(rounding="down",ROUNDDOWN(ROUND(SUM(amounts)*tax/(1+tax*(stated="with tax")),6),digits),'
     'ROUND(SUM(amounts)*tax/(1+tax*(stated="with tax")),digits))',
     source=TAX_ROUNDING,
+    words="sales tax on an order, VAT on an invoice, tax due, tax on the total, invoice total",
 )
 def tax_by_order(
     amounts: LineAmounts,
@@ -85,7 +89,12 @@ DISCOUNT = "ROUND((invoice-returned)*discount,2)"
 RETURNS = {"invoice >= returned": "no more can be returned than was invoiced"}
 
 
-@formula(native=DISCOUNT, requires=RETURNS, source=PAYING_EARLY)
+@formula(
+    native=DISCOUNT,
+    requires=RETURNS,
+    source=PAYING_EARLY,
+    words="payment terms, 2/10 net 30, invoice discount, prompt payment, net 30",
+)
 def early_discount(invoice: Invoice, discount: EarlyDiscount, returned: Returned = 0.0) -> Money:
     """Discount for paying an invoice early, on what is left of it after returns.
 
@@ -95,7 +104,12 @@ def early_discount(invoice: Invoice, discount: EarlyDiscount, returned: Returned
     return round_half_away((invoice - returned) * discount, 2)
 
 
-@formula(native=f"invoice-returned-{DISCOUNT}", requires=RETURNS, source=PAYING_EARLY)
+@formula(
+    native=f"invoice-returned-{DISCOUNT}",
+    requires=RETURNS,
+    source=PAYING_EARLY,
+    words="payment terms, 2/10 net 30, pay an invoice early, net 30",
+)
 def early_payment(invoice: Invoice, discount: EarlyDiscount, returned: Returned = 0.0) -> Money:
     """What to pay in the days of the discount.
 
@@ -109,6 +123,7 @@ def early_payment(invoice: Invoice, discount: EarlyDiscount, returned: Returned 
     native="year/(due-early)*discount/(1-discount)",
     requires={"early < due": "the discount must end before the whole is due"},
     source=PAYING_EARLY,
+    words="payment terms, net 30, late payment, skip the discount",
 )
 def cost_of_paying_late(discount: EarlyDiscount, early: EarlyDays, due: DueDays, year: YearDays = 360) -> YearlyCost:
     """What passing over an early-payment discount costs, as a simple rate a year.

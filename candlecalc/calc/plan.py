@@ -4,7 +4,10 @@ import math
 from typing import List, NamedTuple
 
 from candlecalc.calc.sources import EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
-from candlecalc.calc.terms import Count, Money, Quantity, Sharing
+from candlecalc.calc.terms import (
+    Money,
+    Sharing,
+)
 from candlecalc.calc.terms.plan import (
     Available,
     BreakPrices,
@@ -23,7 +26,9 @@ from candlecalc.calc.terms.plan import (
     Ordering,
     OrderQuantity,
     Pack,
+    Packs,
     RunOut,
+    StockLevel,
     UnitPrice,
     Wants,
     WholeStep,
@@ -33,21 +38,30 @@ from candlecalc.quantities.rounding import round_half_away
 from candlecalc.quantities.statistics import normal_quantile
 
 
-@formula(native="SQRT(2*demand*ordering/holding)", source=ORDER_QUANTITY)
-def order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
+@formula(
+    native="SQRT(2*demand*ordering/holding)",
+    source=ORDER_QUANTITY,
+    formerly=("order_quantity",),
+    words="EOQ, order quantity, how much to order, best order size, lot size to buy",
+)
+def economic_order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
     """How much to order at a time so that ordering and keeping cost least together.
 
     It takes demand to be steady and the price the same for any quantity; with
     price breaks use `best_break`. The cost is flat around it, so a whole number
     of packs near it costs hardly more: `ordering_cost` says how much.
 
-    >>> order_quantity(demand=900, ordering=12, holding=0.6)
+    >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
     189.73665961010275
     """
     return math.sqrt(2 * demand * ordering / holding)
 
 
-@formula(native="demand/quantity*ordering+quantity/2*holding", source=ORDER_QUANTITY)
+@formula(
+    native="demand/quantity*ordering+quantity/2*holding",
+    source=ORDER_QUANTITY,
+    words="cost of ordering and holding, cost of many small orders",
+)
 def ordering_cost(quantity: OrderedQuantity, demand: Demand, ordering: Ordering, holding: Holding) -> Money:
     """What ordering and keeping cost over the time planned for, where so much is ordered at a time.
 
@@ -59,7 +73,11 @@ def ordering_cost(quantity: OrderedQuantity, demand: Demand, ordering: Ordering,
     return demand / quantity * ordering + quantity / 2 * holding
 
 
-@formula(native="demand*price+demand/quantity*ordering+quantity/2*holding_share*price", source=PRICE_BREAKS)
+@formula(
+    native="demand*price+demand/quantity*ordering+quantity/2*holding_share*price",
+    source=PRICE_BREAKS,
+    words="bulk discount, is the bulk price worth it, total cost of buying",
+)
 def buying_cost(
     quantity: OrderedQuantity, demand: Demand, ordering: Ordering, holding_share: HoldingShare, price: UnitPrice
 ) -> Money:
@@ -79,7 +97,11 @@ class BreakChoice(NamedTuple):
     cost: Money
 
 
-@formula(requires={"demand > 0": "demand must be more than 0"}, source=PRICE_BREAKS)
+@formula(
+    requires={"demand > 0": "demand must be more than 0"},
+    source=PRICE_BREAKS,
+    words="bulk discount, quantity discount, price break, is the larger pack worth it, buy in bulk, volume discount",
+)
 def best_break(
     demand: Demand, ordering: Ordering, holding_share: HoldingShare, breaks: Breaks, prices: BreakPrices
 ) -> BreakChoice:
@@ -94,7 +116,7 @@ def best_break(
     _refuse_out_of_order(breaks, prices)
     choices = []
     for low, high, price in zip(breaks, list(breaks[1:]) + [math.inf], prices):
-        quantity = max(low, order_quantity(demand, ordering, holding_share * price))
+        quantity = max(low, economic_order_quantity(demand, ordering, holding_share * price))
         # Beyond this break the next price holds, and costs less at any such quantity.
         if 0 < quantity < high:
             choices.append(BreakChoice(quantity, price, buying_cost(quantity, demand, ordering, holding_share, price)))
@@ -114,33 +136,42 @@ def _refuse_out_of_order(breaks: Breaks, prices: BreakPrices) -> None:
 BUFFER = "(0-NORMSINV(risk))*SQRT(lead_time*spread^2+demand^2*lead_spread^2)"
 
 
-@formula(native=BUFFER, source=REORDER)
-def buffer_stock(
+@formula(
+    native=BUFFER,
+    source=REORDER,
+    formerly=("buffer_stock",),
+    words="buffer stock, spare stock, cushion, stock for bad weeks",
+)
+def safety_stock(
     demand: DemandRate,
     lead_time: LeadTime,
     risk: RunOut,
     spread: DemandSpread = 0.0,
     lead_spread: LeadSpread = 0.0,
-) -> Quantity:
+) -> StockLevel:
     """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
 
     Demand and the time an order takes are in one unit of time: both in days, or
     both in weeks. They are taken to vary as a normal distribution does.
 
-    >>> round(buffer_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
+    >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     13.96
     """
     return (0 - normal_quantile(risk)) * math.sqrt(lead_time * spread**2 + demand**2 * lead_spread**2)
 
 
-@formula(native=f"demand*lead_time+{BUFFER}", source=REORDER)
+@formula(
+    native=f"demand*lead_time+{BUFFER}",
+    source=REORDER,
+    words="when to reorder, reorder level, order again, lead time, minimum stock, running low, run out",
+)
 def reorder_point(
     demand: DemandRate,
     lead_time: LeadTime,
     risk: RunOut,
     spread: DemandSpread = 0.0,
     lead_spread: LeadSpread = 0.0,
-) -> Quantity:
+) -> StockLevel:
     """Order again when this much is left: what is used until the order comes, and the buffer.
 
     Count what is already on order as if it were there. Demand and the time an
@@ -149,11 +180,17 @@ def reorder_point(
     >>> round(reorder_point(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     93.96
     """
-    return demand * lead_time + buffer_stock(demand, lead_time, risk, spread, lead_spread)
+    return demand * lead_time + safety_stock(demand, lead_time, risk, spread, lead_spread)
 
 
-@formula(native="MAX(0,ROUNDUP(ROUND((needed-on_hand)/pack,6),0))", source=PRACTICE)
-def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Count:
+@formula(
+    native="MAX(0,ROUNDUP(ROUND((needed-on_hand)/pack,6),0))",
+    source=PRACTICE,
+    words="how many bags of wax, how many cases of jars, jars per case, whole packs, round up to packs, "
+    "shopping list, lids to buy, wick stickers, wick tabs, labels per sheet, sheets of labels, what am I "
+    "short of",
+)
+def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Packs:
     """Whole packs to buy for what is needed and not on hand.
 
     >>> packs_to_buy(needed=7300, pack=2500, on_hand=1000)
@@ -162,7 +199,10 @@ def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Count:
     return max(0, math.ceil(round_half_away((needed - on_hand) / pack, 6)))
 
 
-@formula(source=EVEN_SHARES)
+@formula(
+    source=EVEN_SHARES,
+    words="not enough for everyone, ration, allocate stock",
+)
 def fair_split(available: Available, wants: Wants, step: WholeStep = 1.0, sharing: Sharing = "in proportion") -> Given:
     """Share out what there is too little of: oil for several products, candles for several shops.
 

@@ -4,7 +4,6 @@ import math
 from typing import NamedTuple
 
 from candlecalc.calc.sources import ORIGIN, POOL, PRACTICE, REGRESSION
-from candlecalc.calc.terms import Length
 from candlecalc.calc.terms.burn import (
     BurnRate,
     CandleRates,
@@ -17,11 +16,14 @@ from candlecalc.calc.terms.burn import (
     PoolTime,
     PoolWidths,
 )
+from candlecalc.calc.terms.vessel import InsideDiameter
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities import statistics
 
 INCH = 25.4
 LONGEST_BURN = 4.0  # hours at a time: common practice, no source
+
+PAST = "past the four hours usual for one burn"
 
 GROWING = {
     "MAX(hours) > MIN(hours)": "two readings at different hours, at least, are wanted",
@@ -33,7 +35,12 @@ GROWING = {
 INSIDE = {**GROWING, "MAX(widths) <= diameter": "the pool cannot be wider than the vessel"}
 
 
-@formula(native="SLOPE(widths,hours)", requires=GROWING, source=REGRESSION)
+@formula(
+    native="SLOPE(widths,hours)",
+    requires=GROWING,
+    source=REGRESSION,
+    words="melt pool growth",
+)
 def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
     """How much wider the melt pool gets in an hour, from readings of one burn on its way to the wall.
 
@@ -47,8 +54,10 @@ def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
     native="AVERAGE(hours)+(diameter-AVERAGE(widths))/SLOPE(widths,hours)",
     requires=INSIDE,
     source=REGRESSION,
+    words="full melt pool, pool reaches the edge, tunneling, tunnelling, first burn, memory ring, does not melt "
+    "to the edge",
 )
-def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTime:
+def pool_time(hours: PoolHours, widths: PoolWidths, diameter: InsideDiameter) -> PoolTime:
     """Hours from lighting until the melt pool reaches the wall, on the straight line through the readings.
 
     Pools grow more slowly towards the wall: a reading near it is worth more
@@ -60,8 +69,14 @@ def pool_time(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolTim
     return statistics.line(hours, widths).where(diameter)
 
 
-@formula(native=f"diameter/{INCH}", source=PRACTICE)
-def usual_pool_time(diameter: Length) -> PoolTime:
+@formula(
+    native=f"diameter/{INCH}",
+    source=PRACTICE,
+    words="hour per inch, first burn, how long to burn the first time, full melt pool, memory ring, burn "
+    "session, how long to burn each time, inch across",
+    notes={f"diameter > {LONGEST_BURN * INCH:g}": PAST},
+)
+def usual_pool_time(diameter: InsideDiameter) -> PoolTime:
     """Hours that makers usually expect the melt pool to take to the wall: one for each inch across.
 
     A habit of the trade that nobody seems to have measured; from four inches up
@@ -82,8 +97,12 @@ class PoolForecast(NamedTuple):
     note: Note
 
 
-@formula(requires=INSIDE, source=POOL)
-def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: Length) -> PoolForecast:
+@formula(
+    requires=INSIDE,
+    source=POOL,
+    words="melt pool, full melt pool, pool reaches the edge, first burn, melt pool width",
+)
+def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: InsideDiameter) -> PoolForecast:
     """How the melt pool grows and when it reaches the wall, with the usual expectation beside it.
 
     >>> round(pool_forecast(hours=[0.5, 1, 1.5, 2], widths=[28, 41, 52, 61], diameter=75).usual, 1)
@@ -95,7 +114,7 @@ def pool_forecast(hours: PoolHours, widths: PoolWidths, diameter: Length) -> Poo
     if reaches > max(hours):
         notes.append("drawn on beyond the last reading")
     if reaches > LONGEST_BURN:
-        notes.append("past the four hours usual for one burn")
+        notes.append(PAST)
     return PoolForecast(line.slope, reaches, usual, "; ".join(notes))
 
 
@@ -104,7 +123,12 @@ HEIGHT = "SUMPRODUCT(rates,heights)/SUMSQ(rates)"
 ALIKE = {"COUNT(rates) >= 2": "readings at two rates at least are wanted"}
 
 
-@formula(native=f"rate*{HEIGHT}", requires=ALIKE, source=ORIGIN)
+@formula(
+    native=f"rate*{HEIGHT}",
+    requires=ALIKE,
+    source=ORIGIN,
+    words="flame size, how high is the flame",
+)
 def flame_height(rate: BurnRate, rates: CandleRates, heights: FlameHeights) -> Flame:
     """Height of the flame to expect at a rate of burning, from the maker's own readings.
 
@@ -124,6 +148,7 @@ def flame_height(rate: BurnRate, rates: CandleRates, heights: FlameHeights) -> F
     ),
     requires=ALIKE,
     source=ORIGIN,
+    words="flame too high, tall flame",
 )
 def flame_height_high(
     rate: BurnRate, rates: CandleRates, heights: FlameHeights, confidence: Confidence = 0.95

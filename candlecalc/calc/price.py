@@ -4,10 +4,10 @@ import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, MARKUP, PRACTICE
 from candlecalc.calc.terms import (
+    Candles,
     Collector,
     Cost,
     Costs,
-    Count,
     Digits,
     Discount,
     Ending,
@@ -31,13 +31,43 @@ from candlecalc.calc.terms import (
     TaxedPrice,
     Times,
 )
+from candlecalc.calc.terms.selling import (
+    AllFees,
+    FeeAnItem,
+    FirstDiscount,
+    FixedAnOrder,
+    FixedCosts,
+    FixedSums,
+    Lots,
+    MaterialsAlone,
+    OrderFee,
+    OrderPacking,
+    PlaceCost,
+    PostageCharged,
+    PostagePaid,
+    PriceLeft,
+    ProfitBesides,
+    ProfitOnOne,
+    RetailPrice,
+    SecondDiscount,
+    SmallestFee,
+    SmallestOrderFee,
+    ThirdDiscount,
+    ToRound,
+    VariableCost,
+    WholesalePrice,
+)
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
 ABOVE_COST = {"price > cost": "the price must be above what each one costs"}
 
 
-@formula(native="markup/(1+markup)", source=MARKUP)
+@formula(
+    native="markup/(1+markup)",
+    source=MARKUP,
+    words="markup to margin, convert markup",
+)
 def margin_from_markup(markup: Markup) -> Margin:
     """Margin on the price that a markup on cost comes to: 100 % markup is 50 % margin.
 
@@ -47,7 +77,11 @@ def margin_from_markup(markup: Markup) -> Margin:
     return markup / (1 + markup)
 
 
-@formula(native="margin/(1-margin)", source=MARKUP)
+@formula(
+    native="margin/(1-margin)",
+    source=MARKUP,
+    words="margin to markup, convert margin",
+)
 def markup_from_margin(margin: Margin) -> RealMarkup:
     """Markup on cost that a margin on the price comes to.
 
@@ -57,7 +91,12 @@ def markup_from_margin(margin: Margin) -> RealMarkup:
     return margin / (1 - margin)
 
 
-@formula(native="cost*(1+markup)", source=MARKUP)
+@formula(
+    native="cost*(1+markup)",
+    source=MARKUP,
+    words="how much to charge, cost plus, keystone, double the cost, times two, markup price, pricing formula, "
+    "retail price",
+)
 def price_from_markup(cost: Cost, markup: Markup) -> Price:
     """Price before tax from a markup on cost.
 
@@ -67,8 +106,10 @@ def price_from_markup(cost: Cost, markup: Markup) -> Price:
     return cost * (1 + markup)
 
 
-@formula(native="fee+postage+packing-charged", source=ALGEBRA)
-def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, charged: Money = 0.0) -> SignedMoney:
+@formula(native="fee+postage+packing-charged", source=ALGEBRA, part=True)
+def order_cost(
+    fee: OrderFee = 0.0, postage: PostagePaid = 0.0, packing: OrderPacking = 0.0, charged: PostageCharged = 0.0
+) -> SignedMoney:
     """What an order costs the maker besides its candles, less the postage the buyer pays.
 
     >>> order_cost(fee=0.25, postage=5.5, packing=1, charged=4)
@@ -77,9 +118,9 @@ def order_cost(fee: Money = 0.0, postage: Money = 0.0, packing: Money = 0.0, cha
     return fee + postage + packing - charged
 
 
-@formula(native="least/per_order", source=ALGEBRA)
-def least_each(least: Money, per_order: PerOrder) -> Money:
-    """The smallest fee of an order, as each candle's part of it.
+@formula(native="least/per_order", source=ALGEBRA, part=True)
+def least_each(least: SmallestOrderFee, per_order: PerOrder) -> Money:
+    """Minimum order fee divided by the candles in the order.
 
     >>> least_each(least=3, per_order=2)
     1.5
@@ -87,8 +128,8 @@ def least_each(least: Money, per_order: PerOrder) -> Money:
     return least / per_order
 
 
-@formula(native="cost*times", source=ALGEBRA)
-def fixed_for_season(cost: Money, times: Times) -> Money:
+@formula(native="cost*times", source=ALGEBRA, part=True)
+def fixed_for_season(cost: PlaceCost, times: Times) -> Money:
     """What a place costs over the season, from its cost a day or a month.
 
     >>> fixed_for_season(cost=45, times=6)
@@ -97,9 +138,9 @@ def fixed_for_season(cost: Money, times: Times) -> Money:
     return cost * times
 
 
-@formula(native="item+order/per_order", source=ALGEBRA)
-def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMoney:
-    """What a sale costs each candle in fixed sums: those of every item, and its part of those of an order.
+@formula(native="item+order/per_order", source=ALGEBRA, part=True)
+def fixed_each(item: FeeAnItem, order: FixedAnOrder, per_order: PerOrder) -> SignedMoney:
+    """Fixed fees per candle: those of every item, plus those of an order divided by its candles.
 
     `order` is the order's fee, packing and postage less the postage the buyer pays.
 
@@ -109,7 +150,7 @@ def fixed_each(item: Money, order: SignedMoney, per_order: PerOrder) -> SignedMo
     return item + order / per_order
 
 
-@formula(native='rate*(collector<>"nobody")', source=PRACTICE)
+@formula(native='rate*(collector<>"nobody")', source=PRACTICE, part=True)
 def tax_charged(rate: Tax, collector: Collector) -> Tax:
     """The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax.
 
@@ -127,15 +168,17 @@ POSTAGE = "what the buyer pays for postage must not be more than the cost"
     native=f"MAX((cost+fixed)/(1-margin-{TAKEN}),(cost+fixed+least)/(1-margin))",
     requires={f"margin+{TAKEN} < 1": "margin and fee together must stay below 1", "cost+fixed >= 0": POSTAGE},
     source=ALGEBRA,
+    words="how much should I charge, what to charge, retail price, selling price, price with fees, marketplace "
+    "price, consignment, raise my price, price increase, price, pricing",
 )
 def price_for_margin(
     cost: Cost,
     margin: Margin,
     fee: Fee = 0.0,
-    fixed: SignedMoney = 0.0,
+    fixed: FixedSums = 0.0,
     tax: Tax = 0.0,
     basis: FeeBasis = "net",
-    least: Money = 0.0,
+    least: SmallestFee = 0.0,
 ) -> Price:
     """Price before tax that leaves a wanted margin after the place has taken its fees.
 
@@ -153,14 +196,15 @@ def price_for_margin(
     native=f"MAX((materials+fixed)/(1-{TAKEN}),materials+fixed+least)",
     requires={f"{TAKEN} < 1": "the fee must leave something of the price", "materials+fixed >= 0": POSTAGE},
     source=ALGEBRA,
+    words="minimum price, floor price, how low can I go, below which I lose money, sale price floor, black friday",
 )
 def lowest_price(
-    materials: Cost,
+    materials: MaterialsAlone,
     fee: Fee = 0.0,
-    fixed: SignedMoney = 0.0,
+    fixed: FixedSums = 0.0,
     tax: Tax = 0.0,
     basis: FeeBasis = "net",
-    least: Money = 0.0,
+    least: SmallestFee = 0.0,
 ) -> LowestPrice:
     """Lowest price before tax that still covers the materials and the place's fees.
 
@@ -173,8 +217,13 @@ def lowest_price(
     return max((materials + fixed) / (1 - taken), materials + fixed + least)
 
 
-@formula(native=f"MAX(price*{TAKEN},least)", source=ALGEBRA)
-def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: Money = 0.0) -> Money:
+@formula(
+    native=f"MAX(price*{TAKEN},least)",
+    source=ALGEBRA,
+    words="marketplace fees, online shop fees, card fees, credit card fee, payment processing, transaction fee, "
+    "selling fees, listing fee, commission",
+)
+def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: SmallestFee = 0.0) -> Money:
     """What the place takes of a price by its percentage, and at least its smallest fee.
 
     >>> fee_at(price=20, fee=0.1, tax=0.2, basis="gross")
@@ -183,8 +232,13 @@ def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", leas
     return max(price * fee * (1 + tax * (basis == "gross")), least)
 
 
-@formula(native="price-cost-fees", source=ALGEBRA)
-def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
+@formula(
+    native="price-cost-fees",
+    source=ALGEBRA,
+    words="profit per candle, net profit, what do I keep, what is left after fees, contribution margin, profit "
+    "after fees, earnings per sale, contribution, am I making money",
+)
+def profit_at(price: Price, cost: Cost, fees: AllFees = 0.0) -> SignedMoney:
     """Profit on a candle at a price before tax, after its cost and all the place's fees.
 
     >>> profit_at(price=16.5, cost=6, fees=2)
@@ -193,9 +247,14 @@ def profit_at(price: Price, cost: Cost, fees: SignedMoney = 0.0) -> SignedMoney:
     return price - cost - fees
 
 
-@formula(native="profit/price", requires={"price > 0": "price must be more than 0"}, source=MARKUP)
-def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
-    """Margin that a profit is of the price before tax.
+@formula(
+    native="profit/price",
+    requires={"price > 0": "price must be more than 0"},
+    source=MARKUP,
+    words="gross margin, profit margin, profit percentage",
+)
+def margin_at(profit: ProfitOnOne, price: Price) -> RealMargin:
+    """Profit divided by the price before tax.
 
     >>> margin_at(profit=8, price=16)
     0.5
@@ -203,7 +262,11 @@ def margin_at(profit: SignedMoney, price: Price) -> RealMargin:
     return profit / price
 
 
-@formula(native="price*(1+tax)", source=MARKUP)
+@formula(
+    native="price*(1+tax)",
+    source=MARKUP,
+    words="tax inclusive price, add sales tax, add VAT, price including tax, price with tax",
+)
 def add_tax(price: Price, tax: Tax) -> TaxedPrice:
     """Price with tax from the price before tax.
 
@@ -213,7 +276,11 @@ def add_tax(price: Price, tax: Tax) -> TaxedPrice:
     return price * (1 + tax)
 
 
-@formula(native="price/(1+tax)", source=MARKUP)
+@formula(
+    native="price/(1+tax)",
+    source=MARKUP,
+    words="remove tax, remove VAT, price without tax, sales tax included, net price, tax exclusive price, back out tax",
+)
 def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     """Price before tax from a price with tax in it.
 
@@ -223,7 +290,11 @@ def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     return price / (1 + tax)
 
 
-@formula(native="price*tax", source=MARKUP)
+@formula(
+    native="price*tax",
+    source=MARKUP,
+    words="how much sales tax, VAT on a price, tax due",
+)
 def tax_on(price: Price, tax: Tax) -> Money:
     """The tax that comes on a price before tax.
 
@@ -233,7 +304,11 @@ def tax_on(price: Price, tax: Tax) -> Money:
     return price * tax
 
 
-@formula(native="price*tax/(1+tax)", source=MARKUP)
+@formula(
+    native="price*tax/(1+tax)",
+    source=MARKUP,
+    words="sales tax included, how much of the price is tax, VAT in a price, tax portion",
+)
 def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     """The tax that a price with tax holds.
 
@@ -243,8 +318,15 @@ def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
     return price * tax / (1 + tax)
 
 
-@formula(native="price*(1-first)*(1-second)*(1-third)", source=MARKUP)
-def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, third: Discount = 0.0) -> ShelfPrice:
+@formula(
+    native="price*(1-first)*(1-second)*(1-third)",
+    source=MARKUP,
+    words="percent off, twenty percent off, sale price, coupon code, voucher, promo, black friday, markdown, "
+    "discount code, quantity discount",
+)
+def after_discounts(
+    price: ShelfPrice, first: FirstDiscount, second: SecondDiscount = 0.0, third: ThirdDiscount = 0.0
+) -> ShelfPrice:
     """Price after discounts in a row: each is taken off what the one before left.
 
     >>> round(after_discounts(price=100, first=0.2, second=0.1, third=0.1), 2)
@@ -253,9 +335,15 @@ def after_discounts(price: ShelfPrice, first: Discount, second: Discount = 0.0, 
     return price * (1 - first) * (1 - second) * (1 - third)
 
 
-@formula(native="retail*(1-discount)", source=MARKUP)
-def wholesale_price(retail: ShelfPrice, discount: Discount) -> ShelfPrice:
-    """Price to a shop, from the retail price and the shop's discount.
+@formula(
+    native="retail*(1-discount)",
+    source=MARKUP,
+    words="price for shops, wholesale discount, trade price, price to stockists, trade discount",
+)
+def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
+    """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.
+
+    The other way round: `retail_from_wholesale`.
 
     >>> wholesale_price(retail=24, discount=0.5)
     12.0
@@ -263,7 +351,11 @@ def wholesale_price(retail: ShelfPrice, discount: Discount) -> ShelfPrice:
     return retail * (1 - discount)
 
 
-@formula(native='shelf*(1-discount)/(1+tax*(stated="with tax"))', source=MARKUP)
+@formula(
+    native='shelf*(1-discount)/(1+tax*(stated="with tax"))',
+    source=MARKUP,
+    words="what do I get, shop takes a share, consignment, commission, net of discount",
+)
 def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stated) -> Price:
     """Price before tax that a stated price leaves: less the discount, less the tax if it is in it.
 
@@ -273,7 +365,11 @@ def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stat
     return shelf * (1 - discount) / (1 + tax * (stated == "with tax"))
 
 
-@formula(native='price*(1+tax*(stated="with tax"))/(1-discount)', source=MARKUP)
+@formula(
+    native='price*(1+tax*(stated="with tax"))/(1-discount)',
+    source=MARKUP,
+    words="list price, price to print, price on the shelf, consignment price",
+)
 def price_to_state(price: Price, discount: Discount, tax: Tax, stated: Stated) -> ShelfPrice:
     """Price to state so that a wanted price before tax is received: the inverse of `price_received`.
 
@@ -287,6 +383,7 @@ def price_to_state(price: Price, discount: Discount, tax: Tax, stated: Stated) -
     native="ROUND(MAX(0,0-INT(ROUND((ending-price)/step,6)))*step+ending,6)",
     requires={"ending < step": "the ending must be below the step"},
     source=PRACTICE,
+    words="price ending, round price up, charm price, psychological price, 99 cents, neat price, 19.95",
 )
 def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> ShelfPrice:
     """The next price up that the maker uses: a whole number of steps, plus the ending.
@@ -300,8 +397,12 @@ def round_up_price(price: ShelfPrice, step: PriceStep, ending: Ending = 0.0) -> 
     return round_half_away(steps * step + ending, 6)
 
 
-@formula(native="ROUND(amount,digits)", source="half away from zero: sales tax rules of US Streamlined states, HMRC")
-def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
+@formula(
+    native="ROUND(amount,digits)",
+    source="half away from zero: sales tax rules of US Streamlined states, HMRC",
+    words="round to cents, rounding",
+)
+def round_money(amount: ToRound, digits: Digits = 2) -> SignedMoney:
     """An amount rounded to the currency's smallest coin, half away from zero.
 
     >>> round_money(amount=1.005)
@@ -310,11 +411,19 @@ def round_money(amount: SignedMoney, digits: Digits = 2) -> SignedMoney:
     return round_half_away(amount, int(digits))
 
 
-@formula(native="0-INT(0-ROUND((fixed+profit)/(price-cost),6))", requires=ABOVE_COST, source=BREAK_EVEN)
-def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Count:
+@formula(
+    native="0-INT(0-ROUND((fixed+profit)/(price-cost),6))",
+    requires=ABOVE_COST,
+    source=BREAK_EVEN,
+    words="how many to sell, break even at a market, cover the stall fee, stall fee, booth fee, table fee, "
+    "market booth, target profit, sales goal, pay myself a salary, how many candles to make a "
+    "living, fixed costs, make up for a discount",
+    notes={"": "no fixed costs may be in cost, or they are counted twice"},
+)
+def break_even_units(fixed: FixedCosts, price: PriceLeft, cost: VariableCost, profit: ProfitBesides = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is what comes and goes with each candle.
+    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0
@@ -322,8 +431,15 @@ def break_even_units(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     return -math.floor(-round_half_away((fixed + profit) / (price - cost), 6))
 
 
-@formula(native="(fixed+profit)*price/(price-cost)", requires=ABOVE_COST, source=BREAK_EVEN)
-def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0) -> Money:
+@formula(
+    native="(fixed+profit)*price/(price-cost)",
+    requires=ABOVE_COST,
+    source=BREAK_EVEN,
+    words="sales goal, annual sales goal, revenue needed, turnover, salary, make a living, target profit, fixed "
+    "costs, income goal",
+    notes={"": "no fixed costs may be in cost, or they are counted twice"},
+)
+def break_even_sales(fixed: FixedCosts, price: PriceLeft, cost: VariableCost, profit: ProfitBesides = 0.0) -> Money:
     """Sales in money that cover fixed costs, and a wanted profit if given.
 
     >>> break_even_sales(fixed=18000, price=100, cost=20)
@@ -332,8 +448,12 @@ def break_even_sales(fixed: Money, price: Price, cost: Cost, profit: Money = 0.0
     return (fixed + profit) * price / (price - cost)
 
 
-@formula(native="fixed/(SUMPRODUCT(mix,prices)-SUMPRODUCT(mix,costs))", source=BREAK_EVEN)
-def break_even_mix(fixed: Money, mix: Mix, prices: Prices, costs: Costs) -> Money:
+@formula(
+    native="fixed/(SUMPRODUCT(mix,prices)-SUMPRODUCT(mix,costs))",
+    source=BREAK_EVEN,
+    words="sales mix, several products, product mix",
+)
+def break_even_mix(fixed: FixedCosts, mix: Mix, prices: Prices, costs: Costs) -> Lots:
     """Lots of a mix of products to sell to cover fixed costs.
 
     A lot holds `mix` of each product: for 3 of one to 1 of another, 10 lots are

@@ -55,7 +55,11 @@ class Part(NamedTuple):
     amount: float
 
 
-@formula(source=NET_REQUIREMENTS)
+@formula(
+    source=NET_REQUIREMENTS,
+    words="shopping list, material requirements, MRP, what do I need to buy, what am I short of, materials for "
+    "the season, wax for the season, materials for all orders, plan purchases",
+)
 def net_requirements(
     items: Items,
     on_hand: ItemsOnHand,

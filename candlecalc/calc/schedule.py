@@ -1,20 +1,20 @@
-"""Schedule: when to pour, how many evenings it takes, and how much to make in each week."""
+"""Schedule: how many evenings the pouring takes, and how much to make in each week."""
 
 import math
-import re
-from datetime import date, timedelta
-from typing import FrozenSet, List, NamedTuple, Sequence
+from typing import List, NamedTuple, Sequence
 
-from candlecalc.calc.sources import ALGEBRA, CALENDAR, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
-from candlecalc.calc.terms import Count, Money, Quantity, Weight
+from candlecalc.calc.sources import ALGEBRA, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
+from candlecalc.calc.terms import (
+    Money,
+    Pots,
+    Quantity,
+)
+from candlecalc.calc.terms.making import PotHolds, PotsToPour, WholeMelt
 from candlecalc.calc.terms.plan import (
     ByPeriod,
     Closing,
-    Cure,
-    DaysOff,
     Demand,
-    Evenings,
-    Finishing,
+    EveningsNeeded,
     Keep,
     KeepingEach,
     Lowering,
@@ -24,90 +24,27 @@ from candlecalc.calc.terms.plan import (
     PeriodRate,
     PlanName,
     PotsAnEvening,
-    PourDay,
     Raising,
-    SaleDay,
     SeasonSales,
     SetUp,
     Usual,
-    Working,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
-WEEK = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
-DAY = timedelta(days=1)
 # Stock below nothing by less than this is a sum that was rounded on its way.
 SHORT = 1e-6
 BY_WEEK = "it looks at what is left after each week"
 
 
-@formula(native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)", source=CALENDAR)
-def pour_by(sale: SaleDay, cure: Cure, evenings: Evenings = 1.0, finishing: Finishing = 0.0) -> PourDay:
-    """The last day to start pouring for a market or an order, working Monday to Friday.
-
-    Back from the day of sale: the working days to label and pack, all before
-    it; then the days of cure, weekends too; then the evenings of pouring. The
-    last pour is on the last working day that leaves its cure. For other
-    working days and days off use `pour_by_own_days`.
-
-    >>> pour_by(sale="2026-12-05", cure=14, evenings=3, finishing=2).isoformat()
-    '2026-11-17'
-    """
-    return _pour_by(sale, cure, evenings, finishing, frozenset(range(5)), frozenset())
-
-
-@formula(no_native="it reads the maker's own week and days off", source=CALENDAR)
-def pour_by_own_days(
-    sale: SaleDay,
-    cure: Cure,
-    working: Working,
-    evenings: Evenings = 1.0,
-    finishing: Finishing = 0.0,
-    closed: DaysOff = None,
-) -> PourDay:
-    """The last day to start pouring for a market or an order, on the days that you work.
-
-    Counted as in `pour_by`, with your own week and the days that you are away.
-
-    >>> pour_by_own_days(sale="2026-12-05", cure=14, working="Tue Thu Sat", evenings=3).isoformat()
-    '2026-11-17'
-    """
-    return _pour_by(sale, cure, evenings, finishing, _week(working), frozenset(day for day in closed or () if day))
-
-
-def _pour_by(
-    sale: date, cure: float, evenings: float, finishing: float, week: FrozenSet[int], closed: FrozenSet[date]
-) -> date:
-    cured = _back(sale, finishing, week, closed)
-    return _back(cured - timedelta(days=cure) + DAY, evenings, week, closed)
-
-
-def _back(day: date, working_days: float, week: FrozenSet[int], closed: FrozenSet[date]) -> date:
-    """So many working days before a day."""
-    while working_days > 0:
-        day -= DAY
-        working_days -= day.weekday() in week and day not in closed
-    return day
-
-
-def _week(working: str) -> FrozenSet[int]:
-    """The days of the week in words such as "Mon-Fri" or "Tue Thu Sat"."""
-    words = working.lower().replace("\u2013", "-")
-    if words in ("every day", "daily", "all"):
-        return frozenset(range(7))
-    days: List[int] = []
-    for part in re.split(r"[\s,;]+", re.sub(r"\s*-\s*", "-", words)):
-        ends = [name[:3] for name in part.split("-")]
-        if len(ends) > 2 or not set(ends) <= set(WEEK):
-            raise ValueError(f'pour_by_own_days: working is "{working}"; it takes days such as "Mon-Fri" or "Tue Thu".')
-        first, last = WEEK.index(ends[0]), WEEK.index(ends[-1])
-        days += [day % 7 for day in range(first, last + 1 + 7 * (last < first))]
-    return frozenset(days)
-
-
-@formula(native="ROUNDUP(ROUND(melt/pot,6),0)", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE)
-def pots_needed(melt: Weight, pot: Weight) -> Count:
+@formula(
+    native="ROUNDUP(ROUND(melt/pot,6),0)",
+    requires={"pot > 0": "the pot must hold more than 0"},
+    source=PRACTICE,
+    words="how many melts, how many pots, size of the melter, wax melter capacity, pot capacity, pitchers, "
+    "pouring pitchers, how many pours",
+)
+def pots_needed(melt: WholeMelt, pot: PotHolds) -> Pots:
     """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
@@ -116,8 +53,8 @@ def pots_needed(melt: Weight, pot: Weight) -> Count:
     return math.ceil(round_half_away(melt / pot, 6))
 
 
-@formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE)
-def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
+@formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
+def evenings_needed(pots: PotsToPour, an_evening: PotsAnEvening) -> EveningsNeeded:
     """Evenings that so many pots take.
 
     >>> evenings_needed(pots=7, an_evening=3)
@@ -126,7 +63,11 @@ def evenings_needed(pots: Count, an_evening: PotsAnEvening) -> Count:
     return math.ceil(round_half_away(pots / an_evening, 6))
 
 
-@formula(native="MAX(0,sales+closing-opening)", source=PRODUCTION_BUDGET)
+@formula(
+    native="MAX(0,sales+closing-opening)",
+    source=PRODUCTION_BUDGET,
+    words="how much to make this month, production budget",
+)
 def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
 
@@ -138,7 +79,10 @@ def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
     return max(0, sales + closing - opening)
 
 
-@formula(source=PRODUCTION_BUDGET)
+@formula(
+    source=PRODUCTION_BUDGET,
+    words="production plan, make to order, make what sells each month",
+)
 def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month to follow what is wanted, and leave so much at the end of each.
 
@@ -153,7 +97,11 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     return made
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="make ahead, build stock, same amount every month, steady production",
+)
 def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.0) -> PeriodRate:
     """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
 
@@ -167,7 +115,10 @@ def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.
     return max(rate, (wanted + closing) / len(sales))
 
 
-@formula(source=ALGEBRA)
+@formula(
+    source=ALGEBRA,
+    words="stock at month end, projected stock",
+)
 def stock_left(sales: SeasonSales, made: Made, opening: Opening = 0.0) -> ByPeriod:
     """How much is left at the end of each week or month, from what is made and sold in it.
 
@@ -189,7 +140,11 @@ def _left(name: str, sales: Sequence[float], made: Sequence[float], opening: flo
     return left
 
 
-@formula(no_native=BY_WEEK, source=LEVEL_OR_FOLLOW)
+@formula(
+    no_native=BY_WEEK,
+    source=LEVEL_OR_FOLLOW,
+    words="cost of a production plan",
+)
 def plan_cost(
     sales: SeasonSales,
     made: Made,
@@ -222,7 +177,10 @@ class PlanLine(NamedTuple):
     cost: Money
 
 
-@formula(source=LEVEL_OR_FOLLOW)
+@formula(
+    source=LEVEL_OR_FOLLOW,
+    words="production plan, make ahead or make to order, build ahead",
+)
 def level_or_follow(
     sales: SeasonSales,
     making: MakingEach,
@@ -250,7 +208,10 @@ def level_or_follow(
     ]
 
 
-@formula(source=LOT_SIZING)
+@formula(
+    source=LOT_SIZING,
+    words="batch size, how big a batch, how often to make a batch, production plan, lot sizing",
+)
 def lot_sizes(sales: SeasonSales, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month so that batches and keeping cost least over the season.
 
@@ -299,7 +260,11 @@ def _batch_starts(wanted: Sequence[float], setup: float, keeping: float) -> List
     return starts
 
 
-@formula(no_native=BY_WEEK, source=LOT_SIZING)
+@formula(
+    no_native=BY_WEEK,
+    source=LOT_SIZING,
+    words="cost of batches, cost of many small batches",
+)
 def lots_cost(sales: SeasonSales, made: Made, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> Money:
     """What batches and keeping cost over a season: each time something is made, and what is left after each.
 

@@ -3,6 +3,7 @@
 PRACTICE = "common practice, no source"
 ALGEBRA = "algebra from the definitions"
 GEOMETRY = "elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)"
+DENSITY = "density is mass over volume: OpenStax, Chemistry 2e, measurements"
 WATER = (
     "water's density: Tanaka et al., Metrologia 38 (2001) 301, from memory, checked against IAPWS-95; "
     "weighing in air: the buoyancy correction of the conventional mass (air 0.0012, weights 8.0 g/ml), from memory"
@@ -61,6 +62,7 @@ STOPS = (
     "conformity test"
 )
 WICKS = f"{PRACTICE}: one thing is changed at a time, and a single piece proves nothing"
+SIGNS_OF_A_BURN = f"{PRACTICE}; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed"
 ORDER_QUANTITY = "economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1"
 PRICE_BREAKS = "order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3"
 REORDER = "reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12"
@@ -70,7 +72,11 @@ LEVEL_OR_FOLLOW = "level and chase plans: a textbook exercise with its answers, 
 LOT_SIZING = "Wagner and Whitin's lot sizes: the library stockpyl, after Snyder and Shen, example 3.9"
 NET_REQUIREMENTS = "material requirements planning: Chase and Jacobs, 14th edition, second-hand; answers of an exercise"
 EVEN_SHARES = "largest remainder (OpenStax, Contemporary Mathematics 11.4); even shares up to what each wants: algebra"
+CONSTRAINT = "contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5"
+COMMISSION = "ordinary commission on what is sold: accountingformanagement.org, consignment, by its example"
+DIMENSIONAL = "dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand"
 CALENDAR = "days of the calendar"
+MONTHS = "months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory"
 VALUATION = "FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3"
 LOWER_VALUE = "lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1"
 TURNOVER = "inventory turnover and days: OpenStax, Financial Accounting 10.5"

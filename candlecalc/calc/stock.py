@@ -43,7 +43,10 @@ class LotLeft(NamedTuple):
     worth: Worth
 
 
-@formula(source=VALUATION)
+@formula(
+    source=VALUATION,
+    words="fifo, first in first out, lifo, inventory value, stock value, moving average",
+)
 def stock_from_log(moves: Moves, costs: MoveCosts, method: LogMethod = "FIFO") -> StockValue:
     """What went out cost and what is left is worth, from a log of receipts and issues.
 
@@ -59,7 +62,10 @@ def stock_from_log(moves: Moves, costs: MoveCosts, method: LogMethod = "FIFO") -
     return _valued(issued, lots)
 
 
-@formula(source=VALUATION)
+@formula(
+    source=VALUATION,
+    words="fifo, cost of each sale",
+)
 def issue_costs(moves: Moves, costs: MoveCosts, method: LogMethod = "FIFO") -> IssueCosts:
     """What each issue cost, line by line beside the log: the cost of goods of each sale or batch.
 
@@ -72,7 +78,10 @@ def issue_costs(moves: Moves, costs: MoveCosts, method: LogMethod = "FIFO") -> I
     return [float(cost) for cost in issued]
 
 
-@formula(source=VALUATION)
+@formula(
+    source=VALUATION,
+    words="fifo layers, what is left of each purchase",
+)
 def lots_left(moves: Moves, costs: MoveCosts) -> List[LotLeft]:
     """The lots that make up what is left, where the oldest goes first: the proof of a closing value.
 
@@ -87,7 +96,10 @@ def lots_left(moves: Moves, costs: MoveCosts) -> List[LotLeft]:
     return [LotLeft(float(lot.line), float(lot.left), float(lot.worth)) for lot in lots]
 
 
-@formula(source=VALUATION)
+@formula(
+    source=VALUATION,
+    words="inventory value, year end stock, stock value, stock take, fifo, closing stock, stock on the shelf",
+)
 def stock_from_count(bought: Bought, costs: LotCosts, left: Left, method: CountMethod = "FIFO") -> StockValue:
     """What went out cost and what is left is worth, from the lots bought and a count at the end.
 
@@ -113,6 +125,7 @@ def stock_from_count(bought: Bought, costs: LotCosts, left: Left, method: CountM
     native="SUMPRODUCT(bought,costs)/SUM(bought)",
     requires={"SUM(bought) > 0": "something must have been bought"},
     source=VALUATION,
+    words="weighted average, average price paid, mean price of purchases",
 )
 def average_cost(bought: Bought, costs: LotCosts) -> UnitCost:
     """Average cost of one unit over all lots: the periodic average. Not rounded, so round what it is multiplied to.
@@ -123,7 +136,10 @@ def average_cost(bought: Bought, costs: LotCosts) -> UnitCost:
     return math.fsum(amount * cost for amount, cost in zip(bought, costs)) / math.fsum(bought)
 
 
-@formula(source="specific identification: OpenStax, Financial Accounting 10.2")
+@formula(
+    source="specific identification: OpenStax, Financial Accounting 10.2",
+    words="specific identification, lot by lot",
+)
 def stock_from_lots(bought: Bought, costs: LotCosts, taken: Taken) -> StockValue:
     """What went out cost and what is left is worth, where it is written down which lot each came from.
 

@@ -1,10 +1,11 @@
 """Stocktake: what a count finds, what stock may be worth at most, how fast it goes, and which lot to use first."""
 
 import math
-from datetime import timedelta
+from calendar import monthrange
+from datetime import date, timedelta
 from typing import List, NamedTuple
 
-from candlecalc.calc.sources import ALGEBRA, CALENDAR, COUNTING, LOWER_VALUE, PRACTICE, TURNOVER
+from candlecalc.calc.sources import ALGEBRA, CALENDAR, COUNTING, LOWER_VALUE, MONTHS, PRACTICE, TURNOVER
 from candlecalc.calc.terms import Quantity, SignedMoney, UnitCost
 from candlecalc.calc.terms.plan import OnHand
 from candlecalc.calc.terms.stock import (
@@ -12,6 +13,7 @@ from candlecalc.calc.terms.stock import (
     Booked,
     ClosingStock,
     Counted,
+    DaysCovered,
     DaysLeft,
     DaysOfStock,
     Difference,
@@ -30,6 +32,7 @@ from candlecalc.calc.terms.stock import (
     Realisable,
     SellingPrice,
     ShelfLife,
+    ShelfMonths,
     ToFinish,
     ToSell,
     ToUse,
@@ -41,7 +44,7 @@ from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
 
 
-@formula(native="counted-booked", source=COUNTING)
+@formula(native="counted-booked", source=COUNTING, part=True)
 def count_difference(counted: Counted, booked: Booked) -> Difference:
     """What a count finds more than the books say; minus where it finds less.
 
@@ -51,7 +54,12 @@ def count_difference(counted: Counted, booked: Booked) -> Difference:
     return counted - booked
 
 
-@formula(native="(counted-booked)*cost", source=COUNTING)
+@formula(
+    native="(counted-booked)*cost",
+    source=COUNTING,
+    words="shrinkage of stock, stock count differences, breakage, broken candles, missing stock, theft, stock "
+    "take, inventory count, write off",
+)
 def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> SignedMoney:
     """What the difference of a count is worth at cost; a minus is a loss to be booked.
 
@@ -61,17 +69,26 @@ def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> S
     return (counted - booked) * cost
 
 
-@formula(native="MAX(0,price-finishing-selling)", source=LOWER_VALUE)
-def net_realisable(price: SellingPrice, finishing: ToFinish = 0.0, selling: ToSell = 0.0) -> Realisable:
+@formula(
+    native="MAX(0,price-finishing-selling)",
+    source=LOWER_VALUE,
+    formerly=("net_realisable",),
+    words="NRV, what stock can still bring",
+)
+def net_realisable_value(price: SellingPrice, finishing: ToFinish = 0.0, selling: ToSell = 0.0) -> Realisable:
     """What one brings after what it still costs to finish and to sell it; nothing where that is a loss.
 
-    >>> net_realisable(price=12, finishing=1.5, selling=2)
+    >>> net_realisable_value(price=12, finishing=1.5, selling=2)
     8.5
     """
     return max(0.0, price - finishing - selling)
 
 
-@formula(native="SUMPRODUCT(amounts*((costs<=worth)*costs+(costs>worth)*worth))", source=LOWER_VALUE)
+@formula(
+    native="SUMPRODUCT(amounts*((costs<=worth)*costs+(costs>worth)*worth))",
+    source=LOWER_VALUE,
+    words="stock value, inventory value, lower of cost or market",
+)
 def lower_of_cost(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Worth:
     """What stock is carried at: the lower of cost and net realisable value, item by item.
 
@@ -83,7 +100,11 @@ def lower_of_cost(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> W
     return math.fsum(amount * min(cost, brings) for amount, cost, brings in zip(amounts, costs, worth))
 
 
-@formula(native="SUMPRODUCT(amounts*(costs>worth)*(costs-worth))", source=LOWER_VALUE)
+@formula(
+    native="SUMPRODUCT(amounts*(costs>worth)*(costs-worth))",
+    source=LOWER_VALUE,
+    words="write off, damaged stock, unsold candles, obsolete stock, old stock",
+)
 def write_down(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Worth:
     """What is written off stock at the lower of cost and net realisable value: an expense of the period.
 
@@ -97,6 +118,7 @@ def write_down(amounts: ItemAmounts, costs: ItemCosts, worth: ItemWorth) -> Wort
     native="goods/((opening+closing)/2)",
     requires={"opening+closing > 0": "there must have been stock at the start or the end"},
     source=TURNOVER,
+    words="inventory turnover, how fast does stock sell",
 )
 def stock_turns(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock) -> Turns:
     """How often the average stock was sold or used over the time, all at cost.
@@ -111,6 +133,7 @@ def stock_turns(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock) 
     native="(opening+closing)/2/(goods/days)",
     requires={"goods > 0": "goods must be more than 0"},
     source=TURNOVER,
+    words="days of inventory, how long do candles sit",
 )
 def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock, days: Period = 365.0) -> DaysOfStock:
     """How many days goods stay in stock on average, from what was sold or used over so many days.
@@ -121,8 +144,12 @@ def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock
     return (opening + closing) / 2 / (goods / days)
 
 
-@formula(native="on_hand/a_day", source=ALGEBRA)
-def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysOfStock:
+@formula(
+    native="on_hand/a_day",
+    source=ALGEBRA,
+    words="how long will stock last, days of stock, weeks of stock, run out, when will I run out, supply left",
+)
+def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysCovered:
     """How many days what is on hand lasts, where so much goes in a day.
 
     >>> days_covered(on_hand=48, a_day=3)
@@ -131,7 +158,11 @@ def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysOfStock:
     return on_hand / a_day
 
 
-@formula(native="INT(made)+shelf_life", source=CALENDAR)
+@formula(
+    native="INT(made)+shelf_life",
+    source=CALENDAR,
+    words="expiry date, expiration, best before, shelf life, how long does oil keep, goes off",
+)
 def use_by(made: MadeDay, shelf_life: ShelfLife) -> UseBy:
     """The last day on which to use a lot, from the day it was made and how long it keeps.
 
@@ -141,7 +172,27 @@ def use_by(made: MadeDay, shelf_life: ShelfLife) -> UseBy:
     return made + timedelta(days=shelf_life)
 
 
-@formula(native="INT(made)+shelf_life-INT(as_of)", source=CALENDAR)
+@formula(
+    native="EDATE(made,months)",
+    source=MONTHS,
+    words="expiry date, best before, shelf life 12 months, expiration, use by, months of shelf life, how long "
+    "does oil keep",
+)
+def use_by_months(made: MadeDay, months: ShelfMonths) -> UseBy:
+    """The last day on which to use a lot that keeps so many months: the same day of the month, or its last.
+
+    >>> use_by_months(made="2026-08-31", months=18).isoformat()
+    '2028-02-29'
+    """
+    year, month = divmod(made.year * 12 + made.month - 1 + int(months), 12)
+    return date(year, month + 1, min(made.day, monthrange(year, month + 1)[1]))
+
+
+@formula(
+    native="INT(made)+shelf_life-INT(as_of)",
+    source=CALENDAR,
+    words="shelf life, is it still good, expired, days to expiry",
+)
 def shelf_days_left(made: MadeDay, shelf_life: ShelfLife, as_of: AsOf) -> DaysLeft:
     """Days that a lot still keeps; minus where it is past.
 
@@ -160,7 +211,10 @@ class LotToUse(NamedTuple):
     days_left: DaysLeft
 
 
-@formula(source=PRACTICE)
+@formula(
+    source=PRACTICE,
+    words="oldest first, FEFO, which bottle first",
+)
 def lots_to_use(lots: LotNames, amounts: LotAmounts, dates: LotDates, needed: ToUse, as_of: AsOf) -> List[LotToUse]:
     """Which lots to take what is needed from: the one that ends first comes first.
 

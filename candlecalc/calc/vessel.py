@@ -2,22 +2,35 @@
 
 import math
 
-from candlecalc.calc.sources import ALGEBRA, GEOMETRY, PRACTICE, WATER
+from candlecalc.calc.sources import ALGEBRA, DENSITY, GEOMETRY, PRACTICE, WATER
 from candlecalc.calc.terms import (
+    AnyDensity,
+    AnyVolume,
     BaseRise,
     Brimful,
-    Count,
+    Cavity,
     Density,
+    Depth,
     Fill,
     Headspace,
-    Length,
     Load,
+    Pieces,
     Side,
     Sides,
+    Vessels,
     Volume,
     Water,
     WaterTemperature,
     Wax,
+    Weighed,
+)
+from candlecalc.calc.terms.vessel import (
+    BottomDiameter,
+    InsideDiameter,
+    InsideHeight,
+    InsideLength,
+    InsideWidth,
+    TopDiameter,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -39,8 +52,10 @@ def _cap(across: float, rise: float) -> float:
     native=f"(PI()/4*diameter^2*height-{CAP.format(across='diameter')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="jar volume, round jar, how much does my jar hold, tin volume, capacity of a tin, pillar mould, "
+    "pillar candle, straight sided",
 )
-def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def cylinder_volume(diameter: InsideDiameter, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a straight round vessel, from inside measures.
 
     Real glass has rounded corners and a thick floor: where you can, weigh the
@@ -56,8 +71,9 @@ def cylinder_volume(diameter: Length, height: Length, base: BaseRise = 0.0) -> V
     native=f"(PI()/12*height*(top^2+top*bottom+bottom^2)-{CAP.format(across='bottom')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="jar volume, cup wider at the top, tumbler, cone, how much does my jar hold, bowl",
 )
-def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def tapered_volume(top: TopDiameter, bottom: BottomDiameter, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a round vessel that widens or narrows evenly, from inside diameters.
 
     With `top` and `bottom` alike this is `cylinder_volume`.
@@ -72,8 +88,9 @@ def tapered_volume(top: Length, bottom: Length, height: Length, base: BaseRise =
     native=f"(length*width*height-{CAP.format(across='MIN(length,width)')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="square jar, rectangular vessel, oblong, wooden dough bowl, how much does my jar hold",
 )
-def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0.0) -> Volume:
+def box_volume(length: InsideLength, width: InsideWidth, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of a square or oblong vessel with upright sides, from inside measures.
 
     A floor that is not flat is taken as a round cap as wide as the narrower side.
@@ -88,8 +105,9 @@ def box_volume(length: Length, width: Length, height: Length, base: BaseRise = 0
     native=f"(sides*side^2*height/(4*TAN(PI()/sides))-{CAP.format(across='(side/TAN(PI()/sides))')})/1000",
     requires=BELOW_FILL,
     source=GEOMETRY,
+    words="hexagon jar, octagon, how much does my jar hold",
 )
-def prism_volume(sides: Sides, side: Side, height: Length, base: BaseRise = 0.0) -> Volume:
+def prism_volume(sides: Sides, side: Side, height: InsideHeight, base: BaseRise = 0.0) -> Volume:
     """Volume of an upright vessel of equal sides: six for a hexagon jar.
 
     A floor that is not flat is taken as a round cap that touches every side.
@@ -110,7 +128,12 @@ def _water_density(temperature: float) -> float:
     return A5 * (1 - (temperature - A1) ** 2 * (temperature + A2) / (A3 * (temperature + A4)))
 
 
-@formula(native=f"water*(1-{AIR}/{SCALE_WEIGHTS:g})/({WATER_DENSITY}-{AIR})", source=WATER)
+@formula(
+    native=f"water*(1-{AIR}/{SCALE_WEIGHTS:g})/({WATER_DENSITY}-{AIR})",
+    source=WATER,
+    words="water test, weigh it with water, odd shaped vessel, oval bowl, irregular vessel, how much does my "
+    "jar hold, jar volume, fill it with water",
+)
 def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Volume:
     """Volume of a vessel from the water that fills it to the brim, as the scale shows it.
 
@@ -123,7 +146,12 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
     return water * (1 - AIR / SCALE_WEIGHTS) / (_water_density(temperature) - AIR)
 
 
-@formula(native="volume*(1-headspace)*density", source=ALGEBRA)
+@formula(
+    native="volume*(1-headspace)*density",
+    source=ALGEBRA,
+    words="how much do I pour, how much wax does a jar take, headspace, fill level, room at the top, wax for a "
+    "jar, volume to weight, jar size to wax, how full, refill, density, specific gravity",
+)
 def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
     """Weight of wax and oil that fills a vessel up to its headspace.
 
@@ -137,11 +165,70 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
     return volume * (1 - headspace) * density
 
 
-@formula(native="INT(ROUND(wax*(1+load)/fill,6))", requires={"fill > 0": "fill must be more than 0"}, source=PRACTICE)
-def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Count:
+@formula(
+    native="INT(ROUND(wax*(1+load)/fill,6))",
+    requires={"fill > 0": "fill must be more than 0"},
+    source=PRACTICE,
+    words="how many jars can I fill, how many candles can I make, candles from a bag of wax, wax melts, "
+    "clamshells, tealights, votives, how many tins",
+)
+def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     """Vessels that a weight of wax fills, once its oil is in.
 
     >>> vessels_filled(wax=5000, fill=216, load=0.08)
     25.0
     """
     return math.floor(round_half_away(wax * (1 + load) / fill, 6))
+
+
+@formula(
+    native=f"(PI()/4*diameter^2*depth-{CAP.format(across='diameter')})/1000*density",
+    requires={"base < depth": "the floor cannot rise above the wax"},
+    source=GEOMETRY,
+    words="fill line, partly filled, how deep, how full, fill height, depth of wax, how much wax to a line",
+)
+def fill_to_depth(diameter: InsideDiameter, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
+    """Weight of wax and oil that stands so deep in a straight round vessel.
+
+    Use the density at the temperature you measure the depth at: set wax stands
+    lower than the hot pour.
+
+    >>> round(fill_to_depth(diameter=80, depth=60, density=0.9), 1)
+    271.4
+    """
+    return (math.pi / 4 * diameter**2 * depth - _cap(diameter, base)) / 1000 * density
+
+
+@formula(
+    native="volume*density",
+    source=DENSITY,
+    words="fl oz to grams, ml to grams, fluid ounces of oil, fl oz to oz, fluid ounces to weight, specific "
+    "gravity, density, cups of wax, ml of oil to grams, how much does oil weigh, gallon of wax in pounds",
+)
+def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
+    """Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup.
+
+    A fluid ounce is a volume and an ounce a weight: only of water are they nearly
+    the same.
+
+    >>> round(volume_to_weight(volume=100, density=0.98), 6)
+    98.0
+    """
+    return volume * density
+
+
+@formula(
+    native="INT(ROUND(wax*(1+load)/(cavity*density),6))",
+    source=PRACTICE,
+    words="wax melts, clamshell, tarts, snap bars, mold, mould, votives, pieces out of a mould, how many melts, "
+    "clamshells, silicone mould, pillar mould",
+)
+def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Pieces:
+    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+
+    A cavity that you have weighed filled beats this figure.
+
+    >>> pieces_from_mould(wax=1000, load=0.08, cavity=15, density=0.9)
+    80.0
+    """
+    return math.floor(round_half_away(wax * (1 + load) / (cavity * density), 6))

@@ -3,29 +3,32 @@
 import math
 
 from candlecalc.calc.sources import EXPANSION, HEAT_BALANCE, MIXING, PRACTICE, SETTING
-from candlecalc.calc.terms import Density, Dye, DyeShare, Fill, Part, Wax
+from candlecalc.calc.terms import Coloured, Cuts, Density, Dye, DyePieces, DyeShare, Fill, Part, Wax
 from candlecalc.calc.terms.heat import (
     Densities,
     Expansion,
     HotDensity,
     LatentHeat,
     LatentHeats,
+    MeasuredAt,
     SetDensity,
     Shrinkage,
     SpecificHeat,
     SpecificHeats,
-    Temperature,
     TopUp,
+    WantedAt,
     Waxes,
     WaxShares,
 )
+from candlecalc.calc.terms.making import FirstDensity, SecondDensity
 from candlecalc.declaration.declared import formula
+from candlecalc.quantities.rounding import whole_steps
 
 ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 
 
-@formula(native="1/((1-share)/first+share/second)", source=MIXING)
-def blend_density(first: Density, second: Density, share: Part) -> Density:
+@formula(native="1/((1-share)/first+share/second)", source=MIXING, part=True)
+def blend_density(first: FirstDensity, second: SecondDensity, share: Part) -> Density:
     """Density of two waxes mixed by weight; `share` is the second wax's.
 
     Volumes are taken to add up, as they do for waxes within a percent or so.
@@ -36,7 +39,7 @@ def blend_density(first: Density, second: Density, share: Part) -> Density:
     return 1 / ((1 - share) / first + share / second)
 
 
-@formula(native="wax*(1-share)", source=PRACTICE)
+@formula(native="wax*(1-share)", source=PRACTICE, part=True)
 def first_wax(wax: Wax, share: Part = 0.0) -> Wax:
     """The first of two waxes in a blend; `share` is the second wax's.
 
@@ -46,7 +49,7 @@ def first_wax(wax: Wax, share: Part = 0.0) -> Wax:
     return wax * (1 - share)
 
 
-@formula(native="wax*share", source=PRACTICE)
+@formula(native="wax*share", source=PRACTICE, part=True)
 def second_wax(wax: Wax, share: Part) -> Wax:
     """The second of two waxes in a blend, by its share.
 
@@ -56,7 +59,11 @@ def second_wax(wax: Wax, share: Part) -> Wax:
     return wax * share
 
 
-@formula(native="wax*share", source=PRACTICE)
+@formula(
+    native="wax*share",
+    source=PRACTICE,
+    words="dye amount, how much colour, color, dye chips, liquid dye, colouring, pigment, mica",
+)
 def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     """Dye to weigh out for a weight of wax.
 
@@ -66,7 +73,27 @@ def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     return wax * share
 
 
-@formula(requires=ADD_UP, source=PRACTICE)
+@formula(
+    native="ROUND(ROUND(wax/coloured*cuts,6),0)/cuts",
+    source=PRACTICE,
+    words="dye block, dye chips, colour block, dye chip, how many dye chips, dye chips per pound, colour "
+    "blocks, color block",
+)
+def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
+    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+
+    >>> dye_pieces(wax=1000, coloured=450, cuts=4)
+    2.25
+    """
+    return whole_steps(wax / coloured * cuts) / cuts
+
+
+@formula(
+    requires=ADD_UP,
+    source=PRACTICE,
+    words="wax blend, blend of waxes, soy and coconut, soy coconut blend, additive, additives, stearic acid, "
+    "polymer additive, UV inhibitor, beeswax and soy, hardener, recipe in parts, formula in percent",
+)
 def wax_parts(wax: Wax, shares: WaxShares) -> Waxes:
     """Every wax and additive of a blend, from the shares; the shares must add up to 1.
 
@@ -76,7 +103,12 @@ def wax_parts(wax: Wax, shares: WaxShares) -> Waxes:
     return [wax * share for share in shares]
 
 
-@formula(native="1/SUMPRODUCT(shares/densities)", requires=ADD_UP, source=MIXING)
+@formula(
+    native="1/SUMPRODUCT(shares/densities)",
+    requires=ADD_UP,
+    source=MIXING,
+    words="density of a blend, specific gravity of a mix",
+)
 def mixed_density(shares: WaxShares, densities: Densities) -> Density:
     """Density of several waxes and additives mixed by weight; the shares must add up to 1.
 
@@ -89,7 +121,12 @@ def mixed_density(shares: WaxShares, densities: Densities) -> Density:
     return 1 / math.fsum(share / density for share, density in zip(shares, densities))
 
 
-@formula(native="SUMPRODUCT(shares,heats)", requires=ADD_UP, source=HEAT_BALANCE)
+@formula(
+    native="SUMPRODUCT(shares,heats)",
+    requires=ADD_UP,
+    source=HEAT_BALANCE,
+    words="heat capacity of a blend",
+)
 def mixed_specific_heat(shares: WaxShares, heats: SpecificHeats) -> SpecificHeat:
     """Specific heat of several waxes and additives mixed by weight, all set or all melted.
 
@@ -99,7 +136,12 @@ def mixed_specific_heat(shares: WaxShares, heats: SpecificHeats) -> SpecificHeat
     return math.fsum(share * heat for share, heat in zip(shares, heats))
 
 
-@formula(native="SUMPRODUCT(shares,heats)", requires=ADD_UP, source=HEAT_BALANCE)
+@formula(
+    native="SUMPRODUCT(shares,heats)",
+    requires=ADD_UP,
+    source=HEAT_BALANCE,
+    words="heat of fusion of a blend",
+)
 def mixed_latent_heat(shares: WaxShares, heats: LatentHeats) -> LatentHeat:
     """Heat that melts a kilogram of a blend, from each wax's own.
 
@@ -112,9 +154,13 @@ def mixed_latent_heat(shares: WaxShares, heats: LatentHeats) -> LatentHeat:
     return math.fsum(share * heat for share, heat in zip(shares, heats))
 
 
-@formula(native="density/(1+expansion*(temperature-measured))", source=EXPANSION)
+@formula(
+    native="density/(1+expansion*(temperature-measured))",
+    source=EXPANSION,
+    words="density of melted wax, specific gravity, wax density, soy wax density",
+)
 def liquid_density(
-    density: Density, measured: Temperature, temperature: Temperature, expansion: Expansion = 0.00085
+    density: Density, measured: MeasuredAt, temperature: WantedAt, expansion: Expansion = 0.00085
 ) -> Density:
     """Density of melted wax at another temperature than the one it was measured at.
 
@@ -131,6 +177,7 @@ def liquid_density(
     native="1-hot/cold",
     requires={"hot <= cold": "set wax cannot be lighter than melted wax"},
     source=SETTING,
+    words="shrinkage, sinkholes, wax sinks, sinks around the wick, contraction, wax pulls away, dips",
 )
 def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
     """How much a wax draws together from the pour until it has set and cooled, from two densities.
@@ -141,7 +188,11 @@ def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
     return 1 - hot / cold
 
 
-@formula(native="fill*shrinkage", source=SETTING)
+@formula(
+    native="fill*shrinkage",
+    source=SETTING,
+    words="second pour, top up, sinkholes, holes around the wick, repour, top off, level top",
+)
 def top_up_pour(fill: Fill, shrinkage: Shrinkage = 0.1) -> TopUp:
     """Scented wax to keep back for a second pour that brings a vessel up to its first level again.
 

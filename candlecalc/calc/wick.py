@@ -52,7 +52,11 @@ class Judged(NamedTuple):
     reasons: Reasons
 
 
-@formula(source=STOPS)
+@formula(
+    source=STOPS,
+    words="burn test, test burn, wick test, sooting, soot, smoke, smoking, flame too "
+    "high, jar cracked, cracked glass, relights, lights again, afterglow, four hour cycle, pass or fail",
+)
 def burn_verdict(
     flame: Tallest = None,
     other_burning: OtherBurning = None,
@@ -137,7 +141,10 @@ def _against_targets(
     return misses, unmeasured if aims else ["no target of your own typed"]
 
 
-@formula(source=WICKS)
+@formula(
+    source=WICKS,
+    words="burn test, wick test, how many candles to test, sample size for test burns, is my candle done testing",
+)
 def recipe_verdict(verdicts: Verdicts) -> Judged:
     """What the test burns of one recipe come to together: at least three pieces judged, none of them a stop.
 
@@ -171,7 +178,12 @@ class _Tested(NamedTuple):
     findings: List[str]
 
 
-@formula(source=WICKS)
+@formula(
+    source=WICKS,
+    words="wick size, wick up, wick down, which wick, wick for a jar, which wick for a diameter, wick guide, "
+    "wick chart, tunneling, tunnelling, mushrooming, drowning wick, wick drowns, sooting, soot, too hot, "
+    "too cool, compare wicks, small flame, bigger wick, smaller wick",
+)
 def next_wick(
     wax: WantedWax,
     load: Load,

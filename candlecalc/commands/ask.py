@@ -1,44 +1,64 @@
 """The functions at the terminal: one question asked and answered."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from contextlib import suppress
+from pathlib import Path
 from typing import Any
 
 from candlecalc.declaration.declared import Argument, Function, Term
-from candlecalc.faces.asked.question import Given, arguments, function, unit_wanted
-from candlecalc.faces.asked.results import lines, shown
+from candlecalc.faces.asked import goods, label_parts, months, own_units
+from candlecalc.faces.asked.question import arguments, function, unit_wanted
+from candlecalc.faces.asked.results import Asked, answered, lines, shown
 from candlecalc.quantities import units
 
 
-def ask(name: str, words: Iterable[str]) -> list[str]:
-    """The answer to a question as typed, a line for each number; a ValueError says what is wrong."""
+def ask(name: str, words: Iterable[str], files: Sequence[Path] = ()) -> list[str]:
+    """The answer to a question as typed, a line for each number; a ValueError says what is wrong.
+
+    `files` are data sheets of oils, in the order of their loads.
+    """
     formula = function(name)
     rest, wanted = unit_wanted(formula, list(words))
-    return answer(formula, arguments(formula, rest), wanted)
+    if not files:
+        return answer(formula, arguments(formula, rest), wanted)
+    from candlecalc.commands.sheets import columns
+
+    read, told = columns(formula, files)
+    typed = arguments(formula, rest, read)
+    return [*told, *answer(formula, {name: typed[name] for name in typed if name not in read}, wanted, read)]
 
 
-def answer(formula: Function, given: Mapping[str, Any], wanted: str = "") -> list[str]:
+def answer(
+    formula: Function, typed: Mapping[str, Any], wanted: str = "", read: Mapping[str, Any] | None = None
+) -> list[str]:
     """The result of a function for arguments as text, as it is shown: a line for each number.
 
-    `wanted` is the unit to show it in, as it is spelled; else it is the one that was asked in.
+    `wanted` is the unit to show it in, as it is spelled; else it is the one that serves who asked so. What was `read`
+    from elsewhere is taken as it is.
     """
-    given = {name: _value(formula.arguments[name], text) for name, text in given.items()}
-    per = ""
-    if formula.result.unit == "money per unit":
-        given, per = _without_pack_unit(formula, given)
-    rows = formula.rows(formula.call(**given))
-    digits = int(float(given.get("digits", 2)))
-    terms = formula.fields or {"": formula.result}
-    unit = {
-        name: (wanted and units.in_kind(wanted, term.unit)) or _unit_asked(formula, term, given)
-        for name, term in terms.items()
-    }
+    given = {name: _value(formula.arguments[name], text) for name, text in typed.items()} | dict(read or {})
+    given = months.as_days(formula, given)
+    currency = own_units.currency(formula, given)
+    counted = goods.in_one_unit(formula, given)
+    rows = formula.rows(formula.call(**counted.given))
+    asked = Asked("", currency, int(float(given.get("digits", 2))), counted.unit, _in_pieces(formula, given))
     words = [
-        [shown(value, term, unit[name], digits, per) for (name, term), value in zip(terms.items(), row, strict=True)]
+        [
+            shown(value, term, asked._replace(unit=_unit(formula, term, value, given, wanted)))
+            for term, value in zip(_terms(formula), row, strict=True)
+        ]
         for row in rows
     ]
-    return lines(formula, words)
+    if label_parts.is_label(formula):
+        return label_parts.lines(words)
+    told = _with_costs_said(formula, lines(formula, words), given, counted)
+    return [*_with_money_said(formula, told, currency), *_noted(formula, counted.given)]
+
+
+def _noted(formula: Function, given: Mapping[str, Any]) -> list[str]:
+    """What to know beside the answer."""
+    return [line for note in formula.noted(**given) for line in answered("note", note)]
 
 
 def checked(argument: Argument, text: str) -> Any:
@@ -48,13 +68,59 @@ def checked(argument: Argument, text: str) -> Any:
     return given
 
 
+def _terms(formula: Function) -> list[Term]:
+    return [*formula.fields.values()] or [formula.result]
+
+
+def _unit(formula: Function, term: Term, value: Any, given: Mapping[str, Any], wanted: str) -> str:
+    if term.unit_in:
+        return units.named(given[term.unit_in])
+    own = wanted and units.in_kind(wanted, term.unit)
+    return own or own_units.handy(value, term, own_units.unit_for(term, own_units.written(formula, given)))
+
+
+def _in_pieces(formula: Function, given: Mapping[str, Any]) -> bool:
+    """Whether amounts were all typed as whole numbers, as what is counted is."""
+    amounts = [value for name, value in given.items() if formula.arguments[name].term.goods]
+    cells = [cell for value in amounts for cell in (value if isinstance(value, list) else [value]) if cell != ""]
+    with suppress(ValueError):
+        return all(float(cell).is_integer() for cell in cells)
+    return False
+
+
+def _with_costs_said(formula: Function, told: list[str], given: Mapping[str, Any], counted: goods.Goods) -> list[str]:
+    """The answer with what a cost that was typed without a unit was taken to be per."""
+    if not counted.taken:
+        return told
+    if not counted.unit:
+        return [*told, f"{' and '.join(counted.taken)}: without a unit, per that of the amount beside"]
+    per = goods.per(counted.unit)
+    if formula.result.unit == "money" and len(counted.taken) == 1 and len(told) == 1:
+        return [f"{told[0]} at {given[counted.taken[0]]} {per}"]
+    costs = [
+        f"{name}: {f'per {units.NAMES[counted.unit]}' if isinstance(given[name], list) else f'{given[name]} {per}'}"
+        for name in counted.taken
+    ]
+    return [*told, *costs]
+
+
+def _with_money_said(formula: Function, told: list[str], currency: own_units.Currency) -> list[str]:
+    """The answer with the currency that it is in, where none was typed."""
+    if currency.mark or not any(term.unit.startswith("money") for term in _terms(formula)):
+        return told
+    if len(told) == 1 and not formula.fields:
+        return [f"{told[0]} in your currency"]
+    return [*told, "amounts of money in your currency"]
+
+
 def _value(argument: Argument, text: Any) -> Any:
     """A text as the declaration takes it: a list cut into its parts."""
-    if argument.term.text or argument.term.unit == "date":
-        return text  # commas and semicolons are its own
-    if argument.term.many:
-        return [_number(argument.term, part) for piece in text for part in _parts(argument.name, piece)]
-    return text
+    term = argument.term
+    if not term.many:
+        return text
+    if term.text or term.unit == "date":  # commas are their own
+        return text if term.own_semicolons else [part.strip() for piece in text for part in piece.split(";")]
+    return [_number(term, part) for piece in text for part in _parts(argument.name, piece)]
 
 
 def _number(term: Term, text: str) -> Any:
@@ -65,7 +131,7 @@ def _number(term: Term, text: str) -> Any:
     return text
 
 
-def _parts(name: str, text: str) -> list[str]:
+def _parts(name: str, text: str) -> Sequence[str]:
     if ";" in text:
         return [part.strip() for part in text.split(";")]
     # "1,5" may be one and a half or two numbers; where points are in use it can only be two.
@@ -73,38 +139,3 @@ def _parts(name: str, text: str) -> list[str]:
     if unclear:
         raise ValueError(f'{name} is "{text}"; put semicolons between its values: "{text.replace(",", "; ")}"')
     return [part.strip() for part in text.split(",")]
-
-
-def _without_pack_unit(formula: Function, given: Given) -> tuple[Given, str]:
-    """A cost per unit is per the unit its pack was counted in: "10 lb" is ten, and the cost is per lb."""
-    for name, text in given.items():
-        single = formula.arguments[name].term.unit == "" and isinstance(text, str)
-        number, unit = _measured(text) if single else (0.0, "")
-        if unit:
-            return {**given, name: number}, unit
-    return given, ""
-
-
-def _measured(text: str) -> tuple[float, str]:
-    """A text as a number of its own unit, whatever it measures; no unit where it has none."""
-    with suppress(ValueError):
-        value, unit = units.written(text)
-        return float(f"{value:.12g}"), units.NAMES[unit]
-    return 0.0, ""
-
-
-def _unit_asked(formula: Function, result: Term, given: Given) -> str:
-    """The unit written in the first argument that is counted as the result is.
-
-    A function from one unit into another answers in the unit it is for: degrees F into C, weeks into days.
-    """
-    if result.unit_in:
-        return units.named(given[result.unit_in])
-    for name, value in given.items():
-        term = formula.arguments[name].term
-        alike = term.unit == result.unit and term.unit in units.DIMENSIONS and term.unit != "days"
-        for text in value if isinstance(value, list) else [value]:
-            unit = units.read(text, term.unit).unit if alike and isinstance(text, str) and text else ""
-            if unit:
-                return unit
-    return ""

@@ -151,19 +151,26 @@ def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, a
 @main.command(context_settings={"ignore_unknown_options": True})
 @click.argument("name", required=False)
 @click.argument("values", nargs=-1, type=click.UNPROCESSED, metavar="[ARGUMENT=VALUE]...")
-def ask(name: str | None, values: tuple[str, ...]) -> None:
+@click.option(
+    "--file",
+    "files",
+    multiple=True,
+    type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path),
+    help="Section 3 of a data sheet, as CSV or copied text; - for what is pasted. Once for each oil.",
+)
+def ask(name: str | None, values: tuple[str, ...], files: tuple[Path, ...]) -> None:
     """Ask one question and get the answer.
 
     NAME is a function; give its arguments by name or in their order, in any
-    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%"). A list takes
-    semicolons between its values. to=oz gives the answer in that unit.
-    Without NAME you are led to one.
+    unit of their kind ("10 oz", "5 lb 4 oz", "180 F", "7%", "1 oz/lb"). A
+    list takes semicolons between its values. to=oz gives the answer in that
+    unit. Without NAME you are led to one.
     """
     from candlecalc.commands import ask as asking
 
     with _told():
         if name:
-            _print(asking.ask(name, values))
+            _print(asking.ask(name, values, files))
         elif sys.stdin.isatty():
             from candlecalc.commands.menu import answered
 
@@ -193,6 +200,7 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
 @main.command()
 @click.argument("name", required=False)
 @click.option("--find", "words", metavar="WORDS", help="Find by what you would call it.")
+@click.option("--all", "whole", is_flag=True, help="List also the parts that tabs and other functions need.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
 @click.option("--markdown", is_flag=True, help="Write the page of all functions.")
 @click.option(
@@ -203,7 +211,13 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
 )
 @click.option("--force", is_flag=True, help="With --workbook: write over a file that is there.")
 def functions(
-    name: str | None, words: str | None, as_json: bool, markdown: bool, workbook: Path | None, force: bool
+    name: str | None,
+    words: str | None,
+    whole: bool,
+    as_json: bool,
+    markdown: bool,
+    workbook: Path | None,
+    force: bool,
 ) -> None:
     """List the functions, or tell all about one.
 
@@ -227,11 +241,11 @@ def functions(
     with _told():
         chosen = [function(name)] if name else find(words) if words else reference.every()
         if not chosen:
-            raise Problem(f'no function answers to "{words}"; candlecalc functions lists them all by subject')
+            raise Problem(f'no function answers to "{words}"; {terminal.nearest(words or "")}')
         if as_json:
             click.echo(data.as_json(chosen))
         else:
-            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing())
+            _print(terminal.page(chosen[0]) if name else terminal.found(words) if words else terminal.listing(whole))
 
 
 @main.command("add-functions")

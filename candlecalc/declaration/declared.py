@@ -6,7 +6,7 @@
 
 import inspect
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import import_module
 from typing import (
@@ -16,6 +16,7 @@ from typing import (
     List,
     Mapping,
     Optional,
+    Sequence,
     Tuple,
     TypeVar,
     Union,
@@ -51,7 +52,11 @@ class Function:
     no_native: str = ""  # why no cell formula says it
     fields: Dict[str, Term] = field(default_factory=dict)  # of a result that is a row, or rows, of several values
     requires: Dict[str, str] = field(default_factory=dict)
+    notes: Dict[str, str] = field(default_factory=dict)
     summary: str = ""
+    part: bool = False  # what tabs and other functions need, rather than what a maker asks
+    words: str = ""  # what people call it, for the search alone
+    instead: str = ""  # of an earlier name: the function that stands in its place
     checked: Callable[..., Any] = repr
 
     def call(self, *given: object, **named: object) -> Any:
@@ -116,6 +121,12 @@ class Function:
         With `call`, which decides and refuses with every reason, that is the checked function.
         """
         return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
+
+    def noted(self, *given: object, **named: object) -> List[str]:
+        """What to know beside the answer for these arguments, which `call` has taken."""
+        bound = inspect.signature(self.checked).bind(*given, **named).arguments
+        values = {name: one.read(bound.get(name, one.default)) for name, one in self.arguments.items()}
+        return [words for condition, words in self.notes.items() if not condition or _condition(condition)[1](values)]
 
     def __repr__(self) -> str:
         return f"<{self.name}({', '.join(self.arguments)}): {self.summary}>"
@@ -182,7 +193,16 @@ REGISTRY: Dict[str, Function] = {}
 
 
 def formula(
-    *, source: str, native: Optional[str] = None, no_native: str = "", requires: Optional[Dict[str, str]] = None
+    *,
+    source: str,
+    native: Optional[str] = None,
+    no_native: str = "",
+    requires: Optional[Dict[str, str]] = None,
+    notes: Optional[Dict[str, str]] = None,
+    part: bool = False,
+    words: str = "",
+    formerly: Sequence[str] = (),
+    instead: str = "",
 ) -> Callable[[Bare], Bare]:
     """Declare a function of the trade.
 
@@ -192,13 +212,18 @@ def formula(
     native : the same in the native language (`candlecalc.declaration.native`), where a spreadsheet can say it
     no_native : why it cannot, where the answer is one value all the same
     requires : what arguments ask of each other, a condition in the native language with its words
+    notes : what to know beside an answer, by the condition on which it is told; "" for always
+    part : whether tabs and other functions need it rather than a maker; lists begin with the others
+    words : what people call it where the declaration says it otherwise, parted by commas: shown nowhere, searched
+    formerly : earlier names of this very function; like every earlier name they go on answering and are not listed
+    instead : the function to use now, where this whole declaration is kept for those who have its name in a sheet
     """
 
     def declare(bare: Bare) -> Bare:
-        declared = _build(bare, source, native, no_native, requires or {})
-        if declared.name in REGISTRY:
-            raise TypeError(f"{declared.name} is declared twice")
-        REGISTRY[declared.name] = declared
+        built = _build(bare, source, native, no_native, requires or {}, notes or {})
+        declared = _registered(replace(built, part=part, words=words, instead=instead))
+        for name in formerly:
+            _registered(replace(declared, name=name, instead=declared.name))
         return declared.checked  # type: ignore[return-value]
 
     return declare
@@ -210,7 +235,12 @@ def find(function: Union[str, Callable[..., Any]]) -> Function:
 
 
 def _build(
-    bare: Callable[..., Any], source: str, native: Optional[str], no_native: str, requires: Dict[str, str]
+    bare: Callable[..., Any],
+    source: str,
+    native: Optional[str],
+    no_native: str,
+    requires: Dict[str, str],
+    notes: Dict[str, str],
 ) -> Function:
     hints = get_type_hints(bare, include_extras=True)
     signature = inspect.signature(bare)
@@ -222,9 +252,9 @@ def _build(
     if not native and (result.many or fields):
         no_native = no_native or "its answer is several cells"
     tree = language.parse(native) if native else None
-    conditions = [language.parse(condition) for condition in requires]
+    conditions = [language.parse(condition) for condition in [*requires, *filter(None, notes)]]
     _check_declaration(bare, arguments, ([tree] if tree else []) + conditions)
-    function = Function(
+    return Function(
         name=bare.__name__,
         subject=bare.__module__.rpartition(".")[2],
         bare=bare,
@@ -235,10 +265,19 @@ def _build(
         no_native=no_native,
         fields=fields,
         requires=requires,
+        notes=notes,
         summary=(inspect.getdoc(bare) or "").partition("\n")[0],
     )
+
+
+def _registered(function: Function) -> Function:
+    """The function under its name in the registry, with its checked form."""
+    if function.name in REGISTRY:
+        raise TypeError(f"{function.name} is declared twice")
+    bare = function.bare
+    signature = inspect.signature(bare)
     checked = function.checked_or(function.call)
-    checked.__name__ = checked.__qualname__ = bare.__name__
+    checked.__name__ = checked.__qualname__ = function.name
     checked.__module__ = bare.__module__
     checked.__doc__ = _documented(function)
     checked.__wrapped__ = bare  # type: ignore[attr-defined]
@@ -247,16 +286,20 @@ def _build(
         return_annotation=inspect.Signature.empty,
     )
     object.__setattr__(function, "checked", checked)
+    REGISTRY[function.name] = function
     return function
 
 
 def _term(bare: Callable[..., Any], name: str, hints: Mapping[str, Any]) -> Term:
     hint = hints.get(name)
     # Before Python 3.11 a default of None wraps the annotation in Optional.
-    for part in [part for each in (hint, *get_args(hint)) for part in getattr(each, "__metadata__", ())]:
-        if isinstance(part, Term):
-            return part
-    raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
+    parts = [part for each in (hint, *get_args(hint)) for part in getattr(each, "__metadata__", ())]
+    terms = [part for part in parts if isinstance(part, Term)]
+    if not terms:
+        raise TypeError(f"{bare.__name__}: {name} is not annotated with a term")
+    # Words beside a term are the help of this argument alone.
+    own = [part for part in parts if isinstance(part, str)]
+    return replace(terms[0], help=own[-1]) if own else terms[0]
 
 
 def _result(bare: Callable[..., Any], hints: Mapping[str, Any]) -> Tuple[Term, Dict[str, Term]]:
@@ -355,7 +398,9 @@ def _documented(function: Function) -> str:
     for name, term in function.fields.items():
         lines += [f"{name} : {term.range}", f"    {term.help}"]
     lines += ["", "Raises", "------", "ValueError", "    Where an argument or the result is out of its range."]
-    lines += [f"    Where not: {words}." for words in function.requires.values()]
+    lines += [f"    With the words: {words}." for words in function.requires.values()]
+    if function.notes:
+        lines += ["", "Notes", "-----", *(f"- {words}." for words in function.notes.values())]
     lines += ["", "References", "----------", function.source]
     return "\n".join(lines)
 

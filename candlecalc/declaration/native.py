@@ -42,6 +42,7 @@ SHEET_ONLY = frozenset(
         "COUNTA",
         "COUNTIF",
         "DEVSQ",
+        "EDATE",
         "EXACT",
         "FLOOR",
         "IF",

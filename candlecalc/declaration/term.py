@@ -6,7 +6,7 @@ import numbers
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Any, List, Optional, Tuple
+from typing import Any, List, Literal, Optional, Tuple
 
 import candlecalc.quantities.days as days
 import candlecalc.quantities.units as units
@@ -41,6 +41,10 @@ class Term:
     # How an answer is rounded where it is shown: "down" for a highest that is permitted, "up" for a lowest.
     rounding: str = "nearest"
     unit_in: str = ""  # the argument that says which unit its numbers are in
+    # Amounts in any one unit, pieces or a weight: of one thing throughout ("alike"), of another in each row ("each").
+    goods: Literal["", "alike", "each"] = ""
+    noun: str = ""  # what its numbers count, where an answer is read: "pots"
+    own_semicolons: bool = False  # words that hold semicolons of their own, so that these part no list
 
     @property
     def range(self) -> str:

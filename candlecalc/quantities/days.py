@@ -11,6 +11,7 @@ EPOCH = date(1899, 12, 30)
 FIRST, LAST = 61, 2958465  # 1 March 1900 to 31 December 9999
 MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november",
           "december"]  # fmt: skip
+WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]
 # A month in words says which number is the day: "5 Dec 2026", "December 5, 2026".
 IN_WORDS = re.compile(
     r"(?:(?P<first>[0-9]{1,2})[ -]+)?(?P<month>[a-z]{3,9})\.?[ -]+"

@@ -72,5 +72,19 @@ def without_currency(text: str) -> Tuple[str, bool]:
     return match.group("minus") + match.group("number"), True
 
 
+def currency(text: str) -> Tuple[str, bool]:
+    """The currency that an amount begins or ends with, and whether it begins with it; ("", True) for none.
+
+    >>> currency("$15 an hour"), currency("24 EUR"), currency("24")
+    (('$', True), ('EUR', False), ('', True))
+    """
+    match = AMOUNT.match(text.strip())
+    for side in ("before", "after"):
+        mark = match.group(side) if match else None
+        if mark and _is_currency(mark):
+            return mark, side == "before"
+    return "", True
+
+
 def _is_currency(mark: str) -> bool:
     return not mark.isalpha() or mark.upper() in {row["currency"] for row in tables.rows("currencies")}

@@ -2,16 +2,17 @@
 
 Text is read by a small grammar of our own over a table of accepted spellings, never by evaluating an
 expression: a unit library alone takes `180 F` for farads, `454 gr` for grains and `1,5 kg` for 15 kg.
-pint stands behind the table with the dimensions and the exact factors (`candlecalc.quantities.factors`).
+What units measure, and the exact factors between them, stand in `candlecalc.quantities.factors`.
 """
 
 import re
-from typing import Dict, List, NamedTuple, Tuple
+from typing import Dict, List, NamedTuple, Optional, Tuple
 
 import candlecalc.quantities.factors as factors
 import candlecalc.quantities.numerals as numerals
 
 FLUID_OUNCES = ("fl oz", "floz", "fluid ounce", "fluid ounces")
+GALLONS = ("gal", "gals", "gallon", "gallons")
 # Spelling -> the unit as pint knows it. What a maker types on a bench card, a scale or a data sheet.
 SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["g", "gm", "gms", "gr", "gram", "grams", "gramme", "grammes"], "gram"),
@@ -24,6 +25,9 @@ SPELLINGS: Dict[str, str] = {
     # Bare, it is the US one, wherever the machine stands.
     **{us + oz: "fluid_ounce" for us in ("", "us ", "u s ") for oz in FLUID_OUNCES},
     **{imp + oz: "imperial_fluid_ounce" for imp in ("imp ", "imperial ", "uk ") for oz in FLUID_OUNCES},
+    **{us + gal: "gallon" for us in ("", "us ", "u s ") for gal in GALLONS},
+    **{imp + gal: "imperial_gallon" for imp in ("imp ", "imperial ", "uk ") for gal in GALLONS},
+    **dict.fromkeys(["cup", "cups", "us cup", "us cups"], "cup"),
     **dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], "millimeter"),
     **dict.fromkeys(["cm", "centimetre", "centimetres", "centimeter", "centimeters"], "centimeter"),
     **dict.fromkeys(["in", "inch", "inches", '"', "\u2033", "\u201d", "''", "\u2019\u2019"], "inch"),
@@ -31,6 +35,9 @@ SPELLINGS: Dict[str, str] = {
     **dict.fromkeys(["in2", "in\u00b2", "sq in", "sq inch", "sq inches", "square inch", "square inches"], "inch**2"),
     **dict.fromkeys(["c", "degc", "deg c", "\u00b0c", "celsius"], "degC"),
     **dict.fromkeys(["f", "degf", "deg f", "\u00b0f", "fahrenheit"], "degF"),
+    # How far two temperatures are apart, as terms and answers write it.
+    "c difference": "delta_degC",
+    "f difference": "delta_degF",
     **dict.fromkeys(["s", "sec", "secs", "second", "seconds"], "second"),
     **dict.fromkeys(["min", "mins", "minute", "minutes"], "minute"),
     **dict.fromkeys(["h", "hr", "hrs", "hour", "hours"], "hour"),
@@ -61,8 +68,7 @@ for _heat, _pint in {"kj/{}kg {}{}": "kilojoule/kilogram/kelvin", "j/{}g {}{}": 
         for _open, _close in (("(", ")"), ("", "")):
             SPELLINGS[_heat.format(_open, _degree, _close)] = _pint
 
-# What the units of a workbook come to, by definition (international yard and pound agreement, 1959):
-# written down here, so that making one needs no pint.
+# What the units of a workbook come to, by definition (international yard and pound agreement, 1959).
 GRAMS: Dict[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 453.59237 / 16, "lb": 453.59237}
 MILLIMETRES: Dict[str, float] = {"mm": 1.0, "in": 25.4}
 
@@ -124,7 +130,7 @@ EXAMPLES = {
     "a number": "24",
 }
 NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "pound": "lb", "fluid_ounce": "US fl oz",
-         "imperial_fluid_ounce": "imp fl oz",
+         "imperial_fluid_ounce": "imp fl oz", "gallon": "US gal", "imperial_gallon": "imp gal", "cup": "US cups",
          "centiliter": "cl", "liter": "l", "millimeter": "mm", "centimeter": "cm", "inch": "in", "degC": "C",
          "degF": "F", "delta_degC": "C difference", "delta_degF": "F difference", "second": "s", "minute": "min",
          "hour": "h", "day": "days", "week": "weeks", "common_year": "years", "centimeter**2": "cm2",
@@ -135,14 +141,19 @@ NAMES = {"milliliter": "ml", "gram": "g", "kilogram": "kg", "ounce": "oz", "poun
          "joule/kilogram/kelvin": "J/(kg C)", "gram/hour": "g/h", "ounce/hour": "oz/h",
          "millimeter/hour": "mm/h", "inch/hour": "in/h"}  # fmt: skip
 TEMPERATURES = frozenset(["degC", "degF"])
-# Every unit that is asked about: as written, as terms hold them, and temperatures as differences.
-ASKED = frozenset([*SPELLINGS.values(), *(unit for _, unit in DIMENSIONS.values()), "delta_degC", "delta_degF"])
+POUNDS_AND_OUNCES = "pound, ounce"  # "5 lb 4 oz", as it is read
 
 # A 2 or a 3 is the unit's own in cm2, in2 and g/cm3.
 PIECE = re.compile(
     rf"\s*(?P<number>{numerals.NUMBER})\s*(?P<unit>[^0-9.,+\-\s/][^0-9]*(?:(?<=[mn^])[23](?![0-9.,]))?)?", re.IGNORECASE
 )
 MOST_PIECES = 3  # numbers in a text: one more than is ever read, so that a long text is not gone through
+# "1 oz/lb", "28 g per 500 g": so much oil to so much wax.
+_TO_WAX = re.compile(
+    r"(?P<part>[^/]*(?:[0-9]/[0-9][^/]*)?[^/0-9\s])\s*(?:/|\bper\b|\bto\b(?=\s*[0-9]))\s*(?P<whole>[^/]+)",
+    re.IGNORECASE,
+)
+OF_WAX = ("of wax weight", "of the stated basis")
 # Each run of blanks is tried from its first one only.
 AN_HOUR = re.compile(r"(?<!\s)\s*(?:/|\bper|\ban)\s*(?:h|hr|hour)$", re.IGNORECASE)
 
@@ -180,6 +191,9 @@ def read(text: str, unit: str) -> Reading:
     """
     kind = kind_of(unit)
     text, beside = _bare(text, unit)
+    ratio = _to_wax(text) if unit in OF_WAX else None
+    if ratio is not None:
+        return Reading(ratio, "percent")
     pieces = _pieces(text, kind)
     # The same words say where on the scale, and how far apart on it: what is wanted decides.
     apart = "delta_" if kind == "a difference in temperature" else ""
@@ -226,15 +240,32 @@ def meant(value: float, unit: str) -> Dict[str, float]:
 
 
 def one(text: str) -> bool:
-    """Whether a text is one number, with one unit or a currency beside it.
+    """Whether a text is one number, with one unit or a currency beside it; or so much to so much wax.
 
-    >>> one("2 7/8 in"), one("5 lb 4 oz"), one("12")
-    (True, False, False)
+    >>> one("2 7/8 in"), one("5 lb 4 oz"), one("12"), one("1 oz/lb")
+    (True, False, False, True)
     """
+    ratio = _TO_WAX.fullmatch(text)
+    if ratio and _to_wax(text) is not None:
+        return one(ratio.group("part"))
     bare, currency = numerals.without_currency(text.strip())
     match = PIECE.fullmatch(numerals.plain(bare).lstrip(numerals.MINUS))
     unit = _name(match.group("unit") or "") if match else ""
     return bool(match) and (currency if not unit else not currency and unit in SPELLINGS)
+
+
+def _to_wax(text: str) -> Optional[float]:
+    """A weight of oil to a weight of wax as a share: an ounce to a pound is 1/16. None where a text is no such pair."""
+    match = _TO_WAX.fullmatch(numerals.plain(text))
+    if not match:
+        return None
+    whole = match.group("whole")
+    try:
+        oil, wax = written(match.group("part")), written(whole if whole[0].isdigit() else f"1 {whole}")
+    except ValueError:
+        return None
+    weights = all(factors.alike(each.unit, "gram") for each in (oil, wax))
+    return convert(oil.value, oil.unit, wax.unit) / wax.value if weights and wax.value else None
 
 
 def _one_quantity(spelled: List[str]) -> None:

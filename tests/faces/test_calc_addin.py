@@ -151,7 +151,8 @@ def test_the_function_wizard_has_the_help_of_every_function_and_argument(addin_o
     assert len(told) == len(REGISTRY) + 1
     for formula in REGISTRY.values():
         help_of = told[f"CANDLE_{formula.name.upper()}"]
-        assert help_of["description"].startswith(f"Candles, {formula.subject.replace('_', ' ')}: {formula.summary}")
+        subject = f"{wizard.category(formula)}, {formula.subject.replace('_', ' ')}"
+        assert help_of["description"].startswith(f"{subject}: {wizard.purpose(formula)}")
         assert help_of["arguments"] == [[name, wizard.help_of(one)] for name, one in formula.arguments.items()]
         for (_, words), one in zip(help_of["arguments"], formula.arguments.values(), strict=True):
             assert one.term.help in words and reference.span(one.term) in words

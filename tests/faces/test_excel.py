@@ -92,17 +92,17 @@ def test_the_texts_for_errors_are_excels_own():
     assert excel_book.replaced() == vba.ERRORS
 
 
-TOLD = re.compile(r'CandleTell ("\w+"), _\n +(".*"), _\n +Array\(("(?:.*, _\n)*.*")\)')
+TOLD = re.compile(r'CandleTell ("\w+"), (".*"), _\n +(".*"), _\n +Array\(("(?:.*, _\n)*.*")\)')
 
 
 @pytest.mark.parametrize("name", NAMES)
 def test_the_help_is_what_xlwings_knows_of_the_function(name):
     told = {json_of(found[1]): found for found in TOLD.finditer(TEXT)}
     known = getattr(excel_book.functions(), name).__xlfunc__
-    helps = [json_of(line) for line in told[name][3].split(", _\n        ")]
-    assert json_of(told[name][2]) == known["ret"]["doc"]
+    helps = [json_of(line) for line in told[name][4].split(", _\n        ")]
+    assert json_of(told[name][3]) == known["ret"]["doc"]
     assert helps == [argument["doc"] for argument in known["args"]]
-    assert known["category"] == "Candles"
+    assert json_of(told[name][2]) == known["category"]
     assert all(0 < len(text) <= HELP_LENGTH for text in [known["ret"]["doc"], *helps])
 
 
@@ -324,8 +324,11 @@ ANSWERS = [  # cells of oil_for_wax, what the VBA text makes of the server's ans
 def basic(office):
     """What formulas over the VBA text show in LibreOffice, where a stub stands for xlwings."""
     answers = [excel_book.call("oil_for_wax", excel_book.as_given("oil_for_wax", cells)) for cells, _ in ANSWERS]
+    # That Basic takes a module of over 200 kB only every other time; Excel's limit is on procedures.
+    functions, told, helps = TEXT.partition("' Run this once")
     modules = {
-        "CandleFunctions": as_basic(TEXT),
+        "CandleFunctions": as_basic(functions),
+        "CandleHelps": BASIC.format("VBAModule") + told + helps,
         "Server": BASIC.format("VBAClassModule") + SERVER,
         "Probe": BASIC.format("VBAModule") + PROBE + handed(answers),
     }

@@ -24,7 +24,7 @@ from candlecalc.faces.lambdas import functions_book
 from candlecalc.faces.lambdas import names as lambdas
 from candlecalc.workbook.cells.layout import FIRST_ROW
 
-NATIVE = {wizard.name(declared): declared for declared in REGISTRY.values() if declared.native}
+NATIVE = {wizard.name(each): each for each in REGISTRY.values() if each.native and not each.instead}
 ANSWER = list(functions_book.HEADS).index("Answer") + 1
 TAB = 1  # Functions is the second
 
@@ -62,8 +62,8 @@ def model(made, tmp_path_factory):
 
 def test_every_function_that_a_cell_can_say_has_its_row_and_its_name(book, rows):
     assert set(rows) == set(NATIVE)
-    assert {name: held.attr_text for name, held in book.defined_names.items()} == {
-        named.name: named.definition for named in lambdas.every()
+    assert {name: (held.attr_text, bool(held.hidden)) for name, held in book.defined_names.items()} == {
+        named.name: (named.definition, named.hidden) for named in lambdas.every()
     }
     assert [row[0].value for row in book["Definitions"].iter_rows(min_row=FIRST_ROW)] == sorted(NATIVE)
 
@@ -119,6 +119,12 @@ def test_nothing_is_calculated_in_it_but_the_calls(book):
     }
     assert formulas == {("Functions", ANSWER)}
     assert book.calculation.fullCalcOnLoad
+
+
+def test_it_has_no_more_number_formats_than_every_excel_takes(made):
+    # Microsoft, "Excel specifications and limits": 200 to 250 in a workbook, by the language that it is installed in.
+    styles = zipfile.ZipFile(io.BytesIO(made)).read("xl/styles.xml")
+    assert styles.count(b"<numFmt ") <= 200
 
 
 def test_the_same_bytes_each_time(made):

@@ -102,11 +102,12 @@ def test_every_parameter_and_newer_function_carries_its_prefix(declared):
 
 @each_function
 def test_a_name_fits_where_it_goes(declared):
-    name, definition, comment = lambdas.named(declared)
+    name, definition, comment, hidden = lambdas.named(declared)
     assert re.fullmatch(r"CANDLE_[A-Z_]+", name)
     assert len(definition) <= lambdas.LONGEST
     assert len(comment) <= lambdas.HELP_LENGTH
-    assert comment.startswith(declared.summary)
+    assert hidden == bool(declared.instead)
+    assert comment.startswith("Earlier; now CANDLE_" if hidden else declared.summary)
     # "answer" and the like stand for what is worked out inside.
     inside = {"answer", *(f"{argument}_taken" for argument in declared.arguments)}
     assert not inside & set(declared.arguments)

@@ -25,6 +25,13 @@ def test_a_unit_is_its_defined_number_of_another(face, unit, many, other):
 
 # The scale by its definition, t/F = 1.8 t/C + 32 (NIST Handbook 44, Appendix C, from memory): water freezes
 # at 32 F and boils at 212 F, and -40 is the same on both.
+def test_degrees_apart_are_turned_without_the_zero_of_the_scale(face):
+    # NIST SP 811 (2008), appendix B.8: one degree Fahrenheit is 0.5555556 of a degree Celsius (and of a kelvin).
+    assert face.convert(1, "F difference", "C difference") == pytest.approx(0.5555556, abs=5e-8)
+    with face.refuses('"F difference" is for a difference in temperature and "C" for a temperature'):
+        face.convert(18, "F difference", "C")
+
+
 @pytest.mark.parametrize("fahrenheit, celsius", [(32, 0), (212, 100), (-40, -40), (140, 60)])
 def test_a_temperature_has_a_zero_of_its_own(face, fahrenheit, celsius):
     assert face.convert(fahrenheit, "F", "C") == pytest.approx(celsius, abs=1e-12)

@@ -120,3 +120,30 @@ def test_set_up_is_shared_by_the_batch(face):
 
 def test_full_cost_adds_what_making_cost_leaves_out(face):
     assert face.full_cost(making=face.cost_each(931, 7), own_time=12, running=5) == 150
+
+
+MADE = [  # good, yield, made, where
+    (1908, 0.954, 2000, "printed: 2,000 started, 1,908 good, 95.4 % (a page on quality control)"),
+    (750, 0.75, 1000, "printed: 1000 yards of wire for 750 of cable (documentation of a planning system)"),
+    (1000, 0.98, 1021, "the same system prints 1020 for 1000/0.98 = 1020.4, rounded to the nearest; up here"),
+    (48, 1, 48, "worked: all come out good"),
+    (0, 0.5, 0, "worked: none wanted"),
+]
+
+
+@pytest.mark.parametrize("good, share, made, where", MADE)
+def test_enough_are_made_for_the_good_ones_wanted(face, good, share, made, where):
+    # Units to start are good units over the yield: worked examples, second-hand, as each row says.
+    assert face.make_for_good(good, share) == made
+
+
+def test_a_yield_of_nothing_is_refused(face):
+    # Algebra: no number of candles is enough.
+    with face.refuses("share is 0; it takes more than 0, at most 1 of what is made"):
+        face.make_for_good(48, 0)
+
+
+def test_testing_is_spread_over_the_candles_of_the_recipe(face):
+    # Common practice, no source; worked here.
+    assert face.testing_cost_each(tests=9, cost=5, count=150) == pytest.approx(0.3)
+    assert face.testing_cost_each(tests=0, cost=5, count=150) == 0

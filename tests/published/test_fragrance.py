@@ -77,6 +77,17 @@ def test_a_scales_step_can_hide_half_of_itself(face):
     assert face.load_swing(wax=200, oil=16, step=0.1) == pytest.approx(16.05 / 199.95 - 16 / 200, rel=1e-12)
 
 
+def test_the_load_on_a_scale_lies_between_readings_half_a_step_off(face):
+    # GUM, F.2.2.1, from memory: a reading stands for anything within half a step of it (worked here).
+    told = face.load_on_scale(wax=200, load=0.081, step=1)
+    assert (told.wax, told.oil, told.load) == (200, 16, 0.08)
+    assert told.lowest == pytest.approx(15.5 / 200.5, rel=1e-12)
+    assert told.highest == pytest.approx(16.5 / 199.5, rel=1e-12)
+    assert face.load_on_scale(wax=200, load=0, step=1).lowest == 0
+    with face.refuses("the wax must weigh more than one step of the scale"):
+        face.load_on_scale(wax=5, load=0.08, step=5)
+
+
 # Common practice, no source: wax and oil are each weighed to the nearest step (worked here).
 @pytest.mark.parametrize(
     "wax, load, step, got", [(454, 0.06, 1, 27 / 454), (454, 0.06, 5, 25 / 455), (100, 0.065, 1, 0.07)]

@@ -523,5 +523,5 @@ def test_a_share_of_the_oil_is_brought_to_the_candle_and_back(face):
     assert face.substance_in_candle(0.1, 0.1 / 0.9) == pytest.approx(0.01, rel=1e-12)
     assert face.load_reaching_limit(0.1, 0.01) == pytest.approx(0.1 / 0.9, rel=1e-12)
     assert face.load_reaching_limit(0.03, 0.01) == pytest.approx(0.5, rel=1e-9)
-    with face.refuses("at no load up to 0.5 of the wax does so little reach the limit"):
+    with face.refuses("even at a load of 50 % this substance stays below the limit"):
         face.load_reaching_limit(0.02, 0.01)

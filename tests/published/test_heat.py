@@ -284,3 +284,9 @@ def test_a_melt_is_cautioned(face, melt, ceiling, wax_flash, oil_flash, words, l
     told = face.melt_cautions(melt, ceiling, wax_flash, oil_flash)
     assert len(told) == lines
     assert any(words in line for line in told)
+
+
+# Common practice, no source; worked here: a block that colours 450 g, whole, in halves and in quarters.
+@pytest.mark.parametrize("wax, cuts, pieces", [(1000, 1, 2), (1000, 2, 2), (1000, 4, 2.25), (675, 1, 2), (0, 4, 0)])
+def test_dye_is_counted_in_pieces_that_can_be_cut(face, wax, cuts, pieces):
+    assert face.dye_pieces(wax, 450, cuts) == pieces

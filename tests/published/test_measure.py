@@ -81,14 +81,14 @@ def test_a_gross_weight_is_the_net_and_the_tare(face):
 # NIST Handbook 133 (2026), 2.2 and 2.3.8, printed: 7.2 g at 113 g, so a scale step of 1.2 g; 31.7 g at 907 g.
 @pytest.mark.parametrize("net, variation, step", [(113, 7.2, 1.2), (907, 31.7, 31.7 / 6)])
 def test_a_variation_that_was_read_has_its_coarsest_step(face, net, variation, step):
-    found = face.variation_us(net)
+    found = face.maximum_allowable_variation(net)
     assert (found.variation, found.coarsest_step) == pytest.approx((variation, step), abs=1e-6)
     assert found.note.startswith("read at 113 g and 907 g only")
 
 
 def test_a_variation_from_memory_says_so(face):
     # NIST Handbook 133, Table 2-5, from memory.
-    assert face.variation_us(227).note == "unconfirmed: check against NIST Handbook 133, Appendix A"
+    assert face.maximum_allowable_variation(227).note == "unconfirmed: check against NIST Handbook 133, Appendix A"
 
 
 # NIST Handbook 133 (2026), 2.3.7.2: an average of zero or plus passes; a minus is held against s times a factor

@@ -15,10 +15,10 @@ from scipy.stats import norm, poisson
 
 from candlecalc.calc import (
     best_break,
-    buffer_stock,
-    order_quantity,
+    economic_order_quantity,
     ordering_cost,
     reorder_point,
+    safety_stock,
     season_profit,
     season_profit_poisson,
     season_stock,
@@ -35,7 +35,7 @@ ORDERS = [  # demand, ordering, holding, quantity, tolerance, where
 
 @pytest.mark.parametrize("demand, ordering, holding, quantity, tolerance, where", ORDERS)
 def test_an_order_quantity_follows_the_examples(face, demand, ordering, holding, quantity, tolerance, where):
-    assert face.order_quantity(demand, ordering, holding) == pytest.approx(quantity, abs=tolerance)
+    assert face.economic_order_quantity(demand, ordering, holding) == pytest.approx(quantity, abs=tolerance)
 
 
 def test_what_ordering_costs_follows_the_example(face):
@@ -44,9 +44,9 @@ def test_what_ordering_costs_follows_the_example(face):
 
 
 def test_goods_that_nobody_wants_are_not_ordered(face):
-    assert face.order_quantity(demand=0, ordering=8, holding=0.225) == 0
+    assert face.economic_order_quantity(demand=0, ordering=8, holding=0.225) == 0
     with face.refuses("holding is 0; it takes more than 0"):
-        face.order_quantity(demand=1300, ordering=8, holding=0)
+        face.economic_order_quantity(demand=1300, ordering=8, holding=0)
 
 
 COSTS = [  # quantity, demand, ordering, share, price, cost, tolerance, where
@@ -96,7 +96,7 @@ amount = st.floats(1, 10_000)
 def test_an_order_quantity_is_stockpyls():
     for case in answers("order_quantity"):
         terms = case["demand"], case["ordering"], case["holding"]
-        assert order_quantity(*terms) == pytest.approx(case["quantity"]), case
+        assert economic_order_quantity(*terms) == pytest.approx(case["quantity"]), case
         assert ordering_cost(case["quantity"], *terms) == pytest.approx(case["cost"]), case
 
 
@@ -132,7 +132,7 @@ def test_a_reorder_point_follows_the_examples(
     face, demand, lead, risk, spread, lead_spread, buffer, point, tolerance, where
 ):
     assert face.reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(point, abs=tolerance)
-    assert face.buffer_stock(demand, lead, risk, spread, lead_spread) == pytest.approx(buffer, abs=tolerance)
+    assert face.safety_stock(demand, lead, risk, spread, lead_spread) == pytest.approx(buffer, abs=tolerance)
 
 
 def test_a_risk_of_nothing_or_of_more_than_half_the_orders_is_refused(face):
@@ -145,7 +145,7 @@ def test_a_risk_of_nothing_or_of_more_than_half_the_orders_is_refused(face):
 def test_a_buffer_leaves_the_accepted_share_of_orders_short_by_scipy(demand, lead, risk, spread, lead_spread):
     used = norm(demand * lead, math.hypot(spread * math.sqrt(lead), demand * lead_spread) or 1e-300)
     assert reorder_point(demand, lead, risk, spread, lead_spread) == pytest.approx(used.isf(risk), rel=1e-9, abs=1e-9)
-    assert buffer_stock(demand, lead, 0.5, spread, lead_spread) == 0
+    assert safety_stock(demand, lead, 0.5, spread, lead_spread) == 0
 
 
 # One season
@@ -182,6 +182,26 @@ def test_one_season_of_single_buyers_follows_the_examples(face):
     assert face.season_profit_poisson(8, 5, 1, 0, 6) == pytest.approx(4 * 6 - 3.5701069457709416, abs=1e-9)
 
 
+def test_one_function_answers_for_each_kind_of_demand_as_the_examples_do(face):
+    # stockpyl: examples 4.1 to 4.7 again; the records are those of the notes in the next test.
+    assert face.season_quantity(*SELLER, "normal", 50, 8) == pytest.approx(56.60395592743389, abs=1e-9)
+    assert face.season_quantity(5, 1, 0, "Poisson", 6) == 8
+    assert face.season_quantity(10, 4, 1, "records", records=[10, 12, 14, 14, 16, 20]) == 14
+    profit = face.expected_season_profit(56.60395592743389, *SELLER, "normal", 50, 8)
+    assert profit == pytest.approx(33.002394806823354, abs=1e-9)
+    assert face.expected_season_profit(56, *SELLER, "Poisson", 50) == pytest.approx(33.20276478819082, abs=1e-9)
+    profit = face.expected_season_profit(15, 10, 4, 1, "records", records=[10, 12, 14, 14, 16, 20])
+    assert profit == pytest.approx(75, abs=1e-9)
+
+
+def test_a_kind_of_demand_says_what_it_needs(face):
+    # No source: what each kind of demand is described by.
+    with face.refuses('season_quantity: for "normal" it needs spread'):
+        face.season_quantity(*SELLER, "normal", 50)
+    with face.refuses('expected_season_profit: for "records" it needs records'):
+        face.expected_season_profit(15, 10, 4, 1, "records", 12)
+
+
 def test_a_tie_between_records_gives_the_smaller_number(face):
     # Notes of an operations research course (neoprimate), section 414: 6/9 of six seasons are just four.
     records = [10, 12, 14, 14, 16, 20]
@@ -193,7 +213,7 @@ def test_a_tie_between_records_gives_the_smaller_number(face):
 def test_a_season_at_a_loss_or_without_a_risk_is_refused(face):
     with face.refuses("the price must be above what one costs"):
         face.season_stock(4, 4, 1, 50, 8)
-    with face.refuses("what one left over brings must be below its cost"):
+    with face.refuses("a leftover must bring less than it cost"):
         face.season_stock_of_records(10, 4, 4, [10, 12])
     with face.refuses("demand is 701; it takes 0 to 700"):
         face.season_stock_poisson(10, 4, 1, 701)

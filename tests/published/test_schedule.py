@@ -42,6 +42,19 @@ def test_a_cure_of_half_a_day_and_a_week_without_days_are_refused(face):
         face.pour_by_own_days(SATURDAY, 14, "soon")
 
 
+CURED = [  # poured, cure, ready, how
+    (date(2026, 11, 17), 14, date(2026, 12, 1), "over the end of a month"),
+    (date(2028, 2, 22), 7, date(2028, 2, 29), "a leap year"),
+    (date(2026, 12, 5), 0, date(2026, 12, 5), "no cure"),
+]
+
+
+@pytest.mark.parametrize("poured, cure, ready, how", CURED)
+def test_the_day_when_candles_have_cured_follows_the_calendar(face, poured, cure, ready, how):
+    # Worked on a calendar.
+    assert face.ready_on(poured, cure) == ready
+
+
 WEEKS = {"Mon-Fri": "1111100", "Tue Thu Sat": "0101010", "every day": "1111111", "Sat-Sun": "0000011", "wed": "0010000"}
 days = st.dates(date(2020, 1, 1), date(2039, 12, 31))
 

@@ -6,6 +6,7 @@ which round nothing on their way, are marked as worked. A purchase is written as
 
 from datetime import date
 
+import pandas
 import pytest
 
 # OpenStax 10.1 to 10.3, July of one company: opening, sale, purchase, sale, purchase.
@@ -154,10 +155,10 @@ def test_stock_is_carried_at_the_lower_item_by_item(face, amounts, costs, worth,
 
 def test_what_one_brings_is_after_what_it_costs_to_finish_and_sell(face):
     # IAS 2, paragraph 6, as summaries give it; the numbers are chosen here.
-    assert face.net_realisable(20, 3, 2) == 15
-    assert face.net_realisable(20, 18, 5) == 0
+    assert face.net_realisable_value(20, 3, 2) == 15
+    assert face.net_realisable_value(20, 18, 5) == 0
     with face.refuses("price is -1; it takes 0 or more"):
-        face.net_realisable(-1)
+        face.net_realisable_value(-1)
 
 
 # OpenStax 10.5: the same company's two years. The opening of the second is worked from the printed average.
@@ -225,3 +226,13 @@ def test_the_lot_that_ends_first_is_used_first(face):
 def test_lots_past_their_day_are_not_used_to_make_up_a_need(face):
     with face.refuses("lots_to_use: lots that are not past their day hold 1300 of the 1400 needed."):
         face.lots_to_use(**LOTS, needed=1400, as_of=date(2027, 2, 1))
+
+
+KEEPS = [(date(2026, 8, 31), 18), (date(2026, 1, 31), 1), (date(2028, 1, 31), 1), (date(2026, 12, 15), 12),
+         (date(2026, 5, 1), 0), (date(2026, 11, 30), 27)]  # fmt: skip
+
+
+@pytest.mark.parametrize("made, months", KEEPS)
+def test_a_lot_that_keeps_months_ends_on_pandas_day(face, made, months):
+    # The library pandas: DateOffset of whole months, cut to the last day of a shorter one.
+    assert face.use_by_months(made, months) == (pandas.Timestamp(made) + pandas.DateOffset(months=months)).date()

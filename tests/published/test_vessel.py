@@ -107,3 +107,26 @@ FILLS = [  # wax oz, load, fill oz, vessels
 @pytest.mark.parametrize("wax, load, fill, vessels", FILLS)
 def test_a_melt_fills_whole_vessels_only(face, wax, load, fill, vessels):
     assert face.vessels_filled(f"{wax} oz", f"{fill} oz", load) == vessels
+
+
+# OpenStax, Prealgebra 2e, m81328, the cylinders at the head of this file, at a density of one.
+@pytest.mark.parametrize("radius, depth, printed, where", CYLINDERS)
+def test_a_fill_to_a_depth_is_the_volume_up_to_it(face, radius, depth, printed, where):
+    found = face.fill_to_depth(diameter=f"{2 * radius} cm", depth=f"{depth} cm", density=1)
+    assert found * 3.14 / math.pi == pytest.approx(printed, abs=1e-9)
+
+
+@pytest.mark.parametrize("celsius", [4, 20, 40])
+def test_a_volume_of_water_weighs_what_the_reference_library_says(face, celsius):
+    # IAPWS-95 for the density of water; a US fluid ounce is 29.5735295625 ml (231 cubic inches a gallon).
+    density = IAPWS95(T=celsius + 273.15, P=0.101325).rho / 1000
+    assert face.volume_to_weight("1 fl oz", density) == pytest.approx(29.5735295625 * density, rel=1e-12)
+
+
+MOULDS = [(1000, 0.08, 15, 0.9, 80), (1000, 0.08, 15, 0.901, 79), (0, 0.08, 15, 0.9, 0)]
+
+
+@pytest.mark.parametrize("wax, load, cavity, density, pieces", MOULDS)
+def test_a_mould_gives_whole_pieces(face, wax, load, cavity, density, pieces):
+    # Common practice, no source; worked here.
+    assert face.pieces_from_mould(wax, load, cavity, density) == pieces

@@ -128,3 +128,30 @@ def advice(face, tests, **asked):
         tested_vessels=["tumbler"] * len(tests),
         findings=[finding for _, finding in tests],
     )
+
+
+def test_a_stop_is_told_before_the_signs_of_a_wick_too_small_or_too_large(face):
+    # Common practice, no source; the stops as burn_verdict has them.
+    told = face.wick_signs(["tunneling", "mushrooming", "flame over 75 mm"])
+    assert [row.direction for row in told] == ["stop", "a smaller wick", "a larger wick"]
+    assert "never with water" in told[0].what_to_do
+
+
+# Common practice, no source: soot and a deep pool ask for less wick, a narrow pool and a weak flame for more.
+WAYS = [
+    (["soot", "pool too deep", "pool at the wall within an hour"], "a smaller wick"),
+    (["weak flame", "drowning", "pool short of the wall after four hours"], "a larger wick"),
+    (["relights by itself", "vessel cracks or leaks", "anything but the wick burns"], "stop"),
+    (["weak scent while burning"], "look at something else first"),
+]
+
+
+@pytest.mark.parametrize("seen, direction", WAYS)
+def test_a_sign_says_which_way_the_next_test_goes(face, seen, direction):
+    assert {row.direction for row in face.wick_signs(seen)} == {direction}
+
+
+def test_a_sign_that_is_none_is_refused(face):
+    # No source: the list of signs is our own.
+    with face.refuses('seen is "sparkles"; it takes flame over 75 mm, '):
+        face.wick_signs(["sparkles"])

@@ -149,7 +149,7 @@ def precautions(results: List[Result], buyer: str) -> List[LabelLine]:
             lines.append(LabelLine("precaution", None, f"none is listed here for {result.name}", None,
                                    unconfirmed("the label tables of CLP Annex I")))  # fmt: skip
     lines += _for_everyone(results, buyer)
-    advice = f"choose: not more than {MOST_STATEMENTS} unless needed, none plainly redundant"
+    advice = f"choose: not more than {MOST_STATEMENTS} unless needed; leave out repeats"
     advice += ", one of disposal for the public" if buyer == "public" else ""
     return [LabelLine("precautions", None, advice, "CLP Art. 28"), *lines]
 
@@ -159,7 +159,9 @@ def _precaution(code: str, among: List[Tuple[str, Result]]) -> LabelLine:
     why = f"{GRADES[best]} for {', '.join(result.name for _, result in among)}"
     status = unconfirmed(f"{GUIDANCE} (read second-hand)") + _worded_twice(code)
     if code == "P210":
-        status += "; it contradicts a lit wick, and what is plainly redundant may be left out (the latter from memory)"
+        status += (
+            "; it makes no sense on a candle: ask whether to leave it out (that repeats may be left out is from memory)"
+        )
     return LabelLine("precaution", code, wording(code), why, status)
 
 

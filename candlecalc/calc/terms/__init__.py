@@ -25,6 +25,9 @@ HighestLoad = Annotated[
 LoadSwing = Annotated[
     float, Term("of wax weight", "how far the load may lie either side of what was worked out", high=LARGEST)
 ]
+LoadEnd = Annotated[
+    float, Term("of wax weight", "an end of what the load can be, both readings half a step off", high=LARGEST)
+]
 TotalShare = Annotated[
     float,
     Term("of total weight", "fragrance oil as a share of wax and oil together", high=1 / 3, hint=PERCENT),
@@ -102,8 +105,20 @@ Density = Annotated[
     float, Term("g/ml", "weight of a millilitre of the wax, at the temperature it is filled", low=0.5, high=1.5)
 ]
 
+Depth = Annotated[float, Term("mm", "how deep the wax is to stand above the floor", low=5.0, high=500.0)]
+AnyVolume = Annotated[float, Term("ml", "how much of it, by volume", high=1e6)]
+AnyDensity = Annotated[
+    float, Term("g/ml", "weight of a millilitre of it, from its data sheet (relative density)", low=0.5, high=2.0)
+]
+Weighed = Annotated[float, Term("g", "what to weigh for it")]
+Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", above=True, high=10_000.0)]
+
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
+Pots = Annotated[float, Term("", "how many pots", high=1e6, whole=True, noun="pots")]
+Vessels = Annotated[float, Term("", "how many vessels", high=1e6, whole=True, noun="vessels")]
+Candles = Annotated[float, Term("", "how many candles", high=1e6, whole=True, noun="candles")]
+Pieces = Annotated[float, Term("", "how many pieces", high=1e6, whole=True, noun="pieces")]
 Batch = Annotated[float, Term("", "how many candles are made together", low=1.0, high=1e6, whole=True)]
 PerOrder = Annotated[float, Term("", "how many candles an order holds on average", low=1.0, high=1e6)]
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
@@ -111,26 +126,44 @@ Times = Annotated[float, Term("", "how many days or months of it there are", hig
 Minutes = Annotated[float, Term("min", "working time", high=1e6)]
 Activity = Annotated[float, Term("h", "hours of work over the same time", high=1e6, above=True)]
 
+GoodWanted = Annotated[float, Term("", "how many good ones are wanted", high=1e6, whole=True)]
+GoodYield = Annotated[
+    float,
+    Term("of what is made", "share that comes out good enough to sell", above=True, high=1.0, hint=PERCENT),
+]
+TestCandles = Annotated[float, Term("", "how many test candles the recipe takes", high=1e4, whole=True)]
+TestCost = Annotated[float, Term("money", "what one test candle costs: materials, and the time to make and burn it")]
+SpreadOver = Annotated[float, Term("", "how many candles of the recipe carry it", low=1.0, high=1e6, whole=True)]
+Coloured = Annotated[
+    float, Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", above=True)
+]
+DyePieces = Annotated[float, Term("", "pieces of dye", noun="pieces")]
+Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters",
+                             low=1.0, high=16.0, whole=True)]  # fmt: skip
+
 # Money
 Money = Annotated[float, Term("money", "an amount of money")]
 SignedMoney = Annotated[float, Term("money", "an amount of money; minus for a credit or a loss", low=-LARGEST)]
 MoneyParts = Annotated[List[float], Term("money", "an amount for each line, in its order", low=-LARGEST, many=True)]
-Amounts = Annotated[Sequence[float], Term("", "each line's value, weight or quantity", many=True)]
+Amounts = Annotated[Sequence[float], Term("", "each line's value, weight or quantity", many=True, goods="alike")]
 Prices = Annotated[Sequence[float], Term("money", "price of each product, before tax", many=True)]
 Costs = Annotated[Sequence[float], Term("money", "cost of each product that comes and goes with it", many=True)]
 Mix = Annotated[Sequence[float], Term("", "how many of each product sell together", many=True)]
 Cost = Annotated[float, Term("money", "what the candle costs")]
+BatchCost = Annotated[float, Term("money", "what the whole batch costs")]
 Price = Annotated[float, Term("money", "price before tax")]
 LowestPrice = Annotated[float, Term("money", "the lowest price before tax", rounding="up")]
 TaxedPrice = Annotated[float, Term("money", "price with tax in it")]
 ShelfPrice = Annotated[float, Term("money", "price as the place states it, with tax in it or not")]
 PackPrice = Annotated[float, Term("money", "price of the pack")]
-PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True)]
+PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True, goods="alike")]
 UnitCost = Annotated[float, Term("money per unit", "cost of one unit of the material: a piece, or a unit of weight")]
-Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per")]
+Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per", goods="alike")]
 Factor = Annotated[float, Term("", "how many of the other unit make one of this", above=True)]
 UnitCosts = Annotated[Sequence[float], Term("money per unit", "cost of one unit of each part", many=True)]
-PartAmounts = Annotated[Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True)]
+PartAmounts = Annotated[
+    Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True, goods="each")
+]
 HourlyRate = Annotated[float, Term("money per h", "money for an hour of work")]
 PriceStep = Annotated[float, Term("money", "the step between the prices the maker uses", above=True)]
 Ending = Annotated[float, Term("money", "what prices end in, below the step: 0.95 for 17.95")]
@@ -164,4 +197,4 @@ Sharing = Annotated[
     Literal["in proportion", "evenly"],
     Term("", "how the charge is shared: in proportion to the amounts, or evenly", choices=("in proportion", "evenly")),
 ]
-Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True)]
+Digits = Annotated[float, Term("", "decimals of the currency's smallest coin", high=4.0, whole=True, noun="decimals")]

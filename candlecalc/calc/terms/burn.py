@@ -86,7 +86,11 @@ Tallest = Annotated[
 ]
 OtherBurning = Annotated[
     Optional[float],
-    Term("s", "the longest time that anything but the wick burnt; 0 for never; blank if not looked at", blank=True),
+    Term(
+        "s",
+        "secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if not looked at",
+        blank=True,
+    ),
 ]
 Afterglow = Annotated[
     Optional[float],
@@ -107,7 +111,7 @@ LitAgain = Annotated[
          blank=True),
 ]  # fmt: skip
 MostFlame = Annotated[
-    float, Term("mm", "the tallest flame that is no stop: 75, for a tea light 30", low=10.0, high=75.0)
+    float, Term("mm", "the tallest flame that is no stop: 75 or 3 in, for a tea light 30", low=10.0, high=76.2)
 ]
 TargetNames = Annotated[
     Optional[List[Optional[str]]],
@@ -164,3 +168,18 @@ WantedKind = Annotated[str, Term("", "the kind of wick to stay within", text=Tru
 NextWick = Annotated[
     Optional[str], Term("", "the wick to test next; blank where the tests name none", text=True, blank=True)
 ]
+
+# What is seen on a burn
+Seen = Annotated[
+    List[str], Term("", "what was seen, such as soot, mushrooming, tunneling or drowning", text=True, many=True)
+]
+Sign = Annotated[str, Term("", "what was seen", text=True)]
+Direction = Annotated[
+    str,
+    Term(
+        "",
+        "which way the next test goes",
+        choices=("stop", "a smaller wick", "a larger wick", "look at something else first"),
+    ),
+]
+ToDo = Annotated[str, Term("", "what to do, and what else it may be", text=True)]

@@ -34,6 +34,7 @@ Classes = Annotated[
         text=True,
         many=True,
         blank=True,
+        own_semicolons=True,
     ),
 ]
 Specifics = Annotated[
@@ -45,6 +46,7 @@ Specifics = Annotated[
         text=True,
         many=True,
         blank=True,
+        own_semicolons=True,
     ),
 ]
 OilNumbers = Annotated[
@@ -168,4 +170,4 @@ WaterTest = Annotated[
         choices=("acute", "chronic", "chronic, degradable"),
     ),
 ]
-MFactor = Annotated[float, Term("", "M-factor: what its share is multiplied by", low=1.0)]
+MFactor = Annotated[float, Term("", "M-factor: what its share is multiplied by", low=1.0, noun="times")]

@@ -137,3 +137,7 @@ After = Annotated[float, Term("min", "minutes after the first reading", high=1e5
 CoolingConstant = Annotated[
     float, Term("per min", "share of what it is warmer than the room that goes in a minute, compounding", above=True)
 ]
+
+# Of one density at another temperature
+MeasuredAt = Annotated[Temperature, "temperature at which its density was measured"]
+WantedAt = Annotated[Temperature, "temperature at which its density is wanted"]

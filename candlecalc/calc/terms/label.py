@@ -59,15 +59,21 @@ Tares = Annotated[Sequence[float], Term("g", "weights of empty vessels with all 
 Gross = Annotated[float, Term("g", "weight of the whole package", rounding="up")]
 Weighings = Annotated[Sequence[float], Term("g", "net weight of each package weighed", many=True)]
 BatchSize = Annotated[float, Term("", "how many packages the batch has", low=1.0, high=1e6, whole=True)]
-SampleSize = Annotated[float, Term("", "how many packages to weigh", low=1.0, high=1e6, whole=True)]
+SampleSize = Annotated[float, Term("", "how many packages to weigh", low=1.0, high=1e6, whole=True, noun="packages")]
 Weighed = Annotated[float, Term("", "how many packages were weighed", low=1.0, high=1000.0, whole=True)]
-ShortCount = Annotated[float, Term("", "how many packages are short", high=1e6, whole=True)]
+ShortCount = Annotated[float, Term("", "how many packages are short", high=1e6, whole=True, noun="packages")]
 Mean = Annotated[float, Term("g", "average net weight of those that the plan averages")]
 MeanNeeded = Annotated[float, Term("g", "the least that their average net weight may be", rounding="up")]
 MeanError = Annotated[float, Term("g", "average net weight less the declared one", low=-LARGEST)]
 Spread = Annotated[float, Term("g", "sample standard deviation of the weighings")]
 Factor = Annotated[
-    float, Term("", "how many standard deviations the mean may lie under the declared weight", rounding="down")
+    float,
+    Term(
+        "",
+        "how many standard deviations the mean may lie under the declared weight",
+        rounding="down",
+        noun="deviations",
+    ),
 ]
 Verdict = Annotated[str, Term("", "what the weighings say", text=True)]
 Marks = Annotated[List[str], Term("", "statements", text=True, many=True)]

@@ -1,13 +1,15 @@
 """Words of planning: what to buy, what to make for a season, and when."""
 
 from datetime import date
-from typing import Annotated, List, Optional, Sequence
+from typing import Annotated, List, Literal, Optional, Sequence
 
 from candlecalc.calc.terms import PERCENT
 from candlecalc.declaration.term import LARGEST, Term
 
 # Buying
-Demand = Annotated[float, Term("", "how much is used or sold over the time planned for: a year, a season")]
+Demand = Annotated[
+    float, Term("", "how much is used or sold over the time planned for: a year, a season", goods="alike")
+]
 Ordering = Annotated[
     float, Term("money", "what an order costs whatever its size: delivery, handling, the time it takes")
 ]
@@ -25,12 +27,14 @@ HoldingShare = Annotated[
         hint=PERCENT,
     ),
 ]
-OrderQuantity = Annotated[float, Term("", "how much to order at a time, in the unit that demand is in")]
-OrderedQuantity = Annotated[float, Term("", "how much is ordered at a time, in the unit that demand is in", above=True)]
+OrderQuantity = Annotated[float, Term("", "how much to order at a time, in the unit that demand is in", goods="alike")]
+OrderedQuantity = Annotated[
+    float, Term("", "how much is ordered at a time, in the unit that demand is in", above=True, goods="alike")
+]
 UnitPrice = Annotated[float, Term("money per unit", "price of one unit at that quantity")]
 Breaks = Annotated[
     Sequence[float],
-    Term("", "smallest quantity that each price holds from, rising; 0 or 1 for the first", many=True),
+    Term("", "smallest quantity that each price holds from, rising; 0 or 1 for the first", many=True, goods="alike"),
 ]
 BreakPrices = Annotated[
     Sequence[float],
@@ -41,12 +45,14 @@ BreakPrices = Annotated[
         many=True,
     ),
 ]
-Needed = Annotated[float, Term("", "how much is needed")]
-OnHand = Annotated[float, Term("", "how much is on hand")]
-Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True)]
+Needed = Annotated[float, Term("", "how much is needed", goods="alike")]
+OnHand = Annotated[float, Term("", "how much is on hand", goods="alike")]
+Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True, goods="alike")]
+Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, noun="packs")]
 
 # Ordering again
-DemandRate = Annotated[float, Term("", "how much is used or sold in a day or a week on average")]
+StockLevel = Annotated[float, Term("", "how much to have, in the unit that demand is in", goods="alike", rounding="up")]
+DemandRate = Annotated[float, Term("", "how much is used or sold in a day or a week on average", goods="alike")]
 LeadTime = Annotated[float, Term("", "days or weeks from ordering to having it, in the unit of demand", high=1e4)]
 RunOut = Annotated[
     float,
@@ -59,7 +65,7 @@ RunOut = Annotated[
     ),
 ]
 DemandSpread = Annotated[
-    float, Term("", "standard deviation of what is used or sold in a day or a week; 0 if it is steady")
+    float, Term("", "standard deviation of what is used or sold in a day or a week; 0 if it is steady", goods="alike")
 ]
 LeadSpread = Annotated[
     float, Term("", "standard deviation of the days or weeks that an order takes; 0 if they are always the same")
@@ -83,7 +89,34 @@ Records = Annotated[
     Sequence[float],
     Term("", "how many people wanted in each season like it; one that sold out says less than was wanted", many=True),
 ]
-Stock = Annotated[float, Term("", "how many to have when the season starts")]
+DemandKind = Annotated[
+    Literal["normal", "Poisson", "records"],
+    Term(
+        "",
+        "how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records",
+        choices=("normal", "Poisson", "records"),
+    ),
+]
+SomeDemand = Annotated[
+    Optional[float],
+    Term("", "how many people will want in the season, on average; for normal and Poisson", blank=True),
+]
+SomeSpread = Annotated[
+    Optional[float],
+    Term("", "standard deviation of how many people want, from season to season; for normal", above=True, blank=True),
+]
+SomeRecords = Annotated[
+    Optional[Sequence[Optional[float]]],
+    Term(
+        "",
+        "how many people wanted in each season like it, for records; one that sold out says too little",
+        many=True,
+        blank=True,
+    ),
+]
+Stock = Annotated[
+    float, Term("", "how many to have when the season starts", goods="alike", rounding="up", noun="candles")
+]
 WholeStock = Annotated[float, Term("", "how many to have when the season starts", high=1e5, whole=True)]
 
 # Days
@@ -96,20 +129,29 @@ Finishing = Annotated[
     float, Term("days", "working days to label, pack and carry before that day", high=365.0, whole=True)
 ]
 PourDay = Annotated[date, Term("date", "the last day on which pouring can start")]
-Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", "every day"', text=True)]
+PouredDay = Annotated[date, Term("date", "the day on which they were poured")]
+ReadyDay = Annotated[date, Term("date", "the day on which they have cured")]
+Working = Annotated[str, Term("", 'the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day"', text=True)]
 DaysOff = Annotated[
     Optional[Sequence[date]], Term("date", "days on which you do not work all the same", many=True, blank=True)
 ]
+EveningsNeeded = Annotated[float, Term("", "how many evenings", high=1e6, whole=True, noun="evenings")]
 PotsAnEvening = Annotated[float, Term("", "how many pots can be poured in an evening", low=1.0, high=1e4, whole=True)]
 
 # Season by periods
-SeasonSales = Annotated[Sequence[float], Term("", "how much is wanted in each week or month, in order", many=True)]
-Made = Annotated[Sequence[float], Term("", "how much is made in each week or month, in order", many=True)]
-Keep = Annotated[Sequence[float], Term("", "how much is to be left at the end of each, in order", many=True)]
-ByPeriod = Annotated[List[float], Term("", "how much in each week or month, in order", many=True)]
-Opening = Annotated[float, Term("", "how much is there at the start")]
-Closing = Annotated[float, Term("", "how much is to be left at the end")]
-PeriodRate = Annotated[float, Term("", "how much to make in each week or month", rounding="up")]
+SeasonSales = Annotated[
+    Sequence[float], Term("", "how much is wanted in each week or month, in order", many=True, goods="alike")
+]
+Made = Annotated[
+    Sequence[float], Term("", "how much is made in each week or month, in order", many=True, goods="alike")
+]
+Keep = Annotated[
+    Sequence[float], Term("", "how much is to be left at the end of each, in order", many=True, goods="alike")
+]
+ByPeriod = Annotated[List[float], Term("", "how much in each week or month, in order", many=True, goods="alike")]
+Opening = Annotated[float, Term("", "how much is there at the start", goods="alike")]
+Closing = Annotated[float, Term("", "how much is to be left at the end", goods="alike")]
+PeriodRate = Annotated[float, Term("", "how much to make in each week or month", rounding="up", goods="alike")]
 MakingEach = Annotated[float, Term("money per unit", "what making one costs")]
 KeepingEach = Annotated[float, Term("money per unit", "what keeping one from a week or month to the next costs")]
 Raising = Annotated[
@@ -119,7 +161,9 @@ Raising = Annotated[
 Lowering = Annotated[float, Term("money per unit", "what it costs to make one fewer than in the week or month before")]
 Usual = Annotated[
     Optional[float],
-    Term("", "how much was made in the one before the first; blank if starting costs nothing", blank=True),
+    Term(
+        "", "how much was made in the one before the first; blank if starting costs nothing", blank=True, goods="alike"
+    ),
 ]
 SetUp = Annotated[float, Term("money", "what a batch costs whatever its size: setting up, cleaning, an evening taken")]
 PlanName = Annotated[
@@ -128,12 +172,13 @@ PlanName = Annotated[
 ]
 
 # Sharing what is scarce
-Available = Annotated[float, Term("", "how much there is to share out")]
-Wants = Annotated[Sequence[float], Term("", "how much each one wants, in the same unit", many=True)]
+Available = Annotated[float, Term("", "how much there is to share out", goods="alike")]
+Wants = Annotated[Sequence[float], Term("", "how much each one wants, in the same unit", many=True, goods="alike")]
 WholeStep = Annotated[
-    float, Term("", "the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g", above=True)
+    float,
+    Term("", "the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g", above=True, goods="alike"),
 ]
-Given = Annotated[List[float], Term("", "how much each one gets, in the order of the list", many=True)]
+Given = Annotated[List[float], Term("", "how much each one gets, in the order of the list", many=True, goods="alike")]
 
 # Net requirements: three small tables and one more of what is coming, a list a column
 Items = Annotated[

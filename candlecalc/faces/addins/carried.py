@@ -6,7 +6,6 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from candlecalc import __version__
-from candlecalc.quantities import factors, units
 
 OURS = "candlecalc"
 ROOT = Path(__file__).resolve().parent.parent.parent
@@ -14,10 +13,7 @@ IMPORT = re.compile(rf"^(\s*(?:from|import)\s+){OURS}\b", re.MULTILINE)
 
 
 def carried(start: str, package: str = OURS) -> dict[str, str]:
-    """The texts of a file and of all that it imports, by their place in a package of this name.
-
-    They need no other package: the factors between units are worked out here and written down.
-    """
+    """The texts of a file and of all that it imports, by their place in a package of this name."""
     texts = {"__init__.py": f'"""A part of candlecalc, taken along."""\n\n__version__ = "{__version__}"\n'}
     waiting = {start, *_packages(start)}
     while waiting:
@@ -25,7 +21,6 @@ def carried(start: str, package: str = OURS) -> dict[str, str]:
         text = (ROOT / name).read_text(encoding="utf-8")
         waiting |= set(_imported(text)) - set(texts) - {name}
         texts[name] = IMPORT.sub(rf"\g<1>{package}", text)
-    texts["quantities/factors.py"] = factors.written(units.ASKED)
     return {**texts, **_tables()}
 
 

@@ -5,6 +5,8 @@ from candlecalc.faces.described import reference
 
 PREFIX = "CANDLE_"
 CATEGORY = "Candles"
+# A program sorts its wizard by letters, so parts and earlier names have lists of their own behind it.
+PARTS, EARLIER = f"{CATEGORY}, parts", f"{CATEGORY}, earlier names"
 WHY = PREFIX + "WHY"
 CONVERT = PREFIX + "CONVERT"
 WHY_ABOUT = "Why a candle function has no answer, in words: its name, then the arguments that it was given."
@@ -15,12 +17,23 @@ def name(formula: Function) -> str:
     return PREFIX + formula.name.upper()
 
 
+def category(formula: Function) -> str:
+    """The list of the wizard that the function stands in."""
+    return EARLIER if formula.instead else PARTS if formula.part else CATEGORY
+
+
+def purpose(formula: Function) -> str:
+    """What the function is for; of an earlier one, first which it is now."""
+    now = f"Earlier; now {PREFIX}{formula.instead.upper()}. " if formula.instead else ""
+    return now + formula.summary
+
+
 def about(formula: Function) -> str:
     """What the function is for and what it gives, in which unit; a long purpose gives way to these."""
     gives = f" Gives {formula.gives}."
     if reference.unit_of_answer(formula):
         gives += f" Answer in {reference.unit_of_answer(formula)}; {CONVERT} puts it in another unit."
-    return _fitted(formula.summary, HELP_LENGTH - len(_fitted(gives))) + _fitted(gives)
+    return _fitted(purpose(formula), HELP_LENGTH - len(_fitted(gives))) + _fitted(gives)
 
 
 def help_of(argument: Argument) -> str:

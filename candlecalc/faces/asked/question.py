@@ -7,7 +7,7 @@ from typing import Any
 
 from candlecalc.declaration.declared import REGISTRY, Argument, Function
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.asked.finding import find
+from candlecalc.faces.asked.finding import search
 from candlecalc.faces.described.reference import span
 from candlecalc.quantities import days, numerals, units
 
@@ -26,18 +26,29 @@ def function(name: str) -> Function:
     plain = name.lower().replace("-", "_").removeprefix(wizard.PREFIX.lower())
     if plain in REGISTRY:
         return REGISTRY[plain]
-    near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in find(plain)[:3]]
+    near = difflib.get_close_matches(plain, REGISTRY, cutoff=0.5) or [found.name for found in _found(plain)]
     told = {name: REGISTRY[name].summary for name in near}
     raise CallError(f"there is no function {name}. {_nearest(told) or 'List them with: candlecalc functions'}")
 
 
-def arguments(formula: Function, words: Iterable[str]) -> Given:
-    """Words such as `wax=10 oz` and `7%` by argument name, as text; those without a name in order."""
-    given: Given = {}
+def _found(words: str) -> list[Function]:
+    answers, nearest = search(words)
+    return (answers or nearest)[:3]
+
+
+def arguments(formula: Function, words: Iterable[str], read: Mapping[str, Any] | None = None) -> Given:
+    """Words such as `wax=10 oz` and `7%` by argument name, as text; those without a name in order.
+
+    What was `read` from elsewhere is given already.
+    """
+    given: Given = dict(read or {})
     rest = _joined(words)
     while rest:
         name, value = _next(formula, given, rest)
-        _put(formula, given, name.strip().lower(), value.strip())
+        name = _named(formula, name.strip().lower())
+        if name in (read or {}):
+            raise CallError(f"{name} is in the file already")
+        _put(formula, given, name, value.strip())
     missing = [name for name, argument in formula.arguments.items() if not argument.optional and name not in given]
     if missing:
         needed = ", and ".join(prompt_for(formula.arguments[name]) for name in missing)
@@ -79,6 +90,13 @@ def _next(formula: Function, given: Given, rest: list[str]) -> tuple[str, str]:
         if name not in given:
             return name, word
     raise CallError(f"{word} is one too many. {_in_order(formula)}")
+
+
+def _named(formula: Function, name: str) -> str:
+    """An argument's name as typed; of a list, also for one of it: `load=8%`."""
+    several = f"{name}s"
+    argument = formula.arguments.get(several)
+    return several if name not in formula.arguments and argument and argument.term.many else name
 
 
 def _put(formula: Function, given: Given, name: str, value: str) -> None:

@@ -18,6 +18,7 @@ def _data(formula: Function) -> dict[str, object]:
     return {
         "name": formula.name,
         "subject": formula.subject,
+        "part": formula.part,
         "summary": formula.summary,
         "purpose": purpose,
         "arguments": [_argument_data(argument) for argument in formula.arguments.values()],
@@ -26,6 +27,7 @@ def _data(formula: Function) -> dict[str, object]:
         "formula": native.spell(formula.native) if formula.native else None,
         "no formula because": formula.no_native or None,
         "requires": list(formula.requires.values()),
+        "notes": list(formula.notes.values()),
         "source": formula.source,
         "example": example,
     }

@@ -56,8 +56,12 @@ def _entry(formula: Function) -> Iterator[str]:
     for name, term in formula.fields.items():
         yield _row(f"**{name}**", reference.span(term), term.help)
     yield ""
+    if formula.part:
+        yield "- a part: tabs and other functions need it"
     for words in formula.requires.values():
-        yield f"- asks that {words}"
+        yield f"- refused with the words: {words}"
+    for words in formula.notes.values():
+        yield f"- note: {words}"
     if formula.native:
         yield f"- cell formula: `={native.spell(formula.native)}`"
     for words in faces_of(formula):

@@ -11,15 +11,39 @@ from candlecalc.quantities import units
 
 # The order in which a maker meets the subjects; any other comes after.
 SUBJECTS = (
-    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick", "batch", "cost", "price"]
-    + ["plan", "one_season", "schedule", "requirements", "stock", "stocktake"]
+    ["vessel", "fragrance", "wax", "heat", "cooling", "burn", "burn_time", "pool", "wick"]
+    + [
+        "burn_signs",
+        "batch",
+        "cost",
+        "price",
+        "selling",
+        "plan",
+        "one_season",
+        "curing",
+        "schedule",
+        "requirements",
+        "stock",
+        "stocktake",
+    ]
     + ["label", "measure", "hazard", "hazard_label", "money", "books", "conversion"]
 )
 
 
-def every() -> list[Function]:
-    """Every function, in the order of their subjects."""
+def callable_names() -> list[Function]:
+    """Every function that answers in a sheet, in the order of their subjects: those of earlier names as well."""
     return sorted(REGISTRY.values(), key=lambda formula: _place(formula.subject))
+
+
+def every() -> list[Function]:
+    """Every function under the name that it has now; in a subject those that a maker asks stand first."""
+    today = [formula for formula in REGISTRY.values() if not formula.instead]
+    return sorted(today, key=lambda formula: (_place(formula.subject), formula.part))
+
+
+def asked() -> list[Function]:
+    """The functions that a maker asks, without the parts that tabs and other functions need."""
+    return [formula for formula in every() if not formula.part]
 
 
 def _place(subject: str) -> tuple[int, str]:
@@ -39,8 +63,29 @@ def example(formula: Function) -> dict[str, Any]:
     first, *more = told(formula)[1]
     lines = [first.removeprefix(">>> "), *(line.removeprefix("... ") for line in more if line.startswith("... "))]
     calls = [node for node in ast.walk(ast.parse("\n".join(lines))) if isinstance(node, ast.Call)]
-    call = next(node for node in calls if ast.unparse(node.func) == formula.name)
+    call = next(node for node in calls if ast.unparse(node.func) == formula.bare.__name__)
     return {str(keyword.arg): ast.literal_eval(keyword.value) for keyword in call.keywords}
+
+
+def such_as(formula: Function, argument: Argument) -> str:
+    """The value of the function's example as it may be typed: "500 g", "8%", "4; 8"; "" where it has none."""
+    value = example(formula).get(argument.name)
+    if value is None:
+        return ""
+    several = value if isinstance(value, list) else [value]
+    return "; ".join(_typed(argument.term, each) for each in several)
+
+
+def _typed(term: Term, value: Any) -> str:
+    if value is None:
+        return ""
+    if not term.counts or isinstance(value, str):
+        return str(value)
+    if term.unit.startswith("of "):
+        return f"{value * 100:.6g}%"
+    # A difference in temperature is typed in degrees.
+    unit = term.unit.removesuffix(" difference") if term.unit in units.DIMENSIONS else ""
+    return f"{value:.6g} {unit}".rstrip()
 
 
 def title(formula: Function) -> str:

@@ -11,6 +11,7 @@ from typing import Any, get_args
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc.declaration.declared import REGISTRY, Argument, Function, Term
 from candlecalc.faces import python as helpers
+from candlecalc.faces.described import reference
 
 HELPERS = (helpers.answer_in, helpers.find)
 HEAD = '''"""{doc}"""
@@ -68,7 +69,7 @@ def text() -> str:
     head = HEAD.format(
         doc=candlecalc.__doc__,
         records="\n".join(_records(functions)),
-        names=listed(),
+        names=listed(names()),
         answer_in=_documented(helpers.answer_in),
         find=_documented(helpers.find),
     )
@@ -77,12 +78,17 @@ def text() -> str:
 
 def names() -> list[str]:
     """All that is public."""
-    return sorted([*REGISTRY, *(helper.__name__ for helper in HELPERS)])
+    return sorted([*(formula.name for formula in reference.every()), *(helper.__name__ for helper in HELPERS)])
 
 
-def listed() -> str:
-    """The public names as a list in Python, one a line."""
-    return "[\n" + "".join(f'    "{name}",\n' for name in names()) + "]"
+def earlier() -> list[str]:
+    """The names that go on answering and are not listed."""
+    return sorted(formula.name for formula in REGISTRY.values() if formula.instead)
+
+
+def listed(names: Iterable[str]) -> str:
+    """Names as a list in Python, one a line."""
+    return "[\n" + "".join(f'    "{name}",\n' for name in names) + "]"
 
 
 def _records(functions: Iterable[Function]) -> list[str]:
@@ -97,6 +103,8 @@ def _record(formula: Function) -> Any:
 
 
 def _declared(formula: Function) -> str:
+    if formula.name != formula.bare.__name__:
+        return f"{formula.name} = {formula.instead}\n"
     answer = _answer(formula)
     if not _takes_columns(formula):
         return f"def {formula.name}({_given(formula, 0)}) -> {answer}:\n{_documented(formula.checked)}"

@@ -63,7 +63,8 @@ def _function(formula: Function) -> Callable[..., Any]:
         for name, argument in zip(vba.parameters(formula), formula.arguments.values(), strict=True)
     ]
     helps = map(wizard.help_of, formula.arguments.values())
-    return _described(function, wizard.name(formula), wizard.about(formula), parameters, helps)
+    described = _described(function, wizard.name(formula), wizard.about(formula), parameters, helps)
+    return func(category=wizard.category(formula))(described)
 
 
 def _explained() -> Callable[..., Any]:
@@ -74,7 +75,8 @@ def _explained() -> Callable[..., Any]:
 
     helps = wizard.why_arguments()
     parameters = [_parameter(name, left_out=place > 0) for place, name in enumerate(helps)]
-    return _described(function, wizard.WHY, wizard.WHY_ABOUT, parameters, helps.values())
+    described = _described(function, wizard.WHY, wizard.WHY_ABOUT, parameters, helps.values())
+    return func(category=wizard.CATEGORY)(described)
 
 
 def _parameter(name: str, left_out: bool) -> Parameter:
@@ -91,7 +93,7 @@ def _described(
     function.__signature__ = Signature(parameters)  # type: ignore[attr-defined]
     for parameter, text in zip(parameters, helps, strict=True):
         function = arg(parameter.name, Cells, doc=text)(function)
-    return func(category=wizard.CATEGORY)(function)
+    return function
 
 
 def _read_value2(context: Any) -> None:

@@ -11,7 +11,7 @@ from itertools import groupby
 from candlecalc import __version__
 from candlecalc.declaration.declared import Function
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.described.reference import every
+from candlecalc.faces.described.reference import callable_names
 
 FUNCTIONS = "candlecalc.faces.excel.module"  # the Python module that Excel asks
 # xlwings cannot hand over an error value, so a text that no answer can be stands for it.
@@ -106,9 +106,9 @@ Sub CandleHelp()
     MsgBox "The help is in place: Formulas, Insert Function, category {category}."
 End Sub
 
-Private Sub CandleTell(name, about, arguments)
+Private Sub CandleTell(name, category, about, arguments)
     Application.MacroOptions Macro:="'" & Replace(ThisWorkbook.Name, "'", "''") & "'!" & name, _
-        Description:=about, Category:="{category}", ArgumentDescriptions:=arguments
+        Description:=about, Category:=category, ArgumentDescriptions:=arguments
 End Sub
 """
 
@@ -120,7 +120,7 @@ def parameters(formula: Function) -> list[str]:
 
 def module() -> str:
     """The whole text."""
-    return "\n".join([HEAD, *map(_function, every()), _why(), _cells(), *_help()])
+    return "\n".join([HEAD, *map(_function, callable_names()), _why(), _cells(), *_help()])
 
 
 def _function(formula: Function) -> str:
@@ -145,21 +145,26 @@ def _cells() -> str:
 
 def _help() -> Iterator[str]:
     # A procedure a subject: VBA refuses one over 64 kB.
-    subjects = {subject: list(group) for subject, group in groupby(every(), key=lambda formula: formula.subject)}
+    subjects = {
+        subject: list(group) for subject, group in groupby(callable_names(), key=lambda formula: formula.subject)
+    }
     names = [f"CandleHelp{subject.title()}" for subject in subjects]
-    why = _told(wizard.WHY, wizard.WHY_ABOUT, wizard.why_arguments().values())
+    why = _told(wizard.WHY, wizard.CATEGORY, wizard.WHY_ABOUT, wizard.why_arguments().values())
     yield HELP.format(calls="\n".join([*(f"    {name}" for name in names), why]), category=wizard.CATEGORY)
     for name, group in zip(names, subjects.values(), strict=True):
         yield "\n".join([f"Private Sub {name}()", *map(_told_of, group), "End Sub\n"])
 
 
 def _told_of(formula: Function) -> str:
-    return _told(wizard.name(formula), wizard.about(formula), map(wizard.help_of, formula.arguments.values()))
+    helps = map(wizard.help_of, formula.arguments.values())
+    return _told(wizard.name(formula), wizard.category(formula), wizard.about(formula), helps)
 
 
-def _told(name: str, about: str, helps: Iterable[str]) -> str:
+def _told(name: str, category: str, about: str, helps: Iterable[str]) -> str:
     given = ", _\n        ".join(map(_quoted, helps))
-    return f"    CandleTell {_quoted(name)}, _\n        {_quoted(about)}, _\n        Array({given})"
+    return (
+        f"    CandleTell {_quoted(name)}, {_quoted(category)}, _\n        {_quoted(about)}, _\n        Array({given})"
+    )
 
 
 def _quoted(text: str) -> str:

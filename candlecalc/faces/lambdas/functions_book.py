@@ -38,7 +38,11 @@ HEADS = {"Function": 40, "Subject": 11, "What it is for": 46, "Answer": 20}
 AFTER = {"Arguments, with units and ranges": 60, "The call": 46, "Gives": 34, "Source": 44}
 INPUT_WIDTH = 19
 START = Tab("Start", "control", "The arithmetic of candle making as functions.")
-FUNCTIONS = Tab("Functions", "output", "Every function with an example: change a yellow cell and the answer follows.")
+FUNCTIONS = Tab(
+    "Functions",
+    "output",
+    "Every function with an example: change a yellow cell and the answer follows. Parts that tabs need come last.",
+)
 DEFINITIONS = Tab("Definitions", "control", "What each name stands for, to paste into the names of another workbook.")
 WORDS = {
     "What to do": (
@@ -107,13 +111,15 @@ def made(dated: datetime.date = DATED) -> bytes:
 
 def _drafted(dated: datetime.date) -> tuple[pack.Parts, dict[str, Any]]:
     draft = _draft(dated)
-    functions = [formula for formula in reference.every() if formula.native]
+    functions = sorted((formula for formula in reference.every() if formula.native), key=lambda it: it.part)
     _write_start(draft)
     answers = _write_functions(draft, functions)
     _write_definitions(draft)
     for named in lambdas.every():
         names = draft.book.defined_names
-        names[named.name] = DefinedName(named.name, comment=named.comment, attr_text=named.definition)
+        names[named.name] = DefinedName(
+            named.name, comment=named.comment, hidden=named.hidden or None, attr_text=named.definition
+        )
     properties = draft.book.properties
     properties.title, properties.subject = "Candle functions", "The arithmetic of a candle maker, as functions"
     properties.creator = properties.lastModifiedBy = f"candlecalc {__version__}"
@@ -206,7 +212,7 @@ def _write_example(draft: Draft, sheet: Worksheet, row: int, example: Example, i
     """One row; where its answer stands."""
     formula = example.formula
     name = wizard.name(formula)
-    before = (name, formula.subject, formula.summary)
+    before = (name, formula.subject + ", a part" * formula.part, formula.summary)
     taken = "\n".join(_taken(argument) for argument in formula.arguments.values())
     after = (taken, example.call, f"{formula.gives}: {formula.result.help}", formula.source)
     for column, text in enumerate(before, start=1):

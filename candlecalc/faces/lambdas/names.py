@@ -26,6 +26,7 @@ class Named(NamedTuple):
     name: str
     definition: str
     comment: str
+    hidden: bool = False  # an earlier name: sheets that hold it go on, and no list shows it
 
 
 class Spelling(NamedTuple):
@@ -46,7 +47,7 @@ def every() -> list[Named]:
 
 
 def named(formula: Function) -> Named:
-    return Named(wizard.name(formula), _written(formula, IN_FILES), comment(formula))
+    return Named(wizard.name(formula), _written(formula, IN_FILES), comment(formula), bool(formula.instead))
 
 
 def typed(formula: Function) -> str:
@@ -58,7 +59,7 @@ def comment(formula: Function) -> str:
     """What it is for and what it takes, as far as a comment holds it, with the mark that it is ours."""
     mark = f" (candlecalc {__version__})"
     arguments = "; ".join(f"{name}: {_taken(argument)}" for name, argument in formula.arguments.items())
-    words = f"{formula.summary} {arguments}"
+    words = f"{wizard.purpose(formula)} {arguments}"
     room = HELP_LENGTH - len(mark)
     if len(words) > room:
         words = words[: room - 3].rpartition(" ")[0] + " ..."

@@ -132,7 +132,8 @@ class WorkbookXml:
     def _element(self, named: Named, scope: str = "") -> bytes:
         tag = f"{self._prefix}definedName"
         sheet = f' localSheetId="{scope}"' if scope else ""
-        start = f'<{tag} name="{named.name}" comment={quoteattr(named.comment)}{sheet}>'
+        hidden = ' hidden="1"' if named.hidden else ""
+        start = f'<{tag} name="{named.name}" comment={quoteattr(named.comment)}{sheet}{hidden}>'
         return f"{start}{escape(named.definition)}</{tag}>".encode("ascii", "xmlcharrefreplace")
 
     def _edit(self, start: int, end: int, text: bytes, order: str = "") -> None:

@@ -43,7 +43,7 @@ def addin() -> bytes:
 def _types() -> str:
     """The methods as the suite's type library has them: anything in, rows of cells out."""
     lines = [f"module {MODULE} {{ interface {INTERFACE} : com::sun::star::uno::XInterface {{"]
-    for formula in reference.every():
+    for formula in reference.callable_names():
         given = ", ".join(f"[in] any {_internal(name)}" for name in formula.arguments)
         lines.append(f"  sequence< sequence<any> > {spelled(formula.name)}({given});")
     lines += [f"  any why([in] any {_internal('name')}, [in] sequence<any> {_internal('values')});", "}; };"]
@@ -59,7 +59,7 @@ def _help() -> str:
     """Names and help for functions and arguments, as the function wizard shows them."""
     functions = [
         _function(formula.name, wizard.name(formula), purpose(formula), _arguments(formula))
-        for formula in reference.every()
+        for formula in reference.callable_names()
     ]
     functions.append(_function("why", wizard.WHY, f"Candles: {wizard.WHY_ABOUT}", WHY_ARGUMENTS))
     return HELP.format(service=SERVICE, functions="".join(functions))
@@ -67,7 +67,7 @@ def _help() -> str:
 
 def purpose(formula: Function) -> str:
     """What the wizard says of a function: its subject first, as the suite knows no subject of ours."""
-    words = f"Candles, {formula.subject.replace('_', ' ')}: {wizard.about(formula)}"
+    words = f"{wizard.category(formula)}, {formula.subject.replace('_', ' ')}: {wizard.about(formula)}"
     if formula.result.many or formula.fields:
         return f"{words} Enter it as an array formula (Ctrl+Shift+Enter)."
     return f"{words} Give the cell a date format." if formula.result.unit == "date" else words

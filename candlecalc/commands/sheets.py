@@ -1,0 +1,65 @@
+"""Data sheets of oils as files: read as the columns that a hazard function takes, and what was read is said."""
+
+import sys
+import textwrap
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from candlecalc.declaration.declared import REGISTRY, Function
+from candlecalc.faces.asked import sheet
+from candlecalc.faces.asked.question import CallError
+from candlecalc.faces.described.terminal import WIDTH
+
+COLUMNS = ["substances", "concentrations", "classes", "specifics"]
+PASTED = Path("-")
+LARGEST = 1_000_000  # bytes: a data sheet's text is a tenth of that
+
+
+def columns(formula: Function, files: Sequence[Path]) -> tuple[dict[str, list[Any]], list[str]]:
+    """The columns of all sheets one under another, and what was read and not read of each, in lines."""
+    if not set(COLUMNS) <= set(formula.arguments):
+        taking = [name for name, other in REGISTRY.items() if set(COLUMNS) <= set(other.arguments)]
+        raise CallError(f"{formula.name} takes no data sheet; these do: {', '.join(taking)}")
+    if len(files) > 1 and "oils" not in formula.arguments:
+        raise CallError(f"{formula.name} takes one data sheet")
+    read: dict[str, list[Any]] = {name: [] for name in COLUMNS}
+    oils: list[float] = []
+    told: list[str] = []
+    for oil, path in enumerate(files, start=1):
+        found = _read(path)
+        for name in COLUMNS:
+            read[name] += getattr(found, name)
+        oils += [float(oil)] * len(found.substances)
+        told += _told(path, found)
+    return read | ({"oils": oils} if len(files) > 1 else {}), [*told, ""]
+
+
+def _read(path: Path) -> sheet.Sheet:
+    try:
+        return sheet.read(_text(path))
+    except ValueError as problem:
+        raise ValueError(f"{_called(path)}: {problem}") from None
+
+
+def _text(path: Path) -> str:
+    held = sys.stdin.buffer.read(LARGEST + 1) if path == PASTED else path.read_bytes()[: LARGEST + 1]
+    if len(held) > LARGEST:
+        raise ValueError("it is too long for section 3 of a data sheet")
+    if held.startswith((b"%PDF", b"PK")) or b"\0" in held[:1000]:
+        raise ValueError("it is no text: copy section 3 out of it, and save that as text or CSV")
+    try:
+        return held.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        return held.decode("cp1252", errors="replace")
+
+
+def _told(path: Path, found: sheet.Sheet) -> list[str]:
+    count = len(found.substances)
+    said = [f"{_called(path)}: {count} substance{'s' * (count != 1)} read"]
+    said += [f"not read: {words}" for words in found.unread]
+    return [line for each in said for line in textwrap.wrap(each, WIDTH, subsequent_indent="  ")]
+
+
+def _called(path: Path) -> str:
+    return "what was pasted" if path == PASTED else str(path)

@@ -1,0 +1,105 @@
+"""The units and the currency that a question is asked in, and the unit that serves for its answer."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any, NamedTuple
+
+from candlecalc.declaration.declared import Function, Term
+from candlecalc.faces.asked import goods
+from candlecalc.quantities import numerals, units
+
+# What who asks in ounces, inches or degrees F has on the bench, by what is measured.
+CUSTOMARY = {
+    "a weight": "pound",
+    "a volume": "fluid_ounce",
+    "a length": "inch",
+    "an area": "inch**2",
+    "a temperature": "degF",
+    "a difference in temperature": "delta_degF",
+    "a rate of burning": "ounce/hour",
+    "a growth": "inch/hour",
+}
+IMPERIAL = ("imperial_fluid_ounce", "imperial_gallon")
+ASKED_IN_CUSTOMARY = (*CUSTOMARY.values(), *IMPERIAL, "ounce", "cup", "gallon")
+# A density in g/ml is a specific gravity, and times are everybody's: they say nothing of the scale on the bench.
+ASKED_IN_METRIC = ("gram", "kilogram", "milliliter", "centiliter", "liter", "millimeter", "centimeter", "degC",
+                   "centimeter**2", "gram/hour", "millimeter/hour")  # fmt: skip
+# Below one of these the next is weighed or poured.
+SMALLER = {"pound": "ounce", "kilogram": "gram", "liter": "milliliter", "gallon": "fluid_ounce", "cup": "fluid_ounce",
+           "imperial_gallon": "imperial_fluid_ounce"}  # fmt: skip
+
+
+class Written(NamedTuple):
+    """A unit as it was typed beside a value, and the unit that its argument is counted in."""
+
+    unit: str
+    counted_in: str
+
+
+class Currency(NamedTuple):
+    """What stands beside amounts of money, and on which side; nothing where none was typed."""
+
+    mark: str = ""
+    before: bool = True
+
+    def beside(self, amount: str) -> str:
+        """An amount as its currency is written: $4.50, GBP 4.50, 4.50 EUR, -$2.00."""
+        if not self.mark:
+            return amount
+        if not self.before:
+            return f"{amount} {self.mark}"
+        sign, size = ("-", amount[1:]) if amount.startswith("-") else ("", amount)
+        return f"{sign}{self.mark}{' ' * self.mark.isalpha()}{size}"
+
+
+def texts(formula: Function, given: Mapping[str, Any]) -> Iterator[tuple[Term, str]]:
+    """What was typed for each argument, list by list, without blanks."""
+    for name, value in given.items():
+        for text in value if isinstance(value, list) else [value]:
+            if isinstance(text, str) and text:
+                yield formula.arguments[name].term, text
+
+
+def written(formula: Function, given: Mapping[str, Any]) -> list[Written]:
+    """The units beside values, in the order they were typed."""
+    measured = [(term, text) for term, text in texts(formula, given) if term.counts and term.unit in units.DIMENSIONS]
+    found = [Written(units.read(text, term.unit).unit, term.unit) for term, text in measured]
+    return [each for each in found if each.unit]
+
+
+def unit_for(result: Term, asked_in: list[Written]) -> str:
+    """The unit to answer in, as pint names it; nothing where it is the one that the function counts in.
+
+    It is the first that was typed of what the answer measures. Where none was, who asks in inches has an answer in
+    fluid ounces. A function from one unit into another answers in the one it is for: degrees F into C.
+    """
+    kind = units.kind_of(result.unit)
+    alike = [each for each in asked_in if units.kind_of(each.counted_in) == kind]
+    if result.unit not in units.DIMENSIONS or result.unit == "days":
+        return ""
+    if alike:
+        return next((each.unit for each in alike if each.counted_in == result.unit), "")
+    said = [each.unit for each in asked_in]
+    first = next((unit for unit in said if unit in ASKED_IN_CUSTOMARY or unit in ASKED_IN_METRIC), "")
+    if first not in ASKED_IN_CUSTOMARY:
+        return ""
+    return IMPERIAL[0] if kind == "a volume" and set(IMPERIAL) & set(said) else CUSTOMARY.get(kind, "")
+
+
+def handy(value: Any, result: Term, unit: str) -> str:
+    """The unit in which so much is weighed or poured: ounces below a pound, and pounds and ounces above."""
+    if value is None or unit not in SMALLER:
+        return unit
+    if abs(units.convert(value, units.DIMENSIONS[result.unit][1], unit)) < 1:
+        return SMALLER[unit]
+    return units.POUNDS_AND_OUNCES if unit == "pound" else unit
+
+
+def currency(formula: Function, given: Mapping[str, Any]) -> Currency:
+    """The currency that amounts were typed with; a ValueError where they were typed with two."""
+    amounts = [text for term, text in texts(formula, given) if term.unit.startswith("money")]
+    # "0.80/cup" is in no pesos.
+    found = [numerals.currency(goods.without_per(text)) for text in amounts]
+    marks = list(dict.fromkeys(mark for mark, _ in found if mark))
+    if len(marks) > 1:
+        raise ValueError(f"amounts are in {marks[0]} and in {marks[1]}: give all of them in one currency")
+    return next((Currency(mark, before) for mark, before in found if mark), Currency())
