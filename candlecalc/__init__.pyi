@@ -5219,10 +5219,10 @@ def melt_time(heat: _Value | _Array, power: _Value | _Array, efficiency: _Value 
 @_overload
 def melt_time(heat: _Value | _Array | _Column, power: _Value | _Array | _Column, efficiency: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
-def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0.0, case: _Value = 1.0) -> float:
+def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0.0, carton: _Value = 1.0) -> float:
     """The smallest order that pays for itself, in candles: whole cases.
 
-    >>> minimum_order(order=30, price=12, cost=7, profit=20, case=6)
+    >>> minimum_order(order=30, price=12, cost=7, profit=20, carton=6)
     12.0
 
     Parameters
@@ -5235,7 +5235,7 @@ def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0
         what each candle costs that goes into the order
     profit : 0 or more; 0.0 if left out
         profit that the order is to leave
-    case : whole numbers 1 to 1000; 1.0 if left out
+    carton : whole numbers 1 to 1000; 1.0 if left out
         candles are sold in cases of so many; 1 for singly
 
     Returns
@@ -5254,9 +5254,9 @@ def minimum_order(order: _Value, price: _Value, cost: _Value, profit: _Value = 0
     cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
     """
 @_overload
-def minimum_order(order: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0, case: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
+def minimum_order(order: _Value | _Array, price: _Value | _Array, cost: _Value | _Array, profit: _Value | _Array = 0.0, carton: _Value | _Array = 1.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def minimum_order(order: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0, case: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
+def minimum_order(order: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, profit: _Value | _Array | _Column = 0.0, carton: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
 @_overload
 def minutes_each(each: _Value, setup: _Value, batch: _Value) -> float:
     """Working minutes a candle, with its share of the time to set up and clean.

@@ -35,6 +35,13 @@
 // it reads the wording of data sheets: hazard_lines, hazard_of_candle, hazard_of_mixture, label_of_candle,
 //   label_of_classes
 // its steps have no counterpart in the script: expected_season_profit, net_requirements, season_quantity
+// steps of the season workbook's tabs, which a sheet of your own hardly asks for: blend_density, burn_rate_high,
+//   burn_rate_low, coin_digits, cooling_constant, cost_of_all, count_difference, evenings_needed, first_wax,
+//   fixed_each, fixed_for_season, full_pots, heat_to_melt, highest_of_total, highest_on_wax, hours_left_high,
+//   hours_left_low, in_unit, last_pot, least_each, load_after_rounding, load_swing, mean_factor, never_under,
+//   oil_part, order_cost, overhead_cost, own_minutes, paid_minutes, pieces_for, season_profit,
+//   season_profit_of_records, season_stock, season_stock_of_records, second_wax, short_by, short_under, tax_charged,
+//   to_scale_step, weigh_for_pot, weighing_error_allowed
 
 const FUNCTIONS_ = {};
 
@@ -42,17 +49,14 @@ const FUNCTIONS_ = {};
 // Vessels: what they hold, by size or by water, and the fill that goes in
 
 /**
- * Volume of a straight round vessel, from inside measures. Gives 0 or more ml.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * Volume of a straight round vessel, from inside measures. Gives 0 or more ml. Source 1
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
  * @param [base] how high the floor is pushed up at its middle; minus where it bulges down: -200 to 200 mm; 0 if left
  *   out
  * @customfunction
  */
-function CANDLE_CYLINDER_VOLUME(diameter, height, base) {
-  return answer_("cylinder_volume", arguments);
-}
+function CANDLE_CYLINDER_VOLUME(diameter, height, base) { return answer_("cylinder_volume", arguments); }
 FUNCTIONS_.cylinder_volume = {
   takes: { diameter: "mm", height: "mm", base: "mm 2" },
   left_out: { base: 0 },
@@ -62,8 +66,7 @@ FUNCTIONS_.cylinder_volume = {
 };
 
 /**
- * Volume of a round vessel that widens or narrows evenly, from inside diameters. Gives 0 or more ml.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * Volume of a round vessel that widens or narrows evenly, from inside diameters. Gives 0 or more ml. Source 1
  * @param top how far it is across inside at the top: 10 to 2000 mm
  * @param bottom how far it is across inside at the bottom: 10 to 2000 mm
  * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
@@ -71,9 +74,7 @@ FUNCTIONS_.cylinder_volume = {
  *   out
  * @customfunction
  */
-function CANDLE_TAPERED_VOLUME(top, bottom, height, base) {
-  return answer_("tapered_volume", arguments);
-}
+function CANDLE_TAPERED_VOLUME(top, bottom, height, base) { return answer_("tapered_volume", arguments); }
 FUNCTIONS_.tapered_volume = {
   takes: { top: "mm", bottom: "mm", height: "mm", base: "mm 2" },
   left_out: { base: 0 },
@@ -83,8 +84,7 @@ FUNCTIONS_.tapered_volume = {
 };
 
 /**
- * Volume of a square or oblong vessel with upright sides, from inside measures. Gives 0 or more ml.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * Volume of a square or oblong vessel with upright sides, from inside measures. Gives 0 or more ml. Source 1
  * @param length length of the vessel inside: 10 to 2000 mm
  * @param width width of the vessel inside: 10 to 2000 mm
  * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
@@ -92,9 +92,7 @@ FUNCTIONS_.tapered_volume = {
  *   out
  * @customfunction
  */
-function CANDLE_BOX_VOLUME(length, width, height, base) {
-  return answer_("box_volume", arguments);
-}
+function CANDLE_BOX_VOLUME(length, width, height, base) { return answer_("box_volume", arguments); }
 FUNCTIONS_.box_volume = {
   takes: { length: "mm", width: "mm", height: "mm", base: "mm 2" },
   left_out: { base: 0 },
@@ -104,8 +102,7 @@ FUNCTIONS_.box_volume = {
 };
 
 /**
- * Volume of an upright vessel of equal sides: six for a hexagon jar. Gives 0 or more ml.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * Volume of an upright vessel of equal sides: six for a hexagon jar. Gives 0 or more ml. Source 1
  * @param sides how many equal sides the vessel has: whole numbers 3 to 100
  * @param side inside length of one of its sides: 5 to 2000 mm
  * @param height how deep the vessel is inside, up to the brim or the mark: 10 to 2000 mm
@@ -113,9 +110,7 @@ FUNCTIONS_.box_volume = {
  *   out
  * @customfunction
  */
-function CANDLE_PRISM_VOLUME(sides, side, height, base) {
-  return answer_("prism_volume", arguments);
-}
+function CANDLE_PRISM_VOLUME(sides, side, height, base) { return answer_("prism_volume", arguments); }
 FUNCTIONS_.prism_volume = {
   takes: { sides: "number", side: "mm 3", height: "mm", base: "mm 2" },
   left_out: { base: 0 },
@@ -125,16 +120,12 @@ FUNCTIONS_.prism_volume = {
 };
 
 /**
- * Volume of a vessel from the water that fills it to the brim, as the scale shows it. Gives 0 or more ml.
- * Source: water's density: Tanaka et al., Metrologia 38 (2001) 301, from memory, checked against IAPWS-95; weighing in
- * air: the buoyancy correction of the conventional mass (air 0.0012, weights 8.0 g/ml), from memory
+ * Volume of a vessel from the water that fills it to the brim, as the scale shows it. Gives 0 or more ml. Source 2
  * @param water the water the vessel holds to the brim, as weighed on a scale in air: 10 or more g
  * @param [temperature] temperature of the water: 0 to 40 C; 20 if left out
  * @customfunction
  */
-function CANDLE_VOLUME_FROM_WATER(water, temperature) {
-  return answer_("volume_from_water", arguments);
-}
+function CANDLE_VOLUME_FROM_WATER(water, temperature) { return answer_("volume_from_water", arguments); }
 FUNCTIONS_.volume_from_water = {
   takes: { water: "g", temperature: "C" },
   left_out: { temperature: 20 },
@@ -143,16 +134,13 @@ FUNCTIONS_.volume_from_water = {
 };
 
 /**
- * Weight of wax and oil that fills a vessel up to its headspace. Gives 0 or more g.
- * Source: algebra from the definitions
+ * Weight of wax and oil that fills a vessel up to its headspace. Gives 0 or more g. Source 3
  * @param volume what the vessel holds to the brim: 10 to 1000000 ml
  * @param headspace share of the vessel left empty above the wax: 0 to 0.9 of the brimful volume
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
  * @customfunction
  */
-function CANDLE_FILL_WEIGHT(volume, headspace, density) {
-  return answer_("fill_weight", arguments);
-}
+function CANDLE_FILL_WEIGHT(volume, headspace, density) { return answer_("fill_weight", arguments); }
 FUNCTIONS_.fill_weight = {
   takes: { volume: "ml 2", headspace: "of the brimful volume", density: "g/ml" },
   answer: (volume, headspace, density) => volume * (1 - headspace) * density,
@@ -160,16 +148,13 @@ FUNCTIONS_.fill_weight = {
 };
 
 /**
- * Vessels that a weight of wax fills, once its oil is in. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
+ * Vessels that a weight of wax fills, once its oil is in. Gives whole numbers 0 to 1000000. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param [load] fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight; 0 if left out
  * @customfunction
  */
-function CANDLE_VESSELS_FILLED(wax, fill, load) {
-  return answer_("vessels_filled", arguments);
-}
+function CANDLE_VESSELS_FILLED(wax, fill, load) { return answer_("vessels_filled", arguments); }
 FUNCTIONS_.vessels_filled = {
   takes: { wax: "g 2", fill: "g 2", load: "of wax weight" },
   left_out: { load: 0 },
@@ -179,8 +164,7 @@ FUNCTIONS_.vessels_filled = {
 };
 
 /**
- * Weight of wax and oil that stands so deep in a straight round vessel. Gives 0 or more g.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+ * Weight of wax and oil that stands so deep in a straight round vessel. Gives 0 or more g. Source 1
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @param depth how deep the wax is to stand above the floor: 5 to 500 mm
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
@@ -188,9 +172,7 @@ FUNCTIONS_.vessels_filled = {
  *   out
  * @customfunction
  */
-function CANDLE_FILL_TO_DEPTH(diameter, depth, density, base) {
-  return answer_("fill_to_depth", arguments);
-}
+function CANDLE_FILL_TO_DEPTH(diameter, depth, density, base) { return answer_("fill_to_depth", arguments); }
 FUNCTIONS_.fill_to_depth = {
   takes: { diameter: "mm", depth: "mm 4", density: "g/ml", base: "mm 2" },
   left_out: { base: 0 },
@@ -201,15 +183,12 @@ FUNCTIONS_.fill_to_depth = {
 
 /**
  * Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup. Gives 0 or
- * more g.
- * Source: density is mass over volume: OpenStax, Chemistry 2e, measurements
+ * more g. Source 5
  * @param volume how much of it, by volume: 0 to 1000000 ml
  * @param density weight of a millilitre of it, from its data sheet (relative density): 0.5 to 2 g/ml
  * @customfunction
  */
-function CANDLE_VOLUME_TO_WEIGHT(volume, density) {
-  return answer_("volume_to_weight", arguments);
-}
+function CANDLE_VOLUME_TO_WEIGHT(volume, density) { return answer_("volume_to_weight", arguments); }
 FUNCTIONS_.volume_to_weight = {
   takes: { volume: "ml 3", density: "g/ml 2" },
   answer: (volume, density) => volume * density,
@@ -218,17 +197,14 @@ FUNCTIONS_.volume_to_weight = {
 
 /**
  * Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes. Gives whole
- * numbers 0 to 1000000.
- * Source: common practice, no source
+ * numbers 0 to 1000000. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param cavity what one cavity of the mould holds: more than 0, at most 10000 ml
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
  * @customfunction
  */
-function CANDLE_PIECES_FROM_MOULD(wax, load, cavity, density) {
-  return answer_("pieces_from_mould", arguments);
-}
+function CANDLE_PIECES_FROM_MOULD(wax, load, cavity, density) { return answer_("pieces_from_mould", arguments); }
 FUNCTIONS_.pieces_from_mould = {
   takes: { wax: "g 2", load: "of wax weight", cavity: "ml 4", density: "g/ml" },
   answer: (wax, load, cavity, density) => Math.floor(round_(ratio_(wax * (1 + load), cavity * density), 6)),
@@ -239,15 +215,12 @@ FUNCTIONS_.pieces_from_mould = {
 // Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed
 
 /**
- * Fragrance oil to weigh out for a weight of wax. Gives 0 or more g.
- * Source: common practice, no source
+ * Fragrance oil to weigh out for a weight of wax. Gives 0 or more g. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_OIL_FOR_WAX(wax, load) {
-  return answer_("oil_for_wax", arguments);
-}
+function CANDLE_OIL_FOR_WAX(wax, load) { return answer_("oil_for_wax", arguments); }
 FUNCTIONS_.oil_for_wax = {
   takes: { wax: "g 2", load: "of wax weight" },
   answer: (wax, load) => wax * load,
@@ -255,15 +228,12 @@ FUNCTIONS_.oil_for_wax = {
 };
 
 /**
- * Wax that a weight of oil is enough for, to use a bottle up. Gives 0 or more g.
- * Source: common practice, no source
+ * Wax that a weight of oil is enough for, to use a bottle up. Gives 0 or more g. Source 4
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_WAX_FOR_OIL(oil, load) {
-  return answer_("wax_for_oil", arguments);
-}
+function CANDLE_WAX_FOR_OIL(oil, load) { return answer_("wax_for_oil", arguments); }
 FUNCTIONS_.wax_for_oil = {
   takes: { oil: "g 2", load: "of wax weight" },
   asks: ["load > 0"],
@@ -272,15 +242,12 @@ FUNCTIONS_.wax_for_oil = {
 };
 
 /**
- * Fragrance oil in a finished fill of wax and oil together. Gives 0 or more g.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * Fragrance oil in a finished fill of wax and oil together. Gives 0 or more g. Source 6
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_OIL_FOR_FILL(fill, load) {
-  return answer_("oil_for_fill", arguments);
-}
+function CANDLE_OIL_FOR_FILL(fill, load) { return answer_("oil_for_fill", arguments); }
 FUNCTIONS_.oil_for_fill = {
   takes: { fill: "g 2", load: "of wax weight" },
   answer: (fill, load) => ratio_(fill * load, 1 + load),
@@ -288,15 +255,12 @@ FUNCTIONS_.oil_for_fill = {
 };
 
 /**
- * Wax in a finished fill of wax and oil together. Gives 0 or more g.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * Wax in a finished fill of wax and oil together. Gives 0 or more g. Source 6
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_WAX_FOR_FILL(fill, load) {
-  return answer_("wax_for_fill", arguments);
-}
+function CANDLE_WAX_FOR_FILL(fill, load) { return answer_("wax_for_fill", arguments); }
 FUNCTIONS_.wax_for_fill = {
   takes: { fill: "g 2", load: "of wax weight" },
   answer: (fill, load) => ratio_(fill, 1 + load),
@@ -304,14 +268,11 @@ FUNCTIONS_.wax_for_fill = {
 };
 
 /**
- * Share of the finished candle that a load on wax comes to. Gives 0 to 0.333333 of total weight.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * Share of the finished candle that a load on wax comes to. Gives 0 to 0.333333 of total weight. Source 6
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_SHARE_OF_TOTAL(load) {
-  return answer_("share_of_total", arguments);
-}
+function CANDLE_SHARE_OF_TOTAL(load) { return answer_("share_of_total", arguments); }
 FUNCTIONS_.share_of_total = {
   takes: { load: "of wax weight" },
   answer: (load) => ratio_(load, 1 + load),
@@ -319,14 +280,11 @@ FUNCTIONS_.share_of_total = {
 };
 
 /**
- * Load on wax that a share of the finished candle comes to. Gives 0 to 0.5 of wax weight.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * Load on wax that a share of the finished candle comes to. Gives 0 to 0.5 of wax weight. Source 6
  * @param share fragrance oil as a share of wax and oil together: 0 to 0.333333 of total weight
  * @customfunction
  */
-function CANDLE_LOAD_FROM_SHARE(share) {
-  return answer_("load_from_share", arguments);
-}
+function CANDLE_LOAD_FROM_SHARE(share) { return answer_("load_from_share", arguments); }
 FUNCTIONS_.load_from_share = {
   takes: { share: "of total weight" },
   answer: (share) => ratio_(share, 1 - share),
@@ -334,15 +292,12 @@ FUNCTIONS_.load_from_share = {
 };
 
 /**
- * Load that a pot of wax really got, from the two weighings. Gives 0 to 0.5 of wax weight.
- * Source: common practice, no source
+ * Load that a pot of wax really got, from the two weighings. Gives 0 to 0.5 of wax weight. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param oil fragrance oil to weigh out: 0 or more g
  * @customfunction
  */
-function CANDLE_LOAD_MEASURED(wax, oil) {
-  return answer_("load_measured", arguments);
-}
+function CANDLE_LOAD_MEASURED(wax, oil) { return answer_("load_measured", arguments); }
 FUNCTIONS_.load_measured = {
   takes: { wax: "g 2", oil: "g 2" },
   asks: ["wax > 0"],
@@ -352,17 +307,13 @@ FUNCTIONS_.load_measured = {
 
 /**
  * Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies. Gives a row of
- * wax, oil, load, lowest, highest.
- * Source: to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from
- * memory
+ * wax, oil, load, lowest, highest. Source 7
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param step the smallest step the scale shows: more than 0, at most 100 g
  * @customfunction
  */
-function CANDLE_LOAD_ON_SCALE(wax, load, step) {
-  return answer_("load_on_scale", arguments);
-}
+function CANDLE_LOAD_ON_SCALE(wax, load, step) { return answer_("load_on_scale", arguments); }
 FUNCTIONS_.load_on_scale = {
   takes: { wax: "g 2", load: "of wax weight", step: "g 3" },
   asks: ["wax > step"],
@@ -372,15 +323,12 @@ FUNCTIONS_.load_on_scale = {
 };
 
 /**
- * Every oil of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g.
- * Source: common practice, no source
+ * Every oil of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g. Source 4
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
  * @customfunction
  */
-function CANDLE_OIL_PARTS(oil, shares) {
-  return answer_("oil_parts", arguments);
-}
+function CANDLE_OIL_PARTS(oil, shares) { return answer_("oil_parts", arguments); }
 FUNCTIONS_.oil_parts = {
   takes: { oil: "g 2", shares: "list of of the blend" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -391,15 +339,12 @@ FUNCTIONS_.oil_parts = {
 
 /**
  * Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5. Gives 0 to 0.5 of wax
- * weight.
- * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
+ * weight. Source 8
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
  *   at most 1 of the finished candle
  * @customfunction
  */
-function CANDLE_LOAD_AT_LIMIT(limit) {
-  return answer_("load_at_limit", arguments);
-}
+function CANDLE_LOAD_AT_LIMIT(limit) { return answer_("load_at_limit", arguments); }
 FUNCTIONS_.load_at_limit = {
   takes: { limit: "of the finished candle" },
   answer: (limit) => ratio_(Math.min(limit, 1 / 3), 1 - Math.min(limit, 1 / 3)),
@@ -408,8 +353,7 @@ FUNCTIONS_.load_at_limit = {
 
 /**
  * Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
- * Gives 0 to 0.5 of wax weight.
- * Source: common practice, no source
+ * Gives 0 to 0.5 of wax weight. Source 4
  * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
  * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
@@ -420,9 +364,7 @@ FUNCTIONS_.load_at_limit = {
  *   left out
  * @customfunction
  */
-function CANDLE_HIGHEST_LOAD(wax, oil, limit, wax_basis, oil_basis) {
-  return answer_("highest_load", arguments);
-}
+function CANDLE_HIGHEST_LOAD(wax, oil, limit, wax_basis, oil_basis) { return answer_("highest_load", arguments); }
 FUNCTIONS_.highest_load = {
   takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle", wax_basis: "choice", oil_basis: "choice" },
   left_out: { wax_basis: "of wax", oil_basis: "of wax" },
@@ -431,8 +373,8 @@ FUNCTIONS_.highest_load = {
 };
 
 /**
- * Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate. Gives text.
- * Source: common practice, no source
+ * Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate. Gives text. Source
+ * 4
  * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
  * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
@@ -443,9 +385,7 @@ FUNCTIONS_.highest_load = {
  *   left out
  * @customfunction
  */
-function CANDLE_HIGHEST_LOAD_DECIDED_BY(wax, oil, limit, wax_basis, oil_basis) {
-  return answer_("highest_load_decided_by", arguments);
-}
+function CANDLE_HIGHEST_LOAD_DECIDED_BY(wax, oil, limit, wax_basis, oil_basis) { return answer_("highest_load_decided_by", arguments); }
 FUNCTIONS_.highest_load_decided_by = {
   takes: { wax: "of the stated basis", oil: "of the stated basis", limit: "of the finished candle", wax_basis: "choice", oil_basis: "choice" },
   left_out: { wax_basis: "of wax", oil_basis: "of wax" },
@@ -455,16 +395,13 @@ FUNCTIONS_.highest_load_decided_by = {
 
 /**
  * Highest share of a blend of oils in the finished candle, by each oil's certified limit. Gives more than 0, at most 1
- * of the finished candle.
- * Source: derived: a material's share in an oil is at most its own limit over that oil's certified limit
+ * of the finished candle. Source 8
  * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
  * @param {Array} limits highest share of each oil in the finished candle by its certificate; 1 where it sets none:
  *   list, each more than 0, at most 1 of the finished candle
  * @customfunction
  */
-function CANDLE_LIMIT_OF_BLEND(shares, limits) {
-  return answer_("limit_of_blend", arguments);
-}
+function CANDLE_LIMIT_OF_BLEND(shares, limits) { return answer_("limit_of_blend", arguments); }
 FUNCTIONS_.limit_of_blend = {
   takes: { shares: "list of of the blend", limits: "list of of the finished candle" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -473,16 +410,13 @@ FUNCTIONS_.limit_of_blend = {
 };
 
 /**
- * Oil to add to wax that is already scented, to bring it up to a higher load. Gives 0 or more g.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * Oil to add to wax that is already scented, to bring it up to a higher load. Gives 0 or more g. Source 9
  * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param load load that it has now: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param wanted load wanted: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_OIL_TO_RAISE_LOAD(scented, load, wanted) {
-  return answer_("oil_to_raise_load", arguments);
-}
+function CANDLE_OIL_TO_RAISE_LOAD(scented, load, wanted) { return answer_("oil_to_raise_load", arguments); }
 FUNCTIONS_.oil_to_raise_load = {
   takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
   asks: ["wanted >= load"],
@@ -491,16 +425,13 @@ FUNCTIONS_.oil_to_raise_load = {
 };
 
 /**
- * Plain wax to add to wax that is already scented, to bring it down to a lower load. Gives 0 or more g.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * Plain wax to add to wax that is already scented, to bring it down to a lower load. Gives 0 or more g. Source 9
  * @param scented wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param load load that it has now: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param wanted load wanted: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_WAX_TO_LOWER_LOAD(scented, load, wanted) {
-  return answer_("wax_to_lower_load", arguments);
-}
+function CANDLE_WAX_TO_LOWER_LOAD(scented, load, wanted) { return answer_("wax_to_lower_load", arguments); }
 FUNCTIONS_.wax_to_lower_load = {
   takes: { scented: "g 2", load: "of wax weight", wanted: "of wax weight" },
   asks: ["wanted > 0", "wanted <= load"],
@@ -508,107 +439,16 @@ FUNCTIONS_.wax_to_lower_load = {
   gives: "g 2",
 };
 
-/**
- * How far the scale's step can move the load: both readings half a step off, the worst way. Gives 0 or more of wax
- * weight.
- * Source: limit of error of half a step for each reading; GUM, from memory
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param oil fragrance oil to weigh out: 0 or more g
- * @param step the smallest step the scale shows: more than 0, at most 100 g
- * @customfunction
- */
-function CANDLE_LOAD_SWING(wax, oil, step) {
-  return answer_("load_swing", arguments);
-}
-FUNCTIONS_.load_swing = {
-  takes: { wax: "g 2", oil: "g 2", step: "g 3" },
-  asks: ["wax > step"],
-  answer: (wax, oil, step) => ratio_(oil + step / 2, wax - step / 2) - ratio_(oil, wax),
-  gives: "of wax weight 2",
-};
-
-/**
- * Load that a pot gets when wax and oil are weighed to the scale's step. Gives 0 to 0.5 of wax weight.
- * Source: common practice, no source
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
- * @param step the smallest step the scale shows: more than 0, at most 100 g
- * @customfunction
- */
-function CANDLE_LOAD_AFTER_ROUNDING(wax, load, step) {
-  return answer_("load_after_rounding", arguments);
-}
-FUNCTIONS_.load_after_rounding = {
-  takes: { wax: "g 2", load: "of wax weight", step: "g 3" },
-  asks: ["wax >= step"],
-  answer: (wax, load, step) => ratio_(round_(round_(ratio_(wax * load, step), 6), 0), round_(round_(ratio_(wax, step), 6), 0)),
-  gives: "of wax weight",
-};
-
-/**
- * One oil out of a blend, by its share of the blend. Gives 0 or more g.
- * Source: common practice, no source
- * @param oil fragrance oil to weigh out: 0 or more g
- * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_OIL_PART(oil, share) {
-  return answer_("oil_part", arguments);
-}
-FUNCTIONS_.oil_part = {
-  takes: { oil: "g 2", share: "of the blend" },
-  answer: (oil, share) => oil * share,
-  gives: "g 2",
-};
-
-/**
- * The supplier's highest load as a load on wax, whichever way it was stated. Gives 0 to 0.5 of wax weight.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
- * @param highest the supplier's highest load for this oil or wax: 0 to 0.5 of the stated basis
- * @param {string} [basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left out
- * @customfunction
- */
-function CANDLE_HIGHEST_ON_WAX(highest, basis) {
-  return answer_("highest_on_wax", arguments);
-}
-FUNCTIONS_.highest_on_wax = {
-  takes: { highest: "of the stated basis", basis: "choice" },
-  left_out: { basis: "of wax" },
-  answer: (highest, basis) => ratio_(highest, 1 - highest * (basis === "of total")),
-  gives: "of wax weight 3",
-};
-
-/**
- * The supplier's highest load as a share of the finished candle, whichever way it was stated. Gives 0 to 1 of the
- * finished candle.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
- * @param highest the supplier's highest load for this oil or wax: 0 to 0.5 of the stated basis
- * @param {string} [basis] what the supplier's highest load is a share of: "of wax" or "of total"; of wax if left out
- * @customfunction
- */
-function CANDLE_HIGHEST_OF_TOTAL(highest, basis) {
-  return answer_("highest_of_total", arguments);
-}
-FUNCTIONS_.highest_of_total = {
-  takes: { highest: "of the stated basis", basis: "choice" },
-  left_out: { basis: "of wax" },
-  answer: (highest, basis) => ratio_(highest, 1 + highest * (basis !== "of total")),
-  gives: "of the finished candle 2",
-};
-
 // ------------------------------------------------------------
 // Wax: blends, dye, and how it draws together as it sets
 
 /**
- * Dye to weigh out for a weight of wax. Gives 0 or more g.
- * Source: common practice, no source
+ * Dye to weigh out for a weight of wax. Gives 0 or more g. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param share dye as a share of wax weight: 0 to 0.1 of wax weight
  * @customfunction
  */
-function CANDLE_DYE_FOR_WAX(wax, share) {
-  return answer_("dye_for_wax", arguments);
-}
+function CANDLE_DYE_FOR_WAX(wax, share) { return answer_("dye_for_wax", arguments); }
 FUNCTIONS_.dye_for_wax = {
   takes: { wax: "g 2", share: "of wax weight 4" },
   answer: (wax, share) => wax * share,
@@ -617,17 +457,14 @@ FUNCTIONS_.dye_for_wax = {
 
 /**
  * Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter. Gives
- * 0 or more.
- * Source: common practice, no source
+ * 0 or more. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param coloured wax that one piece of dye colours as wanted, by its supplier or your own tests: more than 0 g
  * @param [cuts] parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters: whole numbers 1 to 16;
  *   1 if left out
  * @customfunction
  */
-function CANDLE_DYE_PIECES(wax, coloured, cuts) {
-  return answer_("dye_pieces", arguments);
-}
+function CANDLE_DYE_PIECES(wax, coloured, cuts) { return answer_("dye_pieces", arguments); }
 FUNCTIONS_.dye_pieces = {
   takes: { wax: "g 2", coloured: "g 4", cuts: "number 3" },
   left_out: { cuts: 1 },
@@ -637,14 +474,12 @@ FUNCTIONS_.dye_pieces = {
 
 /**
  * Every wax and additive of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g.
- * Source: common practice, no source
+ * Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param {Array} shares share of each wax or additive in the blend; together 1: list, each 0 to 1 of the blend
  * @customfunction
  */
-function CANDLE_WAX_PARTS(wax, shares) {
-  return answer_("wax_parts", arguments);
-}
+function CANDLE_WAX_PARTS(wax, shares) { return answer_("wax_parts", arguments); }
 FUNCTIONS_.wax_parts = {
   takes: { wax: "g 2", shares: "list of of the blend" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -654,15 +489,12 @@ FUNCTIONS_.wax_parts = {
 };
 
 /**
- * Density of several waxes and additives mixed by weight; the shares must add up to 1. Gives 0.5 to 1.5 g/ml.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+ * Density of several waxes and additives mixed by weight; the shares must add up to 1. Gives 0.5 to 1.5 g/ml. Source 9
  * @param {Array} shares share of each wax or additive in the blend; together 1: list, each 0 to 1 of the blend
  * @param {Array} densities density of each, all at one temperature: list, each 0.5 to 1.5 g/ml
  * @customfunction
  */
-function CANDLE_MIXED_DENSITY(shares, densities) {
-  return answer_("mixed_density", arguments);
-}
+function CANDLE_MIXED_DENSITY(shares, densities) { return answer_("mixed_density", arguments); }
 FUNCTIONS_.mixed_density = {
   takes: { shares: "list of of the blend", densities: "list of g/ml" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -672,16 +504,12 @@ FUNCTIONS_.mixed_density = {
 
 /**
  * Specific heat of several waxes and additives mixed by weight, all set or all melted. Gives more than 0, at most 10
- * kJ/(kg C).
- * Source: heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken
- * to warm as wax does, no source
+ * kJ/(kg C). Source 10
  * @param {Array} shares share of each wax or additive in the blend; together 1: list, each 0 to 1 of the blend
  * @param {Array} heats specific heat of each, all set or all melted: list, each more than 0, at most 10 kJ/(kg C)
  * @customfunction
  */
-function CANDLE_MIXED_SPECIFIC_HEAT(shares, heats) {
-  return answer_("mixed_specific_heat", arguments);
-}
+function CANDLE_MIXED_SPECIFIC_HEAT(shares, heats) { return answer_("mixed_specific_heat", arguments); }
 FUNCTIONS_.mixed_specific_heat = {
   takes: { shares: "list of of the blend", heats: "list of kJ/(kg C)" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -690,16 +518,12 @@ FUNCTIONS_.mixed_specific_heat = {
 };
 
 /**
- * Heat that melts a kilogram of a blend, from each wax's own. Gives 0 to 1000 kJ/kg.
- * Source: heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken
- * to warm as wax does, no source
+ * Heat that melts a kilogram of a blend, from each wax's own. Gives 0 to 1000 kJ/kg. Source 10
  * @param {Array} shares share of each wax or additive in the blend; together 1: list, each 0 to 1 of the blend
  * @param {Array} heats latent heat of each: list, each 0 to 1000 kJ/kg
  * @customfunction
  */
-function CANDLE_MIXED_LATENT_HEAT(shares, heats) {
-  return answer_("mixed_latent_heat", arguments);
-}
+function CANDLE_MIXED_LATENT_HEAT(shares, heats) { return answer_("mixed_latent_heat", arguments); }
 FUNCTIONS_.mixed_latent_heat = {
   takes: { shares: "list of of the blend", heats: "list of kJ/kg" },
   asks: ["ROUND(SUM(shares),6) = 1"],
@@ -708,9 +532,7 @@ FUNCTIONS_.mixed_latent_heat = {
 };
 
 /**
- * Density of melted wax at another temperature than the one it was measured at. Gives 0.5 to 1.5 g/ml.
- * Source: thermal expansion: OpenStax, College Physics 2e, thermal expansion of solids and liquids; 0.00085 per C for
- * melted wax worked from alkanes in a reference library
+ * Density of melted wax at another temperature than the one it was measured at. Gives 0.5 to 1.5 g/ml. Source 11
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
  * @param measured temperature at which its density was measured: -50 to 160 C
  * @param temperature temperature at which its density is wanted: -50 to 160 C
@@ -718,9 +540,7 @@ FUNCTIONS_.mixed_latent_heat = {
  *   0.00085 if left out
  * @customfunction
  */
-function CANDLE_LIQUID_DENSITY(density, measured, temperature, expansion) {
-  return answer_("liquid_density", arguments);
-}
+function CANDLE_LIQUID_DENSITY(density, measured, temperature, expansion) { return answer_("liquid_density", arguments); }
 FUNCTIONS_.liquid_density = {
   takes: { density: "g/ml", measured: "C 2", temperature: "C 2", expansion: "per C" },
   left_out: { expansion: 0.00085 },
@@ -730,15 +550,12 @@ FUNCTIONS_.liquid_density = {
 
 /**
  * How much a wax draws together from the pour until it has set and cooled, from two densities. Gives 0 to 0.5 of the
- * volume poured.
- * Source: derived from the two densities; wax draws together by 5 to 15 %, second-hand, texts disagree
+ * volume poured. Source 12
  * @param hot density of the melted wax as it is poured: 0.5 to 1.5 g/ml
  * @param cold density of the wax once it has set and cooled: 0.5 to 1.5 g/ml
  * @customfunction
  */
-function CANDLE_SETTING_SHRINKAGE(hot, cold) {
-  return answer_("setting_shrinkage", arguments);
-}
+function CANDLE_SETTING_SHRINKAGE(hot, cold) { return answer_("setting_shrinkage", arguments); }
 FUNCTIONS_.setting_shrinkage = {
   takes: { hot: "g/ml", cold: "g/ml" },
   asks: ["hot <= cold"],
@@ -748,68 +565,16 @@ FUNCTIONS_.setting_shrinkage = {
 
 /**
  * Scented wax to keep back for a second pour that brings a vessel up to its first level again. Gives 0 or more g.
- * Source: derived from the two densities; wax draws together by 5 to 15 %, second-hand, texts disagree
+ * Source 12
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param [shrinkage] how much the wax draws together as it sets: 0 to 0.5 of the volume poured; 0.1 if left out
  * @customfunction
  */
-function CANDLE_TOP_UP_POUR(fill, shrinkage) {
-  return answer_("top_up_pour", arguments);
-}
+function CANDLE_TOP_UP_POUR(fill, shrinkage) { return answer_("top_up_pour", arguments); }
 FUNCTIONS_.top_up_pour = {
   takes: { fill: "g 2", shrinkage: "of the volume poured" },
   left_out: { shrinkage: 0.1 },
   answer: (fill, shrinkage) => fill * shrinkage,
-  gives: "g 2",
-};
-
-/**
- * Density of two waxes mixed by weight; `share` is the second wax's. Gives 0.5 to 1.5 g/ml.
- * Source: mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
- * @param first weight of a millilitre of the first wax, at the temperature it is filled: 0.5 to 1.5 g/ml
- * @param second weight of a millilitre of the second wax, at the temperature it is filled: 0.5 to 1.5 g/ml
- * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_BLEND_DENSITY(first, second, share) {
-  return answer_("blend_density", arguments);
-}
-FUNCTIONS_.blend_density = {
-  takes: { first: "g/ml", second: "g/ml", share: "of the blend" },
-  answer: (first, second, share) => ratio_(1, ratio_(1 - share, first) + ratio_(share, second)),
-  gives: "g/ml",
-};
-
-/**
- * The first of two waxes in a blend; `share` is the second wax's. Gives 0 or more g.
- * Source: common practice, no source
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param [share] share of one oil, or of one wax, in a blend: 0 to 1 of the blend; 0 if left out
- * @customfunction
- */
-function CANDLE_FIRST_WAX(wax, share) {
-  return answer_("first_wax", arguments);
-}
-FUNCTIONS_.first_wax = {
-  takes: { wax: "g 2", share: "of the blend" },
-  left_out: { share: 0 },
-  answer: (wax, share) => wax * (1 - share),
-  gives: "g 2",
-};
-
-/**
- * The second of two waxes in a blend, by its share. Gives 0 or more g.
- * Source: common practice, no source
- * @param wax wax in the melt, before any oil: 0 or more g
- * @param share share of one oil, or of one wax, in a blend: 0 to 1 of the blend
- * @customfunction
- */
-function CANDLE_SECOND_WAX(wax, share) {
-  return answer_("second_wax", arguments);
-}
-FUNCTIONS_.second_wax = {
-  takes: { wax: "g 2", share: "of the blend" },
-  answer: (wax, share) => wax * share,
   gives: "g 2",
 };
 
@@ -818,17 +583,14 @@ FUNCTIONS_.second_wax = {
 
 /**
  * Heat to warm something that does not melt on the way: a pot, a water bath, wax already melted. Gives 0 or more kJ.
- * Source: heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
- * defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
+ * Source 13
  * @param weight weight of what is heated: a wax, a pot, the water of a bath: 0 or more g
  * @param start temperature before it is heated: -50 to 160 C
  * @param end temperature it is brought to: -50 to 160 C
  * @param specific_heat heat that warms a kilogram of it by one degree C: more than 0, at most 10 kJ/(kg C)
  * @customfunction
  */
-function CANDLE_HEAT_TO_WARM(weight, start, end, specific_heat) {
-  return answer_("heat_to_warm", arguments);
-}
+function CANDLE_HEAT_TO_WARM(weight, start, end, specific_heat) { return answer_("heat_to_warm", arguments); }
 FUNCTIONS_.heat_to_warm = {
   takes: { weight: "g 2", start: "C 2", end: "C 2", specific_heat: "kJ/(kg C)" },
   asks: ["end >= start"],
@@ -837,9 +599,7 @@ FUNCTIONS_.heat_to_warm = {
 };
 
 /**
- * Heat to warm set wax, melt it and bring it to a temperature. Gives 0 or more kJ.
- * Source: heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
- * defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
+ * Heat to warm set wax, melt it and bring it to a temperature. Gives 0 or more kJ. Source 13
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param start temperature before it is heated: -50 to 160 C
  * @param end temperature it is brought to: -50 to 160 C
@@ -851,9 +611,7 @@ FUNCTIONS_.heat_to_warm = {
  *   left out
  * @customfunction
  */
-function CANDLE_HEAT_FOR_WAX(wax, start, end, melting, latent_heat, solid, liquid) {
-  return answer_("heat_for_wax", arguments);
-}
+function CANDLE_HEAT_FOR_WAX(wax, start, end, melting, latent_heat, solid, liquid) { return answer_("heat_for_wax", arguments); }
 FUNCTIONS_.heat_for_wax = {
   takes: { wax: "g 2", start: "C 2", end: "C 2", melting: "C 2", latent_heat: "kJ/kg", solid: "kJ/(kg C)", liquid: "kJ/(kg C)" },
   left_out: { latent_heat: 190, solid: 2.1, liquid: 2.2 },
@@ -863,17 +621,13 @@ FUNCTIONS_.heat_for_wax = {
 };
 
 /**
- * Minutes that a heater takes to put an amount of heat into the pot. Gives 0 or more min.
- * Source: power times time: OpenStax, College Physics 2e, phase change; Cengel, heat transfer, example 1-2,
- * second-hand
+ * Minutes that a heater takes to put an amount of heat into the pot. Gives 0 or more min. Source 14
  * @param heat heat that has to get into it: 0 or more kJ
  * @param power power of the heater, as its plate states it: 10 to 100000 W
  * @param efficiency share of the power that gets into the wax: more than 0, at most 1 of the heater's power
  * @customfunction
  */
-function CANDLE_MELT_TIME(heat, power, efficiency) {
-  return answer_("melt_time", arguments);
-}
+function CANDLE_MELT_TIME(heat, power, efficiency) { return answer_("melt_time", arguments); }
 FUNCTIONS_.melt_time = {
   takes: { heat: "kJ", power: "W", efficiency: "of the heater's power" },
   answer: (heat, power, efficiency) => ratio_(heat * 1000, power * efficiency) / 60,
@@ -882,17 +636,13 @@ FUNCTIONS_.melt_time = {
 
 /**
  * Share of a heater's power that got into the wax, from one melt with a clock. Gives more than 0, at most 1 of the
- * heater's power.
- * Source: power times time: OpenStax, College Physics 2e, phase change; Cengel, heat transfer, example 1-2,
- * second-hand
+ * heater's power. Source 14
  * @param heat heat that has to get into it: 0 or more kJ
  * @param power power of the heater, as its plate states it: 10 to 100000 W
  * @param minutes how long the heater was on: more than 0, at most 1000000 min
  * @customfunction
  */
-function CANDLE_HEATER_EFFICIENCY(heat, power, minutes) {
-  return answer_("heater_efficiency", arguments);
-}
+function CANDLE_HEATER_EFFICIENCY(heat, power, minutes) { return answer_("heater_efficiency", arguments); }
 FUNCTIONS_.heater_efficiency = {
   takes: { heat: "kJ", power: "W", minutes: "min 2" },
   answer: (heat, power, minutes) => ratio_(heat * 1000, power * minutes * 60),
@@ -900,9 +650,7 @@ FUNCTIONS_.heater_efficiency = {
 };
 
 /**
- * Temperature once oil has gone into melted wax, before the pot loses any heat. Gives -50 to 160 C.
- * Source: heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken
- * to warm as wax does, no source
+ * Temperature once oil has gone into melted wax, before the pot loses any heat. Gives -50 to 160 C. Source 10
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param hot temperature of the melted wax before the oil goes in: -50 to 160 C
@@ -914,9 +662,7 @@ FUNCTIONS_.heater_efficiency = {
  *   out
  * @customfunction
  */
-function CANDLE_TEMPERATURE_AFTER_OIL(wax, oil, hot, room, melting, liquid, oil_heat) {
-  return answer_("temperature_after_oil", arguments);
-}
+function CANDLE_TEMPERATURE_AFTER_OIL(wax, oil, hot, room, melting, liquid, oil_heat) { return answer_("temperature_after_oil", arguments); }
 FUNCTIONS_.temperature_after_oil = {
   takes: { wax: "g 2", oil: "g 2", hot: "C 2", room: "C 3", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
   left_out: { liquid: 2.2, oil_heat: 2.2 },
@@ -926,9 +672,7 @@ FUNCTIONS_.temperature_after_oil = {
 };
 
 /**
- * Temperature to bring the wax to, so that it is as warm as wanted once the oil is in. Gives -50 to 160 C.
- * Source: heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken
- * to warm as wax does, no source
+ * Temperature to bring the wax to, so that it is as warm as wanted once the oil is in. Gives -50 to 160 C. Source 10
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param wanted temperature of wax and oil together: -50 to 160 C
@@ -940,9 +684,7 @@ FUNCTIONS_.temperature_after_oil = {
  *   out
  * @customfunction
  */
-function CANDLE_TEMPERATURE_BEFORE_OIL(wax, oil, wanted, room, melting, liquid, oil_heat) {
-  return answer_("temperature_before_oil", arguments);
-}
+function CANDLE_TEMPERATURE_BEFORE_OIL(wax, oil, wanted, room, melting, liquid, oil_heat) { return answer_("temperature_before_oil", arguments); }
 FUNCTIONS_.temperature_before_oil = {
   takes: { wax: "g 2", oil: "g 2", wanted: "C 2", room: "C 3", melting: "C 2", liquid: "kJ/(kg C)", oil_heat: "kJ/(kg C)" },
   left_out: { liquid: 2.2, oil_heat: 2.2 },
@@ -952,8 +694,7 @@ FUNCTIONS_.temperature_before_oil = {
 };
 
 /**
- * What to mind at the temperature of a melt, a line each. Gives list, each text.
- * Source: flash point as the NIST glossary of fire terms defines it; how near is common practice, no source
+ * What to mind at the temperature of a melt, a line each. Gives list, each text. Source 15
  * @param temperature a temperature: -50 to 160 C
  * @param [ceiling] highest temperature that the supplier states for the wax; blank where none is known: -50 to 160 C
  *   or blank; blank if left out
@@ -964,9 +705,7 @@ FUNCTIONS_.temperature_before_oil = {
  * @param [near] how near a flash point is warned of: 0 to 100 C difference; 20 if left out
  * @customfunction
  */
-function CANDLE_MELT_CAUTIONS(temperature, ceiling, wax_flash, oil_flash, near) {
-  return answer_("melt_cautions", arguments);
-}
+function CANDLE_MELT_CAUTIONS(temperature, ceiling, wax_flash, oil_flash, near) { return answer_("melt_cautions", arguments); }
 FUNCTIONS_.melt_cautions = {
   takes: { temperature: "C 2", ceiling: "C 4", wax_flash: "C 5", oil_flash: "C 6", near: "C difference" },
   left_out: { ceiling: null, wax_flash: null, oil_flash: null, near: 20 },
@@ -975,31 +714,12 @@ FUNCTIONS_.melt_cautions = {
   several: true,
 };
 
-/**
- * Heat that goes into melting alone, with the wax no warmer for it. Gives 0 or more kJ.
- * Source: heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
- * defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
- * @param weight weight of what is heated: a wax, a pot, the water of a bath: 0 or more g
- * @param [latent_heat] heat that melts a kilogram of it once it is warm enough: 0 to 1000 kJ/kg; 190 if left out
- * @customfunction
- */
-function CANDLE_HEAT_TO_MELT(weight, latent_heat) {
-  return answer_("heat_to_melt", arguments);
-}
-FUNCTIONS_.heat_to_melt = {
-  takes: { weight: "g 2", latent_heat: "kJ/kg" },
-  left_out: { latent_heat: 190 },
-  answer: (weight, latent_heat) => weight / 1000 * latent_heat,
-  gives: "kJ",
-};
-
 // ------------------------------------------------------------
 // Cooling of a stirred pot, between two readings and above the melting range
 
 /**
  * Minutes after the first reading at which a stirred pot came down to a temperature between the two. Gives 0 or more
- * min.
- * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
+ * min. Source 16
  * @param first first reading of the stirred pot: 0 to 160 C
  * @param second second reading of the stirred pot: 0 to 160 C
  * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
@@ -1008,9 +728,7 @@ FUNCTIONS_.heat_to_melt = {
  * @param temperature a temperature between the two readings: 0 to 160 C
  * @customfunction
  */
-function CANDLE_COOLING_TIME(first, second, minutes, room, melting, temperature) {
-  return answer_("cooling_time", arguments);
-}
+function CANDLE_COOLING_TIME(first, second, minutes, room, melting, temperature) { return answer_("cooling_time", arguments); }
 FUNCTIONS_.cooling_time = {
   takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", temperature: "C 7" },
   asks: ["first > second", "second > room", "second >= melting", "temperature <= first", "temperature >= second"],
@@ -1019,8 +737,7 @@ FUNCTIONS_.cooling_time = {
 };
 
 /**
- * Temperature of a stirred pot at a time between two readings. Gives 0 to 160 C.
- * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
+ * Temperature of a stirred pot at a time between two readings. Gives 0 to 160 C. Source 16
  * @param first first reading of the stirred pot: 0 to 160 C
  * @param second second reading of the stirred pot: 0 to 160 C
  * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
@@ -1029,9 +746,7 @@ FUNCTIONS_.cooling_time = {
  * @param after minutes after the first reading: 0 to 100000 min
  * @customfunction
  */
-function CANDLE_COOLING_TEMPERATURE(first, second, minutes, room, melting, after) {
-  return answer_("cooling_temperature", arguments);
-}
+function CANDLE_COOLING_TEMPERATURE(first, second, minutes, room, melting, after) { return answer_("cooling_temperature", arguments); }
 FUNCTIONS_.cooling_temperature = {
   takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", after: "min 4" },
   asks: ["first > second", "second > room", "second >= melting", "after <= minutes"],
@@ -1041,9 +756,7 @@ FUNCTIONS_.cooling_temperature = {
 
 /**
  * When a stirred pot will have cooled to a temperature still to come, in minutes after the first reading. Gives a row
- * of expected, soonest, latest, note.
- * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay; loss to still air as the
- * 5/4 power of how much warmer it is: O'Sullivan, American Journal of Physics 58 (1990), page 956, from memory
+ * of expected, soonest, latest, note. Source 17
  * @param first first reading of the stirred pot: 0 to 160 C
  * @param second second reading of the stirred pot: 0 to 160 C
  * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
@@ -1054,9 +767,7 @@ FUNCTIONS_.cooling_temperature = {
  *   difference; 0.5 if left out
  * @customfunction
  */
-function CANDLE_COOLING_FORECAST(first, second, minutes, room, melting, temperature, reading) {
-  return answer_("cooling_forecast", arguments);
-}
+function CANDLE_COOLING_FORECAST(first, second, minutes, room, melting, temperature, reading) { return answer_("cooling_forecast", arguments); }
 FUNCTIONS_.cooling_forecast = {
   takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2", temperature: "C 7", reading: "C difference 2" },
   left_out: { reading: 0.5 },
@@ -1066,40 +777,18 @@ FUNCTIONS_.cooling_forecast = {
   fields: { expected: "min", soonest: "min", latest: "min 5", note: "text" },
 };
 
-/**
- * How quickly a stirred pot of melted wax cools, from two readings. Gives more than 0 per min.
- * Source: Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
- * @param first first reading of the stirred pot: 0 to 160 C
- * @param second second reading of the stirred pot: 0 to 160 C
- * @param minutes minutes from the first reading to the second: more than 0, at most 100000 min
- * @param room temperature of the room: -20 to 45 C
- * @param melting temperature at which the last of the wax is melted: the upper end of its melting range: -50 to 160 C
- * @customfunction
- */
-function CANDLE_COOLING_CONSTANT(first, second, minutes, room, melting) {
-  return answer_("cooling_constant", arguments);
-}
-FUNCTIONS_.cooling_constant = {
-  takes: { first: "C 7", second: "C 7", minutes: "min 3", room: "C 8", melting: "C 2" },
-  asks: ["first > second", "second > room", "second >= melting"],
-  answer: (first, second, minutes, room, melting) => ratio_(ln_(ratio_(first - room, second - room)), minutes),
-  gives: "per min",
-};
-
 // ------------------------------------------------------------
 // Burning: how fast, from the maker's own weighings, with the interval that they deserve
 
 /**
  * Rate of burning from one pair of weighings; it comes without an interval. Gives more than 0, at most 1000000 g/h.
- * Source: algebra from the definitions
+ * Source 3
  * @param before what the candle weighed before the burn, jar and all: 0 or more g
  * @param after what it weighed after the burn, jar and all: 0 or more g
  * @param hours hours of burning: more than 0, at most 1000000 h
  * @customfunction
  */
-function CANDLE_RATE_OF_ONE_BURN(before, after, hours) {
-  return answer_("rate_of_one_burn", arguments);
-}
+function CANDLE_RATE_OF_ONE_BURN(before, after, hours) { return answer_("rate_of_one_burn", arguments); }
 FUNCTIONS_.rate_of_one_burn = {
   takes: { before: "g 2", after: "g 2", hours: "h" },
   asks: ["after < before"],
@@ -1109,16 +798,13 @@ FUNCTIONS_.rate_of_one_burn = {
 
 /**
  * Rate of burning from a log of weighings: the slope of the straight line through them. Gives more than 0, at most
- * 1000000 g/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * 1000000 g/h. Source 18
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
  * @customfunction
  */
-function CANDLE_BURN_RATE(hours, weights) {
-  return answer_("burn_rate", arguments);
-}
+function CANDLE_BURN_RATE(hours, weights) { return answer_("burn_rate", arguments); }
 FUNCTIONS_.burn_rate = {
   takes: { hours: "list of h 2", weights: "list of g 5" },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
@@ -1128,17 +814,14 @@ FUNCTIONS_.burn_rate = {
 
 /**
  * Rate of burning from a log of weighings, with its interval and a word on the log. Gives a row of rate, low, high,
- * note.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * note. Source 18
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_BURN_RATE_BETWEEN(hours, weights, confidence) {
-  return answer_("burn_rate_between", arguments);
-}
+function CANDLE_BURN_RATE_BETWEEN(hours, weights, confidence) { return answer_("burn_rate_between", arguments); }
 FUNCTIONS_.burn_rate_between = {
   takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
   left_out: { confidence: 0.95 },
@@ -1150,15 +833,12 @@ FUNCTIONS_.burn_rate_between = {
 
 /**
  * How fast the next candle of a recipe may burn, from the rates of those tested. Gives more than 0, at most 1000000
- * g/h.
- * Source: interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory
+ * g/h. Source 19
  * @param {Array} rates rate of burning of each candle of one recipe: list, each more than 0, at most 1000000 g/h
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_FASTEST_CANDLE(rates, confidence) {
-  return answer_("fastest_candle", arguments);
-}
+function CANDLE_FASTEST_CANDLE(rates, confidence) { return answer_("fastest_candle", arguments); }
 FUNCTIONS_.fastest_candle = {
   takes: { rates: "list of g/h", confidence: "of the time" },
   left_out: { confidence: 0.95 },
@@ -1169,15 +849,12 @@ FUNCTIONS_.fastest_candle = {
 
 /**
  * The mean rate of burning of several candles of one recipe, its interval, and that of the next candle. Gives a row of
- * mean, low, high, next_low, next_high, note.
- * Source: interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory
+ * mean, low, high, next_low, next_high, note. Source 19
  * @param {Array} rates rate of burning of each candle of one recipe: list, each more than 0, at most 1000000 g/h
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_RATES_OF_CANDLES(rates, confidence) {
-  return answer_("rates_of_candles", arguments);
-}
+function CANDLE_RATES_OF_CANDLES(rates, confidence) { return answer_("rates_of_candles", arguments); }
 FUNCTIONS_.rates_of_candles = {
   takes: { rates: "list of g/h", confidence: "of the time" },
   left_out: { confidence: 0.95 },
@@ -1187,61 +864,17 @@ FUNCTIONS_.rates_of_candles = {
   fields: { mean: "g/h", low: "g/h 3", high: "g/h 3", next_low: "g/h 3", next_high: "g/h 3", note: "text" },
 };
 
-/**
- * Low end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_BURN_RATE_LOW(hours, weights, confidence) {
-  return answer_("burn_rate_low", arguments);
-}
-FUNCTIONS_.burn_rate_low = {
-  takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  answer: (hours, weights, confidence) => -slope_(weights, hours) - ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
-  gives: "g/h 3",
-};
-
-/**
- * High end of the interval that the rate of burning of this candle lies in. Gives any amount g/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_BURN_RATE_HIGH(hours, weights, confidence) {
-  return answer_("burn_rate_high", arguments);
-}
-FUNCTIONS_.burn_rate_high = {
-  takes: { hours: "list of h 2", weights: "list of g 5", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  answer: (hours, weights, confidence) => -slope_(weights, hours) + ratio_(tQuantile_(1 - confidence, count_(hours) - 2) * scatter_(weights, hours), root_(squaresAboutMean_(hours))),
-  gives: "g/h 3",
-};
-
 // ------------------------------------------------------------
 // Burning time: how long a fill burns, how many hours are left, and what an hour costs and warms
 
 /**
- * Wax that stays in a round vessel when burning has to stop, by the depth that is left. Gives 0 or more g.
- * Source: elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across); the depth: common
- * practice, no source
+ * Wax that stays in a round vessel when burning has to stop, by the depth that is left. Gives 0 or more g. Source 20
  * @param diameter an inside length of the vessel: 10 to 2000 mm
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
  * @param [depth] depth of wax at which burning stops: 0 to 500 mm; 13 if left out
  * @customfunction
  */
-function CANDLE_WAX_THAT_STAYS(diameter, density, depth) {
-  return answer_("wax_that_stays", arguments);
-}
+function CANDLE_WAX_THAT_STAYS(diameter, density, depth) { return answer_("wax_that_stays", arguments); }
 FUNCTIONS_.wax_that_stays = {
   takes: { diameter: "mm", density: "g/ml", depth: "mm 5" },
   left_out: { depth: 13 },
@@ -1250,16 +883,13 @@ FUNCTIONS_.wax_that_stays = {
 };
 
 /**
- * Hours that a fill burns at a rate; `stays` is the wax left when burning has to stop. Gives 0 to 1000000 h.
- * Source: algebra from the definitions
+ * Hours that a fill burns at a rate; `stays` is the wax left when burning has to stop. Gives 0 to 1000000 h. Source 3
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param rate wax burnt in an hour: 1 to 500 g/h
  * @param [stays] wax that stays in the vessel when burning stops: 0 or more g; 0 if left out
  * @customfunction
  */
-function CANDLE_BURN_TIME(fill, rate, stays) {
-  return answer_("burn_time", arguments);
-}
+function CANDLE_BURN_TIME(fill, rate, stays) { return answer_("burn_time", arguments); }
 FUNCTIONS_.burn_time = {
   takes: { fill: "g 2", rate: "g/h 4", stays: "g 2" },
   left_out: { stays: 0 },
@@ -1270,15 +900,13 @@ FUNCTIONS_.burn_time = {
 
 /**
  * Hours of burning for a label: at the fastest rate, rounded down to whole hours. Gives whole numbers 0 to 1000000 h.
- * Source: algebra from the definitions
+ * Source 3
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param fastest the fastest it may burn: the high end of the rate's interval: 1 to 500 g/h
  * @param [stays] wax that stays in the vessel when burning stops: 0 or more g; 0 if left out
  * @customfunction
  */
-function CANDLE_LABEL_HOURS(fill, fastest, stays) {
-  return answer_("label_hours", arguments);
-}
+function CANDLE_LABEL_HOURS(fill, fastest, stays) { return answer_("label_hours", arguments); }
 FUNCTIONS_.label_hours = {
   takes: { fill: "g 2", fastest: "g/h 4", stays: "g 2" },
   left_out: { stays: 0 },
@@ -1289,8 +917,7 @@ FUNCTIONS_.label_hours = {
 
 /**
  * How long a candle burns, from a log of weighings: hours, their interval, and whole hours for a label. Gives a row of
- * hours, low, high, label, note.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * hours, low, high, label, note. Source 18
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
@@ -1299,9 +926,7 @@ FUNCTIONS_.label_hours = {
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_BURN_TIME_FROM_LOG(hours, weights, fill, stays, confidence) {
-  return answer_("burn_time_from_log", arguments);
-}
+function CANDLE_BURN_TIME_FROM_LOG(hours, weights, fill, stays, confidence) { return answer_("burn_time_from_log", arguments); }
 FUNCTIONS_.burn_time_from_log = {
   takes: { hours: "list of h 2", weights: "list of g 5", fill: "g 2", stays: "g 2", confidence: "of the time" },
   left_out: { stays: 0, confidence: 0.95 },
@@ -1312,17 +937,15 @@ FUNCTIONS_.burn_time_from_log = {
 };
 
 /**
- * Hours left after the last weighing until the candle weighs what it must not go below. Gives 0 to 1000000 h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * Hours left after the last weighing until the candle weighs what it must not go below. Gives 0 to 1000000 h. Source
+ * 18
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
  * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
  * @customfunction
  */
-function CANDLE_HOURS_LEFT(hours, weights, end) {
-  return answer_("hours_left", arguments);
-}
+function CANDLE_HOURS_LEFT(hours, weights, end) { return answer_("hours_left", arguments); }
 FUNCTIONS_.hours_left = {
   takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2" },
   asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999"],
@@ -1332,8 +955,7 @@ FUNCTIONS_.hours_left = {
 
 /**
  * Hours left after the last weighing, with the interval that drawing the line on deserves. Gives a row of left, low,
- * high, note.
- * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
+ * high, note. Source 21
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
@@ -1341,9 +963,7 @@ FUNCTIONS_.hours_left = {
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_HOURS_LEFT_BETWEEN(hours, weights, end, confidence) {
-  return answer_("hours_left_between", arguments);
-}
+function CANDLE_HOURS_LEFT_BETWEEN(hours, weights, end, confidence) { return answer_("hours_left_between", arguments); }
 FUNCTIONS_.hours_left_between = {
   takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
   left_out: { confidence: 0.95 },
@@ -1354,15 +974,12 @@ FUNCTIONS_.hours_left_between = {
 };
 
 /**
- * What an hour of burning costs. Gives 0 or more money per h.
- * Source: algebra from the definitions
+ * What an hour of burning costs. Gives 0 or more money per h. Source 3
  * @param cost what the candle costs: 0 or more
  * @param hours hours of burning: more than 0, at most 1000000 h
  * @customfunction
  */
-function CANDLE_COST_PER_BURN_HOUR(cost, hours) {
-  return answer_("cost_per_burn_hour", arguments);
-}
+function CANDLE_COST_PER_BURN_HOUR(cost, hours) { return answer_("cost_per_burn_hour", arguments); }
 FUNCTIONS_.cost_per_burn_hour = {
   takes: { cost: "money", hours: "h" },
   answer: (cost, hours) => ratio_(cost, hours),
@@ -1370,17 +987,13 @@ FUNCTIONS_.cost_per_burn_hour = {
 };
 
 /**
- * Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour. Gives 0 or more W.
- * Source: lower heating values worked from heats of formation in a reference library: paraffin 43.5, stearic acid
- * 36.9; put in your data sheet's
+ * Heat that a candle gives to the room: some 12 W for each gram of paraffin an hour. Gives 0 or more W. Source 22
  * @param rate wax burnt in an hour: more than 0, at most 1000000 g/h
  * @param [heat] heat that a kilogram of it gives as it burns (lower heating value): more than 0, at most 60 MJ/kg;
  *   43.5 if left out
  * @customfunction
  */
-function CANDLE_BURN_HEAT(rate, heat) {
-  return answer_("burn_heat", arguments);
-}
+function CANDLE_BURN_HEAT(rate, heat) { return answer_("burn_heat", arguments); }
 FUNCTIONS_.burn_heat = {
   takes: { rate: "g/h", heat: "MJ/kg" },
   left_out: { heat: 43.5 },
@@ -1388,65 +1001,19 @@ FUNCTIONS_.burn_heat = {
   gives: "W 2",
 };
 
-/**
- * The fewest hours that may be left, as far as the log can tell; below 0 the end may be reached already. Gives any
- * amount h.
- * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_HOURS_LEFT_LOW(hours, weights, end, confidence) {
-  return answer_("hours_left_low", arguments);
-}
-FUNCTIONS_.hours_left_low = {
-  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  steps: burn_time_hours_left_low_,
-  gives: "h 9",
-};
-
-/**
- * The most hours that may be left, as far as the log can tell. Gives any amount h.
- * Source: exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
- * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
- *   10000 h
- * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
- * @param end what it weighs when burning has to stop: the jar, the wick and the wax that stays: 0 or more g
- * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
- * @customfunction
- */
-function CANDLE_HOURS_LEFT_HIGH(hours, weights, end, confidence) {
-  return answer_("hours_left_high", arguments);
-}
-FUNCTIONS_.hours_left_high = {
-  takes: { hours: "list of h 2", weights: "list of g 5", end: "g 2", confidence: "of the time" },
-  left_out: { confidence: 0.95 },
-  asks: ["MAX(hours) > MIN(hours)", "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999", "COUNT(hours) >= 3"],
-  steps: burn_time_hours_left_high_,
-  gives: "h 9",
-};
-
 // ------------------------------------------------------------
 // Melt pool and flame: how the pool grows to the wall, and how high the flame stands at a rate of burning
 
 /**
  * How much wider the melt pool gets in an hour, from readings of one burn on its way to the wall. Gives more than 0
- * mm/h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * mm/h. Source 18
  * @param {Array} hours hours since lighting, at each reading: list, each 0 to 1000 h
  * @param {Array} widths how wide the melt pool was then, up to the wall: list, each 0 to 1000 mm
  * @customfunction
  */
-function CANDLE_POOL_GROWTH(hours, widths) {
-  return answer_("pool_growth", arguments);
-}
+function CANDLE_POOL_GROWTH(hours, widths) { return answer_("pool_growth", arguments); }
 FUNCTIONS_.pool_growth = {
-  takes: { hours: "list of h 10", widths: "list of mm 6" },
+  takes: { hours: "list of h 9", widths: "list of mm 6" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)"],
   answer: (hours, widths) => slope_(widths, hours),
   gives: "mm/h",
@@ -1454,18 +1021,15 @@ FUNCTIONS_.pool_growth = {
 
 /**
  * Hours from lighting until the melt pool reaches the wall, on the straight line through the readings. Gives 0 or more
- * h.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+ * h. Source 18
  * @param {Array} hours hours since lighting, at each reading: list, each 0 to 1000 h
  * @param {Array} widths how wide the melt pool was then, up to the wall: list, each 0 to 1000 mm
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
-function CANDLE_POOL_TIME(hours, widths, diameter) {
-  return answer_("pool_time", arguments);
-}
+function CANDLE_POOL_TIME(hours, widths, diameter) { return answer_("pool_time", arguments); }
 FUNCTIONS_.pool_time = {
-  takes: { hours: "list of h 10", widths: "list of mm 6", diameter: "mm" },
+  takes: { hours: "list of h 9", widths: "list of mm 6", diameter: "mm" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)", "MAX(widths) <= diameter"],
   answer: (hours, widths, diameter) => mean_(hours) + ratio_(diameter - mean_(widths), slope_(widths, hours)),
   gives: "h 5",
@@ -1473,13 +1037,11 @@ FUNCTIONS_.pool_time = {
 
 /**
  * Hours that makers usually expect the melt pool to take to the wall: one for each inch across. Gives 0 or more h.
- * Source: common practice, no source
+ * Source 4
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
-function CANDLE_USUAL_POOL_TIME(diameter) {
-  return answer_("usual_pool_time", arguments);
-}
+function CANDLE_USUAL_POOL_TIME(diameter) { return answer_("usual_pool_time", arguments); }
 FUNCTIONS_.usual_pool_time = {
   takes: { diameter: "mm" },
   answer: (diameter) => diameter / 25.4,
@@ -1488,19 +1050,15 @@ FUNCTIONS_.usual_pool_time = {
 
 /**
  * How the melt pool grows and when it reaches the wall, with the usual expectation beside it. Gives a row of growth,
- * reaches, usual, note.
- * Source: straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples; an
- * hour for each inch: common practice, no source
+ * reaches, usual, note. Source 23
  * @param {Array} hours hours since lighting, at each reading: list, each 0 to 1000 h
  * @param {Array} widths how wide the melt pool was then, up to the wall: list, each 0 to 1000 mm
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
-function CANDLE_POOL_FORECAST(hours, widths, diameter) {
-  return answer_("pool_forecast", arguments);
-}
+function CANDLE_POOL_FORECAST(hours, widths, diameter) { return answer_("pool_forecast", arguments); }
 FUNCTIONS_.pool_forecast = {
-  takes: { hours: "list of h 10", widths: "list of mm 6", diameter: "mm" },
+  takes: { hours: "list of h 9", widths: "list of mm 6", diameter: "mm" },
   asks: ["MAX(hours) > MIN(hours) (2)", "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)", "MAX(widths) <= diameter"],
   steps: pool_pool_forecast_,
   gives: "text",
@@ -1508,17 +1066,13 @@ FUNCTIONS_.pool_forecast = {
 };
 
 /**
- * Height of the flame to expect at a rate of burning, from the maker's own readings. Gives 0 or more mm.
- * Source: line through the origin: NIST StRD (NoInt1); a candle's flame grows with its fuel: Sunderland et al.,
- * Proceedings of the Combustion Institute 33 (2011) 2489, second-hand
+ * Height of the flame to expect at a rate of burning, from the maker's own readings. Gives 0 or more mm. Source 24
  * @param rate wax burnt in an hour: more than 0, at most 1000000 g/h
  * @param {Array} rates rate of burning of each candle of one recipe: list, each more than 0, at most 1000000 g/h
  * @param {Array} heights how high the flame was at each of these rates: list, each 4 to 300 mm
  * @customfunction
  */
-function CANDLE_FLAME_HEIGHT(rate, rates, heights) {
-  return answer_("flame_height", arguments);
-}
+function CANDLE_FLAME_HEIGHT(rate, rates, heights) { return answer_("flame_height", arguments); }
 FUNCTIONS_.flame_height = {
   takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 7" },
   asks: ["COUNT(rates) >= 2 (2)"],
@@ -1528,17 +1082,14 @@ FUNCTIONS_.flame_height = {
 
 /**
  * How tall the flame may get at a rate of burning, as far as the maker's own readings can tell. Gives 0 or more mm.
- * Source: line through the origin: NIST StRD (NoInt1); a candle's flame grows with its fuel: Sunderland et al.,
- * Proceedings of the Combustion Institute 33 (2011) 2489, second-hand
+ * Source 24
  * @param rate wax burnt in an hour: more than 0, at most 1000000 g/h
  * @param {Array} rates rate of burning of each candle of one recipe: list, each more than 0, at most 1000000 g/h
  * @param {Array} heights how high the flame was at each of these rates: list, each 4 to 300 mm
  * @param [confidence] how often such an interval is to be right: 0.5 to 0.999 of the time; 0.95 if left out
  * @customfunction
  */
-function CANDLE_FLAME_HEIGHT_HIGH(rate, rates, heights, confidence) {
-  return answer_("flame_height_high", arguments);
-}
+function CANDLE_FLAME_HEIGHT_HIGH(rate, rates, heights, confidence) { return answer_("flame_height_high", arguments); }
 FUNCTIONS_.flame_height_high = {
   takes: { rate: "g/h", rates: "list of g/h", heights: "list of mm 7", confidence: "of the time" },
   left_out: { confidence: 0.95 },
@@ -1552,9 +1103,7 @@ FUNCTIONS_.flame_height_high = {
 
 /**
  * What one test burn comes to, against stop conditions and the maker's own targets, with every reason. Gives a row of
- * verdict, reasons.
- * Source: EN 15493 by trade and test-house summaries, unconfirmed: check against the standard; a maker's log is no
- * conformity test
+ * verdict, reasons. Source 25
  * @param [flame] the tallest flame seen in the test; blank if not looked at: 4 to 500 mm or blank; blank if left out
  * @param [other_burning] secondary ignition: the longest time that anything but the wick burnt; 0 for never; blank if
  *   not looked at: 0 or more s or blank; blank if left out
@@ -1575,9 +1124,7 @@ FUNCTIONS_.flame_height_high = {
  * @param [tallest] the tallest flame that is no stop: 75 or 3 in, for a tea light 30: 10 to 76.2 mm; 75 if left out
  * @customfunction
  */
-function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest) {
-  return answer_("burn_verdict", arguments);
-}
+function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest) { return answer_("burn_verdict", arguments); }
 FUNCTIONS_.burn_verdict = {
   takes: { flame: "mm 9", other_burning: "s", vessel: "choice 2", afterglow: "s", lit_again: "choice 3", targets: "list of text 2", measured: "list of number 5", lowest: "list of number 5", highest: "list of number 5", tallest: "mm 10" },
   left_out: { flame: null, other_burning: null, vessel: null, afterglow: null, lit_again: null, targets: null, measured: null, lowest: null, highest: null, tallest: 75 },
@@ -1588,15 +1135,12 @@ FUNCTIONS_.burn_verdict = {
 
 /**
  * What the test burns of one recipe come to together: at least three pieces judged, none of them a stop. Gives a row
- * of verdict, reasons.
- * Source: common practice, no source: one thing is changed at a time, and a single piece proves nothing
+ * of verdict, reasons. Source 26
  * @param {Array} verdicts the verdict on each piece burnt of one recipe: list, each "stop: do not sell or burn" or
  *   "not judged" or "misses the maker's targets" or "meets the maker's targets"
  * @customfunction
  */
-function CANDLE_RECIPE_VERDICT(verdicts) {
-  return answer_("recipe_verdict", arguments);
-}
+function CANDLE_RECIPE_VERDICT(verdicts) { return answer_("recipe_verdict", arguments); }
 FUNCTIONS_.recipe_verdict = {
   takes: { verdicts: "list of choice 4" },
   steps: wick_recipe_verdict_,
@@ -1606,8 +1150,7 @@ FUNCTIONS_.recipe_verdict = {
 
 /**
  * Which of the maker's own wicks to test next in a recipe, by the maker's own tests of that recipe. Gives a row of
- * wick, reasons.
- * Source: common practice, no source: one thing is changed at a time, and a single piece proves nothing
+ * wick, reasons. Source 26
  * @param {string} wax the wax of the recipe: text
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param {string} vessel the vessel of the recipe: text
@@ -1623,9 +1166,7 @@ FUNCTIONS_.recipe_verdict = {
  *   "within targets" or "too hot" or blank
  * @customfunction
  */
-function CANDLE_NEXT_WICK(wax, load, vessel, kind, wicks, kinds, sizes, tested_waxes, tested_loads, tested_vessels, findings) {
-  return answer_("next_wick", arguments);
-}
+function CANDLE_NEXT_WICK(wax, load, vessel, kind, wicks, kinds, sizes, tested_waxes, tested_loads, tested_vessels, findings) { return answer_("next_wick", arguments); }
 FUNCTIONS_.next_wick = {
   takes: { wax: "text", load: "of wax weight", vessel: "text", kind: "text", wicks: "list of text", kinds: "list of text", sizes: "list of number 4", tested_waxes: "list of text 2", tested_loads: "list of of wax weight 5", tested_vessels: "list of text 2", findings: "list of choice 5" },
   steps: wick_next_wick_,
@@ -1638,14 +1179,11 @@ FUNCTIONS_.next_wick = {
 
 /**
  * What was seen on a burn, and which way to go next: stop conditions first, then smaller, then larger. Gives list,
- * each a row of sign, direction, what_to_do.
- * Source: common practice, no source; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed
+ * each a row of sign, direction, what_to_do. Source 27
  * @param {Array} seen what was seen, such as soot, mushrooming, tunneling or drowning: list, each text
  * @customfunction
  */
-function CANDLE_WICK_SIGNS(seen) {
-  return answer_("wick_signs", arguments);
-}
+function CANDLE_WICK_SIGNS(seen) { return answer_("wick_signs", arguments); }
 FUNCTIONS_.wick_signs = {
   takes: { seen: "list of text" },
   steps: burn_signs_wick_signs_,
@@ -1658,16 +1196,13 @@ FUNCTIONS_.wick_signs = {
 // Batch: weighing out to the scale's step, pots, pieces, and what is on hand
 
 /**
- * What to weigh out for a batch, to the scale's step. Gives 0 or more g.
- * Source: common practice, no source
+ * What to weigh out for a batch, to the scale's step. Gives 0 or more g. Source 4
  * @param each what goes into one candle, in any unit, the same for all: 0 or more g
  * @param count how many candles to make: whole numbers 0 to 1000000
  * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
  * @customfunction
  */
-function CANDLE_WEIGH_OUT(each, count, step) {
-  return answer_("weigh_out", arguments);
-}
+function CANDLE_WEIGH_OUT(each, count, step) { return answer_("weigh_out", arguments); }
 FUNCTIONS_.weigh_out = {
   takes: { each: "g 2", count: "number 2", step: "g 2" },
   asks: ["step > 0"],
@@ -1677,14 +1212,12 @@ FUNCTIONS_.weigh_out = {
 
 /**
  * Candles that what is on hand is enough for, where each takes the same weight. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
+ * Source 4
  * @param available what is on hand, in any unit, the same for all: 0 or more g
  * @param each what goes into one candle, in any unit, the same for all: 0 or more g
  * @customfunction
  */
-function CANDLE_ENOUGH_FOR(available, each) {
-  return answer_("enough_for", arguments);
-}
+function CANDLE_ENOUGH_FOR(available, each) { return answer_("enough_for", arguments); }
 FUNCTIONS_.enough_for = {
   takes: { available: "g 2", each: "g 2" },
   asks: ["each > 0"],
@@ -1692,126 +1225,19 @@ FUNCTIONS_.enough_for = {
   gives: "number 2",
 };
 
-/**
- * A weight as the scale can show it: the nearest whole number of steps. Gives 0 or more g.
- * Source: common practice, no source
- * @param weight a weight, in any unit; the answer is in the same unit: 0 or more g
- * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
- * @customfunction
- */
-function CANDLE_TO_SCALE_STEP(weight, step) {
-  return answer_("to_scale_step", arguments);
-}
-FUNCTIONS_.to_scale_step = {
-  takes: { weight: "g 2", step: "g 2" },
-  asks: ["step > 0"],
-  answer: (weight, step) => round_(round_(ratio_(weight, step), 6), 0) * step,
-  gives: "g 2",
-};
-
-/**
- * Full pots in a melt, where a pot holds so much at most. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
- * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
- * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
- * @customfunction
- */
-function CANDLE_FULL_POTS(melt, pot) {
-  return answer_("full_pots", arguments);
-}
-FUNCTIONS_.full_pots = {
-  takes: { melt: "g 2", pot: "g 2" },
-  asks: ["pot > 0"],
-  answer: (melt, pot) => Math.floor(round_(ratio_(melt, pot), 6)),
-  gives: "number 2",
-};
-
-/**
- * What is left for the last pot after the full ones; nothing where they take it all. Gives 0 or more g.
- * Source: common practice, no source
- * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
- * @param pots how many pots are full: whole numbers 0 to 1000000
- * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
- * @customfunction
- */
-function CANDLE_LAST_POT(melt, pots, pot) {
-  return answer_("last_pot", arguments);
-}
-FUNCTIONS_.last_pot = {
-  takes: { melt: "g 2", pots: "number 2", pot: "g 2" },
-  answer: (melt, pots, pot) => Math.max(0, round_(melt - pots * pot, 6)),
-  gives: "g 2",
-};
-
-/**
- * What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all. Gives 0 or more
- * g.
- * Source: common practice, no source
- * @param each what one candle takes of this part, in any unit, the same for all: 0 or more g
- * @param pot what is melted in this pot, in any unit, the same for all: 0 or more g
- * @param melt what one candle takes in all, in any unit, the same for all: 0 or more g
- * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
- * @customfunction
- */
-function CANDLE_WEIGH_FOR_POT(each, pot, melt, step) {
-  return answer_("weigh_for_pot", arguments);
-}
-FUNCTIONS_.weigh_for_pot = {
-  takes: { each: "g 2", pot: "g 2", melt: "g 2", step: "g 2" },
-  asks: ["step > 0", "melt > 0"],
-  answer: (each, pot, melt, step) => round_(round_(ratio_(ratio_(each * pot, melt), step), 6), 0) * step,
-  gives: "g 2",
-};
-
-/**
- * Pieces to count out for a batch. Gives whole numbers 0 to 1000000.
- * Source: algebra from the definitions
- * @param each pieces that one candle takes: whole numbers 0 to 1000000
- * @param count how many candles to make: whole numbers 0 to 1000000
- * @customfunction
- */
-function CANDLE_PIECES_FOR(each, count) {
-  return answer_("pieces_for", arguments);
-}
-FUNCTIONS_.pieces_for = {
-  takes: { each: "number 2", count: "number 2" },
-  answer: (each, count) => each * count,
-  gives: "number 2",
-};
-
-/**
- * How much is missing; nothing where there is enough. Gives 0 or more.
- * Source: algebra from the definitions
- * @param needed how much is needed: 0 or more
- * @param on_hand how much is on hand: 0 or more
- * @customfunction
- */
-function CANDLE_SHORT_BY(needed, on_hand) {
-  return answer_("short_by", arguments);
-}
-FUNCTIONS_.short_by = {
-  takes: { needed: "number 4", on_hand: "number 4" },
-  answer: (needed, on_hand) => Math.max(0, needed - on_hand),
-  gives: "number 4",
-};
-
 // ------------------------------------------------------------
 // Cost: what a unit of material, a batch and a candle cost
 
 /**
  * Cost of one unit out of a pack, with its share of shipping and the tax you cannot claim back. Gives 0 or more money
- * per unit.
- * Source: cost of purchase, freight and tax not recovered in it: IAS 2, from summaries; OpenStax, Financial Accounting
- * 6
+ * per unit. Source 28
  * @param price price of the pack: 0 or more
  * @param size what the pack holds: a weight, or how many pieces: more than 0
  * @param [shipping] what shipping the pack cost, its part of the order's: 0 or more; 0 if left out
  * @param [tax] tax on the pack that you cannot claim back: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_UNIT_COST(price, size, shipping, tax) {
-  return answer_("unit_cost", arguments);
-}
+function CANDLE_UNIT_COST(price, size, shipping, tax) { return answer_("unit_cost", arguments); }
 FUNCTIONS_.unit_cost = {
   takes: { price: "money", size: "number 6", shipping: "money", tax: "money" },
   left_out: { shipping: 0, tax: 0 },
@@ -1820,15 +1246,12 @@ FUNCTIONS_.unit_cost = {
 };
 
 /**
- * Cost of an amount of material at its unit cost. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * Cost of an amount of material at its unit cost. Gives 0 or more. Source 29
  * @param amount how much of the material, in the unit that its cost is per: 0 or more
  * @param cost cost of one unit of the material: a piece, or a unit of weight: 0 or more money per unit
  * @customfunction
  */
-function CANDLE_MATERIAL_COST(amount, cost) {
-  return answer_("material_cost", arguments);
-}
+function CANDLE_MATERIAL_COST(amount, cost) { return answer_("material_cost", arguments); }
 FUNCTIONS_.material_cost = {
   takes: { amount: "number 4", cost: "money per unit" },
   answer: (amount, cost) => amount * cost,
@@ -1836,15 +1259,12 @@ FUNCTIONS_.material_cost = {
 };
 
 /**
- * Cost of several parts: how much of each, at its unit cost. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * Cost of several parts: how much of each, at its unit cost. Gives 0 or more. Source 29
  * @param {Array} amounts how much of each part, in the unit its cost is per: list, each 0 or more
  * @param {Array} costs cost of one unit of each part: list, each 0 or more money per unit
  * @customfunction
  */
-function CANDLE_PARTS_COST(amounts, costs) {
-  return answer_("parts_cost", arguments);
-}
+function CANDLE_PARTS_COST(amounts, costs) { return answer_("parts_cost", arguments); }
 FUNCTIONS_.parts_cost = {
   takes: { amounts: "list of number 4", costs: "list of money per unit" },
   answer: (amounts, costs) => sum_(each_([amounts, costs], (each_amounts, each_costs) => each_amounts * each_costs)),
@@ -1852,8 +1272,7 @@ FUNCTIONS_.parts_cost = {
 };
 
 /**
- * Split a charge such as shipping over the lines of an order, to the cent. Gives list, each any amount.
- * Source: largest remainder (Hamilton): OpenStax, Contemporary Mathematics 11.4
+ * Split a charge such as shipping over the lines of an order, to the cent. Gives list, each any amount. Source 30
  * @param charge the charge to split, such as shipping; minus for a credit: any amount
  * @param {Array} amounts each line's value, weight or quantity: list, each 0 or more
  * @param {string} [sharing] how the charge is shared: in proportion to the amounts, or evenly: "in proportion" or
@@ -1861,9 +1280,7 @@ FUNCTIONS_.parts_cost = {
  * @param [digits] decimals of the currency's smallest coin: whole numbers 0 to 4; 2 if left out
  * @customfunction
  */
-function CANDLE_SPLIT_CHARGE(charge, amounts, sharing, digits) {
-  return answer_("split_charge", arguments);
-}
+function CANDLE_SPLIT_CHARGE(charge, amounts, sharing, digits) { return answer_("split_charge", arguments); }
 FUNCTIONS_.split_charge = {
   takes: { charge: "money 2", amounts: "list of number 4", sharing: "choice 7", digits: "number 7" },
   left_out: { sharing: "in proportion", digits: 2 },
@@ -1873,15 +1290,12 @@ FUNCTIONS_.split_charge = {
 };
 
 /**
- * What to weigh out so that a wanted amount is left after waste. Gives 0 or more g.
- * Source: common practice, no source
+ * What to weigh out so that a wanted amount is left after waste. Gives 0 or more g. Source 4
  * @param amount what is wanted after waste, in any unit; the answer is in the same unit: 0 or more g
  * @param waste share lost in pots, jugs, wicks dipped and spills: 0 to 0.5 of what is weighed out
  * @customfunction
  */
-function CANDLE_BEFORE_WASTE(amount, waste) {
-  return answer_("before_waste", arguments);
-}
+function CANDLE_BEFORE_WASTE(amount, waste) { return answer_("before_waste", arguments); }
 FUNCTIONS_.before_waste = {
   takes: { amount: "g 2", waste: "of what is weighed out" },
   answer: (amount, waste) => ratio_(amount, 1 - waste),
@@ -1889,15 +1303,12 @@ FUNCTIONS_.before_waste = {
 };
 
 /**
- * Yield of a batch: the share that came out good enough to sell. Gives 0 to 1 of what was made.
- * Source: common practice, no source
+ * Yield of a batch: the share that came out good enough to sell. Gives 0 to 1 of what was made. Source 4
  * @param good how many came out good: whole numbers 0 to 1000000
  * @param made how many were made: whole numbers 0 to 1000000
  * @customfunction
  */
-function CANDLE_YIELD_OF(good, made) {
-  return answer_("yield_of", arguments);
-}
+function CANDLE_YIELD_OF(good, made) { return answer_("yield_of", arguments); }
 FUNCTIONS_.yield_of = {
   takes: { good: "number 2", made: "number 2" },
   asks: ["good <= made", "made > 0"],
@@ -1907,15 +1318,12 @@ FUNCTIONS_.yield_of = {
 
 /**
  * How many to make so that enough come out good: the number wanted over the yield, rounded up. Gives whole numbers 0
- * to 1000000.
- * Source: common practice, no source
+ * to 1000000. Source 4
  * @param good how many good ones are wanted: whole numbers 0 to 1000000
  * @param share share that comes out good enough to sell: more than 0, at most 1 of what is made
  * @customfunction
  */
-function CANDLE_MAKE_FOR_GOOD(good, share) {
-  return answer_("make_for_good", arguments);
-}
+function CANDLE_MAKE_FOR_GOOD(good, share) { return answer_("make_for_good", arguments); }
 FUNCTIONS_.make_for_good = {
   takes: { good: "number 2", share: "of what is made" },
   answer: (good, share) => roundUp_(round_(ratio_(good, share), 6), 0),
@@ -1923,16 +1331,13 @@ FUNCTIONS_.make_for_good = {
 };
 
 /**
- * Working minutes a candle, with its share of the time to set up and clean. Gives 0 to 1000000 min.
- * Source: common practice, no source
+ * Working minutes a candle, with its share of the time to set up and clean. Gives 0 to 1000000 min. Source 4
  * @param each working time for one candle: 0 to 1000000 min
  * @param setup working time to set up and clean, once a batch: 0 to 1000000 min
  * @param batch how many candles are made together: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_MINUTES_EACH(each, setup, batch) {
-  return answer_("minutes_each", arguments);
-}
+function CANDLE_MINUTES_EACH(each, setup, batch) { return answer_("minutes_each", arguments); }
 FUNCTIONS_.minutes_each = {
   takes: { each: "min 6", setup: "min 6", batch: "number 8" },
   answer: (each, setup, batch) => each + ratio_(setup, batch),
@@ -1940,16 +1345,13 @@ FUNCTIONS_.minutes_each = {
 };
 
 /**
- * Cost of working time at an hourly rate: paid help or the maker's own. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * Cost of working time at an hourly rate: paid help or the maker's own. Gives 0 or more. Source 29
  * @param minutes working time: 0 to 1000000 min
  * @param rate money for an hour of work: 0 or more money per h
  * @param [people] how many people work at it: 0 to 1000; 1 if left out
  * @customfunction
  */
-function CANDLE_LABOUR_COST(minutes, rate, people) {
-  return answer_("labour_cost", arguments);
-}
+function CANDLE_LABOUR_COST(minutes, rate, people) { return answer_("labour_cost", arguments); }
 FUNCTIONS_.labour_cost = {
   takes: { minutes: "min 6", rate: "money per h", people: "number 9" },
   left_out: { people: 1 },
@@ -1959,15 +1361,12 @@ FUNCTIONS_.labour_cost = {
 
 /**
  * Overhead for each hour of work, from a budget for the season and the hours it is spread over. Gives 0 or more money
- * per h.
- * Source: predetermined overhead rate: OpenStax, Managerial Accounting 4.4
+ * per h. Source 31
  * @param overhead budget for overhead over the time: 0 or more
  * @param activity hours of work over the same time: more than 0, at most 1000000 h
  * @customfunction
  */
-function CANDLE_OVERHEAD_RATE(overhead, activity) {
-  return answer_("overhead_rate", arguments);
-}
+function CANDLE_OVERHEAD_RATE(overhead, activity) { return answer_("overhead_rate", arguments); }
 FUNCTIONS_.overhead_rate = {
   takes: { overhead: "money", activity: "h" },
   answer: (overhead, activity) => ratio_(overhead, activity),
@@ -1975,16 +1374,13 @@ FUNCTIONS_.overhead_rate = {
 };
 
 /**
- * Making cost of a batch or a candle: materials, paid labour, production overhead. Gives 0 or more.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * Making cost of a batch or a candle: materials, paid labour, production overhead. Gives 0 or more. Source 29
  * @param materials what the materials cost, waste with them: 0 or more
  * @param labour what paid help costs; nothing for your own time: 0 or more
  * @param overhead production overhead that it carries: 0 or more
  * @customfunction
  */
-function CANDLE_MAKING_COST(materials, labour, overhead) {
-  return answer_("making_cost", arguments);
-}
+function CANDLE_MAKING_COST(materials, labour, overhead) { return answer_("making_cost", arguments); }
 FUNCTIONS_.making_cost = {
   takes: { materials: "money", labour: "money", overhead: "money" },
   answer: (materials, labour, overhead) => materials + labour + overhead,
@@ -1992,16 +1388,13 @@ FUNCTIONS_.making_cost = {
 };
 
 /**
- * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more.
- * Source: common practice, no source
+ * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more. Source 4
  * @param making making cost: materials, paid help, production overhead: 0 or more
  * @param own_time your own time at your hourly rate: 0 or more
  * @param running its part of the costs of running: insurance, website, phone: 0 or more
  * @customfunction
  */
-function CANDLE_FULL_COST(making, own_time, running) {
-  return answer_("full_cost", arguments);
-}
+function CANDLE_FULL_COST(making, own_time, running) { return answer_("full_cost", arguments); }
 FUNCTIONS_.full_cost = {
   takes: { making: "money", own_time: "money", running: "money" },
   answer: (making, own_time, running) => making + own_time + running,
@@ -2009,15 +1402,12 @@ FUNCTIONS_.full_cost = {
 };
 
 /**
- * Cost of one candle out of a batch. Gives 0 or more.
- * Source: algebra from the definitions
+ * Cost of one candle out of a batch. Gives 0 or more. Source 3
  * @param cost what the whole batch costs: 0 or more
  * @param batch how many candles are made together: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_COST_EACH(cost, batch) {
-  return answer_("cost_each", arguments);
-}
+function CANDLE_COST_EACH(cost, batch) { return answer_("cost_each", arguments); }
 FUNCTIONS_.cost_each = {
   takes: { cost: "money", batch: "number 8" },
   answer: (cost, batch) => ratio_(cost, batch),
@@ -2025,16 +1415,13 @@ FUNCTIONS_.cost_each = {
 };
 
 /**
- * What testing a recipe adds to each candle that is made of it. Gives 0 or more.
- * Source: algebra from the definitions
+ * What testing a recipe adds to each candle that is made of it. Gives 0 or more. Source 3
  * @param tests how many test candles the recipe takes: whole numbers 0 to 10000
  * @param cost what one test candle costs: materials, and the time to make and burn it: 0 or more
  * @param count how many candles of the recipe carry it: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_TESTING_COST_EACH(tests, cost, count) {
-  return answer_("testing_cost_each", arguments);
-}
+function CANDLE_TESTING_COST_EACH(tests, cost, count) { return answer_("testing_cost_each", arguments); }
 FUNCTIONS_.testing_cost_each = {
   takes: { tests: "number 10", cost: "money", count: "number 8" },
   answer: (tests, cost, count) => ratio_(tests * cost, count),
@@ -2042,17 +1429,14 @@ FUNCTIONS_.testing_cost_each = {
 };
 
 /**
- * Cost per candle at another batch size, its set-up divided over the new one. Gives 0 or more.
- * Source: algebra from the definitions
+ * Cost per candle at another batch size, its set-up divided over the new one. Gives 0 or more. Source 3
  * @param cost what the candle costs in the usual batch: 0 or more
  * @param setup what setting up once costs: 0 or more
  * @param usual how many candles are usually made together: whole numbers 1 to 1000000
  * @param batch how many candles are made together: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_COST_AT_BATCH(cost, setup, usual, batch) {
-  return answer_("cost_at_batch", arguments);
-}
+function CANDLE_COST_AT_BATCH(cost, setup, usual, batch) { return answer_("cost_at_batch", arguments); }
 FUNCTIONS_.cost_at_batch = {
   takes: { cost: "money", setup: "money", usual: "number 8", batch: "number 8" },
   answer: (cost, setup, usual, batch) => cost + ratio_(setup, batch) - ratio_(setup, usual),
@@ -2060,99 +1444,16 @@ FUNCTIONS_.cost_at_batch = {
 };
 
 /**
- * A cost after the price of the materials in it rises (or falls, with a minus) by a share. Gives 0 or more.
- * Source: algebra from the definitions
+ * A cost after the price of the materials in it rises (or falls, with a minus) by a share. Gives 0 or more. Source 3
  * @param cost what it costs today: 0 or more
  * @param materials what the materials in that cost: 0 or more
  * @param rise how far prices rise; minus for a fall: -0.9 to 2 of today's cost
  * @customfunction
  */
-function CANDLE_COST_WITH_RISE(cost, materials, rise) {
-  return answer_("cost_with_rise", arguments);
-}
+function CANDLE_COST_WITH_RISE(cost, materials, rise) { return answer_("cost_with_rise", arguments); }
 FUNCTIONS_.cost_with_rise = {
   takes: { cost: "money", materials: "money", rise: "of today's cost" },
   answer: (cost, materials, rise) => cost + materials * rise,
-  gives: "money",
-};
-
-/**
- * A quantity in another unit, by how many of that unit make one. Gives 0 or more.
- * Source: algebra from the definitions
- * @param size how much of the material, in the unit that its cost is per: 0 or more
- * @param factor how many of the other unit make one of this: more than 0
- * @customfunction
- */
-function CANDLE_IN_UNIT(size, factor) {
-  return answer_("in_unit", arguments);
-}
-FUNCTIONS_.in_unit = {
-  takes: { size: "number 4", factor: "number 6" },
-  answer: (size, factor) => size * factor,
-  gives: "number 4",
-};
-
-/**
- * Working minutes that are paid help, by their share of the time. Gives 0 to 1000000 min.
- * Source: algebra from the definitions
- * @param minutes working time: 0 to 1000000 min
- * @param share share of the working time that is paid help: 0 to 1 of the time
- * @customfunction
- */
-function CANDLE_PAID_MINUTES(minutes, share) {
-  return answer_("paid_minutes", arguments);
-}
-FUNCTIONS_.paid_minutes = {
-  takes: { minutes: "min 6", share: "of the time 2" },
-  answer: (minutes, share) => minutes * share,
-  gives: "min 6",
-};
-
-/**
- * Working minutes of the maker's own, where `share` of the time is paid help. Gives 0 to 1000000 min.
- * Source: algebra from the definitions
- * @param minutes working time: 0 to 1000000 min
- * @param share share of the working time that is paid help: 0 to 1 of the time
- * @customfunction
- */
-function CANDLE_OWN_MINUTES(minutes, share) {
-  return answer_("own_minutes", arguments);
-}
-FUNCTIONS_.own_minutes = {
-  takes: { minutes: "min 6", share: "of the time 2" },
-  answer: (minutes, share) => minutes * (1 - share),
-  gives: "min 6",
-};
-
-/**
- * Overhead that working time carries at a rate for the hour. Gives 0 or more.
- * Source: predetermined overhead rate: OpenStax, Managerial Accounting 4.4
- * @param minutes working time: 0 to 1000000 min
- * @param rate money for an hour of work: 0 or more money per h
- * @customfunction
- */
-function CANDLE_OVERHEAD_COST(minutes, rate) {
-  return answer_("overhead_cost", arguments);
-}
-FUNCTIONS_.overhead_cost = {
-  takes: { minutes: "min 6", rate: "money per h" },
-  answer: (minutes, rate) => minutes / 60 * rate,
-  gives: "money",
-};
-
-/**
- * Cost of so many candles alike. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost what one of them costs: 0 or more
- * @param count how many, a whole number: whole numbers 0 to 1000000
- * @customfunction
- */
-function CANDLE_COST_OF_ALL(cost, count) {
-  return answer_("cost_of_all", arguments);
-}
-FUNCTIONS_.cost_of_all = {
-  takes: { cost: "money", count: "number 2" },
-  answer: (cost, count) => cost * count,
   gives: "money",
 };
 
@@ -2161,13 +1462,11 @@ FUNCTIONS_.cost_of_all = {
 
 /**
  * Margin on the price that a markup on cost comes to: 100 % markup is 50 % margin. Gives 0 to 0.99 of the price.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Source 32
  * @param markup what is added to the cost, as a share of the cost: 0 to 10 of cost
  * @customfunction
  */
-function CANDLE_MARGIN_FROM_MARKUP(markup) {
-  return answer_("margin_from_markup", arguments);
-}
+function CANDLE_MARGIN_FROM_MARKUP(markup) { return answer_("margin_from_markup", arguments); }
 FUNCTIONS_.margin_from_markup = {
   takes: { markup: "of cost" },
   answer: (markup) => ratio_(markup, 1 + markup),
@@ -2175,14 +1474,11 @@ FUNCTIONS_.margin_from_markup = {
 };
 
 /**
- * Markup on cost that a margin on the price comes to. Gives 0 to 1000 of cost.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Markup on cost that a margin on the price comes to. Gives 0 to 1000 of cost. Source 32
  * @param margin profit as a share of the price before tax: 0 to 0.99 of the price
  * @customfunction
  */
-function CANDLE_MARKUP_FROM_MARGIN(margin) {
-  return answer_("markup_from_margin", arguments);
-}
+function CANDLE_MARKUP_FROM_MARGIN(margin) { return answer_("markup_from_margin", arguments); }
 FUNCTIONS_.markup_from_margin = {
   takes: { margin: "of the price" },
   answer: (margin) => ratio_(margin, 1 - margin),
@@ -2190,15 +1486,12 @@ FUNCTIONS_.markup_from_margin = {
 };
 
 /**
- * Price before tax from a markup on cost. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Price before tax from a markup on cost. Gives 0 or more. Source 32
  * @param cost what the candle costs: 0 or more
  * @param markup what is added to the cost, as a share of the cost: 0 to 10 of cost
  * @customfunction
  */
-function CANDLE_PRICE_FROM_MARKUP(cost, markup) {
-  return answer_("price_from_markup", arguments);
-}
+function CANDLE_PRICE_FROM_MARKUP(cost, markup) { return answer_("price_from_markup", arguments); }
 FUNCTIONS_.price_from_markup = {
   takes: { cost: "money", markup: "of cost" },
   answer: (cost, markup) => cost * (1 + markup),
@@ -2206,8 +1499,7 @@ FUNCTIONS_.price_from_markup = {
 };
 
 /**
- * Price before tax that leaves a wanted margin after the place has taken its fees. Gives 0 or more.
- * Source: algebra from the definitions
+ * Price before tax that leaves a wanted margin after the place has taken its fees. Gives 0 or more. Source 3
  * @param cost what the candle costs: 0 or more
  * @param margin profit as a share of the price before tax: 0 to 0.99 of the price
  * @param [fee] what the place keeps of the price: 0 to 0.95 of the price; 0 if left out
@@ -2219,9 +1511,7 @@ FUNCTIONS_.price_from_markup = {
  * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_PRICE_FOR_MARGIN(cost, margin, fee, fixed, tax, basis, least) {
-  return answer_("price_for_margin", arguments);
-}
+function CANDLE_PRICE_FOR_MARGIN(cost, margin, fee, fixed, tax, basis, least) { return answer_("price_for_margin", arguments); }
 FUNCTIONS_.price_for_margin = {
   takes: { cost: "money", margin: "of the price", fee: "of the price 2", fixed: "money 2", tax: "of the price before tax", basis: "choice 8", least: "money" },
   left_out: { fee: 0, fixed: 0, tax: 0, basis: "net", least: 0 },
@@ -2231,8 +1521,7 @@ FUNCTIONS_.price_for_margin = {
 };
 
 /**
- * Lowest price before tax that still covers the materials and the place's fees. Gives 0 or more.
- * Source: algebra from the definitions
+ * Lowest price before tax that still covers the materials and the place's fees. Gives 0 or more. Source 3
  * @param materials what the materials in it cost, without any work: 0 or more
  * @param [fee] what the place keeps of the price: 0 to 0.95 of the price; 0 if left out
  * @param [fixed] what a sale costs in fixed sums, not shares: fees, packing, postage; minus if the buyer pays more:
@@ -2243,9 +1532,7 @@ FUNCTIONS_.price_for_margin = {
  * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LOWEST_PRICE(materials, fee, fixed, tax, basis, least) {
-  return answer_("lowest_price", arguments);
-}
+function CANDLE_LOWEST_PRICE(materials, fee, fixed, tax, basis, least) { return answer_("lowest_price", arguments); }
 FUNCTIONS_.lowest_price = {
   takes: { materials: "money", fee: "of the price 2", fixed: "money 2", tax: "of the price before tax", basis: "choice 8", least: "money" },
   left_out: { fee: 0, fixed: 0, tax: 0, basis: "net", least: 0 },
@@ -2255,8 +1542,7 @@ FUNCTIONS_.lowest_price = {
 };
 
 /**
- * What the place takes of a price by its percentage, and at least its smallest fee. Gives 0 or more.
- * Source: algebra from the definitions
+ * What the place takes of a price by its percentage, and at least its smallest fee. Gives 0 or more. Source 3
  * @param price price before tax: 0 or more
  * @param fee what the place keeps of the price: 0 to 0.95 of the price
  * @param [tax] rate of sales tax or VAT: 0 to 1 of the price before tax; 0 if left out
@@ -2265,9 +1551,7 @@ FUNCTIONS_.lowest_price = {
  * @param [least] the smallest fee that a candle is charged: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_FEE_AT(price, fee, tax, basis, least) {
-  return answer_("fee_at", arguments);
-}
+function CANDLE_FEE_AT(price, fee, tax, basis, least) { return answer_("fee_at", arguments); }
 FUNCTIONS_.fee_at = {
   takes: { price: "money", fee: "of the price 2", tax: "of the price before tax", basis: "choice 8", least: "money" },
   left_out: { tax: 0, basis: "net", least: 0 },
@@ -2276,16 +1560,13 @@ FUNCTIONS_.fee_at = {
 };
 
 /**
- * Profit on a candle at a price before tax, after its cost and all the place's fees. Gives any amount.
- * Source: algebra from the definitions
+ * Profit on a candle at a price before tax, after its cost and all the place's fees. Gives any amount. Source 3
  * @param price price before tax: 0 or more
  * @param cost what the candle costs: 0 or more
  * @param [fees] all that the place takes of this price and this sale: any amount; 0 if left out
  * @customfunction
  */
-function CANDLE_PROFIT_AT(price, cost, fees) {
-  return answer_("profit_at", arguments);
-}
+function CANDLE_PROFIT_AT(price, cost, fees) { return answer_("profit_at", arguments); }
 FUNCTIONS_.profit_at = {
   takes: { price: "money", cost: "money", fees: "money 2" },
   left_out: { fees: 0 },
@@ -2294,15 +1575,12 @@ FUNCTIONS_.profit_at = {
 };
 
 /**
- * Profit divided by the price before tax. Gives any amount of the price.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Profit divided by the price before tax. Gives any amount of the price. Source 32
  * @param profit profit on one; minus for a loss: any amount
  * @param price price before tax: 0 or more
  * @customfunction
  */
-function CANDLE_MARGIN_AT(profit, price) {
-  return answer_("margin_at", arguments);
-}
+function CANDLE_MARGIN_AT(profit, price) { return answer_("margin_at", arguments); }
 FUNCTIONS_.margin_at = {
   takes: { profit: "money 2", price: "money" },
   asks: ["price > 0"],
@@ -2311,15 +1589,12 @@ FUNCTIONS_.margin_at = {
 };
 
 /**
- * Price with tax from the price before tax. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Price with tax from the price before tax. Gives 0 or more. Source 32
  * @param price price before tax: 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @customfunction
  */
-function CANDLE_ADD_TAX(price, tax) {
-  return answer_("add_tax", arguments);
-}
+function CANDLE_ADD_TAX(price, tax) { return answer_("add_tax", arguments); }
 FUNCTIONS_.add_tax = {
   takes: { price: "money", tax: "of the price before tax" },
   answer: (price, tax) => price * (1 + tax),
@@ -2327,15 +1602,12 @@ FUNCTIONS_.add_tax = {
 };
 
 /**
- * Price before tax from a price with tax in it. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Price before tax from a price with tax in it. Gives 0 or more. Source 32
  * @param price price with tax in it: 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @customfunction
  */
-function CANDLE_TAKE_OUT_TAX(price, tax) {
-  return answer_("take_out_tax", arguments);
-}
+function CANDLE_TAKE_OUT_TAX(price, tax) { return answer_("take_out_tax", arguments); }
 FUNCTIONS_.take_out_tax = {
   takes: { price: "money", tax: "of the price before tax" },
   answer: (price, tax) => ratio_(price, 1 + tax),
@@ -2343,15 +1615,12 @@ FUNCTIONS_.take_out_tax = {
 };
 
 /**
- * The tax that comes on a price before tax. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * The tax that comes on a price before tax. Gives 0 or more. Source 32
  * @param price price before tax: 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @customfunction
  */
-function CANDLE_TAX_ON(price, tax) {
-  return answer_("tax_on", arguments);
-}
+function CANDLE_TAX_ON(price, tax) { return answer_("tax_on", arguments); }
 FUNCTIONS_.tax_on = {
   takes: { price: "money", tax: "of the price before tax" },
   answer: (price, tax) => price * tax,
@@ -2359,15 +1628,12 @@ FUNCTIONS_.tax_on = {
 };
 
 /**
- * The tax that a price with tax holds. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * The tax that a price with tax holds. Gives 0 or more. Source 32
  * @param price price with tax in it: 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @customfunction
  */
-function CANDLE_TAX_IN_PRICE(price, tax) {
-  return answer_("tax_in_price", arguments);
-}
+function CANDLE_TAX_IN_PRICE(price, tax) { return answer_("tax_in_price", arguments); }
 FUNCTIONS_.tax_in_price = {
   takes: { price: "money", tax: "of the price before tax" },
   answer: (price, tax) => ratio_(price * tax, 1 + tax),
@@ -2375,17 +1641,14 @@ FUNCTIONS_.tax_in_price = {
 };
 
 /**
- * Price after discounts in a row: each is taken off what the one before left. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Price after discounts in a row: each is taken off what the one before left. Gives 0 or more. Source 32
  * @param price price as the place states it, with tax in it or not: 0 or more
  * @param first the first discount, off the price: 0 to 0.99 of the price
  * @param [second] the second, off what the first left: 0 to 0.99 of the price; 0 if left out
  * @param [third] the third, off what the second left: 0 to 0.99 of the price; 0 if left out
  * @customfunction
  */
-function CANDLE_AFTER_DISCOUNTS(price, first, second, third) {
-  return answer_("after_discounts", arguments);
-}
+function CANDLE_AFTER_DISCOUNTS(price, first, second, third) { return answer_("after_discounts", arguments); }
 FUNCTIONS_.after_discounts = {
   takes: { price: "money", first: "of the price", second: "of the price", third: "of the price" },
   left_out: { second: 0, third: 0 },
@@ -2394,15 +1657,13 @@ FUNCTIONS_.after_discounts = {
 };
 
 /**
- * Wholesale price that a shop pays you, from the retail price and the shop's discount on it. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Wholesale price that a shop pays you, from the retail price and the shop's discount on it. Gives 0 or more. Source
+ * 32
  * @param retail retail price: what the buyer in the shop pays, with tax in it or not: 0 or more
  * @param discount what is taken off the price: 0 to 0.99 of the price
  * @customfunction
  */
-function CANDLE_WHOLESALE_PRICE(retail, discount) {
-  return answer_("wholesale_price", arguments);
-}
+function CANDLE_WHOLESALE_PRICE(retail, discount) { return answer_("wholesale_price", arguments); }
 FUNCTIONS_.wholesale_price = {
   takes: { retail: "money", discount: "of the price" },
   answer: (retail, discount) => retail * (1 - discount),
@@ -2410,17 +1671,15 @@ FUNCTIONS_.wholesale_price = {
 };
 
 /**
- * Price before tax that a stated price leaves: less the discount, less the tax if it is in it. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Price before tax that a stated price leaves: less the discount, less the tax if it is in it. Gives 0 or more. Source
+ * 32
  * @param shelf price as the place states it, with tax in it or not: 0 or more
  * @param discount what is taken off the price: 0 to 0.99 of the price
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @param {string} stated whether the place states its prices with tax in them: "with tax" or "before tax"
  * @customfunction
  */
-function CANDLE_PRICE_RECEIVED(shelf, discount, tax, stated) {
-  return answer_("price_received", arguments);
-}
+function CANDLE_PRICE_RECEIVED(shelf, discount, tax, stated) { return answer_("price_received", arguments); }
 FUNCTIONS_.price_received = {
   takes: { shelf: "money", discount: "of the price", tax: "of the price before tax", stated: "choice 9" },
   answer: (shelf, discount, tax, stated) => ratio_(shelf * (1 - discount), 1 + tax * (stated === "with tax")),
@@ -2429,16 +1688,14 @@ FUNCTIONS_.price_received = {
 
 /**
  * Price to state so that a wanted price before tax is received: the inverse of `price_received`. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Source 32
  * @param price price before tax: 0 or more
  * @param discount what is taken off the price: 0 to 0.99 of the price
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @param {string} stated whether the place states its prices with tax in them: "with tax" or "before tax"
  * @customfunction
  */
-function CANDLE_PRICE_TO_STATE(price, discount, tax, stated) {
-  return answer_("price_to_state", arguments);
-}
+function CANDLE_PRICE_TO_STATE(price, discount, tax, stated) { return answer_("price_to_state", arguments); }
 FUNCTIONS_.price_to_state = {
   takes: { price: "money", discount: "of the price", tax: "of the price before tax", stated: "choice 9" },
   answer: (price, discount, tax, stated) => ratio_(price * (1 + tax * (stated === "with tax")), 1 - discount),
@@ -2446,16 +1703,13 @@ FUNCTIONS_.price_to_state = {
 };
 
 /**
- * The next price up that the maker uses: a whole number of steps, plus the ending. Gives 0 or more.
- * Source: common practice, no source
+ * The next price up that the maker uses: a whole number of steps, plus the ending. Gives 0 or more. Source 4
  * @param price price as the place states it, with tax in it or not: 0 or more
  * @param step the step between the prices the maker uses: more than 0
  * @param [ending] what prices end in, below the step: 0.95 for 17.95: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_ROUND_UP_PRICE(price, step, ending) {
-  return answer_("round_up_price", arguments);
-}
+function CANDLE_ROUND_UP_PRICE(price, step, ending) { return answer_("round_up_price", arguments); }
 FUNCTIONS_.round_up_price = {
   takes: { price: "money", step: "money 3", ending: "money" },
   left_out: { ending: 0 },
@@ -2465,15 +1719,12 @@ FUNCTIONS_.round_up_price = {
 };
 
 /**
- * An amount rounded to the currency's smallest coin, half away from zero. Gives any amount.
- * Source: half away from zero: sales tax rules of US Streamlined states, HMRC
+ * An amount rounded to the currency's smallest coin, half away from zero. Gives any amount. Source 33
  * @param amount the amount to round: any amount
  * @param [digits] decimals of the currency's smallest coin: whole numbers 0 to 4; 2 if left out
  * @customfunction
  */
-function CANDLE_ROUND_MONEY(amount, digits) {
-  return answer_("round_money", arguments);
-}
+function CANDLE_ROUND_MONEY(amount, digits) { return answer_("round_money", arguments); }
 FUNCTIONS_.round_money = {
   takes: { amount: "money 2", digits: "number 7" },
   left_out: { digits: 2 },
@@ -2483,17 +1734,14 @@ FUNCTIONS_.round_money = {
 
 /**
  * Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones. Gives whole numbers 0
- * to 1000000.
- * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+ * to 1000000. Source 34
  * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
  * @param price price before tax, less the place's fees on it: 0 or more
  * @param cost cost of each extra candle sold, without fixed costs: 0 or more
  * @param [profit] profit wanted besides: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_BREAK_EVEN_UNITS(fixed, price, cost, profit) {
-  return answer_("break_even_units", arguments);
-}
+function CANDLE_BREAK_EVEN_UNITS(fixed, price, cost, profit) { return answer_("break_even_units", arguments); }
 FUNCTIONS_.break_even_units = {
   takes: { fixed: "money", price: "money", cost: "money", profit: "money" },
   left_out: { profit: 0 },
@@ -2503,17 +1751,14 @@ FUNCTIONS_.break_even_units = {
 };
 
 /**
- * Sales in money that cover fixed costs, and a wanted profit if given. Gives 0 or more.
- * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+ * Sales in money that cover fixed costs, and a wanted profit if given. Gives 0 or more. Source 34
  * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
  * @param price price before tax, less the place's fees on it: 0 or more
  * @param cost cost of each extra candle sold, without fixed costs: 0 or more
  * @param [profit] profit wanted besides: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_BREAK_EVEN_SALES(fixed, price, cost, profit) {
-  return answer_("break_even_sales", arguments);
-}
+function CANDLE_BREAK_EVEN_SALES(fixed, price, cost, profit) { return answer_("break_even_sales", arguments); }
 FUNCTIONS_.break_even_sales = {
   takes: { fixed: "money", price: "money", cost: "money", profit: "money" },
   left_out: { profit: 0 },
@@ -2523,122 +1768,31 @@ FUNCTIONS_.break_even_sales = {
 };
 
 /**
- * Lots of a mix of products to sell to cover fixed costs. Gives 0 or more.
- * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+ * Lots of a mix of products to sell to cover fixed costs. Gives 0 or more. Source 34
  * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
  * @param {Array} mix how many of each product sell together: list, each 0 or more
  * @param {Array} prices price of each product, before tax: list, each 0 or more
  * @param {Array} costs cost of each product that comes and goes with it: list, each 0 or more
  * @customfunction
  */
-function CANDLE_BREAK_EVEN_MIX(fixed, mix, prices, costs) {
-  return answer_("break_even_mix", arguments);
-}
+function CANDLE_BREAK_EVEN_MIX(fixed, mix, prices, costs) { return answer_("break_even_mix", arguments); }
 FUNCTIONS_.break_even_mix = {
   takes: { fixed: "money", mix: "list of number 4", prices: "list of money", costs: "list of money" },
   answer: (fixed, mix, prices, costs) => ratio_(fixed, sum_(each_([mix, prices], (each_mix, each_prices) => each_mix * each_prices)) - sum_(each_([mix, costs], (each_mix, each_costs) => each_mix * each_costs))),
   gives: "number 4",
 };
 
-/**
- * What an order costs the maker besides its candles, less the postage the buyer pays. Gives any amount.
- * Source: algebra from the definitions
- * @param [fee] the place's fee for an order: 0 or more; 0 if left out
- * @param [postage] postage that you pay for an order: 0 or more; 0 if left out
- * @param [packing] box and packing of an order: 0 or more; 0 if left out
- * @param [charged] postage that the buyer pays you: 0 or more; 0 if left out
- * @customfunction
- */
-function CANDLE_ORDER_COST(fee, postage, packing, charged) {
-  return answer_("order_cost", arguments);
-}
-FUNCTIONS_.order_cost = {
-  takes: { fee: "money", postage: "money", packing: "money", charged: "money" },
-  left_out: { fee: 0, postage: 0, packing: 0, charged: 0 },
-  answer: (fee, postage, packing, charged) => fee + postage + packing - charged,
-  gives: "money 2",
-};
-
-/**
- * Minimum order fee divided by the candles in the order. Gives 0 or more.
- * Source: algebra from the definitions
- * @param least the smallest fee that an order is charged: 0 or more
- * @param per_order how many candles an order holds on average: 1 to 1000000
- * @customfunction
- */
-function CANDLE_LEAST_EACH(least, per_order) {
-  return answer_("least_each", arguments);
-}
-FUNCTIONS_.least_each = {
-  takes: { least: "money", per_order: "number 11" },
-  answer: (least, per_order) => ratio_(least, per_order),
-  gives: "money",
-};
-
-/**
- * What a place costs over the season, from its cost a day or a month. Gives 0 or more.
- * Source: algebra from the definitions
- * @param cost what the place costs a day or a month: 0 or more
- * @param times how many days or months of it there are: 0 to 1000000
- * @customfunction
- */
-function CANDLE_FIXED_FOR_SEASON(cost, times) {
-  return answer_("fixed_for_season", arguments);
-}
-FUNCTIONS_.fixed_for_season = {
-  takes: { cost: "money", times: "number 12" },
-  answer: (cost, times) => cost * times,
-  gives: "money",
-};
-
-/**
- * Fixed fees per candle: those of every item, plus those of an order divided by its candles. Gives any amount.
- * Source: algebra from the definitions
- * @param item fixed fee of every item: 0 or more
- * @param order an order's fee, packing and postage, less the postage that the buyer pays: any amount
- * @param per_order how many candles an order holds on average: 1 to 1000000
- * @customfunction
- */
-function CANDLE_FIXED_EACH(item, order, per_order) {
-  return answer_("fixed_each", arguments);
-}
-FUNCTIONS_.fixed_each = {
-  takes: { item: "money", order: "money 2", per_order: "number 11" },
-  answer: (item, order, per_order) => item + ratio_(order, per_order),
-  gives: "money 2",
-};
-
-/**
- * The tax rate that a buyer is charged: the rate, or nothing where nobody collects tax. Gives 0 to 1 of the price
- * before tax.
- * Source: common practice, no source
- * @param rate rate of sales tax or VAT: 0 to 1 of the price before tax
- * @param {string} collector who charges the buyer sales tax or VAT and pays it over: "maker" or "place" or "nobody"
- * @customfunction
- */
-function CANDLE_TAX_CHARGED(rate, collector) {
-  return answer_("tax_charged", arguments);
-}
-FUNCTIONS_.tax_charged = {
-  takes: { rate: "of the price before tax", collector: "choice 10" },
-  answer: (rate, collector) => rate * (collector !== "nobody"),
-  gives: "of the price before tax",
-};
-
 // ------------------------------------------------------------
 // Selling: what a stall, a bundle and an order leave, what a shop owes, and what a parcel is charged for
 
 /**
- * What is left for each hour of your own work on a candle at a price. Gives any amount money per h.
- * Source: contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5
+ * What is left for each hour of your own work on a candle at a price. Gives any amount money per h. Source 35
  * @param price price before tax, less the place's fees on it: 0 or more
  * @param cost what the candle costs, without the maker's own time: 0 or more
  * @param minutes the maker's own working time on it: more than 0, at most 1000000 min
  * @customfunction
  */
-function CANDLE_HOURLY_EARNINGS(price, cost, minutes) {
-  return answer_("hourly_earnings", arguments);
-}
+function CANDLE_HOURLY_EARNINGS(price, cost, minutes) { return answer_("hourly_earnings", arguments); }
 FUNCTIONS_.hourly_earnings = {
   takes: { price: "money", cost: "money", minutes: "min 2" },
   answer: (price, cost, minutes) => ratio_((price - cost) * 60, minutes),
@@ -2647,17 +1801,14 @@ FUNCTIONS_.hourly_earnings = {
 
 /**
  * What a day at a market or a fair leaves: takings less candles, the day's own costs and fees; minus for a loss. Gives
- * any amount.
- * Source: algebra from the definitions
+ * any amount. Source 3
  * @param takings what was taken for candles, before tax: 0 or more
  * @param goods what the candles sold cost, all of them: 0 or more
  * @param costs what the day costs whatever is sold: stall, travel, parking, meals: 0 or more
  * @param [fees] what card companies and the organiser keep of the takings: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_STALL_RESULT(takings, goods, costs, fees) {
-  return answer_("stall_result", arguments);
-}
+function CANDLE_STALL_RESULT(takings, goods, costs, fees) { return answer_("stall_result", arguments); }
 FUNCTIONS_.stall_result = {
   takes: { takings: "money", goods: "money", costs: "money", fees: "money" },
   left_out: { fees: 0 },
@@ -2666,8 +1817,7 @@ FUNCTIONS_.stall_result = {
 };
 
 /**
- * What a day at a market or a fair leaves for each hour that it takes. Gives any amount money per h.
- * Source: algebra from the definitions
+ * What a day at a market or a fair leaves for each hour that it takes. Gives any amount money per h. Source 3
  * @param takings what was taken for candles, before tax: 0 or more
  * @param goods what the candles sold cost, all of them: 0 or more
  * @param costs what the day costs whatever is sold: stall, travel, parking, meals: 0 or more
@@ -2675,11 +1825,9 @@ FUNCTIONS_.stall_result = {
  * @param [fees] what card companies and the organiser keep of the takings: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_STALL_PER_HOUR(takings, goods, costs, hours, fees) {
-  return answer_("stall_per_hour", arguments);
-}
+function CANDLE_STALL_PER_HOUR(takings, goods, costs, hours, fees) { return answer_("stall_per_hour", arguments); }
 FUNCTIONS_.stall_per_hour = {
-  takes: { takings: "money", goods: "money", costs: "money", hours: "h 11", fees: "money" },
+  takes: { takings: "money", goods: "money", costs: "money", hours: "h 10", fees: "money" },
   left_out: { fees: 0 },
   answer: (takings, goods, costs, hours, fees) => ratio_(takings - goods - costs - fees, hours),
   gives: "money per h 2",
@@ -2687,17 +1835,14 @@ FUNCTIONS_.stall_per_hour = {
 
 /**
  * Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches. Gives any amount of the
- * price.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * price. Source 32
  * @param price price of the whole bundle, before tax: more than 0
  * @param {Array} costs what each thing in the bundle costs, a candle that is in it twice twice: list, each 0 or more
  * @param [packing] box, filling and ribbon of the bundle: 0 or more; 0 if left out
  * @param [fees] what the place keeps of the price of the bundle: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_BUNDLE_MARGIN(price, costs, packing, fees) {
-  return answer_("bundle_margin", arguments);
-}
+function CANDLE_BUNDLE_MARGIN(price, costs, packing, fees) { return answer_("bundle_margin", arguments); }
 FUNCTIONS_.bundle_margin = {
   takes: { price: "money 3", costs: "list of money", packing: "money", fees: "money" },
   left_out: { packing: 0, fees: 0 },
@@ -2706,15 +1851,13 @@ FUNCTIONS_.bundle_margin = {
 };
 
 /**
- * Retail price at which a shop keeps its share, from the wholesale price that you charge it. Gives 0 or more.
- * Source: markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+ * Retail price at which a shop keeps its share, from the wholesale price that you charge it. Gives 0 or more. Source
+ * 32
  * @param wholesale wholesale price: what the shop pays the maker: 0 or more
  * @param share what the shop keeps of the retail price: 0 to 0.99 of the price
  * @customfunction
  */
-function CANDLE_RETAIL_FROM_WHOLESALE(wholesale, share) {
-  return answer_("retail_from_wholesale", arguments);
-}
+function CANDLE_RETAIL_FROM_WHOLESALE(wholesale, share) { return answer_("retail_from_wholesale", arguments); }
 FUNCTIONS_.retail_from_wholesale = {
   takes: { wholesale: "money", share: "of the price" },
   answer: (wholesale, share) => ratio_(wholesale, 1 - share),
@@ -2722,39 +1865,33 @@ FUNCTIONS_.retail_from_wholesale = {
 };
 
 /**
- * The smallest order that pays for itself, in candles: whole cases. Gives whole numbers 0 to 1000000.
- * Source: cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+ * The smallest order that pays for itself, in candles: whole cases. Gives whole numbers 0 to 1000000. Source 34
  * @param order what an order costs whatever its size: the time it takes, a box, freight that you pay: 0 or more
  * @param price wholesale price: what the shop pays the maker: 0 or more
  * @param cost what each candle costs that goes into the order: 0 or more
  * @param [profit] profit that the order is to leave: 0 or more; 0 if left out
- * @param [case_] candles are sold in cases of so many; 1 for singly: whole numbers 1 to 1000; 1 if left out
+ * @param [carton] candles are sold in cases of so many; 1 for singly: whole numbers 1 to 1000; 1 if left out
  * @customfunction
  */
-function CANDLE_MINIMUM_ORDER(order, price, cost, profit, case_) {
-  return answer_("minimum_order", arguments);
-}
+function CANDLE_MINIMUM_ORDER(order, price, cost, profit, carton) { return answer_("minimum_order", arguments); }
 FUNCTIONS_.minimum_order = {
-  takes: { order: "money", price: "money", cost: "money", profit: "money", case: "number 13" },
-  left_out: { profit: 0, case: 1 },
+  takes: { order: "money", price: "money", cost: "money", profit: "money", carton: "number 11" },
+  left_out: { profit: 0, carton: 1 },
   asks: ["price > cost"],
-  answer: (order, price, cost, profit, case_) => roundUp_(round_(ratio_(ratio_(order + profit, price - cost), case_), 6), 0) * case_,
+  answer: (order, price, cost, profit, carton) => roundUp_(round_(ratio_(ratio_(order + profit, price - cost), carton), 6), 0) * carton,
   gives: "number 2",
 };
 
 /**
  * What a shop owes you that sells your candles on consignment: the price of what it sold, less its commission. Gives
- * any amount.
- * Source: ordinary commission on what is sold: accountingformanagement.org, consignment, by its example
+ * any amount. Source 36
  * @param count how many the shop has sold since it last paid: whole numbers 0 to 1000000
  * @param price price of one in the shop, before tax: 0 or more
  * @param share commission that the shop keeps: 0 to 0.99 of the price
  * @param [paid] what the shop has paid on them already: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_CONSIGNMENT_DUE(count, price, share, paid) {
-  return answer_("consignment_due", arguments);
-}
+function CANDLE_CONSIGNMENT_DUE(count, price, share, paid) { return answer_("consignment_due", arguments); }
 FUNCTIONS_.consignment_due = {
   takes: { count: "number 2", price: "money", share: "of the price", paid: "money" },
   left_out: { paid: 0 },
@@ -2763,16 +1900,13 @@ FUNCTIONS_.consignment_due = {
 };
 
 /**
- * Price at which yours costs as much for its weight as another candle does. Gives 0 or more.
- * Source: algebra from the definitions
+ * Price at which yours costs as much for its weight as another candle does. Gives 0 or more. Source 3
  * @param price price of the other candle: 0 or more
  * @param weight net weight of the other candle: more than 0, at most 25000 g
  * @param own net weight of yours: more than 0, at most 25000 g
  * @customfunction
  */
-function CANDLE_PRICE_TO_MATCH(price, weight, own) {
-  return answer_("price_to_match", arguments);
-}
+function CANDLE_PRICE_TO_MATCH(price, weight, own) { return answer_("price_to_match", arguments); }
 FUNCTIONS_.price_to_match = {
   takes: { price: "money", weight: "g 6", own: "g 6" },
   answer: (price, weight, own) => ratio_(price, weight) * own,
@@ -2781,8 +1915,7 @@ FUNCTIONS_.price_to_match = {
 
 /**
  * Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more. Gives 0
- * or more g.
- * Source: dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand
+ * or more g. Source 37
  * @param weight what the packed parcel weighs: more than 0, at most 1000000 g
  * @param length length of the packed parcel, outside: 10 to 5000 mm
  * @param width width of the packed parcel, outside: 10 to 5000 mm
@@ -2794,11 +1927,9 @@ FUNCTIONS_.price_to_match = {
  *   out
  * @customfunction
  */
-function CANDLE_BILLABLE_WEIGHT(weight, length, width, height, divisor, per, step) {
-  return answer_("billable_weight", arguments);
-}
+function CANDLE_BILLABLE_WEIGHT(weight, length, width, height, divisor, per, step) { return answer_("billable_weight", arguments); }
 FUNCTIONS_.billable_weight = {
-  takes: { weight: "g 7", length: "mm 11", width: "mm 11", height: "mm 11", divisor: "number 14", per: "choice 11", step: "g 5" },
+  takes: { weight: "g 7", length: "mm 11", width: "mm 11", height: "mm 11", divisor: "number 12", per: "choice 10", step: "g 5" },
   left_out: { step: 0 },
   answer: (weight, length, width, height, divisor, per, step) => (step > 0 ? roundUp_(round_(ratio_(Math.max(weight, ratio_(ratio_(length * width * height, divisor), (per === "in3 per lb" ? 36.127292000083685 : 1))), Math.max(step, 0.000001)), 6), 0) * step : Math.max(weight, ratio_(ratio_(length * width * height, divisor), (per === "in3 per lb" ? 36.127292000083685 : 1)))),
   gives: "g 2",
@@ -2806,7 +1937,7 @@ FUNCTIONS_.billable_weight = {
 
 /**
  * Packed candles that a carton takes, all upright and all turned the same way. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
+ * Source 4
  * @param carton_length length of the carton, inside: 10 to 5000 mm
  * @param carton_width width of the carton, inside: 10 to 5000 mm
  * @param carton_height height of the carton, inside: 10 to 5000 mm
@@ -2815,9 +1946,7 @@ FUNCTIONS_.billable_weight = {
  * @param height height of one packed candle as it stands: 10 to 5000 mm
  * @customfunction
  */
-function CANDLE_PER_CARTON(carton_length, carton_width, carton_height, length, width, height) {
-  return answer_("per_carton", arguments);
-}
+function CANDLE_PER_CARTON(carton_length, carton_width, carton_height, length, width, height) { return answer_("per_carton", arguments); }
 FUNCTIONS_.per_carton = {
   takes: { carton_length: "mm 11", carton_width: "mm 11", carton_height: "mm 11", length: "mm 11", width: "mm 11", height: "mm 11" },
   answer: (carton_length, carton_width, carton_height, length, width, height) => Math.max(Math.floor(round_(ratio_(carton_length, length), 6)) * Math.floor(round_(ratio_(carton_width, width), 6)), Math.floor(round_(ratio_(carton_length, width), 6)) * Math.floor(round_(ratio_(carton_width, length), 6))) * Math.floor(round_(ratio_(carton_height, height), 6)),
@@ -2828,17 +1957,14 @@ FUNCTIONS_.per_carton = {
 // Plan: how much to buy at a time, when to order again, and how much of it everyone gets
 
 /**
- * How much to order at a time so that ordering and keeping cost least together. Gives 0 or more.
- * Source: economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
+ * How much to order at a time so that ordering and keeping cost least together. Gives 0 or more. Source 38
  * @param demand how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param ordering what an order costs whatever its size: delivery, handling, the time it takes: 0 or more
  * @param holding cost to keep one unit for the whole of that time: money tied up, room, losses: more than 0 money per
  *   unit
  * @customfunction
  */
-function CANDLE_ECONOMIC_ORDER_QUANTITY(demand, ordering, holding) {
-  return answer_("economic_order_quantity", arguments);
-}
+function CANDLE_ECONOMIC_ORDER_QUANTITY(demand, ordering, holding) { return answer_("economic_order_quantity", arguments); }
 FUNCTIONS_.economic_order_quantity = {
   takes: { demand: "number 4", ordering: "money", holding: "money per unit 2" },
   answer: (demand, ordering, holding) => root_(ratio_(2 * demand * ordering, holding)),
@@ -2847,7 +1973,7 @@ FUNCTIONS_.economic_order_quantity = {
 
 /**
  * What ordering and keeping cost over the time planned for, where so much is ordered at a time. Gives 0 or more.
- * Source: economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
+ * Source 38
  * @param quantity how much is ordered at a time, in the unit that demand is in: more than 0
  * @param demand how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param ordering what an order costs whatever its size: delivery, handling, the time it takes: 0 or more
@@ -2855,9 +1981,7 @@ FUNCTIONS_.economic_order_quantity = {
  *   unit
  * @customfunction
  */
-function CANDLE_ORDERING_COST(quantity, demand, ordering, holding) {
-  return answer_("ordering_cost", arguments);
-}
+function CANDLE_ORDERING_COST(quantity, demand, ordering, holding) { return answer_("ordering_cost", arguments); }
 FUNCTIONS_.ordering_cost = {
   takes: { quantity: "number 6", demand: "number 4", ordering: "money", holding: "money per unit 2" },
   answer: (quantity, demand, ordering, holding) => ratio_(demand, quantity) * ordering + quantity / 2 * holding,
@@ -2866,7 +1990,7 @@ FUNCTIONS_.ordering_cost = {
 
 /**
  * What goods, ordering and keeping cost together, where so much is bought at a time at this price. Gives 0 or more.
- * Source: order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3
+ * Source 39
  * @param quantity how much is ordered at a time, in the unit that demand is in: more than 0
  * @param demand how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param ordering what an order costs whatever its size: delivery, handling, the time it takes: 0 or more
@@ -2875,9 +1999,7 @@ FUNCTIONS_.ordering_cost = {
  * @param price price of one unit at that quantity: 0 or more money per unit
  * @customfunction
  */
-function CANDLE_BUYING_COST(quantity, demand, ordering, holding_share, price) {
-  return answer_("buying_cost", arguments);
-}
+function CANDLE_BUYING_COST(quantity, demand, ordering, holding_share, price) { return answer_("buying_cost", arguments); }
 FUNCTIONS_.buying_cost = {
   takes: { quantity: "number 6", demand: "number 4", ordering: "money", holding_share: "of the price 4", price: "money per unit" },
   answer: (quantity, demand, ordering, holding_share, price) => demand * price + ratio_(demand, quantity) * ordering + quantity / 2 * holding_share * price,
@@ -2886,8 +2008,7 @@ FUNCTIONS_.buying_cost = {
 
 /**
  * The order quantity that costs least in all, where the price falls for larger orders. Gives a row of quantity, price,
- * cost.
- * Source: order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3
+ * cost. Source 39
  * @param demand how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param ordering what an order costs whatever its size: delivery, handling, the time it takes: 0 or more
  * @param holding_share cost to keep a unit for the whole of that time, as a share of its price: more than 0, at most 1
@@ -2898,9 +2019,7 @@ FUNCTIONS_.buying_cost = {
  *   than 0 money per unit
  * @customfunction
  */
-function CANDLE_BEST_BREAK(demand, ordering, holding_share, breaks, prices) {
-  return answer_("best_break", arguments);
-}
+function CANDLE_BEST_BREAK(demand, ordering, holding_share, breaks, prices) { return answer_("best_break", arguments); }
 FUNCTIONS_.best_break = {
   takes: { demand: "number 4", ordering: "money", holding_share: "of the price 4", breaks: "list of number 4", prices: "list of money per unit 2" },
   asks: ["demand > 0"],
@@ -2911,7 +2030,7 @@ FUNCTIONS_.best_break = {
 
 /**
  * How much to keep beyond what an order's time uses up, against uneven demand and late deliveries. Gives 0 or more.
- * Source: reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+ * Source 40
  * @param demand how much is used or sold in a day or a week on average: 0 or more
  * @param lead_time days or weeks from ordering to having it, in the unit of demand: 0 to 10000
  * @param risk share of orders during which running out is accepted: more than 0, at most 0.5 of the orders
@@ -2921,19 +2040,16 @@ FUNCTIONS_.best_break = {
  *   or more; 0 if left out
  * @customfunction
  */
-function CANDLE_SAFETY_STOCK(demand, lead_time, risk, spread, lead_spread) {
-  return answer_("safety_stock", arguments);
-}
+function CANDLE_SAFETY_STOCK(demand, lead_time, risk, spread, lead_spread) { return answer_("safety_stock", arguments); }
 FUNCTIONS_.safety_stock = {
-  takes: { demand: "number 4", lead_time: "number 15", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
+  takes: { demand: "number 4", lead_time: "number 13", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
   left_out: { spread: 0, lead_spread: 0 },
   answer: (demand, lead_time, risk, spread, lead_spread) => (0 - normalQuantile_(risk)) * root_(lead_time * spread ** 2 + demand ** 2 * lead_spread ** 2),
   gives: "number 4",
 };
 
 /**
- * Order again when this much is left: what is used until the order comes, and the buffer. Gives 0 or more.
- * Source: reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+ * Order again when this much is left: what is used until the order comes, and the buffer. Gives 0 or more. Source 40
  * @param demand how much is used or sold in a day or a week on average: 0 or more
  * @param lead_time days or weeks from ordering to having it, in the unit of demand: 0 to 10000
  * @param risk share of orders during which running out is accepted: more than 0, at most 0.5 of the orders
@@ -2943,27 +2059,22 @@ FUNCTIONS_.safety_stock = {
  *   or more; 0 if left out
  * @customfunction
  */
-function CANDLE_REORDER_POINT(demand, lead_time, risk, spread, lead_spread) {
-  return answer_("reorder_point", arguments);
-}
+function CANDLE_REORDER_POINT(demand, lead_time, risk, spread, lead_spread) { return answer_("reorder_point", arguments); }
 FUNCTIONS_.reorder_point = {
-  takes: { demand: "number 4", lead_time: "number 15", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
+  takes: { demand: "number 4", lead_time: "number 13", risk: "of the orders", spread: "number 4", lead_spread: "number 4" },
   left_out: { spread: 0, lead_spread: 0 },
   answer: (demand, lead_time, risk, spread, lead_spread) => demand * lead_time + (0 - normalQuantile_(risk)) * root_(lead_time * spread ** 2 + demand ** 2 * lead_spread ** 2),
   gives: "number 4",
 };
 
 /**
- * Whole packs to buy for what is needed and not on hand. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
+ * Whole packs to buy for what is needed and not on hand. Gives whole numbers 0 to 1000000. Source 4
  * @param needed how much is needed: 0 or more
  * @param pack how much a pack holds, in the same unit: more than 0
  * @param [on_hand] how much is on hand: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_PACKS_TO_BUY(needed, pack, on_hand) {
-  return answer_("packs_to_buy", arguments);
-}
+function CANDLE_PACKS_TO_BUY(needed, pack, on_hand) { return answer_("packs_to_buy", arguments); }
 FUNCTIONS_.packs_to_buy = {
   takes: { needed: "number 4", pack: "number 6", on_hand: "number 4" },
   left_out: { on_hand: 0 },
@@ -2973,8 +2084,7 @@ FUNCTIONS_.packs_to_buy = {
 
 /**
  * Share out what there is too little of: oil for several products, candles for several shops. Gives list, each 0 or
- * more.
- * Source: largest remainder (OpenStax, Contemporary Mathematics 11.4); even shares up to what each wants: algebra
+ * more. Source 41
  * @param available how much there is to share out: 0 or more
  * @param {Array} wants how much each one wants, in the same unit: list, each 0 or more
  * @param [step] the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g: more than 0; 1 if left out
@@ -2982,9 +2092,7 @@ FUNCTIONS_.packs_to_buy = {
  *   "evenly"; in proportion if left out
  * @customfunction
  */
-function CANDLE_FAIR_SPLIT(available, wants, step, sharing) {
-  return answer_("fair_split", arguments);
-}
+function CANDLE_FAIR_SPLIT(available, wants, step, sharing) { return answer_("fair_split", arguments); }
 FUNCTIONS_.fair_split = {
   takes: { available: "number 4", wants: "list of number 4", step: "number 6", sharing: "choice 7" },
   left_out: { step: 1, sharing: "in proportion" },
@@ -2994,102 +2102,16 @@ FUNCTIONS_.fair_split = {
 };
 
 // ------------------------------------------------------------
-// One season: how many to make of a scent that will not sell after it
-
-/**
- * How many to make for one season, where demand varies as a normal distribution does. Gives 0 or more.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param demand how many people will want in the season, on average: 0 or more
- * @param spread standard deviation of how many people want, from season to season: more than 0
- * @customfunction
- */
-function CANDLE_SEASON_STOCK(price, cost, leftover, demand, spread) {
-  return answer_("season_stock", arguments);
-}
-FUNCTIONS_.season_stock = {
-  takes: { price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 6" },
-  asks: ["price > cost (2)", "price-cost < price-leftover"],
-  answer: (price, cost, leftover, demand, spread) => Math.max(0, demand + spread * normalQuantile_(ratio_(price - cost, price - leftover))),
-  gives: "number 4",
-};
-
-/**
- * How many to make for one season, by what people wanted in seasons like it. Gives 0 or more.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param {Array} sales how many people wanted in each season like it; one that sold out says less than was wanted:
- *   list, each 0 or more
- * @customfunction
- */
-function CANDLE_SEASON_STOCK_OF_RECORDS(price, cost, leftover, sales) {
-  return answer_("season_stock_of_records", arguments);
-}
-FUNCTIONS_.season_stock_of_records = {
-  takes: { price: "money", cost: "money", leftover: "money 2", sales: "list of number 4" },
-  asks: ["price > cost (2)", "price-cost < price-leftover"],
-  answer: (price, cost, leftover, sales) => small_(sales, Math.max(1, 0 - Math.floor(0 - round_(ratio_(price - cost, price - leftover) * count_(sales), 6)))),
-  gives: "number 4",
-};
-
-/**
- * Profit to expect from so many made for one season, where demand varies as a normal distribution does. Gives any
- * amount.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param stock how many to have when the season starts: 0 or more
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param demand how many people will want in the season, on average: 0 or more
- * @param spread standard deviation of how many people want, from season to season: more than 0
- * @customfunction
- */
-function CANDLE_SEASON_PROFIT(stock, price, cost, leftover, demand, spread) {
-  return answer_("season_profit", arguments);
-}
-FUNCTIONS_.season_profit = {
-  takes: { stock: "number 4", price: "money", cost: "money", leftover: "money 2", demand: "number 4", spread: "number 6" },
-  answer: (stock, price, cost, leftover, demand, spread) => (price - cost) * stock - (price - leftover) * ((stock - demand) * normalBelow_(ratio_(stock - demand, spread)) + ratio_(spread * exp_(0 - ratio_(stock - demand, spread) ** 2 / 2), root_(2 * Math.PI))),
-  gives: "money 2",
-};
-
-/**
- * Profit to expect from so many made for one season, had it been each of the seasons on record. Gives any amount.
- * Source: one-season stock (newsvendor): the library stockpyl, after Snyder and Shen, examples 4.1 to 4.7
- * @param stock how many to have when the season starts: 0 or more
- * @param price what one brings while the season lasts, after fees: 0 or more
- * @param cost what one costs to make: 0 or more
- * @param leftover what one still brings after the season; minus if it costs money to be rid of: any amount
- * @param {Array} sales how many people wanted in each season like it; one that sold out says less than was wanted:
- *   list, each 0 or more
- * @customfunction
- */
-function CANDLE_SEASON_PROFIT_OF_RECORDS(stock, price, cost, leftover, sales) {
-  return answer_("season_profit_of_records", arguments);
-}
-FUNCTIONS_.season_profit_of_records = {
-  takes: { stock: "number 4", price: "money", cost: "money", leftover: "money 2", sales: "list of number 4" },
-  answer: (stock, price, cost, leftover, sales) => (price - cost) * stock - ratio_((price - leftover) * sum_(each_([sales], (each_sales) => (each_sales < stock) * (stock - each_sales))), count_(sales)),
-  gives: "money 2",
-};
-
-// ------------------------------------------------------------
 // Curing: when to pour, and when what was poured is ready
 
 /**
- * The day on which candles have cured: ready to label, to test or to sell. Gives a date such as "2026-03-14".
- * Source: days of the calendar
+ * The day on which candles have cured: ready to label, to test or to sell. Gives a date such as "2026-03-14". Source
+ * 42
  * @param {Date} poured the day on which they were poured: a date such as "2026-03-14"
  * @param cure days that candles rest between pouring and finishing: whole numbers 0 to 365 days
  * @customfunction
  */
-function CANDLE_READY_ON(poured, cure) {
-  return answer_("ready_on", arguments);
-}
+function CANDLE_READY_ON(poured, cure) { return answer_("ready_on", arguments); }
 FUNCTIONS_.ready_on = {
   takes: { poured: "date", cure: "days" },
   answer: (poured, cure) => Math.floor(poured) + cure,
@@ -3098,18 +2120,16 @@ FUNCTIONS_.ready_on = {
 
 /**
  * The last day to start pouring for a market or an order, working Monday to Friday. Gives a date such as "2026-03-14".
- * Source: days of the calendar
+ * Source 42
  * @param {Date} sale the day it is to be sold or sent: a date such as "2026-03-14"
  * @param cure days that candles rest between pouring and finishing: whole numbers 0 to 365 days
  * @param [evenings] working days or evenings that the pouring takes: whole numbers 1 to 365; 1 if left out
  * @param [finishing] working days to label, pack and carry before that day: whole numbers 0 to 365 days; 0 if left out
  * @customfunction
  */
-function CANDLE_POUR_BY(sale, cure, evenings, finishing) {
-  return answer_("pour_by", arguments);
-}
+function CANDLE_POUR_BY(sale, cure, evenings, finishing) { return answer_("pour_by", arguments); }
 FUNCTIONS_.pour_by = {
-  takes: { sale: "date", cure: "days", evenings: "number 16", finishing: "days" },
+  takes: { sale: "date", cure: "days", evenings: "number 14", finishing: "days" },
   left_out: { evenings: 1, finishing: 0 },
   answer: (sale, cure, evenings, finishing) => workday_(workday_(sale, 0 - finishing) - cure + 1, 0 - evenings),
   gives: "date",
@@ -3117,8 +2137,7 @@ FUNCTIONS_.pour_by = {
 
 /**
  * The last day to start pouring for a market or an order, on the days that you work. Gives a date such as
- * "2026-03-14".
- * Source: days of the calendar
+ * "2026-03-14". Source 42
  * @param {Date} sale the day it is to be sold or sent: a date such as "2026-03-14"
  * @param cure days that candles rest between pouring and finishing: whole numbers 0 to 365 days
  * @param {string} working the days you work: "Mon-Fri", "Tue Thu Sat", "weekends", "every day": text
@@ -3128,11 +2147,9 @@ FUNCTIONS_.pour_by = {
  *   blank if left out
  * @customfunction
  */
-function CANDLE_POUR_BY_OWN_DAYS(sale, cure, working, evenings, finishing, closed) {
-  return answer_("pour_by_own_days", arguments);
-}
+function CANDLE_POUR_BY_OWN_DAYS(sale, cure, working, evenings, finishing, closed) { return answer_("pour_by_own_days", arguments); }
 FUNCTIONS_.pour_by_own_days = {
-  takes: { sale: "date", cure: "days", working: "text", evenings: "number 16", finishing: "days", closed: "list of date 2" },
+  takes: { sale: "date", cure: "days", working: "text", evenings: "number 14", finishing: "days", closed: "list of date 2" },
   left_out: { evenings: 1, finishing: 0, closed: null },
   steps: curing_pour_by_own_days_,
   gives: "date",
@@ -3143,15 +2160,12 @@ FUNCTIONS_.pour_by_own_days = {
 
 /**
  * Pots that a melt takes, where a pot holds so much at most; the last may not be full. Gives whole numbers 0 to
- * 1000000.
- * Source: common practice, no source
+ * 1000000. Source 4
  * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
  * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
  */
-function CANDLE_POTS_NEEDED(melt, pot) {
-  return answer_("pots_needed", arguments);
-}
+function CANDLE_POTS_NEEDED(melt, pot) { return answer_("pots_needed", arguments); }
 FUNCTIONS_.pots_needed = {
   takes: { melt: "g 2", pot: "g 2" },
   asks: ["pot > 0"],
@@ -3161,15 +2175,13 @@ FUNCTIONS_.pots_needed = {
 
 /**
  * How much to make in a month, or to buy for it: what goes, what is to be left, less what is there. Gives 0 or more.
- * Source: production and materials budgets: OpenStax, Managerial Accounting 7.2
+ * Source 43
  * @param sales how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param closing how much is to be left at the end: 0 or more
  * @param opening how much is there at the start: 0 or more
  * @customfunction
  */
-function CANDLE_TO_MAKE(sales, closing, opening) {
-  return answer_("to_make", arguments);
-}
+function CANDLE_TO_MAKE(sales, closing, opening) { return answer_("to_make", arguments); }
 FUNCTIONS_.to_make = {
   takes: { sales: "number 4", closing: "number 4", opening: "number 4" },
   answer: (sales, closing, opening) => Math.max(0, sales + closing - opening),
@@ -3178,16 +2190,13 @@ FUNCTIONS_.to_make = {
 
 /**
  * How much to make in each week or month to follow what is wanted, and leave so much at the end of each. Gives list,
- * each 0 or more.
- * Source: production and materials budgets: OpenStax, Managerial Accounting 7.2
+ * each 0 or more. Source 43
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param {Array} keep how much is to be left at the end of each, in order: list, each 0 or more
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_FOLLOW_DEMAND(sales, keep, opening) {
-  return answer_("follow_demand", arguments);
-}
+function CANDLE_FOLLOW_DEMAND(sales, keep, opening) { return answer_("follow_demand", arguments); }
 FUNCTIONS_.follow_demand = {
   takes: { sales: "list of number 4", keep: "list of number 4", opening: "number 4" },
   left_out: { opening: 0 },
@@ -3198,16 +2207,13 @@ FUNCTIONS_.follow_demand = {
 
 /**
  * The smallest amount that, made alike in each week or month, is never short and leaves so much at the end. Gives 0 or
- * more.
- * Source: level and chase plans: a textbook exercise with its answers, second-hand (homeworkhost 454395)
+ * more. Source 44
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @param [closing] how much is to be left at the end: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LEVEL_RATE(sales, opening, closing) {
-  return answer_("level_rate", arguments);
-}
+function CANDLE_LEVEL_RATE(sales, opening, closing) { return answer_("level_rate", arguments); }
 FUNCTIONS_.level_rate = {
   takes: { sales: "list of number 4", opening: "number 4", closing: "number 4" },
   left_out: { opening: 0, closing: 0 },
@@ -3217,15 +2223,13 @@ FUNCTIONS_.level_rate = {
 
 /**
  * How much is left at the end of each week or month, from what is made and sold in it. Gives list, each 0 or more.
- * Source: algebra from the definitions
+ * Source 3
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param {Array} made how much is made in each week or month, in order: list, each 0 or more
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_STOCK_LEFT(sales, made, opening) {
-  return answer_("stock_left", arguments);
-}
+function CANDLE_STOCK_LEFT(sales, made, opening) { return answer_("stock_left", arguments); }
 FUNCTIONS_.stock_left = {
   takes: { sales: "list of number 4", made: "list of number 4", opening: "number 4" },
   left_out: { opening: 0 },
@@ -3236,8 +2240,7 @@ FUNCTIONS_.stock_left = {
 
 /**
  * What a plan costs: making, keeping what is left over, and making more or fewer than the time before. Gives 0 or
- * more.
- * Source: level and chase plans: a textbook exercise with its answers, second-hand (homeworkhost 454395)
+ * more. Source 44
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param {Array} made how much is made in each week or month, in order: list, each 0 or more
  * @param making what making one costs: 0 or more money per unit
@@ -3251,11 +2254,9 @@ FUNCTIONS_.stock_left = {
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_PLAN_COST(sales, made, making, keeping, raising, lowering, usual, opening) {
-  return answer_("plan_cost", arguments);
-}
+function CANDLE_PLAN_COST(sales, made, making, keeping, raising, lowering, usual, opening) { return answer_("plan_cost", arguments); }
 FUNCTIONS_.plan_cost = {
-  takes: { sales: "list of number 4", made: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 17", opening: "number 4" },
+  takes: { sales: "list of number 4", made: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 15", opening: "number 4" },
   left_out: { keeping: 0, raising: 0, lowering: 0, usual: null, opening: 0 },
   steps: schedule_plan_cost_,
   gives: "money",
@@ -3263,8 +2264,7 @@ FUNCTIONS_.plan_cost = {
 
 /**
  * Build ahead at a level rate, or follow what is wanted? Both plans with what they cost. Gives list, each a row of
- * plan, most_made, most_kept, cost.
- * Source: level and chase plans: a textbook exercise with its answers, second-hand (homeworkhost 454395)
+ * plan, most_made, most_kept, cost. Source 44
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param making what making one costs: 0 or more money per unit
  * @param [keeping] what keeping one from a week or month to the next costs: 0 or more money per unit; 0 if left out
@@ -3277,31 +2277,26 @@ FUNCTIONS_.plan_cost = {
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LEVEL_OR_FOLLOW(sales, making, keeping, raising, lowering, usual, opening) {
-  return answer_("level_or_follow", arguments);
-}
+function CANDLE_LEVEL_OR_FOLLOW(sales, making, keeping, raising, lowering, usual, opening) { return answer_("level_or_follow", arguments); }
 FUNCTIONS_.level_or_follow = {
-  takes: { sales: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 17", opening: "number 4" },
+  takes: { sales: "list of number 4", making: "money per unit", keeping: "money per unit", raising: "money per unit", lowering: "money per unit", usual: "number 15", opening: "number 4" },
   left_out: { keeping: 0, raising: 0, lowering: 0, usual: null, opening: 0 },
   steps: schedule_level_or_follow_,
   gives: "text",
   several: true,
-  fields: { plan: "choice 12", most_made: "number 4", most_kept: "number 4", cost: "money" },
+  fields: { plan: "choice 11", most_made: "number 4", most_kept: "number 4", cost: "money" },
 };
 
 /**
  * How much to make in each week or month so that batches and keeping cost least over the season. Gives list, each 0 or
- * more.
- * Source: Wagner and Whitin's lot sizes: the library stockpyl, after Snyder and Shen, example 3.9
+ * more. Source 45
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param setup what a batch costs whatever its size: setting up, cleaning, an evening taken: 0 or more
  * @param keeping what keeping one from a week or month to the next costs: 0 or more money per unit
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LOT_SIZES(sales, setup, keeping, opening) {
-  return answer_("lot_sizes", arguments);
-}
+function CANDLE_LOT_SIZES(sales, setup, keeping, opening) { return answer_("lot_sizes", arguments); }
 FUNCTIONS_.lot_sizes = {
   takes: { sales: "list of number 4", setup: "money", keeping: "money per unit", opening: "number 4" },
   left_out: { opening: 0 },
@@ -3312,8 +2307,7 @@ FUNCTIONS_.lot_sizes = {
 
 /**
  * What batches and keeping cost over a season: each time something is made, and what is left after each. Gives 0 or
- * more.
- * Source: Wagner and Whitin's lot sizes: the library stockpyl, after Snyder and Shen, example 3.9
+ * more. Source 45
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param {Array} made how much is made in each week or month, in order: list, each 0 or more
  * @param setup what a batch costs whatever its size: setting up, cleaning, an evening taken: 0 or more
@@ -3321,9 +2315,7 @@ FUNCTIONS_.lot_sizes = {
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LOTS_COST(sales, made, setup, keeping, opening) {
-  return answer_("lots_cost", arguments);
-}
+function CANDLE_LOTS_COST(sales, made, setup, keeping, opening) { return answer_("lots_cost", arguments); }
 FUNCTIONS_.lots_cost = {
   takes: { sales: "list of number 4", made: "list of number 4", setup: "money", keeping: "money per unit", opening: "number 4" },
   left_out: { opening: 0 },
@@ -3331,37 +2323,18 @@ FUNCTIONS_.lots_cost = {
   gives: "money",
 };
 
-/**
- * Evenings that so many pots take. Gives whole numbers 0 to 1000000.
- * Source: common practice, no source
- * @param pots how many pots are to be poured: whole numbers 0 to 1000000
- * @param an_evening how many pots can be poured in an evening: whole numbers 1 to 10000
- * @customfunction
- */
-function CANDLE_EVENINGS_NEEDED(pots, an_evening) {
-  return answer_("evenings_needed", arguments);
-}
-FUNCTIONS_.evenings_needed = {
-  takes: { pots: "number 2", an_evening: "number 18" },
-  answer: (pots, an_evening) => roundUp_(round_(ratio_(pots, an_evening), 6), 0),
-  gives: "number 2",
-};
-
 // ------------------------------------------------------------
 // Stock: what went out cost, and what is left is worth, by first in first out or by an average
 
 /**
  * Average cost of one unit over all lots: the periodic average. Not rounded, so round what it is multiplied to. Gives
- * 0 or more money per unit.
- * Source: FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3
+ * 0 or more money per unit. Source 46
  * @param {Array} bought how much of each lot: what was there at the start first, then each receipt: list, each 0 or
  *   more
  * @param {Array} costs cost of one unit of each lot: list, each 0 or more money per unit
  * @customfunction
  */
-function CANDLE_AVERAGE_COST(bought, costs) {
-  return answer_("average_cost", arguments);
-}
+function CANDLE_AVERAGE_COST(bought, costs) { return answer_("average_cost", arguments); }
 FUNCTIONS_.average_cost = {
   takes: { bought: "list of number 4", costs: "list of money per unit" },
   asks: ["SUM(bought) > 0"],
@@ -3373,16 +2346,13 @@ FUNCTIONS_.average_cost = {
 // Stocktake: what a count finds, what stock may be worth at most, how fast it goes, and which lot to use first
 
 /**
- * What the difference of a count is worth at cost; a minus is a loss to be booked. Gives any amount.
- * Source: adjusting to a count: OpenStax, Financial Accounting 6.3
+ * What the difference of a count is worth at cost; a minus is a loss to be booked. Gives any amount. Source 47
  * @param counted how much the count finds: 0 or more
  * @param booked how much the books or the log say there is: 0 or more
  * @param cost cost of one unit of the material: a piece, or a unit of weight: 0 or more money per unit
  * @customfunction
  */
-function CANDLE_COUNT_DIFFERENCE_COST(counted, booked, cost) {
-  return answer_("count_difference_cost", arguments);
-}
+function CANDLE_COUNT_DIFFERENCE_COST(counted, booked, cost) { return answer_("count_difference_cost", arguments); }
 FUNCTIONS_.count_difference_cost = {
   takes: { counted: "number 4", booked: "number 4", cost: "money per unit" },
   answer: (counted, booked, cost) => (counted - booked) * cost,
@@ -3391,16 +2361,13 @@ FUNCTIONS_.count_difference_cost = {
 
 /**
  * What one brings after what it still costs to finish and to sell it; nothing where that is a loss. Gives 0 or more
- * money per unit.
- * Source: lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
+ * money per unit. Source 48
  * @param price what one is expected to sell for: 0 or more
  * @param [finishing] what it still costs to finish one: 0 or more; 0 if left out
  * @param [selling] what it costs to sell one: fees, packing, postage paid by the maker: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_NET_REALISABLE_VALUE(price, finishing, selling) {
-  return answer_("net_realisable_value", arguments);
-}
+function CANDLE_NET_REALISABLE_VALUE(price, finishing, selling) { return answer_("net_realisable_value", arguments); }
 FUNCTIONS_.net_realisable_value = {
   takes: { price: "money", finishing: "money", selling: "money" },
   left_out: { finishing: 0, selling: 0 },
@@ -3409,17 +2376,14 @@ FUNCTIONS_.net_realisable_value = {
 };
 
 /**
- * What stock is carried at: the lower of cost and net realisable value, item by item. Gives 0 or more.
- * Source: lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
+ * What stock is carried at: the lower of cost and net realisable value, item by item. Gives 0 or more. Source 48
  * @param {Array} amounts how much there is of each item: list, each 0 or more
  * @param {Array} costs what one of each item cost: list, each 0 or more money per unit
  * @param {Array} worth what one of each item brings after the costs to finish and to sell it: list, each 0 or more
  *   money per unit
  * @customfunction
  */
-function CANDLE_LOWER_OF_COST(amounts, costs, worth) {
-  return answer_("lower_of_cost", arguments);
-}
+function CANDLE_LOWER_OF_COST(amounts, costs, worth) { return answer_("lower_of_cost", arguments); }
 FUNCTIONS_.lower_of_cost = {
   takes: { amounts: "list of number 4", costs: "list of money per unit", worth: "list of money per unit" },
   answer: (amounts, costs, worth) => sum_(each_([amounts, costs, worth], (each_amounts, each_costs, each_worth) => each_amounts * ((each_costs <= each_worth) * each_costs + (each_costs > each_worth) * each_worth))),
@@ -3428,16 +2392,14 @@ FUNCTIONS_.lower_of_cost = {
 
 /**
  * What is written off stock at the lower of cost and net realisable value: an expense of the period. Gives 0 or more.
- * Source: lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
+ * Source 48
  * @param {Array} amounts how much there is of each item: list, each 0 or more
  * @param {Array} costs what one of each item cost: list, each 0 or more money per unit
  * @param {Array} worth what one of each item brings after the costs to finish and to sell it: list, each 0 or more
  *   money per unit
  * @customfunction
  */
-function CANDLE_WRITE_DOWN(amounts, costs, worth) {
-  return answer_("write_down", arguments);
-}
+function CANDLE_WRITE_DOWN(amounts, costs, worth) { return answer_("write_down", arguments); }
 FUNCTIONS_.write_down = {
   takes: { amounts: "list of number 4", costs: "list of money per unit", worth: "list of money per unit" },
   answer: (amounts, costs, worth) => sum_(each_([amounts, costs, worth], (each_amounts, each_costs, each_worth) => each_amounts * (each_costs > each_worth) * (each_costs - each_worth))),
@@ -3445,16 +2407,13 @@ FUNCTIONS_.write_down = {
 };
 
 /**
- * How often the average stock was sold or used over the time, all at cost. Gives 0 or more times.
- * Source: inventory turnover and days: OpenStax, Financial Accounting 10.5
+ * How often the average stock was sold or used over the time, all at cost. Gives 0 or more times. Source 49
  * @param goods cost of the goods sold or used over the time: 0 or more
  * @param opening what stock was worth at the start, at cost: 0 or more
  * @param closing what stock was worth at the end, at cost: 0 or more
  * @customfunction
  */
-function CANDLE_STOCK_TURNS(goods, opening, closing) {
-  return answer_("stock_turns", arguments);
-}
+function CANDLE_STOCK_TURNS(goods, opening, closing) { return answer_("stock_turns", arguments); }
 FUNCTIONS_.stock_turns = {
   takes: { goods: "money", opening: "money", closing: "money" },
   asks: ["opening+closing > 0"],
@@ -3464,16 +2423,14 @@ FUNCTIONS_.stock_turns = {
 
 /**
  * How many days goods stay in stock on average, from what was sold or used over so many days. Gives 0 or more days.
- * Source: inventory turnover and days: OpenStax, Financial Accounting 10.5
+ * Source 49
  * @param goods cost of the goods sold or used over the time: 0 or more
  * @param opening what stock was worth at the start, at cost: 0 or more
  * @param closing what stock was worth at the end, at cost: 0 or more
  * @param [days] how many days the time has: more than 0, at most 3660 days; 365 if left out
  * @customfunction
  */
-function CANDLE_DAYS_IN_STOCK(goods, opening, closing, days) {
-  return answer_("days_in_stock", arguments);
-}
+function CANDLE_DAYS_IN_STOCK(goods, opening, closing, days) { return answer_("days_in_stock", arguments); }
 FUNCTIONS_.days_in_stock = {
   takes: { goods: "money", opening: "money", closing: "money", days: "days 2" },
   left_out: { days: 365 },
@@ -3483,15 +2440,12 @@ FUNCTIONS_.days_in_stock = {
 };
 
 /**
- * How many days what is on hand lasts, where so much goes in a day. Gives 0 or more days.
- * Source: algebra from the definitions
+ * How many days what is on hand lasts, where so much goes in a day. Gives 0 or more days. Source 3
  * @param on_hand how much is on hand: 0 or more
  * @param a_day how much is used or sold in a day: more than 0
  * @customfunction
  */
-function CANDLE_DAYS_COVERED(on_hand, a_day) {
-  return answer_("days_covered", arguments);
-}
+function CANDLE_DAYS_COVERED(on_hand, a_day) { return answer_("days_covered", arguments); }
 FUNCTIONS_.days_covered = {
   takes: { on_hand: "number 4", a_day: "number 6" },
   answer: (on_hand, a_day) => ratio_(on_hand, a_day),
@@ -3500,16 +2454,13 @@ FUNCTIONS_.days_covered = {
 
 /**
  * The last day on which to use a lot, from the day it was made and how long it keeps. Gives a date such as
- * "2026-03-14".
- * Source: days of the calendar
+ * "2026-03-14". Source 42
  * @param {Date} made the day the lot was made, or came in: a date such as "2026-03-14"
  * @param shelf_life how long it keeps, by the supplier's data sheet or the maker's own tests: whole numbers 0 to 36500
  *   days
  * @customfunction
  */
-function CANDLE_USE_BY(made, shelf_life) {
-  return answer_("use_by", arguments);
-}
+function CANDLE_USE_BY(made, shelf_life) { return answer_("use_by", arguments); }
 FUNCTIONS_.use_by = {
   takes: { made: "date", shelf_life: "days 4" },
   answer: (made, shelf_life) => Math.floor(made) + shelf_life,
@@ -3518,16 +2469,13 @@ FUNCTIONS_.use_by = {
 
 /**
  * The last day on which to use a lot that keeps so many months: the same day of the month, or its last. Gives a date
- * such as "2026-03-14".
- * Source: months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory
+ * such as "2026-03-14". Source 50
  * @param {Date} made the day the lot was made, or came in: a date such as "2026-03-14"
  * @param months how many months it keeps, by the supplier's data sheet or the maker's own tests: whole numbers 0 to
  *   600 months
  * @customfunction
  */
-function CANDLE_USE_BY_MONTHS(made, months) {
-  return answer_("use_by_months", arguments);
-}
+function CANDLE_USE_BY_MONTHS(made, months) { return answer_("use_by_months", arguments); }
 FUNCTIONS_.use_by_months = {
   takes: { made: "date", months: "months" },
   answer: (made, months) => monthsAfter_(made, months),
@@ -3535,17 +2483,14 @@ FUNCTIONS_.use_by_months = {
 };
 
 /**
- * Days that a lot still keeps; minus where it is past. Gives any amount days.
- * Source: days of the calendar
+ * Days that a lot still keeps; minus where it is past. Gives any amount days. Source 42
  * @param {Date} made the day the lot was made, or came in: a date such as "2026-03-14"
  * @param shelf_life how long it keeps, by the supplier's data sheet or the maker's own tests: whole numbers 0 to 36500
  *   days
  * @param {Date} as_of the day it is counted from: today, or the day of use: a date such as "2026-03-14"
  * @customfunction
  */
-function CANDLE_SHELF_DAYS_LEFT(made, shelf_life, as_of) {
-  return answer_("shelf_days_left", arguments);
-}
+function CANDLE_SHELF_DAYS_LEFT(made, shelf_life, as_of) { return answer_("shelf_days_left", arguments); }
 FUNCTIONS_.shelf_days_left = {
   takes: { made: "date", shelf_life: "days 4", as_of: "date" },
   answer: (made, shelf_life, as_of) => Math.floor(made) + shelf_life - Math.floor(as_of),
@@ -3554,8 +2499,7 @@ FUNCTIONS_.shelf_days_left = {
 
 /**
  * Which lots to take what is needed from: the one that ends first comes first. Gives list, each a row of lot, take,
- * use_by, days_left.
- * Source: common practice, no source
+ * use_by, days_left. Source 4
  * @param {Array} lots name or number of each lot: list, each text
  * @param {Array} amounts how much is left of each lot: list, each 0 or more
  * @param {Array} dates the last day on which to use each lot: list, each a date such as "2026-03-14"
@@ -3563,9 +2507,7 @@ FUNCTIONS_.shelf_days_left = {
  * @param {Date} as_of the day it is counted from: today, or the day of use: a date such as "2026-03-14"
  * @customfunction
  */
-function CANDLE_LOTS_TO_USE(lots, amounts, dates, needed, as_of) {
-  return answer_("lots_to_use", arguments);
-}
+function CANDLE_LOTS_TO_USE(lots, amounts, dates, needed, as_of) { return answer_("lots_to_use", arguments); }
 FUNCTIONS_.lots_to_use = {
   takes: { lots: "list of text", amounts: "list of number 4", dates: "list of date", needed: "number 6", as_of: "date" },
   steps: stocktake_lots_to_use_,
@@ -3574,40 +2516,20 @@ FUNCTIONS_.lots_to_use = {
   fields: { lot: "text", take: "number 4", use_by: "date", days_left: "days 5" },
 };
 
-/**
- * What a count finds more than the books say; minus where it finds less. Gives any amount.
- * Source: adjusting to a count: OpenStax, Financial Accounting 6.3
- * @param counted how much the count finds: 0 or more
- * @param booked how much the books or the log say there is: 0 or more
- * @customfunction
- */
-function CANDLE_COUNT_DIFFERENCE(counted, booked) {
-  return answer_("count_difference", arguments);
-}
-FUNCTIONS_.count_difference = {
-  takes: { counted: "number 4", booked: "number 4" },
-  answer: (counted, booked) => counted - booked,
-  gives: "number 19",
-};
-
 // ------------------------------------------------------------
 // Label: the net weight as it may be declared, the height of its figures, fire-safety statements
 
 /**
  * Net weight statement for a US label: pounds and ounces with grams beside them, both rounded down. Gives a row of
- * statement, note.
- * Source: 15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory; down, never up: a
- * NIST fact sheet, second-hand; two decimals: American Samoa, Admin. Code 27.0632
+ * statement, note. Source 51
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @param [decimals] decimals of the ounces at most; the rest is left off, so that the label never says too much: whole
  *   numbers 0 to 2; 2 if left out
  * @customfunction
  */
-function CANDLE_NET_WEIGHT_US(net, decimals) {
-  return answer_("net_weight_us", arguments);
-}
+function CANDLE_NET_WEIGHT_US(net, decimals) { return answer_("net_weight_us", arguments); }
 FUNCTIONS_.net_weight_us = {
-  takes: { net: "g 8", decimals: "number 20" },
+  takes: { net: "g 8", decimals: "number 16" },
   left_out: { decimals: 2 },
   steps: label_net_weight_us_,
   gives: "text",
@@ -3615,14 +2537,11 @@ FUNCTIONS_.net_weight_us = {
 };
 
 /**
- * Net weight in metric units as a label may state it, rounded down to three digits, never up. Gives text.
- * Source: rounded down, three digits: 16 CFR 500.19(b); Directive 76/211/EEC, Annex I, 1.1
+ * Net weight in metric units as a label may state it, rounded down to three digits, never up. Gives text. Source 52
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @customfunction
  */
-function CANDLE_NET_WEIGHT_METRIC(net) {
-  return answer_("net_weight_metric", arguments);
-}
+function CANDLE_NET_WEIGHT_METRIC(net) { return answer_("net_weight_metric", arguments); }
 FUNCTIONS_.net_weight_metric = {
   takes: { net: "g 8" },
   steps: label_net_weight_metric_,
@@ -3630,15 +2549,12 @@ FUNCTIONS_.net_weight_metric = {
 };
 
 /**
- * Grams that a label with both declarations is held to: the larger of the two. Gives 0 to 25000 g.
- * Source: NIST Handbook 133 (2026), 2.3.3; factor of 16 CFR 500.19(a)
+ * Grams that a label with both declarations is held to: the larger of the two. Gives 0 to 25000 g. Source 53
  * @param ounces the declaration in ounces: 16 for 1 lb: 0 to 1000
  * @param grams the declaration in grams: 0 to 25000 g
  * @customfunction
  */
-function CANDLE_BINDING_WEIGHT(ounces, grams) {
-  return answer_("binding_weight", arguments);
-}
+function CANDLE_BINDING_WEIGHT(ounces, grams) { return answer_("binding_weight", arguments); }
 FUNCTIONS_.binding_weight = {
   takes: { ounces: "number 9", grams: "g 9" },
   answer: (ounces, grams) => Math.max(ounces * 28.3495, grams),
@@ -3647,13 +2563,11 @@ FUNCTIONS_.binding_weight = {
 
 /**
  * How far under its declared weight a single candle may be in the EU and GB, by the average system. Gives 0 or more g.
- * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
+ * Source 54
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @customfunction
  */
-function CANDLE_TOLERABLE_NEGATIVE_ERROR(net) {
-  return answer_("tolerable_negative_error", arguments);
-}
+function CANDLE_TOLERABLE_NEGATIVE_ERROR(net) { return answer_("tolerable_negative_error", arguments); }
 FUNCTIONS_.tolerable_negative_error = {
   takes: { net: "g 8" },
   answer: (net) => (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
@@ -3662,8 +2576,7 @@ FUNCTIONS_.tolerable_negative_error = {
 
 /**
  * Area of the principal display panel: the whole of a flat side, two fifths of the side of a round package. Gives 0 to
- * 1000000 cm2.
- * Source: 16 CFR 500.21(a)
+ * 1000000 cm2. Source 55
  * @param height height of the side that is shown; of a lid how far it is across: 10 to 2000 mm
  * @param around width of a flat side; of a round package all the way around; of a lid how far it is across the other
  *   way: 15 to 5000 mm
@@ -3671,11 +2584,9 @@ FUNCTIONS_.tolerable_negative_error = {
  *   sees first: "flat" or "round" or "round lid"; round if left out
  * @customfunction
  */
-function CANDLE_PANEL_AREA(height, around, shape) {
-  return answer_("panel_area", arguments);
-}
+function CANDLE_PANEL_AREA(height, around, shape) { return answer_("panel_area", arguments); }
 FUNCTIONS_.panel_area = {
-  takes: { height: "mm", around: "mm 12", shape: "choice 13" },
+  takes: { height: "mm", around: "mm 12", shape: "choice 12" },
   left_out: { shape: "round" },
   answer: (height, around, shape) => height * around * (shape === "flat" ? 1 : (shape === "round" ? 0.4 : Math.PI / 4)) / 100,
   gives: "cm2",
@@ -3683,14 +2594,11 @@ FUNCTIONS_.panel_area = {
 
 /**
  * Least height of the figures of a net weight on a US label, by the area of the panel it stands on. Gives a row of
- * height, note.
- * Source: 16 CFR 500.21(b), by a page on the parallel FDA rule
+ * height, note. Source 56
  * @param area area of the side that is shown to the buyer: 15 to 1000000 cm2
  * @customfunction
  */
-function CANDLE_FIGURE_HEIGHT_US(area) {
-  return answer_("figure_height_us", arguments);
-}
+function CANDLE_FIGURE_HEIGHT_US(area) { return answer_("figure_height_us", arguments); }
 FUNCTIONS_.figure_height_us = {
   takes: { area: "cm2 2" },
   steps: label_figure_height_us_,
@@ -3700,13 +2608,11 @@ FUNCTIONS_.figure_height_us = {
 
 /**
  * Least height of the figures of a declared weight in the EU and GB, by the weight. Gives a row of height, note.
- * Source: Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service
+ * Source 57
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @customfunction
  */
-function CANDLE_FIGURE_HEIGHT_METRIC(net) {
-  return answer_("figure_height_metric", arguments);
-}
+function CANDLE_FIGURE_HEIGHT_METRIC(net) { return answer_("figure_height_metric", arguments); }
 FUNCTIONS_.figure_height_metric = {
   takes: { net: "g 8" },
   steps: label_figure_height_metric_,
@@ -3716,64 +2622,28 @@ FUNCTIONS_.figure_height_metric = {
 
 /**
  * Fire-safety statements for the label of a container candle: those of the standard first, then optional ones. Gives
- * list, each a row of standing, statement, note.
- * Source: ASTM F2058 (US); EN 15494:2019 (EU, GB), both by reports of others
+ * list, each a row of standing, statement, note. Source 58
  * @param {string} region where its buyers live: "US" or "EU" or "GB"
  * @customfunction
  */
-function CANDLE_FIRE_STATEMENTS(region) {
-  return answer_("fire_statements", arguments);
-}
+function CANDLE_FIRE_STATEMENTS(region) { return answer_("fire_statements", arguments); }
 FUNCTIONS_.fire_statements = {
-  takes: { region: "choice 14" },
+  takes: { region: "choice 13" },
   steps: label_fire_statements_,
   gives: "text",
   several: true,
   fields: { standing: "text", statement: "text", note: "text" },
 };
 
-/**
- * Content under which a candle counts as short in the reference test of the EU and GB. Gives 0 to 25000 g.
- * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_SHORT_UNDER(net) {
-  return answer_("short_under", arguments);
-}
-FUNCTIONS_.short_under = {
-  takes: { net: "g 8" },
-  answer: (net) => net - (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
-  gives: "g 9",
-};
-
-/**
- * Content that no candle with the e mark may be under. Gives 0 to 25000 g.
- * Source: Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_NEVER_UNDER(net) {
-  return answer_("never_under", arguments);
-}
-FUNCTIONS_.never_under = {
-  takes: { net: "g 8" },
-  answer: (net) => net - 2 * (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))),
-  gives: "g 9",
-};
-
 // ------------------------------------------------------------
 // Measure: tare, whether a scale is fine enough, and what the weighings of a batch say
 
 /**
- * Average weight of what is not sold by weight: vessel, lid, wick and label together. Gives 0 or more g.
- * Source: NIST Handbook 133 (2026), 2.3.5 and 2.3.6
+ * Average weight of what is not sold by weight: vessel, lid, wick and label together. Gives 0 or more g. Source 59
  * @param {Array} tares weights of empty vessels with all that belongs to them: list, each 0 or more g
  * @customfunction
  */
-function CANDLE_AVERAGE_TARE(tares) {
-  return answer_("average_tare", arguments);
-}
+function CANDLE_AVERAGE_TARE(tares) { return answer_("average_tare", arguments); }
 FUNCTIONS_.average_tare = {
   takes: { tares: "list of g 2" },
   answer: (tares) => mean_(tares),
@@ -3781,15 +2651,12 @@ FUNCTIONS_.average_tare = {
 };
 
 /**
- * What a whole package must weigh to hold its declared net weight. Gives 0 or more g.
- * Source: NIST Handbook 133 (2026), 2.3.5 and 2.3.6
+ * What a whole package must weigh to hold its declared net weight. Gives 0 or more g. Source 59
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @param tare vessel, lid, wick, label: all that is not sold by weight: 0 or more g
  * @customfunction
  */
-function CANDLE_GROSS_WEIGHT(net, tare) {
-  return answer_("gross_weight", arguments);
-}
+function CANDLE_GROSS_WEIGHT(net, tare) { return answer_("gross_weight", arguments); }
 FUNCTIONS_.gross_weight = {
   takes: { net: "g 8", tare: "g 2" },
   answer: (net, tare) => net + tare,
@@ -3798,14 +2665,11 @@ FUNCTIONS_.gross_weight = {
 
 /**
  * How far under its declared weight a single package may be in the US, and the coarsest scale step for it. Gives a row
- * of variation, coarsest_step, note.
- * Source: NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
+ * of variation, coarsest_step, note. Source 60
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @customfunction
  */
-function CANDLE_MAXIMUM_ALLOWABLE_VARIATION(net) {
-  return answer_("maximum_allowable_variation", arguments);
-}
+function CANDLE_MAXIMUM_ALLOWABLE_VARIATION(net) { return answer_("maximum_allowable_variation", arguments); }
 FUNCTIONS_.maximum_allowable_variation = {
   takes: { net: "g 8" },
   steps: measure_maximum_allowable_variation_,
@@ -3815,14 +2679,11 @@ FUNCTIONS_.maximum_allowable_variation = {
 
 /**
  * How many packages of a batch the EU and GB test weighs without opening them; all of a small batch. Gives whole
- * numbers 1 to 1000000.
- * Source: UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
+ * numbers 1 to 1000000. Source 61
  * @param batch how many packages the batch has: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_PACKAGES_TO_WEIGH(batch) {
-  return answer_("packages_to_weigh", arguments);
-}
+function CANDLE_PACKAGES_TO_WEIGH(batch) { return answer_("packages_to_weigh", arguments); }
 FUNCTIONS_.packages_to_weigh = {
   takes: { batch: "number 8" },
   answer: (batch) => (batch < 100 ? batch : (batch <= 500 ? 50 : (batch <= 3200 ? 80 : 125))),
@@ -3831,16 +2692,13 @@ FUNCTIONS_.packages_to_weigh = {
 
 /**
  * The two tests of a batch in the EU and GB, on net weights: its average, and its short packages. Gives a row of
- * verdict, mean, mean_needed, short, short_allowed, far_short.
- * Source: UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
+ * verdict, mean, mean_needed, short, short_allowed, far_short. Source 61
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @param {Array} weighings net weight of each package weighed: list, each 0 or more g
  * @param batch how many packages the batch has: whole numbers 1 to 1000000
  * @customfunction
  */
-function CANDLE_BATCH_TEST(net, weighings, batch) {
-  return answer_("batch_test", arguments);
-}
+function CANDLE_BATCH_TEST(net, weighings, batch) { return answer_("batch_test", arguments); }
 FUNCTIONS_.batch_test = {
   takes: { net: "g 8", weighings: "list of g 2", batch: "number 8" },
   steps: measure_batch_test_,
@@ -3850,15 +2708,12 @@ FUNCTIONS_.batch_test = {
 
 /**
  * The two requirements of a US lot on the net weights of its sample: its average, and each package by itself. Gives a
- * row of verdict, average_error, spread, error_limit, note, variation, beyond.
- * Source: NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
+ * row of verdict, average_error, spread, error_limit, note, variation, beyond. Source 60
  * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
  * @param {Array} weighings net weight of each package weighed: list, each 0 or more g
  * @customfunction
  */
-function CANDLE_LOT_TEST_US(net, weighings) {
-  return answer_("lot_test_us", arguments);
-}
+function CANDLE_LOT_TEST_US(net, weighings) { return answer_("lot_test_us", arguments); }
 FUNCTIONS_.lot_test_us = {
   takes: { net: "g 8", weighings: "list of g 2" },
   steps: measure_lot_test_us_,
@@ -3866,52 +2721,16 @@ FUNCTIONS_.lot_test_us = {
   fields: { verdict: "text", average_error: "g 10", spread: "g 2", error_limit: "g 2", note: "text", variation: "g 2", beyond: "number 2" },
 };
 
-/**
- * Error that the weighing of a package may have at most, in the EU and GB: a fifth of the tolerable one. Gives 0 or
- * more g.
- * Source: SR (NI) 2011/331, Schedule 2, 1.3; WELMEC Guide 6.9
- * @param net net weight to declare: wax and oil, no vessel, lid or wick tab: 5 to 25000 g
- * @customfunction
- */
-function CANDLE_WEIGHING_ERROR_ALLOWED(net) {
-  return answer_("weighing_error_allowed", arguments);
-}
-FUNCTIONS_.weighing_error_allowed = {
-  takes: { net: "g 8" },
-  answer: (net) => (net <= 50 ? roundUp_(round_(net * 0.09, 6), 1) : (net <= 100 ? 4.5 : (net <= 200 ? roundUp_(round_(net * 0.045, 6), 1) : (net <= 300 ? 9 : (net <= 500 ? roundUp_(round_(net * 0.03, 6), 1) : (net <= 1000 ? 15 : (net <= 10000 ? roundUp_(round_(net * 0.015, 6), 1) : (net <= 15000 ? 150 : roundUp_(round_(net * 0.01, 6), 1))))))))) / 5,
-  gives: "g 2",
-};
-
-/**
- * How many standard deviations the mean of a sample may lie under the declared weight (EU and GB test). Gives 0 or
- * more.
- * Source: UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
- * @param count how many packages were weighed: whole numbers 1 to 1000
- * @customfunction
- */
-function CANDLE_MEAN_FACTOR(count) {
-  return answer_("mean_factor", arguments);
-}
-FUNCTIONS_.mean_factor = {
-  takes: { count: "number 13" },
-  asks: ["count > 1"],
-  answer: (count) => ratio_(tQuantile_(0.01, count - 1), root_(count)),
-  gives: "number 4",
-};
-
 // ------------------------------------------------------------
 // Hazard classes of a candle from section 3 of its oils' data sheets, by the limits of the EU
 
 /**
- * Share of the finished candle that a substance in the oil comes to. Gives 0 to 1 of the finished candle.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * Share of the finished candle that a substance in the oil comes to. Gives 0 to 1 of the finished candle. Source 6
  * @param concentration share of the substance in the oil, the upper end of its range: 0 to 1 of the oil
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
  */
-function CANDLE_SUBSTANCE_IN_CANDLE(concentration, load) {
-  return answer_("substance_in_candle", arguments);
-}
+function CANDLE_SUBSTANCE_IN_CANDLE(concentration, load) { return answer_("substance_in_candle", arguments); }
 FUNCTIONS_.substance_in_candle = {
   takes: { concentration: "of the oil", load: "of wax weight" },
   answer: (concentration, load) => ratio_(concentration * load, 1 + load),
@@ -3920,15 +2739,12 @@ FUNCTIONS_.substance_in_candle = {
 
 /**
  * Load on wax at which a substance reaches a limit in the candle: to stay below it, pour less. Gives 0 to 0.5 of wax
- * weight.
- * Source: percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+ * weight. Source 6
  * @param concentration share of the substance in the oil, the upper end of its range: 0 to 1 of the oil
  * @param limit share from which the substance counts: more than 0, at most 1 of the finished candle
  * @customfunction
  */
-function CANDLE_LOAD_REACHING_LIMIT(concentration, limit) {
-  return answer_("load_reaching_limit", arguments);
-}
+function CANDLE_LOAD_REACHING_LIMIT(concentration, limit) { return answer_("load_reaching_limit", arguments); }
 FUNCTIONS_.load_reaching_limit = {
   takes: { concentration: "of the oil", limit: "of the finished candle" },
   asks: ["ROUND(concentration-3*limit,9) >= 0"],
@@ -3938,14 +2754,11 @@ FUNCTIONS_.load_reaching_limit = {
 
 /**
  * How far a substance's share may change before the candle must be classified again. Gives 0 to 1 of the share it had.
- * Source: Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that
- * quotes its tables; wording of 2025-09-01; Table 1.2
+ * Source 62
  * @param share share of the finished candle: 0 to 1 of the finished candle
  * @customfunction
  */
-function CANDLE_CHANGE_BEFORE_RECLASSIFYING(share) {
-  return answer_("change_before_reclassifying", arguments);
-}
+function CANDLE_CHANGE_BEFORE_RECLASSIFYING(share) { return answer_("change_before_reclassifying", arguments); }
 FUNCTIONS_.change_before_reclassifying = {
   takes: { share: "of the finished candle 2" },
   answer: (share) => (share <= 0.025 ? 0.3 : (share <= 0.1 ? 0.2 : (share <= 0.25 ? 0.1 : 0.05))),
@@ -3953,39 +2766,32 @@ FUNCTIONS_.change_before_reclassifying = {
 };
 
 /**
- * M-factor of a substance from its toxicity to water life, where section 3 gives none. Gives 1 or more.
- * Source: Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that
- * quotes its tables; wording of 2025-09-01; Table 4.1.3
+ * M-factor of a substance from its toxicity to water life, where section 3 gives none. Gives 1 or more. Source 63
  * @param toxicity the lowest LC50, EC50 or NOEC in section 12 of the data sheet: more than 0, at most 1 mg/l
  * @param {string} test which test: acute (LC50, EC50), chronic (NOEC), or chronic of a rapidly degradable substance:
  *   "acute" or "chronic" or "chronic, degradable"
  * @customfunction
  */
-function CANDLE_M_FACTOR(toxicity, test) {
-  return answer_("m_factor", arguments);
-}
+function CANDLE_M_FACTOR(toxicity, test) { return answer_("m_factor", arguments); }
 FUNCTIONS_.m_factor = {
-  takes: { toxicity: "mg/l", test: "choice 15" },
+  takes: { toxicity: "mg/l", test: "choice 14" },
   asks: ["ROUND(toxicity*(1+9*(test=\"chronic\")+99*(test=\"chronic, degradable\")),9) <= 1"],
   answer: (toxicity, test) => power_(10, Math.floor(round_(0 - log10_(toxicity), 9) - (test === "chronic") - 2 * (test === "chronic, degradable"))),
-  gives: "number 21",
+  gives: "number 17",
 };
 
 // ------------------------------------------------------------
 // The label of a candle by its hazard classes: EU rules, to be confirmed where a row says so
 
 /**
- * What to bear in mind with hazard classes and labels from this library. Gives list, each text.
- * Source: drawn up from the cautions of the sources named in hazard_of_candle; common practice
+ * What to bear in mind with hazard classes and labels from this library. Gives list, each text. Source 64
  * @param {string} [region] where the candle is sold: the rules are those of the EU: "EU" or "GB" or "US"; EU if left
  *   out
  * @customfunction
  */
-function CANDLE_HAZARD_CAUTIONS(region) {
-  return answer_("hazard_cautions", arguments);
-}
+function CANDLE_HAZARD_CAUTIONS(region) { return answer_("hazard_cautions", arguments); }
 FUNCTIONS_.hazard_cautions = {
-  takes: { region: "choice 16" },
+  takes: { region: "choice 15" },
   left_out: { region: "EU" },
   steps: hazard_label_hazard_cautions_,
   gives: "text",
@@ -3996,9 +2802,7 @@ FUNCTIONS_.hazard_cautions = {
 // Money: tax as it is booked, in the coins of a currency, and paying early
 
 /**
- * Sales tax or VAT of each line of an order, each rounded to the coin, half up. Gives list, each 0 or more.
- * Source: Streamlined Sales and Use Tax Agreement 324 (US); HMRC VATREC12010 to 12030 (UK); CJEU C-484/06 (EU),
- * headline only: check against the tax office's own page
+ * Sales tax or VAT of each line of an order, each rounded to the coin, half up. Gives list, each 0 or more. Source 65
  * @param {Array} amounts the amount of each line, all at one rate of tax: list, each 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @param {string} [stated] whether the place states its prices with tax in them: "with tax" or "before tax"; before
@@ -4006,9 +2810,7 @@ FUNCTIONS_.hazard_cautions = {
  * @param [digits] decimals of the currency's smallest coin: whole numbers 0 to 4; 2 if left out
  * @customfunction
  */
-function CANDLE_TAX_BY_LINE(amounts, tax, stated, digits) {
-  return answer_("tax_by_line", arguments);
-}
+function CANDLE_TAX_BY_LINE(amounts, tax, stated, digits) { return answer_("tax_by_line", arguments); }
 FUNCTIONS_.tax_by_line = {
   takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 7" },
   left_out: { stated: "before tax", digits: 2 },
@@ -4018,9 +2820,7 @@ FUNCTIONS_.tax_by_line = {
 };
 
 /**
- * Sales tax or VAT of an order at one rate, worked out on its total and rounded once. Gives 0 or more.
- * Source: Streamlined Sales and Use Tax Agreement 324 (US); HMRC VATREC12010 to 12030 (UK); CJEU C-484/06 (EU),
- * headline only: check against the tax office's own page
+ * Sales tax or VAT of an order at one rate, worked out on its total and rounded once. Gives 0 or more. Source 65
  * @param {Array} amounts the amount of each line, all at one rate of tax: list, each 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @param {string} [stated] whether the place states its prices with tax in them: "with tax" or "before tax"; before
@@ -4030,27 +2830,22 @@ FUNCTIONS_.tax_by_line = {
  *   invoice: "nearest" or "down"; nearest if left out
  * @customfunction
  */
-function CANDLE_TAX_BY_ORDER(amounts, tax, stated, digits, rounding) {
-  return answer_("tax_by_order", arguments);
-}
+function CANDLE_TAX_BY_ORDER(amounts, tax, stated, digits, rounding) { return answer_("tax_by_order", arguments); }
 FUNCTIONS_.tax_by_order = {
-  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 7", rounding: "choice 17" },
+  takes: { amounts: "list of money", tax: "of the price before tax", stated: "choice 9", digits: "number 7", rounding: "choice 16" },
   left_out: { stated: "before tax", digits: 2, rounding: "nearest" },
   answer: (amounts, tax, stated, digits, rounding) => (rounding === "down" ? roundDown_(round_(ratio_(sum_(amounts) * tax, 1 + tax * (stated === "with tax")), 6), digits) : round_(ratio_(sum_(amounts) * tax, 1 + tax * (stated === "with tax")), digits)),
   gives: "money",
 };
 
 /**
- * Discount for paying an invoice early, on what is left of it after returns. Gives 0 or more.
- * Source: OpenStax, Financial Accounting 6.3; Principles of Finance 19.2
+ * Discount for paying an invoice early, on what is left of it after returns. Gives 0 or more. Source 66
  * @param invoice amount of the invoice: 0 or more
  * @param discount discount for paying early: 0 to 0.5 of the invoice
  * @param [returned] taken back or allowed off before it is paid: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_EARLY_DISCOUNT(invoice, discount, returned) {
-  return answer_("early_discount", arguments);
-}
+function CANDLE_EARLY_DISCOUNT(invoice, discount, returned) { return answer_("early_discount", arguments); }
 FUNCTIONS_.early_discount = {
   takes: { invoice: "money", discount: "of the invoice", returned: "money" },
   left_out: { returned: 0 },
@@ -4060,16 +2855,13 @@ FUNCTIONS_.early_discount = {
 };
 
 /**
- * What to pay in the days of the discount. Gives 0 or more.
- * Source: OpenStax, Financial Accounting 6.3; Principles of Finance 19.2
+ * What to pay in the days of the discount. Gives 0 or more. Source 66
  * @param invoice amount of the invoice: 0 or more
  * @param discount discount for paying early: 0 to 0.5 of the invoice
  * @param [returned] taken back or allowed off before it is paid: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_EARLY_PAYMENT(invoice, discount, returned) {
-  return answer_("early_payment", arguments);
-}
+function CANDLE_EARLY_PAYMENT(invoice, discount, returned) { return answer_("early_payment", arguments); }
 FUNCTIONS_.early_payment = {
   takes: { invoice: "money", discount: "of the invoice", returned: "money" },
   left_out: { returned: 0 },
@@ -4080,16 +2872,14 @@ FUNCTIONS_.early_payment = {
 
 /**
  * What passing over an early-payment discount costs, as a simple rate a year. Gives 0 or more of the amount a year.
- * Source: OpenStax, Financial Accounting 6.3; Principles of Finance 19.2
+ * Source 66
  * @param discount discount for paying early: 0 to 0.5 of the invoice
  * @param early days in which the discount is given: whole numbers 0 to 365 days
  * @param due days after which the whole is due: whole numbers 0 to 365 days
  * @param [year] days that a year is counted as: whole numbers 360 to 366 days; 360 if left out
  * @customfunction
  */
-function CANDLE_COST_OF_PAYING_LATE(discount, early, due, year) {
-  return answer_("cost_of_paying_late", arguments);
-}
+function CANDLE_COST_OF_PAYING_LATE(discount, early, due, year) { return answer_("cost_of_paying_late", arguments); }
 FUNCTIONS_.cost_of_paying_late = {
   takes: { discount: "of the invoice", early: "days", due: "days", year: "days 6" },
   left_out: { year: 360 },
@@ -4098,37 +2888,18 @@ FUNCTIONS_.cost_of_paying_late = {
   gives: "of the amount a year",
 };
 
-/**
- * Decimals of a currency's smallest unit: 2 for cents, 0 for yen. For `split_charge` and `round_money`. Gives whole
- * numbers 0 to 4.
- * Source: ISO 4217, minor units of currencies, second-hand
- * @param {string} currency the currency's three letters, such as USD, GBP, EUR: text
- * @customfunction
- */
-function CANDLE_COIN_DIGITS(currency) {
-  return answer_("coin_digits", arguments);
-}
-FUNCTIONS_.coin_digits = {
-  takes: { currency: "text" },
-  steps: money_coin_digits_,
-  gives: "number 7",
-};
-
 // ------------------------------------------------------------
 // Books: entries and their balance, cost of goods made and sold, the lines of a tax schedule
 
 /**
  * Entries whose debits and credits differ, and by how much; none where every one balances. Gives list, each a row of
- * entry, debits, credits, over.
- * Source: double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7
+ * entry, debits, credits, over. Source 67
  * @param {Array} entries number or date of the entry that each line is of: list, each text
  * @param {Array} debits debit of each line; blank where it is a credit: list, each 0 or more or blank
  * @param {Array} credits credit of each line; blank where it is a debit: list, each 0 or more or blank
  * @customfunction
  */
-function CANDLE_ENTRIES_OUT_OF_BALANCE(entries, debits, credits) {
-  return answer_("entries_out_of_balance", arguments);
-}
+function CANDLE_ENTRIES_OUT_OF_BALANCE(entries, debits, credits) { return answer_("entries_out_of_balance", arguments); }
 FUNCTIONS_.entries_out_of_balance = {
   takes: { entries: "list of text", debits: "list of money 4", credits: "list of money 4" },
   steps: books_entries_out_of_balance_,
@@ -4139,16 +2910,13 @@ FUNCTIONS_.entries_out_of_balance = {
 
 /**
  * Balance of every account of a journal, in the order met, on the side it falls; the last line is the total. Gives
- * list, each a row of account, debit, credit.
- * Source: double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7
+ * list, each a row of account, debit, credit. Source 67
  * @param {Array} accounts the account of each line: list, each text
  * @param {Array} debits debit of each line; blank where it is a credit: list, each 0 or more or blank
  * @param {Array} credits credit of each line; blank where it is a debit: list, each 0 or more or blank
  * @customfunction
  */
-function CANDLE_TRIAL_BALANCE(accounts, debits, credits) {
-  return answer_("trial_balance", arguments);
-}
+function CANDLE_TRIAL_BALANCE(accounts, debits, credits) { return answer_("trial_balance", arguments); }
 FUNCTIONS_.trial_balance = {
   takes: { accounts: "list of text", debits: "list of money 4", credits: "list of money 4" },
   steps: books_trial_balance_,
@@ -4159,8 +2927,7 @@ FUNCTIONS_.trial_balance = {
 
 /**
  * Entries that the figures of a period make, each balanced, from materials bought to candles sold. Gives list, each a
- * row of event, account, debit, credit.
- * Source: double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7
+ * row of event, account, debit, credit. Source 67
  * @param bought bought in the period, less returns and discounts, freight in with it: 0 or more
  * @param used materials used in the period: 0 or more
  * @param labour paid labour of making; nothing for the maker's own time: 0 or more
@@ -4173,9 +2940,7 @@ FUNCTIONS_.trial_balance = {
  * @param [short] cost of what the count found missing: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_PERIOD_ENTRIES(bought, used, labour, overhead, made, sold, sales, tax, fees, short) {
-  return answer_("period_entries", arguments);
-}
+function CANDLE_PERIOD_ENTRIES(bought, used, labour, overhead, made, sold, sales, tax, fees, short) { return answer_("period_entries", arguments); }
 FUNCTIONS_.period_entries = {
   takes: { bought: "money", used: "money", labour: "money", overhead: "money", made: "money", sold: "money", sales: "money", tax: "money", fees: "money", short: "money" },
   left_out: { tax: 0, fees: 0, short: 0 },
@@ -4186,16 +2951,13 @@ FUNCTIONS_.period_entries = {
 };
 
 /**
- * Materials used in a period, from what was there, what was bought and what is left. Gives 0 or more.
- * Source: schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3
+ * Materials used in a period, from what was there, what was bought and what is left. Gives 0 or more. Source 68
  * @param opening stock at the start of the period, at making cost: 0 or more
  * @param bought bought in the period, less returns and discounts, freight in with it: 0 or more
  * @param closing stock at the end of the period, at making cost: 0 or more
  * @customfunction
  */
-function CANDLE_MATERIALS_USED(opening, bought, closing) {
-  return answer_("materials_used", arguments);
-}
+function CANDLE_MATERIALS_USED(opening, bought, closing) { return answer_("materials_used", arguments); }
 FUNCTIONS_.materials_used = {
   takes: { opening: "money", bought: "money", closing: "money" },
   asks: ["opening+bought >= closing"],
@@ -4205,7 +2967,7 @@ FUNCTIONS_.materials_used = {
 
 /**
  * Making cost of the candles finished in a period; opening and closing are work in hand, half-made. Gives 0 or more.
- * Source: schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3
+ * Source 68
  * @param materials materials used in the period: 0 or more
  * @param labour paid labour of making; nothing for the maker's own time: 0 or more
  * @param overhead overhead of making: 0 or more
@@ -4213,9 +2975,7 @@ FUNCTIONS_.materials_used = {
  * @param [closing] stock at the end of the period, at making cost: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_COST_OF_GOODS_MADE(materials, labour, overhead, opening, closing) {
-  return answer_("cost_of_goods_made", arguments);
-}
+function CANDLE_COST_OF_GOODS_MADE(materials, labour, overhead, opening, closing) { return answer_("cost_of_goods_made", arguments); }
 FUNCTIONS_.cost_of_goods_made = {
   takes: { materials: "money", labour: "money", overhead: "money", opening: "money", closing: "money" },
   left_out: { opening: 0, closing: 0 },
@@ -4225,16 +2985,13 @@ FUNCTIONS_.cost_of_goods_made = {
 };
 
 /**
- * Making cost of the candles sold in a period, from finished stock before, made, and left. Gives 0 or more.
- * Source: schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3
+ * Making cost of the candles sold in a period, from finished stock before, made, and left. Gives 0 or more. Source 68
  * @param opening stock at the start of the period, at making cost: 0 or more
  * @param made cost of goods made: 0 or more
  * @param closing stock at the end of the period, at making cost: 0 or more
  * @customfunction
  */
-function CANDLE_COST_OF_GOODS_SOLD(opening, made, closing) {
-  return answer_("cost_of_goods_sold", arguments);
-}
+function CANDLE_COST_OF_GOODS_SOLD(opening, made, closing) { return answer_("cost_of_goods_sold", arguments); }
 FUNCTIONS_.cost_of_goods_sold = {
   takes: { opening: "money", made: "money", closing: "money" },
   asks: ["opening+made >= closing"],
@@ -4244,14 +3001,12 @@ FUNCTIONS_.cost_of_goods_sold = {
 
 /**
  * Overhead that was paid and not charged to candles by its rate; minus where more was charged. Gives any amount.
- * Source: job cost: OpenStax, Managerial Accounting, chapter 4
+ * Source 29
  * @param actual overhead of making that was paid: 0 or more
  * @param charged overhead that was charged to candles by its rate: 0 or more
  * @customfunction
  */
-function CANDLE_OVERHEAD_UNCHARGED(actual, charged) {
-  return answer_("overhead_uncharged", arguments);
-}
+function CANDLE_OVERHEAD_UNCHARGED(actual, charged) { return answer_("overhead_uncharged", arguments); }
 FUNCTIONS_.overhead_uncharged = {
   takes: { actual: "money", charged: "money" },
   answer: (actual, charged) => actual - charged,
@@ -4260,8 +3015,7 @@ FUNCTIONS_.overhead_uncharged = {
 
 /**
  * Cost of goods sold as a US sole owner's Schedule C asks for it, lines 35 to 42. Gives a row of line_35, line_36,
- * line_37, line_38, line_39, line_40, line_41, line_42.
- * Source: IRS Form 1040 Schedule C, Part III, by Publication 334 (editions of 2013 to 2019)
+ * line_37, line_38, line_39, line_40, line_41, line_42. Source 69
  * @param opening stock at the start of the period, at making cost: 0 or more
  * @param bought bought in the period, less returns and discounts, freight in with it: 0 or more
  * @param closing stock at the end of the period, at making cost: 0 or more
@@ -4271,9 +3025,7 @@ FUNCTIONS_.overhead_uncharged = {
  * @param [withdrawn] cost of what was taken for the maker's own use: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_COST_OF_GOODS_SCHEDULE(opening, bought, closing, labour, supplies, other, withdrawn) {
-  return answer_("cost_of_goods_schedule", arguments);
-}
+function CANDLE_COST_OF_GOODS_SCHEDULE(opening, bought, closing, labour, supplies, other, withdrawn) { return answer_("cost_of_goods_schedule", arguments); }
 FUNCTIONS_.cost_of_goods_schedule = {
   takes: { opening: "money", bought: "money", closing: "money", labour: "money", supplies: "money", other: "money", withdrawn: "money" },
   left_out: { labour: 0, supplies: 0, other: 0, withdrawn: 0 },
@@ -4288,21 +3040,18 @@ FUNCTIONS_.cost_of_goods_schedule = {
 
 /**
  * A value in another unit of its kind, by exact factors: weights, volumes, lengths, temperatures, times. Gives any
- * amount.
- * Source: units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)
+ * amount. Source 70
  * @param value a value in the first unit: any amount
  * @param {string} unit a unit as you write it: g, kg, oz, lb, ml, fl oz (the US one), imp fl oz, mm, in, C, F, F
  *   difference, min, h: text
  * @param {string} to the unit wanted, written the same way: text
  * @customfunction
  */
-function CANDLE_CONVERT(value, unit, to) {
-  return answer_("convert", arguments);
-}
+function CANDLE_CONVERT(value, unit, to) { return answer_("convert", arguments); }
 FUNCTIONS_.convert = {
-  takes: { value: "number 19", unit: "text", to: "text" },
+  takes: { value: "number 18", unit: "text", to: "text" },
   answer: (value, unit, to) => convert_(value, unit, to),
-  gives: "number 19",
+  gives: "number 18",
 };
 
 // ------------------------------------------------------------
@@ -4310,17 +3059,14 @@ FUNCTIONS_.convert = {
 
 /**
  * Cost of a line of a purchase with its share of freight and duty, and the tax you cannot claim back. Gives 0 or more.
- * Source: cost of purchase, freight and tax not recovered in it: IAS 2, from summaries; OpenStax, Financial Accounting
- * 6
+ * Source 28
  * @param price an amount of money: 0 or more
  * @param [discount] an amount of money: 0 or more; 0 if left out
  * @param [charges] an amount of money: 0 or more; 0 if left out
  * @param [tax] an amount of money: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LANDED_COST(price, discount, charges, tax) {
-  return answer_("landed_cost", arguments);
-}
+function CANDLE_LANDED_COST(price, discount, charges, tax) { return answer_("landed_cost", arguments); }
 FUNCTIONS_.landed_cost = {
   takes: { price: "money", discount: "money", charges: "money", tax: "money" },
   left_out: { discount: 0, charges: 0, tax: 0 },
@@ -4328,6 +3074,94 @@ FUNCTIONS_.landed_cost = {
   answer: (price, discount, charges, tax) => price - discount + charges + tax,
   gives: "money",
 };
+
+// ------------------------------------------------------------
+// Sources, by the number that stands with a function
+
+// 1  elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across)
+// 2  water's density: Tanaka et al., Metrologia 38 (2001) 301, from memory, checked against IAPWS-95; weighing in air:
+//    the buoyancy correction of the conventional mass (air 0.0012, weights 8.0 g/ml), from memory
+// 3  algebra from the definitions
+// 4  common practice, no source
+// 5  density is mass over volume: OpenStax, Chemistry 2e, measurements
+// 6  percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
+// 7  to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from memory
+// 8  derived: a material's share in an oil is at most its own limit over that oil's certified limit
+// 9  mass balance of a mixture; OpenStax, Intermediate Algebra 2e, mixture applications
+// 10  heat lost is heat gained: OpenStax, College Physics 2e, heat capacity; melted wax 2.2 second-hand, oil taken to
+//    warm as wax does, no source
+// 11  thermal expansion: OpenStax, College Physics 2e, thermal expansion of solids and liquids; 0.00085 per C for
+//    melted wax worked from alkanes in a reference library
+// 12  derived from the two densities; wax draws together by 5 to 15 %, second-hand, texts disagree
+// 13  heat to warm and to melt: OpenStax, College Physics 2e, temperature change and heat capacity, phase change;
+//    defaults for paraffin second-hand: 2.1 set, 2.2 melted, 190 (150 to 220) to melt: put in your data sheet's
+// 14  power times time: OpenStax, College Physics 2e, phase change; Cengel, heat transfer, example 1-2, second-hand
+// 15  flash point as the NIST glossary of fire terms defines it; how near is common practice, no source
+// 16  Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay
+// 17  Newton's law of cooling: OpenStax, Calculus volume 2, exponential growth and decay; loss to still air as the 5/4
+//    power of how much warmer it is: O'Sullivan, American Journal of Physics 58 (1990), page 956, from memory
+// 18  straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
+// 19  interval of a mean: OpenStax, Introductory Statistics 2e, confidence intervals; of one more, from memory
+// 20  elementary geometry; OpenStax, Prealgebra 2e (cylinder) and Calculus (solids cut across); the depth: common
+//    practice, no source
+// 21  exact (Fieller) interval of a calibration line: Graybill and Iyer, Regression Analysis, 6, second-hand
+// 22  lower heating values worked from heats of formation in a reference library: paraffin 43.5, stearic acid 36.9;
+//    put in your data sheet's
+// 23  straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples; an hour
+//    for each inch: common practice, no source
+// 24  line through the origin: NIST StRD (NoInt1); a candle's flame grows with its fuel: Sunderland et al.,
+//    Proceedings of the Combustion Institute 33 (2011) 2489, second-hand
+// 25  EN 15493 by trade and test-house summaries, unconfirmed: check against the standard; a maker's log is no
+//    conformity test
+// 26  common practice, no source: one thing is changed at a time, and a single piece proves nothing
+// 27  common practice, no source; what stops a burn: EN 15493 by trade and test-house summaries, unconfirmed
+// 28  cost of purchase, freight and tax not recovered in it: IAS 2, from summaries; OpenStax, Financial Accounting 6
+// 29  job cost: OpenStax, Managerial Accounting, chapter 4
+// 30  largest remainder (Hamilton): OpenStax, Contemporary Mathematics 11.4
+// 31  predetermined overhead rate: OpenStax, Managerial Accounting 4.4
+// 32  markup, discount and sales tax: OpenStax, Contemporary Mathematics 6.2
+// 33  half away from zero: sales tax rules of US Streamlined states, HMRC
+// 34  cost, volume and profit: OpenStax, Managerial Accounting, chapter 3
+// 35  contribution margin per hour of labour: Accounting for Managers (Saylor), 6.5
+// 36  ordinary commission on what is sold: accountingformanagement.org, consignment, by its example
+// 37  dimensional weight: carriers' published rules; IATA's 6000 cubic centimetres a kilogram, second-hand
+// 38  economic order quantity: the library stockpyl, after Snyder and Shen, example 3.1
+// 39  order quantity with a price on all units: the library stockpyl, after Snyder and Shen, chapter 3
+// 40  reorder point with demand and lead time normal: Stevenson, Operations Management, 14th edition, chapter 12
+// 41  largest remainder (OpenStax, Contemporary Mathematics 11.4); even shares up to what each wants: algebra
+// 42  days of the calendar
+// 43  production and materials budgets: OpenStax, Managerial Accounting 7.2
+// 44  level and chase plans: a textbook exercise with its answers, second-hand (homeworkhost 454395)
+// 45  Wagner and Whitin's lot sizes: the library stockpyl, after Snyder and Shen, example 3.9
+// 46  FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3
+// 47  adjusting to a count: OpenStax, Financial Accounting 6.3
+// 48  lower of cost and net realisable value: IAS 2, from summaries; OpenStax, Financial Accounting 10.1
+// 49  inventory turnover and days: OpenStax, Financial Accounting 10.5
+// 50  months of the calendar, as EDATE counts them: ISO/IEC 26300 (OpenFormula), from memory
+// 51  15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory; down, never up: a NIST
+//    fact sheet, second-hand; two decimals: American Samoa, Admin. Code 27.0632
+// 52  rounded down, three digits: 16 CFR 500.19(b); Directive 76/211/EEC, Annex I, 1.1
+// 53  NIST Handbook 133 (2026), 2.3.3; factor of 16 CFR 500.19(a)
+// 54  Council Directive 76/211/EEC, Annex I, 2.4; rounding: GOV.UK, Packaged goods
+// 55  16 CFR 500.21(a)
+// 56  16 CFR 500.21(b), by a page on the parallel FDA rule
+// 57  Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service
+// 58  ASTM F2058 (US); EN 15494:2019 (EU, GB), both by reports of others
+// 59  NIST Handbook 133 (2026), 2.3.5 and 2.3.6
+// 60  NIST Handbook 133 (2026), 2.2 and 2.3; its tables 2-1 and 2-5 from memory
+// 61  UK SI 2006/659, Schedule 2, 3 and 4; Directive 76/211/EEC, Annex II
+// 62  Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that
+//    quotes its tables; wording of 2025-09-01; Table 1.2
+// 63  Regulation (EC) No 1272/2008 (CLP), Annex I: limits as consolidated 2026-05-01, read in a transcription that
+//    quotes its tables; wording of 2025-09-01; Table 4.1.3
+// 64  drawn up from the cautions of the sources named in hazard_of_candle; common practice
+// 65  Streamlined Sales and Use Tax Agreement 324 (US); HMRC VATREC12010 to 12030 (UK); CJEU C-484/06 (EU), headline
+//    only: check against the tax office's own page
+// 66  OpenStax, Financial Accounting 6.3; Principles of Finance 19.2
+// 67  double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7
+// 68  schedules of cost of goods: OpenStax, Managerial Accounting 2.1 and 4.3
+// 69  IRS Form 1040 Schedule C, Part III, by Publication 334 (editions of 2013 to 2019)
+// 70  units are defined by exact factors (international yard and pound agreement of 1959; US customary gallon)
 
 /**
  * Why a candle function has no answer, in words: its name, then the arguments that it was given.
@@ -4570,27 +3404,6 @@ function statistics_Line_where_between_(self, y, confidence) {
 }
 
 const burn_time_TOO_ROUGH_ = "the weighings are too rough to say when; weigh on";
-
-function burn_time_hours_left_low_(hours, weights, end, confidence = 0.95) {
-  let line;
-  line = statistics_line_(hours, weights);
-  return burn_time_left_(at_(burn_time_ends_("hours_left_low", line, end, confidence), 0), hours);
-}
-
-function burn_time_ends_(name, line, end, confidence) {
-  let found;
-  found = statistics_Line_where_between_(line, end, confidence);
-  if (found === null) {
-    throw new Refused_(`${name}: ${burn_time_TOO_ROUGH_}.`);
-  }
-  return found;
-}
-
-function burn_time_hours_left_high_(hours, weights, end, confidence = 0.95) {
-  let line;
-  line = statistics_line_(hours, weights);
-  return burn_time_left_(at_(burn_time_ends_("hours_left_high", line, end, confidence), 1), hours);
-}
 
 function pool_pool_forecast_(hours, widths, diameter) {
   let line, notes, reaches, usual;
@@ -5314,49 +4127,6 @@ function money_tax_(amount, tax, stated) {
   return ratio_(amount * tax, 1 + tax * (stated === "with tax"));
 }
 
-function money_coin_digits_(currency) {
-  let found;
-  found = new Map(table_currencies_.map((row) => [at_(row, "currency"), Number(at_(row, "decimals"))]));
-  if (!isIn_(currency.toUpperCase(), found)) {
-    throw new Refused_(`coin_digits: "${currency}" is not in the table; type the decimals of its smallest coin.`);
-  }
-  return at_(found, currency.toUpperCase());
-}
-
-const table_currencies_ = rowsOf_(["currency", "decimals", "status"], [
-  ["USD", "2", "second-hand"],
-  ["GBP", "2", "second-hand"],
-  ["EUR", "2", "second-hand"],
-  ["CAD", "2", "second-hand"],
-  ["AUD", "2", "second-hand"],
-  ["BIF", "0", "second-hand"],
-  ["CLP", "0", "second-hand"],
-  ["DJF", "0", "second-hand"],
-  ["GNF", "0", "second-hand"],
-  ["ISK", "0", "second-hand"],
-  ["JPY", "0", "second-hand"],
-  ["KMF", "0", "second-hand"],
-  ["KRW", "0", "second-hand"],
-  ["PYG", "0", "second-hand"],
-  ["RWF", "0", "second-hand"],
-  ["UGX", "0", "second-hand"],
-  ["UYI", "0", "second-hand"],
-  ["VND", "0", "second-hand"],
-  ["VUV", "0", "second-hand"],
-  ["XAF", "0", "second-hand"],
-  ["XOF", "0", "from memory"],
-  ["XPF", "0", "from memory"],
-  ["BHD", "3", "second-hand"],
-  ["IQD", "3", "second-hand"],
-  ["JOD", "3", "second-hand"],
-  ["KWD", "3", "second-hand"],
-  ["LYD", "3", "second-hand"],
-  ["OMR", "3", "second-hand"],
-  ["TND", "3", "second-hand"],
-  ["CLF", "4", "second-hand"],
-  ["UYW", "4", "second-hand"],
-]);
-
 function books_entries_out_of_balance_(entries, debits, credits) {
   let found, sums;
   sums = books_sums_(entries, debits, credits);
@@ -5413,169 +4183,162 @@ function books_cost_of_goods_schedule_(opening, bought, closing, labour = 0.0, s
 // ------------------------------------------------------------
 // What the functions read by
 
-// Ranges by their units: without a low it is 0, without a high there is none.
+// Ranges by their units: without a low it is 0, without a high there is none; % asks for a share.
 const RANGES_ = {
-  mm: { unit: "mm", low: 10, high: 2000 },
-  "mm 2": { unit: "mm", low: -200, high: 200 },
-  ml: { unit: "ml" },
+  mm: { low: 10, high: 2000 },
+  "mm 2": { low: -200, high: 200 },
+  ml: {},
   number: { low: 3, high: 100, whole: true },
-  "mm 3": { unit: "mm", low: 5, high: 2000 },
-  g: { unit: "g", low: 10 },
-  C: { unit: "C", high: 40 },
-  "ml 2": { unit: "ml", low: 10, high: 1000000 },
-  "of the brimful volume": { unit: "of the brimful volume", high: 0.9, hint: "Did you mean {:g}%?" },
-  "g/ml": { unit: "g/ml", low: 0.5, high: 1.5 },
-  "g 2": { unit: "g" },
-  "of wax weight": { unit: "of wax weight", high: 0.5, hint: "Did you mean {:g}%?" },
+  "mm 3": { low: 5, high: 2000 },
+  g: { low: 10 },
+  C: { high: 40 },
+  "ml 2": { low: 10, high: 1000000 },
+  "of the brimful volume": { high: 0.9, hint: "%" },
+  "g/ml": { low: 0.5, high: 1.5 },
+  "g 2": {},
+  "of wax weight": { high: 0.5, hint: "%" },
   "number 2": { high: 1000000, whole: true },
-  "mm 4": { unit: "mm", low: 5, high: 500 },
-  "ml 3": { unit: "ml", high: 1000000 },
-  "g/ml 2": { unit: "g/ml", low: 0.5, high: 2 },
-  "ml 4": { unit: "ml", high: 10000, above: true },
-  "of total weight": { unit: "of total weight", high: 0.3333333333333333, hint: "Did you mean {:g}%?" },
-  "g 3": { unit: "g", high: 100, above: true },
+  "mm 4": { low: 5, high: 500 },
+  "ml 3": { high: 1000000 },
+  "g/ml 2": { low: 0.5, high: 2 },
+  "ml 4": { high: 10000, above: true },
+  "of total weight": { high: 0.3333333333333333, hint: "%" },
+  "g 3": { high: 100, above: true },
   text: { text: true },
-  "of wax weight 2": { unit: "of wax weight" },
-  "of the blend": { unit: "of the blend", high: 1, hint: "Did you mean {:g}%?" },
-  "of the finished candle": { unit: "of the finished candle", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  "of wax weight 3": { unit: "of wax weight", high: 0.5 },
-  "of the stated basis": { unit: "of the stated basis", high: 0.5, hint: "Did you mean {:g}%?" },
+  "of wax weight 2": {},
+  "of the blend": { high: 1, hint: "%" },
+  "of the finished candle": { high: 1, above: true, hint: "%" },
+  "of wax weight 3": { high: 0.5 },
+  "of the stated basis": { high: 0.5, hint: "%" },
   choice: { choices: ["of wax", "of total"] },
-  "of the finished candle 2": { unit: "of the finished candle", high: 1 },
-  "of wax weight 4": { unit: "of wax weight", high: 0.1, hint: "Did you mean {:g}%?" },
-  "g 4": { unit: "g", above: true },
+  "of wax weight 4": { high: 0.1, hint: "%" },
+  "g 4": { above: true },
   "number 3": { low: 1, high: 16, whole: true },
   "number 4": {},
-  "kJ/(kg C)": { unit: "kJ/(kg C)", high: 10, above: true },
-  "kJ/kg": { unit: "kJ/kg", high: 1000 },
-  "C 2": { unit: "C", low: -50, high: 160 },
-  "per C": { unit: "per C", high: 0.002 },
-  "of the volume poured": { unit: "of the volume poured", high: 0.5, hint: "Did you mean {:g}%?" },
-  kJ: { unit: "kJ" },
-  W: { unit: "W", low: 10, high: 100000 },
-  "of the heater's power": { unit: "of the heater's power", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  min: { unit: "min" },
-  "min 2": { unit: "min", high: 1000000, above: true },
-  "C 3": { unit: "C", low: -50, high: 100 },
-  "C 4": { unit: "C", low: -50, high: 160, blank: true },
-  "C 5": { unit: "C", low: -50, high: 350, blank: true },
-  "C 6": { unit: "C", low: -50, high: 180, blank: true },
-  "C difference": { unit: "C difference", high: 100 },
-  "C 7": { unit: "C", high: 160 },
-  "min 3": { unit: "min", high: 100000, above: true },
-  "C 8": { unit: "C", low: -20, high: 45 },
-  "min 4": { unit: "min", high: 100000 },
-  "C difference 2": { unit: "C difference", high: 10 },
-  "min 5": { unit: "min", blank: true },
-  "per min": { unit: "per min", above: true },
-  h: { unit: "h", high: 1000000, above: true },
-  "g/h": { unit: "g/h", high: 1000000, above: true },
-  "h 2": { unit: "h", high: 10000 },
-  "g 5": { unit: "g", high: 100000 },
-  "of the time": { unit: "of the time", low: 0.5, high: 0.999, hint: "Did you mean {:g}%?" },
-  "g/h 2": { unit: "g/h", low: -1000000000000, blank: true },
-  "g/h 3": { unit: "g/h", low: -1000000000000 },
-  "mm 5": { unit: "mm", high: 500 },
-  "g/h 4": { unit: "g/h", low: 1, high: 500 },
-  "h 3": { unit: "h", high: 1000000 },
-  "h 4": { unit: "h", high: 1000000, whole: true },
-  "h 5": { unit: "h" },
-  "h 6": { unit: "h", blank: true },
-  "h 7": { unit: "h", whole: true, blank: true },
-  "h 8": { unit: "h", low: -1000000000000, blank: true },
-  money: { unit: "money" },
-  "money per h": { unit: "money per h" },
-  "MJ/kg": { unit: "MJ/kg", high: 60, above: true },
-  "W 2": { unit: "W" },
-  "h 9": { unit: "h", low: -1000000000000 },
-  "h 10": { unit: "h", high: 1000 },
-  "mm 6": { unit: "mm", high: 1000 },
-  "mm/h": { unit: "mm/h", above: true },
-  "mm 7": { unit: "mm", low: 4, high: 300 },
-  "mm 8": { unit: "mm" },
-  "mm 9": { unit: "mm", low: 4, high: 500, blank: true },
-  s: { unit: "s", blank: true },
+  "kJ/(kg C)": { high: 10, above: true },
+  "kJ/kg": { high: 1000 },
+  "C 2": { low: -50, high: 160 },
+  "per C": { high: 0.002 },
+  "of the volume poured": { high: 0.5, hint: "%" },
+  kJ: {},
+  W: { low: 10, high: 100000 },
+  "of the heater's power": { high: 1, above: true, hint: "%" },
+  min: {},
+  "min 2": { high: 1000000, above: true },
+  "C 3": { low: -50, high: 100 },
+  "C 4": { low: -50, high: 160, blank: true },
+  "C 5": { low: -50, high: 350, blank: true },
+  "C 6": { low: -50, high: 180, blank: true },
+  "C difference": { high: 100 },
+  "C 7": { high: 160 },
+  "min 3": { high: 100000, above: true },
+  "C 8": { low: -20, high: 45 },
+  "min 4": { high: 100000 },
+  "C difference 2": { high: 10 },
+  "min 5": { blank: true },
+  h: { high: 1000000, above: true },
+  "g/h": { high: 1000000, above: true },
+  "h 2": { high: 10000 },
+  "g 5": { high: 100000 },
+  "of the time": { low: 0.5, high: 0.999, hint: "%" },
+  "g/h 2": { low: -1000000000000, blank: true },
+  "g/h 3": { low: -1000000000000 },
+  "mm 5": { high: 500 },
+  "g/h 4": { low: 1, high: 500 },
+  "h 3": { high: 1000000 },
+  "h 4": { high: 1000000, whole: true },
+  "h 5": {},
+  "h 6": { blank: true },
+  "h 7": { whole: true, blank: true },
+  "h 8": { low: -1000000000000, blank: true },
+  money: {},
+  "money per h": {},
+  "MJ/kg": { high: 60, above: true },
+  "W 2": {},
+  "h 9": { high: 1000 },
+  "mm 6": { high: 1000 },
+  "mm/h": { above: true },
+  "mm 7": { low: 4, high: 300 },
+  "mm 8": {},
+  "mm 9": { low: 4, high: 500, blank: true },
+  s: { blank: true },
   "choice 2": { choices: ["whole", "cracked", "broken", "leaking"], blank: true },
   "choice 3": { choices: ["no", "yes"], blank: true },
   "text 2": { text: true, blank: true },
   "number 5": { low: -1000000000000, blank: true },
-  "mm 10": { unit: "mm", low: 10, high: 76.2 },
+  "mm 10": { low: 10, high: 76.2 },
   "choice 4": { choices: ["stop: do not sell or burn", "not judged", "misses the maker's targets", "meets the maker's targets"] },
-  "of wax weight 5": { unit: "of wax weight", high: 0.5, hint: "Did you mean {:g}%?", blank: true },
+  "of wax weight 5": { high: 0.5, hint: "%", blank: true },
   "choice 5": { choices: ["too cool", "within targets", "too hot"], blank: true },
   "choice 6": { choices: ["stop", "a smaller wick", "a larger wick", "look at something else first"] },
   "number 6": { above: true },
-  "money per unit": { unit: "money per unit" },
-  "money 2": { unit: "money", low: -1000000000000 },
+  "money per unit": {},
+  "money 2": { low: -1000000000000 },
   "choice 7": { choices: ["in proportion", "evenly"] },
   "number 7": { high: 4, whole: true },
-  "of what is weighed out": { unit: "of what is weighed out", high: 0.5, hint: "Did you mean {:g}%?" },
-  "of what was made": { unit: "of what was made", high: 1 },
-  "of what is made": { unit: "of what is made", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  "min 6": { unit: "min", high: 1000000 },
+  "of what is weighed out": { high: 0.5, hint: "%" },
+  "of what was made": { high: 1 },
+  "of what is made": { high: 1, above: true, hint: "%" },
+  "min 6": { high: 1000000 },
   "number 8": { low: 1, high: 1000000, whole: true },
   "number 9": { high: 1000 },
   "number 10": { high: 10000, whole: true },
-  "of today's cost": { unit: "of today's cost", low: -0.9, high: 2, hint: "Did you mean {:g}%?" },
-  "of the time 2": { unit: "of the time", high: 1, hint: "Did you mean {:g}%?" },
-  "of cost": { unit: "of cost", high: 10, hint: "Did you mean {:g}%?" },
-  "of the price": { unit: "of the price", high: 0.99, hint: "Did you mean {:g}%?" },
-  "of cost 2": { unit: "of cost", high: 1000 },
-  "of the price 2": { unit: "of the price", high: 0.95, hint: "Did you mean {:g}%?" },
-  "of the price before tax": { unit: "of the price before tax", high: 1, hint: "Did you mean {:g}%?" },
+  "of today's cost": { low: -0.9, high: 2, hint: "%" },
+  "of cost": { high: 10, hint: "%" },
+  "of the price": { high: 0.99, hint: "%" },
+  "of cost 2": { high: 1000 },
+  "of the price 2": { high: 0.95, hint: "%" },
+  "of the price before tax": { high: 1, hint: "%" },
   "choice 8": { choices: ["net", "gross"] },
-  "of the price 3": { unit: "of the price", low: -1000000000000 },
+  "of the price 3": { low: -1000000000000 },
   "choice 9": { choices: ["with tax", "before tax"] },
-  "money 3": { unit: "money", above: true },
-  "number 11": { low: 1, high: 1000000 },
-  "number 12": { high: 1000000 },
-  "choice 10": { choices: ["maker", "place", "nobody"] },
-  "money per h 2": { unit: "money per h", low: -1000000000000 },
-  "h 11": { unit: "h", high: 1000, above: true },
-  "number 13": { low: 1, high: 1000, whole: true },
-  "g 6": { unit: "g", high: 25000, above: true },
-  "g 7": { unit: "g", high: 1000000, above: true },
-  "mm 11": { unit: "mm", low: 10, high: 5000 },
-  "number 14": { low: 50, high: 10000 },
-  "choice 11": { choices: ["in3 per lb", "cm3 per kg"] },
-  "money per unit 2": { unit: "money per unit", above: true },
-  "of the price 4": { unit: "of the price", high: 1, above: true, hint: "Did you mean {:g}%?" },
-  "number 15": { high: 10000 },
-  "of the orders": { unit: "of the orders", high: 0.5, above: true, hint: "Did you mean {:g}%?" },
-  date: { unit: "date" },
-  days: { unit: "days", high: 365, whole: true },
-  "number 16": { low: 1, high: 365, whole: true },
-  "date 2": { unit: "date", blank: true },
-  "number 17": { blank: true },
-  "choice 12": { choices: ["level", "follow demand"] },
-  "number 18": { low: 1, high: 10000, whole: true },
-  times: { unit: "times" },
-  "days 2": { unit: "days", high: 3660, above: true },
-  "days 3": { unit: "days" },
-  "days 4": { unit: "days", high: 36500, whole: true },
-  months: { unit: "months", high: 600, whole: true },
-  "days 5": { unit: "days", low: -1000000000000 },
-  "number 19": { low: -1000000000000 },
-  "g 8": { unit: "g", low: 5, high: 25000 },
-  "number 20": { high: 2, whole: true },
-  "g 9": { unit: "g", high: 25000 },
-  "mm 12": { unit: "mm", low: 15, high: 5000 },
-  "choice 13": { choices: ["flat", "round", "round lid"] },
-  cm2: { unit: "cm2", high: 1000000 },
-  "cm2 2": { unit: "cm2", low: 15, high: 1000000 },
-  "choice 14": { choices: ["US", "EU", "GB"] },
-  "g 10": { unit: "g", low: -1000000000000 },
-  "of the oil": { unit: "of the oil", high: 1, hint: "Did you mean {:g}%?" },
-  "of the share it had": { unit: "of the share it had", high: 1 },
-  "mg/l": { unit: "mg/l", high: 1, above: true },
-  "choice 15": { choices: ["acute", "chronic", "chronic, degradable"] },
-  "number 21": { low: 1 },
-  "choice 16": { choices: ["EU", "GB", "US"] },
-  "choice 17": { choices: ["nearest", "down"] },
-  "of the invoice": { unit: "of the invoice", high: 0.5, hint: "Did you mean {:g}%?" },
-  "days 6": { unit: "days", low: 360, high: 366, whole: true },
-  "of the amount a year": { unit: "of the amount a year" },
-  "money 4": { unit: "money", blank: true },
+  "money 3": { above: true },
+  "money per h 2": { low: -1000000000000 },
+  "h 10": { high: 1000, above: true },
+  "number 11": { low: 1, high: 1000, whole: true },
+  "g 6": { high: 25000, above: true },
+  "g 7": { high: 1000000, above: true },
+  "mm 11": { low: 10, high: 5000 },
+  "number 12": { low: 50, high: 10000 },
+  "choice 10": { choices: ["in3 per lb", "cm3 per kg"] },
+  "money per unit 2": { above: true },
+  "of the price 4": { high: 1, above: true, hint: "%" },
+  "number 13": { high: 10000 },
+  "of the orders": { high: 0.5, above: true, hint: "%" },
+  date: {},
+  days: { high: 365, whole: true },
+  "number 14": { low: 1, high: 365, whole: true },
+  "date 2": { blank: true },
+  "number 15": { blank: true },
+  "choice 11": { choices: ["level", "follow demand"] },
+  times: {},
+  "days 2": { high: 3660, above: true },
+  "days 3": {},
+  "days 4": { high: 36500, whole: true },
+  months: { high: 600, whole: true },
+  "days 5": { low: -1000000000000 },
+  "g 8": { low: 5, high: 25000 },
+  "number 16": { high: 2, whole: true },
+  "g 9": { high: 25000 },
+  "mm 12": { low: 15, high: 5000 },
+  "choice 12": { choices: ["flat", "round", "round lid"] },
+  cm2: { high: 1000000 },
+  "cm2 2": { low: 15, high: 1000000 },
+  "choice 13": { choices: ["US", "EU", "GB"] },
+  "g 10": { low: -1000000000000 },
+  "of the oil": { high: 1, hint: "%" },
+  "of the finished candle 2": { high: 1 },
+  "of the share it had": { high: 1 },
+  "mg/l": { high: 1, above: true },
+  "choice 14": { choices: ["acute", "chronic", "chronic, degradable"] },
+  "number 17": { low: 1 },
+  "choice 15": { choices: ["EU", "GB", "US"] },
+  "choice 16": { choices: ["nearest", "down"] },
+  "of the invoice": { high: 0.5, hint: "%" },
+  "days 6": { low: 360, high: 366, whole: true },
+  "of the amount a year": {},
+  "money 4": { blank: true },
+  "number 18": { low: -1000000000000 },
 };
 
 // What functions ask of their arguments together: what holds, what is told where not, and of which.
@@ -5590,7 +4353,6 @@ const ASKS_ = {
   "wanted >= load": [(wanted, load) => wanted >= load, "the wanted load must not be below the load it has; to lower it use wax_to_lower_load", "wanted", "load"],
   "wanted > 0": [(wanted) => wanted > 0, "the wanted load must be more than 0", "wanted"],
   "wanted <= load": [(wanted, load) => wanted <= load, "the wanted load must not be above the load it has; to raise it use oil_to_raise_load", "wanted", "load"],
-  "wax >= step": [(wax, step) => wax >= step, "the wax must weigh at least one step of the scale", "wax", "step"],
   "hot <= cold": [(hot, cold) => hot <= cold, "set wax cannot be lighter than melted wax", "hot", "cold"],
   "end >= start": [(end, start) => end >= start, "the end must not be colder than the start", "end", "start"],
   "start <= melting": [(start, melting) => start <= melting, "wax that starts above its melting range is melted already: use heat_to_warm", "start", "melting"],
@@ -5610,7 +4372,6 @@ const ASKS_ = {
   "MAX(hours) > MIN(hours)": [(hours) => max_(hours) > min_(hours), "two weighings at different hours, at least, are wanted", "hours"],
   "SUMPRODUCT(hours,weights)*COUNT(hours) < SUM(hours)*SUM(weights)*0.999999999999": [(hours, weights) => sum_(each_([hours, weights], (each_hours, each_weights) => each_hours * each_weights)) * count_(hours) < sum_(hours) * sum_(weights) * 0.999999999999, "the weights must fall as the hours grow", "hours", "weights"],
   "COUNT(rates) >= 2": [(rates) => count_(rates) >= 2, "the rates of two candles at least are wanted", "rates"],
-  "COUNT(hours) >= 3": [(hours) => count_(hours) >= 3, "an interval takes three weighings at least", "hours"],
   "stays <= fill": [(stays, fill) => stays <= fill, "more wax cannot stay than was poured", "stays", "fill"],
   "MAX(hours) > MIN(hours) (2)": [(hours) => max_(hours) > min_(hours), "two readings at different hours, at least, are wanted", "hours"],
   "SUMPRODUCT(hours,widths)*COUNT(hours)*0.999999999999 > SUM(hours)*SUM(widths)": [(hours, widths) => sum_(each_([hours, widths], (each_hours, each_widths) => each_hours * each_widths)) * count_(hours) * 0.999999999999 > sum_(hours) * sum_(widths), "the pool must grow as the hours do: leave out readings taken once it had reached the wall", "hours", "widths"],
@@ -5618,8 +4379,6 @@ const ASKS_ = {
   "COUNT(rates) >= 2 (2)": [(rates) => count_(rates) >= 2, "readings at two rates at least are wanted", "rates"],
   "step > 0": [(step) => step > 0, "step must be more than 0", "step"],
   "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
-  "pot > 0": [(pot) => pot > 0, "the pot must hold more than 0", "pot"],
-  "melt > 0": [(melt) => melt > 0, "melt must be more than 0", "melt"],
   "good <= made": [(good, made) => good <= made, "there cannot be more good ones than were made", "good", "made"],
   "made > 0": [(made) => made > 0, "made must be more than 0", "made"],
   "margin+fee*(1+tax*(basis=\"gross\")) < 1": [(margin, fee, tax, basis) => margin + fee * (1 + tax * (basis === "gross")) < 1, "margin and fee together must stay below 1", "margin", "fee", "tax", "basis"],
@@ -5630,12 +4389,10 @@ const ASKS_ = {
   "ending < step": [(ending, step) => ending < step, "the ending must be below the step", "ending", "step"],
   "price > cost": [(price, cost) => price > cost, "the price must be above what each one costs", "price", "cost"],
   "demand > 0": [(demand) => demand > 0, "demand must be more than 0", "demand"],
-  "price > cost (2)": [(price, cost) => price > cost, "the price must be above what one costs, or none should be made", "price", "cost"],
-  "price-cost < price-leftover": [(price, cost, leftover) => price - cost < price - leftover, "a leftover must bring less than it cost", "price", "cost", "leftover"],
+  "pot > 0": [(pot) => pot > 0, "the pot must hold more than 0", "pot"],
   "SUM(bought) > 0": [(bought) => sum_(bought) > 0, "something must have been bought", "bought"],
   "opening+closing > 0": [(opening, closing) => opening + closing > 0, "there must have been stock at the start or the end", "opening", "closing"],
   "goods > 0": [(goods) => goods > 0, "goods must be more than 0", "goods"],
-  "count > 1": [(count) => count > 1, "one weighing has no spread", "count"],
   "ROUND(concentration-3*limit,9) >= 0": [(concentration, limit) => round_(concentration - 3 * limit, 9) >= 0, "even at a load of 50 % this substance stays below the limit", "concentration", "limit"],
   "ROUND(toxicity*(1+9*(test=\"chronic\")+99*(test=\"chronic, degradable\")),9) <= 1": [(toxicity, test) => round_(toxicity * (1 + 9 * (test === "chronic") + 99 * (test === "chronic, degradable")), 9) <= 1, "there is an M-factor only up to 1 mg/l (acute), 0.1 (chronic) or 0.01 (chronic, degradable)", "toxicity", "test"],
   "invoice >= returned": [(invoice, returned) => invoice >= returned, "no more can be returned than was invoiced", "invoice", "returned"],
@@ -6019,7 +4776,8 @@ function takes_(term, value) {
 function slip_(term, value) {
   const plain = Number(general_(value, 10));
   if (term.hint && Math.max(term.high, 1) < value && takes_(term, value / 100)) {
-    return ` ${term.hint.replace("{:g}", general_(plain, 6))}`;
+    const hint = term.hint === "%" ? "Did you mean {:g}%?" : term.hint;
+    return ` ${hint.replace("{:g}", general_(plain, 6))}`;
   }
   const meant = term.bare ? [] : meantUnits_(value, term.unit);
   const likely = meant.filter(([, inside]) => takes_(term, inside)).map(([unit]) => `${general_(plain, 6)} ${unit}`);
@@ -6142,7 +4900,9 @@ function inRange_(name, what, term, value, values) {
 /** A range by its name, with what is usual filled in. */
 function term_(name) {
   if (name.startsWith("list of ")) return { ...term_(name.slice(8)), many: true };
-  const term = { unit: "", low: 0, high: LARGEST_, ...RANGES_[name] };
+  const unit = name.replace(/ \d+$/, "");
+  const named = /^(choice|text|number)$/.test(unit) ? "" : unit;
+  const term = { unit: named, low: 0, high: LARGEST_, ...RANGES_[name] };
   return { ...term, range: rangeWords_(term) + (term.blank ? " or blank" : "") };
 }
 

@@ -144,20 +144,20 @@ def retail_from_wholesale(wholesale: WholesalePrice, share: ShopShare) -> Retail
 
 
 @formula(
-    native="ROUNDUP(ROUND((order+profit)/(price-cost)/case,6),0)*case",
+    native="ROUNDUP(ROUND((order+profit)/(price-cost)/carton,6),0)*carton",
     requires={"price > cost": "the price must be above what each one costs"},
     source=BREAK_EVEN,
     words="MOQ, smallest order, opening order, minimum order quantity, smallest wholesale order",
 )
 def minimum_order(
-    order: OrderCosts, price: WholesalePrice, cost: CostOfOne, profit: ProfitWanted = 0.0, case: Case = 1.0
+    order: OrderCosts, price: WholesalePrice, cost: CostOfOne, profit: ProfitWanted = 0.0, carton: Case = 1.0
 ) -> Candles:
     """The smallest order that pays for itself, in candles: whole cases.
 
-    >>> minimum_order(order=30, price=12, cost=7, profit=20, case=6)
+    >>> minimum_order(order=30, price=12, cost=7, profit=20, carton=6)
     12.0
     """
-    return math.ceil(round_half_away((order + profit) / (price - cost) / case, 6)) * case
+    return math.ceil(round_half_away((order + profit) / (price - cost) / carton, 6)) * carton
 
 
 @formula(

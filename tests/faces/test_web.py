@@ -324,12 +324,21 @@ def commented():
             yield named.group(1), (" ".join(re.sub(r"^ \*", "", words, flags=re.M).split()), named.group(2))
 
 
+SOURCES = {
+    number: " ".join(text.replace("\n//", " ").split())
+    for number, text in re.findall(
+        r"^// (\d+)  (.*(?:\n//    .*)*)", TEXT.partition("// Sources, by the number")[2], flags=re.M
+    )
+}
+
+
 def test_every_function_stands_there_with_its_help_and_its_source():
     found = dict(commented())
     assert set(found) == {wizard.WHY, *map(wizard.name, HAS)}
     for declared in HAS:
         flat, arguments = found[wizard.name(declared)]
-        assert declared.source in flat and declared.summary.split()[0] in flat
+        number = re.search(r" Source (\d+)", flat)[1]
+        assert SOURCES[number] == declared.source and declared.summary.split()[0] in flat
         tags = re.findall(r"@param (?:\{\w+\} )?\[?(\w+)\]? (.*?)(?= @)", flat)
         assert [name for name, _ in tags] == arguments.split(", ") == list(declared.arguments)
         assert all(help_.startswith(declared.arguments[name].term.help[:20]) for name, help_ in tags)
@@ -345,14 +354,15 @@ def test_what_is_not_a_function_for_cells_ends_in_an_underscore():
 def test_the_script_asks_for_nothing():
     code = "\n".join(line for line in TEXT.splitlines() if not line.startswith(("//", " *")))
     assert not re.search(r"fetch|App\b|Service\b|require\(|import |XMLHttp|eval\(|localStorage|https?:", code)
-    assert len(TEXT.encode()) < 300 * 1024  # kB as a computer shows them beside a file
+    assert len(TEXT.encode()) < 300_000
 
 
 def test_a_function_without_a_form_is_listed_with_its_reason():
     missing = [declared for declared in REGISTRY.values() if script.why_not(declared)]
     head = re.sub(r"\s*\n//\s*", " ", TEXT.partition("const FUNCTIONS_")[0])
     assert all(re.search(rf"\b{declared.name}\b", head) for declared in missing)
-    assert len(missing) + len(HAS) == len(REGISTRY)
+    listed = [declared for declared in REGISTRY.values() if not declared.instead]
+    assert {declared.name for declared in [*missing, *HAS]} >= {declared.name for declared in listed}
 
 
 def test_the_command_writes_the_script_and_a_module(tmp_path):

@@ -10,9 +10,9 @@ from candlecalc.faces.web.counterparts import safe
 WIDTH = 116
 
 
-def comment(formula: Function) -> str:
-    """The comment over a declared function."""
-    paragraphs = [f"{formula.summary} Gives {formula.gives}.", f"Source: {formula.source}"]
+def comment(formula: Function, source: int) -> str:
+    """The comment over a declared function, with the number of its source in the list of sources."""
+    paragraphs = [f"{formula.summary} Gives {formula.gives}. Source {source}"]
     return block(paragraphs, [(f"@param {_tag(each)}", wizard.help_of(each)) for each in formula.arguments.values()])
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import fields, replace
 from typing import Any
 
+from candlecalc.calc.terms import PERCENT
 from candlecalc.declaration.declared import Function, Term
 
 # What decides whether a value is taken, and what is told where it is not.
@@ -29,6 +30,10 @@ class Ranges:
             return LIST + self.name(replace(term, many=False))
         facts = {name: getattr(term, name) for name in DECIDING if getattr(term, name) != USUAL[name]}
         kind = "choice" if term.choices else "text" if term.text else term.unit or "number"
+        # Its name says its unit, and most hints are the one.
+        facts = {key: value for key, value in facts.items() if (key, value) != ("unit", kind)}
+        if facts.get("hint") == PERCENT:
+            facts["hint"] = "%"
         count, name = 1, kind
         while self.known.setdefault(name, facts) != facts:
             count += 1

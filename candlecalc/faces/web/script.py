@@ -29,6 +29,8 @@ HERE = Path(__file__).parent
 RUNTIME = ["cells", "checking", "reading", "sums", "statistics", "steps"]
 # What the script does by its own reading of units.
 BY_UNITS = {"convert": "convert_(value, unit, to)"}
+# The script would be too long to read with them, and whoever has a sheet of their own asks for others.
+PART = "steps of the season workbook's tabs, which a sheet of your own hardly asks for"
 READABLE = 400  # characters of a formula
 RULE = "// " + "-" * 60
 
@@ -36,12 +38,14 @@ RULE = "// " + "-" * 60
 def script(*, module: bool = False) -> str:
     """The script; as a module it exports its functions."""
     said = functions()
+    sources = {source: number for number, source in enumerate(dict.fromkeys(each.source for each in said), start=1)}
     ranges, conditions, steps = Ranges(said), Conditions(), Translation()
     parts = [_head(), "const FUNCTIONS_ = {};\n"]
     for subject, group in groupby(said, key=lambda formula: formula.subject):
         members = list(group)
         parts += [_heading(reference.title(members[0]).rstrip(".") or subject)]
-        parts += [_function(formula, ranges, conditions, steps) for formula in members]
+        parts += [_function(formula, sources[formula.source], ranges, conditions, steps) for formula in members]
+    parts += [_heading("Sources, by the number that stands with a function"), _numbered(sources)]
     parts += [_why(), _heading("Steps that functions share"), *steps.texts.values()]
     parts += [_heading("What the functions read by"), _tables(ranges, conditions)]
     for name in RUNTIME:
@@ -61,6 +65,8 @@ def functions() -> list[Function]:
 @cache
 def _why_not(name: str) -> str:
     formula = REGISTRY[name]
+    if formula.part:
+        return PART
     if name in BY_UNITS or _is_short(formula):
         return ""
     try:
@@ -95,11 +101,17 @@ def _head() -> str:
     return "\n".join(f"// {line}".rstrip() for line in lines) + "\n"
 
 
+def _numbered(sources: Mapping[str, int]) -> str:
+    """The sources, a line or a few each: many functions share one."""
+    lines = [line for source, number in sources.items() for line in jsdoc.wrapped(f"{number}  {source}", "   ")]
+    return "\n".join(f"// {line}" for line in lines) + "\n"
+
+
 def _heading(title: str) -> str:
     return f"{RULE}\n// {title}\n"
 
 
-def _function(formula: Function, ranges: Ranges, conditions: Conditions, steps: Translation) -> str:
+def _function(formula: Function, source: int, ranges: Ranges, conditions: Conditions, steps: Translation) -> str:
     """A function with its comment, and beside it what it takes, asks and gives."""
     name, arguments = wizard.name(formula), ", ".join(map(safe, formula.arguments))
     facts = {"takes": _object({name: _json(ranges.name(each.term)) for name, each in formula.arguments.items()})}
@@ -120,8 +132,9 @@ def _function(formula: Function, ranges: Ranges, conditions: Conditions, steps: 
         facts["fields"] = _object({name: _json(ranges.name(term)) for name, term in formula.fields.items()})
     inside = "".join(f"  {key}: {text},\n" for key, text in facts.items())
     return (
-        f"{jsdoc.comment(formula)}\nfunction {name}({arguments}) {{\n"
-        f"  return answer_({_json(formula.name)}, arguments);\n}}\nFUNCTIONS_.{formula.name} = {{\n{inside}}};\n"
+        f"{jsdoc.comment(formula, source)}\n"
+        f"function {name}({arguments}) {{ return answer_({_json(formula.name)}, arguments); }}\n"
+        f"FUNCTIONS_.{formula.name} = {{\n{inside}}};\n"
     )
 
 
@@ -173,7 +186,7 @@ def _tables(ranges: Ranges, conditions: Conditions) -> str:
         "LONGEST_SHOWN_": _json(terms.LONGEST_SHOWN),
     }
     notes = {
-        "RANGES_": "Ranges by their units: without a low it is 0, without a high there is none.",
+        "RANGES_": "Ranges by their units: without a low it is 0, without a high there is none; % asks for a share.",
         "ASKS_": "What functions ask of their arguments together: what holds, what is told where not, and of which.",
         "UNITS_": "What a unit measures, and how many of the first of its kind make one: so much over so much.",
         "FORMS_": "How numbers and days are written.",

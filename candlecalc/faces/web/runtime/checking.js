@@ -61,7 +61,8 @@ function takes_(term, value) {
 function slip_(term, value) {
   const plain = Number(general_(value, 10));
   if (term.hint && Math.max(term.high, 1) < value && takes_(term, value / 100)) {
-    return ` ${term.hint.replace("{:g}", general_(plain, 6))}`;
+    const hint = term.hint === "%" ? "Did you mean {:g}%?" : term.hint;
+    return ` ${hint.replace("{:g}", general_(plain, 6))}`;
   }
   const meant = term.bare ? [] : meantUnits_(value, term.unit);
   const likely = meant.filter(([, inside]) => takes_(term, inside)).map(([unit]) => `${general_(plain, 6)} ${unit}`);
@@ -184,7 +185,9 @@ function inRange_(name, what, term, value, values) {
 /** A range by its name, with what is usual filled in. */
 function term_(name) {
   if (name.startsWith("list of ")) return { ...term_(name.slice(8)), many: true };
-  const term = { unit: "", low: 0, high: LARGEST_, ...RANGES_[name] };
+  const unit = name.replace(/ \d+$/, "");
+  const named = /^(choice|text|number)$/.test(unit) ? "" : unit;
+  const term = { unit: named, low: 0, high: LARGEST_, ...RANGES_[name] };
   return { ...term, range: rangeWords_(term) + (term.blank ? " or blank" : "") };
 }
 
