@@ -20,8 +20,9 @@ import face
 
 import candlecalc.calc  # noqa: F401  fills the registry
 from candlecalc import tables
-from candlecalc.faces.described import page, reference, stub
-from candlecalc.faces.web import script
+from candlecalc.faces.described import markdown as page
+from candlecalc.faces.described import reference, stub
+from candlecalc.faces.web import script_file as script
 
 HOME = Path(__file__).parents[1]
 COMMAND = "python tests/make_pages.py"

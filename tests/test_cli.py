@@ -17,8 +17,7 @@ import pytest
 from click.testing import CliRunner
 
 from candlecalc import __version__
-from candlecalc.commands import ask as asking
-from candlecalc.commands import cli, menu
+from candlecalc.commands import asking, cli, menu
 from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import REGISTRY, Argument, Term
 from candlecalc.faces.asked import label_parts

@@ -8,11 +8,11 @@ from hypothesis import strategies as st
 
 from candlecalc import tables
 from candlecalc.calc import hazard_lines, hazard_of_candle, hazard_of_mixture, label_of_candle, label_of_classes
-from candlecalc.calc.datasheet.classes import allergens, key_of
-from candlecalc.calc.datasheet.concentration import concentration
+from candlecalc.calc.datasheet.class_rules import allergens, key_of
 from candlecalc.calc.datasheet.lines import lines_of
 from candlecalc.calc.datasheet.mixture import candle
-from candlecalc.calc.datasheet.read import read
+from candlecalc.calc.datasheet.percentages import concentration
+from candlecalc.calc.datasheet.reading import read
 
 LABELS = tables.rows("hazard_labels")
 # Every class that a substance may be typed with, the sub-categories of sensitisers among them.

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc.labels import draw
-from candlecalc.labels.places import correction, places
+from candlecalc.labels.positions import correction, places
 
 OF_24 = printed.paper(outline=True)
 OF_40 = printed.paper(

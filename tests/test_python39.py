@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from candlecalc.faces.addins.carried import carried
+from candlecalc.faces.addins.carrying import carried
 
 SCRIPT = """
 import doctest, importlib, pkgutil, sys

@@ -4,7 +4,7 @@ import pytest
 
 from candlecalc.declaration.declared import HELP_LENGTH, REGISTRY
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.described.page import page
+from candlecalc.faces.described.markdown import page
 from candlecalc.faces.described.terminal import page as told
 from candlecalc.quantities import units
 

@@ -3,13 +3,7 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, PRACTICE
-from candlecalc.calc.terms import (
-    Candles,
-    Pieces,
-    Pots,
-    Quantity,
-    Weight,
-)
+from candlecalc.calc.terms import Candles, Pieces, Pots, Quantity, Weight
 from candlecalc.calc.terms.making import (
     AllOfEach,
     CandlesToMake,

@@ -6,10 +6,10 @@ How lines are read and classes found: `candlecalc.calc.datasheet`. Here are the 
 import math
 from typing import List, NamedTuple, Optional
 
+from candlecalc.calc.datasheet.answers import shown
 from candlecalc.calc.datasheet.findings import NOTHING_TYPED, HazardFound, found_in, notes_of
 from candlecalc.calc.datasheet.lines import lines_of
 from candlecalc.calc.datasheet.mixture import candle, described, named
-from candlecalc.calc.datasheet.result import shown
 from candlecalc.calc.datasheet.substance import Line
 from candlecalc.calc.sources import CLP, MASS_PERCENT
 from candlecalc.calc.terms import Load, ShareOfCandle

@@ -2,8 +2,9 @@
 
 from typing import Dict, List, Optional, Sequence, Set, Tuple
 
-from candlecalc.calc.datasheet.classes import SENSITISING, allergens, key_of
-from candlecalc.calc.datasheet.duties import beside_a_statement, cautions, duties, sheet_on_request
+from candlecalc.calc.datasheet.answers import Result
+from candlecalc.calc.datasheet.class_rules import SENSITISING, allergens, key_of
+from candlecalc.calc.datasheet.duty_rules import beside_a_statement, cautions, duties, sheet_on_request
 from candlecalc.calc.datasheet.findings import (
     ANNEX_TWO,
     ASK_US,
@@ -31,8 +32,7 @@ from candlecalc.calc.datasheet.label import (
 )
 from candlecalc.calc.datasheet.lines import LONGEST, lines_of
 from candlecalc.calc.datasheet.mixture import candle, named
-from candlecalc.calc.datasheet.read import read
-from candlecalc.calc.datasheet.result import Result
+from candlecalc.calc.datasheet.reading import read
 from candlecalc.calc.datasheet.substance import Words, printed_name
 from candlecalc.calc.sources import CLP
 from candlecalc.calc.terms.hazard import (

@@ -5,10 +5,7 @@ from statistics import NormalDist
 from typing import Any, Callable, Dict, List, Optional, Sequence, Tuple
 
 from candlecalc.calc.sources import ONE_SEASON
-from candlecalc.calc.terms import (
-    Candles,
-    SignedMoney,
-)
+from candlecalc.calc.terms import Candles, SignedMoney
 from candlecalc.calc.terms.plan import (
     DemandKind,
     Leftover,

@@ -4,10 +4,7 @@ import math
 from typing import List, NamedTuple
 
 from candlecalc.calc.sources import EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
-from candlecalc.calc.terms import (
-    Money,
-    Sharing,
-)
+from candlecalc.calc.terms import Money, Sharing
 from candlecalc.calc.terms.plan import (
     Available,
     BreakPrices,

@@ -4,11 +4,7 @@ import math
 from typing import List, NamedTuple, Sequence
 
 from candlecalc.calc.sources import ALGEBRA, LEVEL_OR_FOLLOW, LOT_SIZING, PRACTICE, PRODUCTION_BUDGET
-from candlecalc.calc.terms import (
-    Money,
-    Pots,
-    Quantity,
-)
+from candlecalc.calc.terms import Money, Pots, Quantity
 from candlecalc.calc.terms.making import PotHolds, PotsToPour, WholeMelt
 from candlecalc.calc.terms.plan import (
     ByPeriod,

@@ -3,11 +3,7 @@
 import math
 
 from candlecalc.calc.sources import ALGEBRA, BREAK_EVEN, COMMISSION, CONSTRAINT, DIMENSIONAL, MARKUP, PRACTICE
-from candlecalc.calc.terms import (
-    Candles,
-    RealMargin,
-    SignedMoney,
-)
+from candlecalc.calc.terms import Candles, RealMargin, SignedMoney
 from candlecalc.calc.terms.selling import (
     BillableWeight,
     BundleCosts,

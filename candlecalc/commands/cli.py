@@ -166,7 +166,7 @@ def ask(name: str | None, values: tuple[str, ...], files: tuple[Path, ...]) -> N
     list takes semicolons between its values. to=oz gives the answer in that
     unit. Without NAME you are led to one.
     """
-    from candlecalc.commands import ask as asking
+    from candlecalc.commands import asking
 
     with _told():
         if name:
@@ -190,7 +190,7 @@ def formula(name: str, values: tuple[str, ...], bare: bool) -> None:
     name of your own, or a value. Numbers in the cells are in the unit that
     `candlecalc functions NAME` states.
     """
-    from candlecalc.faces.asked.pasted import pasted
+    from candlecalc.faces.asked.pasting import pasted
     from candlecalc.faces.asked.question import function
 
     with _told():
@@ -234,7 +234,7 @@ def functions(
         _functions_workbook(workbook, force)
         return
     if markdown:
-        from candlecalc.faces.described.page import page
+        from candlecalc.faces.described.markdown import page
 
         click.echo(page(), nl=False)
         return
@@ -332,7 +332,7 @@ def excel(folder: Path, force: bool) -> None:
 def calc(out: Path, force: bool) -> None:
     """Make the add-in for LibreOffice Calc: one .oxt file, to install by a double click."""
     _new_file(out, ".oxt", force)
-    from candlecalc.faces.libreoffice import addin as calc_addin
+    from candlecalc.faces.libreoffice import extension as calc_addin
     from candlecalc.files import write_whole
 
     write_whole(out, calc_addin.addin(), force=force)
@@ -348,7 +348,7 @@ def web(out: Path, force: bool) -> None:
     Name it .js; or .mjs for a module that a program of your own imports.
     """
     _new_file(out, ".mjs" if out.suffix.lower() == ".mjs" else ".js", force)
-    from candlecalc.faces.web import script
+    from candlecalc.faces.web import script_file as script
     from candlecalc.files import write_whole
 
     write_whole(out, script.script(module=out.suffix.lower() == ".mjs").encode(), force=force)

@@ -90,7 +90,7 @@ def choice(choices: list[str]) -> int:
 
 def answered() -> list[str]:
     """The answer of a function that is found, and whose values are asked for, one after another."""
-    from candlecalc.commands.ask import answer
+    from candlecalc.commands.asking import answer
 
     formula = _function()
     given = {argument.name: value_for(formula, argument) for argument in formula.arguments.values()}
@@ -130,7 +130,7 @@ def _of_a_subject() -> "list[Function]":
 
 def value_for(formula: "Function", argument: "Argument") -> Any:
     """A value, asked for until it is one that the argument takes; None for one that is left out."""
-    from candlecalc.commands.ask import checked
+    from candlecalc.commands.asking import checked
     from candlecalc.faces.asked.question import prompt_for
     from candlecalc.faces.described.reference import default_of, such_as
 

@@ -14,7 +14,7 @@ from pypdf.generic import DictionaryObject, NameObject
 
 from candlecalc.labels import letters
 from candlecalc.labels.pictograms import SYMBOLS, drawn, least_sides
-from candlecalc.labels.places import correction, places
+from candlecalc.labels.positions import correction, places
 from candlecalc.labels.shapes import CROSS, OVER, RULER_ACROSS, RULER_DOWN, Label, Paper, Text
 
 LABELS, RULERS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ"))

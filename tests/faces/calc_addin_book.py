@@ -22,7 +22,7 @@ from openpyxl.worksheet.formula import ArrayFormula
 
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.faces.addins.cells import answer
-from candlecalc.faces.libreoffice import addin as calc_addin
+from candlecalc.faces.libreoffice import extension as calc_addin
 from candlecalc.faces.libreoffice.component import spelled
 
 SHEET = "Cases"

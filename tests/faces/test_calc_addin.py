@@ -27,7 +27,7 @@ from candlecalc.calc import REGISTRY
 from candlecalc.commands.cli import main
 from candlecalc.faces.addins import wizard
 from candlecalc.faces.described import reference
-from candlecalc.faces.libreoffice import addin as calc_addin
+from candlecalc.faces.libreoffice import extension as calc_addin
 from candlecalc.faces.libreoffice.component import spelled
 from candlecalc.quantities import days
 

@@ -6,7 +6,7 @@ import pytest
 from click.testing import CliRunner
 
 from candlecalc.commands.cli import main
-from candlecalc.faces.asked.pasted import pasted
+from candlecalc.faces.asked.pasting import pasted
 from candlecalc.faces.asked.question import function
 
 WRITTEN = [  # function, arguments as typed, the formula

@@ -3,7 +3,7 @@
 import pytest
 
 from candlecalc.declaration.declared import REGISTRY, find
-from candlecalc.faces.described.page import faces_of, page
+from candlecalc.faces.described.markdown import faces_of, page
 
 PAGE = page()
 

@@ -25,7 +25,7 @@ from web_book import Thrown, calculate
 from candlecalc.calc import REGISTRY
 from candlecalc.commands.cli import main
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.web import script
+from candlecalc.faces.web import script_file as script
 from candlecalc.faces.web.ranges import Ranges
 from candlecalc.quantities import days, units
 

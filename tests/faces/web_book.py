@@ -19,7 +19,7 @@ from py_mini_racer import MiniRacer
 
 from candlecalc.calc import REGISTRY
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.web import script
+from candlecalc.faces.web import script_file as script
 
 # Calls every case by its name as a formula would; a day comes back as the number that a cell keeps for it.
 ASK = """

@@ -2,12 +2,12 @@
 
 from typing import Dict, Iterable, List, NamedTuple
 
-import candlecalc.calc.datasheet.aquatic as water
+import candlecalc.calc.datasheet.aquatic_rules as water
 import candlecalc.calc.datasheet.toxicity as toxicity
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.classes import Allergen, allergens, classes, close_allergens, key_of
+from candlecalc.calc.datasheet.answers import Result, shown
+from candlecalc.calc.datasheet.class_rules import Allergen, allergens, classes, close_allergens, key_of
 from candlecalc.calc.datasheet.mixture import Mixture
-from candlecalc.calc.datasheet.result import Result, shown
 from candlecalc.calc.datasheet.substance import Line, printed_name
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms

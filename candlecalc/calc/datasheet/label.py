@@ -3,8 +3,8 @@
 from typing import Dict, Iterable, List, NamedTuple, Optional, Set, Tuple
 
 import candlecalc.tables as tables
+from candlecalc.calc.datasheet.answers import Result
 from candlecalc.calc.datasheet.findings import code_of, wording
-from candlecalc.calc.datasheet.result import Result
 from candlecalc.calc.datasheet.substance import printed_name
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.calc.terms import hazard as terms

@@ -3,8 +3,8 @@
 from fractions import Fraction
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from candlecalc.calc.datasheet.concentration import concentration
-from candlecalc.calc.datasheet.read import read
+from candlecalc.calc.datasheet.percentages import concentration
+from candlecalc.calc.datasheet.reading import read
 from candlecalc.calc.datasheet.substance import Line, identifiers
 
 LONGEST = 1000  # characters: no line of a data sheet is longer

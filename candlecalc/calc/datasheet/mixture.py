@@ -7,9 +7,9 @@ from fractions import Fraction
 from functools import cached_property
 from typing import Iterator, List, Optional, Tuple
 
-from candlecalc.calc.datasheet.classes import SENSITISING, Close, classes, close
+from candlecalc.calc.datasheet.answers import Result, shown
+from candlecalc.calc.datasheet.class_rules import SENSITISING, Close, classes, close
 from candlecalc.calc.datasheet.lines import Numbers, in_oils, oils_without_sheet, shares_in_candle
-from candlecalc.calc.datasheet.result import Result, shown
 from candlecalc.calc.datasheet.substance import CAS, Line, Part, parts_of
 from candlecalc.calc.datasheet.toxicity import not_estimated
 

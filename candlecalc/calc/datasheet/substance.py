@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Dict, FrozenSet, Iterable, List, Mapping, NamedTuple, Optional, Set, Tuple
 
-from candlecalc.calc.datasheet.concentration import Concentration
+from candlecalc.calc.datasheet.percentages import Concentration
 
 ORAL, DERMAL, DUST = "oral", "dermal", "dust or mist"
 FORMS = [ORAL, DERMAL, "gas", "vapour", DUST]  # the ways into the body that have estimates of their own

@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import Dict, Iterable, List, NamedTuple, Tuple
 
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.result import Result, listed, reaches, result, shown
+from candlecalc.calc.datasheet.answers import Result, listed, reaches, result, shown
 from candlecalc.calc.datasheet.substance import Hazard, Part, Words
 
 # Table 1.1: a substance below this is not added up, or below its own specific limit where that is less.

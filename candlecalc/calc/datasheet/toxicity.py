@@ -4,7 +4,7 @@ from fractions import Fraction
 from typing import Dict, List, NamedTuple, Optional, Tuple
 
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.result import Result, listed, reaches, result, shown
+from candlecalc.calc.datasheet.answers import Result, listed, reaches, result, shown
 from candlecalc.calc.datasheet.substance import FORMS, Part, Words
 
 COUNTED, COUNTED_TOXIC = Fraction(1), Fraction(1, 10)  # Table 1.1: category 4, and 1 to 3

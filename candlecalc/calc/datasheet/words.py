@@ -2,7 +2,7 @@
 
 import re
 
-from candlecalc.calc.datasheet.concentration import NUMBER
+from candlecalc.calc.datasheet.percentages import NUMBER
 
 # Kinds whose category is by a printed number, in the order they are looked for: longer names first.
 KINDS = [

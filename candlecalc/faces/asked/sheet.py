@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
 
-from candlecalc.calc.datasheet.concentration import NUMBER, concentration, plain
+from candlecalc.calc.datasheet.percentages import NUMBER, concentration, plain
 from candlecalc.calc.datasheet.substance import CAS, EC, INDEX, NUMBERED, REGISTERED
 
 # What the columns of section 3 are headed: the first that fits. Those of "" are known and not needed.

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from candlecalc import __version__
-from candlecalc.faces.addins.carried import OURS, carried
+from candlecalc.faces.addins.carrying import OURS, carried
 from candlecalc.faces.excel import vba
 from candlecalc.files import THERE_ALREADY, write_folder
 

@@ -10,7 +10,7 @@ from typing import Dict, List, Match, NamedTuple, Optional, Pattern, Set, Tuple
 
 import candlecalc.calc.datasheet.words as grammar
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.concentration import number, plain
+from candlecalc.calc.datasheet.percentages import number, plain
 from candlecalc.calc.datasheet.substance import DERMAL, DUST, FORMS, ORAL, Hazard, Limit, Words
 
 

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import Dict, List
 
-from candlecalc.calc.datasheet.result import Result, listed, reaches, result, shown
+from candlecalc.calc.datasheet.answers import Result, listed, reaches, result, shown
 from candlecalc.calc.datasheet.substance import Part
 
 LIMIT = Fraction(25)

@@ -10,7 +10,7 @@ from xml.sax.saxutils import escape, quoteattr
 from candlecalc import __version__
 from candlecalc.declaration.declared import Function
 from candlecalc.faces.addins import wizard
-from candlecalc.faces.addins.carried import OURS, carried
+from candlecalc.faces.addins.carrying import OURS, carried
 from candlecalc.faces.described import reference
 from candlecalc.faces.libreoffice.component import spelled
 from candlecalc.files import zipped

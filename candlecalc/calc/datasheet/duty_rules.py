@@ -3,10 +3,10 @@
 from fractions import Fraction
 from typing import List, Tuple
 
-from candlecalc.calc.datasheet.classes import SENSITISING
+from candlecalc.calc.datasheet.answers import Result, reaches
+from candlecalc.calc.datasheet.class_rules import SENSITISING
 from candlecalc.calc.datasheet.findings import code_of, wording
 from candlecalc.calc.datasheet.label import WATER_ONLY, LabelLine
-from candlecalc.calc.datasheet.result import Result, reaches
 from candlecalc.calc.datasheet.substance import Part
 from candlecalc.calc.sources import unconfirmed
 

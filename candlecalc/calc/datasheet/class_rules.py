@@ -4,8 +4,8 @@ from fractions import Fraction
 from typing import Dict, List, NamedTuple, Tuple
 
 import candlecalc.tables as tables
-from candlecalc.calc.datasheet.aquatic import aquatic
-from candlecalc.calc.datasheet.result import Result, reaches, shown
+from candlecalc.calc.datasheet.answers import Result, reaches, shown
+from candlecalc.calc.datasheet.aquatic_rules import aquatic
 from candlecalc.calc.datasheet.substance import Part
 from candlecalc.calc.datasheet.sums import aspiration, breathing, eyes, not_adding, single, skin
 from candlecalc.calc.datasheet.toxicity import acute
