@@ -6,6 +6,7 @@ leaves a choice, the strictest meaning is taken and a note says so.
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 from typing import Dict, List, Match, NamedTuple, Optional, Pattern, Set, Tuple
 
 import candlecalc.calc.datasheet.words as grammar
@@ -87,6 +88,8 @@ def read(classes: str, specifics: str = "") -> Words:
     return words
 
 
+# An oil's lines say the same of many substances, and a load is tried again and again with the same lines.
+@lru_cache(maxsize=1024)
 def _taken(text: str, *limits: "Pattern[str]") -> _Text:
     taken = _Text(text)
     taken.take("unknown", grammar.UNKNOWN)
