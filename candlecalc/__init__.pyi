@@ -4043,24 +4043,24 @@ def labour_cost(minutes: _Value | _Array, rate: _Value | _Array, people: _Value 
 @_overload
 def labour_cost(minutes: _Value | _Array | _Column, rate: _Value | _Array | _Column, people: _Value | _Array | _Column = 1.0) -> _pd.Series[float]: ...
 @_overload
-def landed_cost(price: _Value, discount: _Value = 0.0, charges: _Value = 0.0, tax: _Value = 0.0) -> float:
+def landed_cost(price: _Value, returned: _Value = 0.0, shipping: _Value = 0.0, tax: _Value = 0.0) -> float:
     """Cost of a line of a purchase with its share of freight and duty, and the tax you cannot claim back.
 
     `split_charge` shares a document's freight out over its lines.
 
-    >>> landed_cost(price=120, discount=6, charges=14.5)
+    >>> landed_cost(price=120, returned=6, shipping=14.5)
     128.5
 
     Parameters
     ----------
     price : 0 or more
         an amount of money
-    discount : 0 or more; 0.0 if left out
-        an amount of money
-    charges : 0 or more; 0.0 if left out
-        an amount of money
+    returned : 0 or more; 0.0 if left out
+        discount, and what the supplier gave back
+    shipping : 0 or more; 0.0 if left out
+        the line's share of freight and duty
     tax : 0 or more; 0.0 if left out
-        an amount of money
+        tax that you cannot claim back
 
     Returns
     -------
@@ -4071,16 +4071,16 @@ def landed_cost(price: _Value, discount: _Value = 0.0, charges: _Value = 0.0, ta
     ------
     ValueError
         Where an argument or the result is out of its range.
-        With the words: the discount cannot be more than the price.
+        With the words: no more can be taken off than the price.
 
     References
     ----------
     cost of purchase, freight and tax not recovered in it: IAS 2, from summaries; OpenStax, Financial Accounting 6
     """
 @_overload
-def landed_cost(price: _Value | _Array, discount: _Value | _Array = 0.0, charges: _Value | _Array = 0.0, tax: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
+def landed_cost(price: _Value | _Array, returned: _Value | _Array = 0.0, shipping: _Value | _Array = 0.0, tax: _Value | _Array = 0.0) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def landed_cost(price: _Value | _Array | _Column, discount: _Value | _Array | _Column = 0.0, charges: _Value | _Array | _Column = 0.0, tax: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
+def landed_cost(price: _Value | _Array | _Column, returned: _Value | _Array | _Column = 0.0, shipping: _Value | _Array | _Column = 0.0, tax: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def last_pot(melt: _Value, pots: _Value, pot: _Value) -> float:
     """What is left for the last pot after the full ones; nothing where they take it all.

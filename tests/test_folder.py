@@ -8,6 +8,7 @@ import pytest
 from candlecalc.season import folder
 from candlecalc.season.folder import UnreadableError
 from candlecalc.season.season import problems
+from candlecalc.season.tables import TABLES
 
 
 @pytest.fixture
@@ -190,7 +191,7 @@ def many(there, row):
 
 
 def test_a_file_of_many_lines_is_told_by_its_first_faults_and_a_count(there):
-    path = many(there, "x," * 23 + "06")
+    path = many(there, "x," * len(TABLES["materials"].fields) + "06")
     said = refused(there)
     assert said.startswith(f"{path}, line 2: one cell more")
     assert f"{path}, line 3: " in said and f"{path}, line 5: " not in said
@@ -198,7 +199,7 @@ def test_a_file_of_many_lines_is_told_by_its_first_faults_and_a_count(there):
 
 
 def test_a_table_of_more_lines_than_a_workbook_has_room_for_says_how_many(there):
-    path = many(there, "x" + "," * 22)
+    path = many(there, "x" + "," * (len(TABLES["materials"].fields) - 1))
     assert refused(there) == (
         f"{path}, line 202: 200000 lines, where a workbook has room for 200; this is the first that has none"
     )

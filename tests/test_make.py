@@ -15,13 +15,14 @@ from click.testing import CliRunner
 
 from candlecalc import __version__
 from candlecalc.commands import make
-from candlecalc.commands.cli import main
+from candlecalc.commands.cli import SHOWN_WORDS, main
 from candlecalc.season import folder
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import empty
 from candlecalc.workbook import book
 from candlecalc.workbook.reading import read
 from candlecalc.workbook.reports import report
+from candlecalc.workbook.tabs.registry import registered
 
 
 def run(*given):
@@ -593,3 +594,7 @@ def test_half_a_cent_is_shown_as_a_sheet_shows_it(amount, told):
 def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
     checked = run("check", typed(demo, tmp_path, "Materials", "N4", 110))  # oil in below the wax's melting range
     assert "N4: Add oil at: oil goes into wax that is set. It was read as 110; " in checked.output
+
+
+def test_show_takes_the_words_that_tabs_register_themselves_with():
+    assert {"batch", *(each.shown.word for each in registered() if each.shown)} == set(SHOWN_WORDS)

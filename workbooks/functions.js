@@ -3061,17 +3061,17 @@ FUNCTIONS_.convert = {
  * Cost of a line of a purchase with its share of freight and duty, and the tax you cannot claim back. Gives 0 or more.
  * Source 28
  * @param price an amount of money: 0 or more
- * @param [discount] an amount of money: 0 or more; 0 if left out
- * @param [charges] an amount of money: 0 or more; 0 if left out
- * @param [tax] an amount of money: 0 or more; 0 if left out
+ * @param [returned] discount, and what the supplier gave back: 0 or more; 0 if left out
+ * @param [shipping] the line's share of freight and duty: 0 or more; 0 if left out
+ * @param [tax] tax that you cannot claim back: 0 or more; 0 if left out
  * @customfunction
  */
-function CANDLE_LANDED_COST(price, discount, charges, tax) { return answer_("landed_cost", arguments); }
+function CANDLE_LANDED_COST(price, returned, shipping, tax) { return answer_("landed_cost", arguments); }
 FUNCTIONS_.landed_cost = {
-  takes: { price: "money", discount: "money", charges: "money", tax: "money" },
-  left_out: { discount: 0, charges: 0, tax: 0 },
-  asks: ["discount <= price"],
-  answer: (price, discount, charges, tax) => price - discount + charges + tax,
+  takes: { price: "money", returned: "money", shipping: "money", tax: "money" },
+  left_out: { returned: 0, shipping: 0, tax: 0 },
+  asks: ["returned <= price"],
+  answer: (price, returned, shipping, tax) => price - returned + shipping + tax,
   gives: "money",
 };
 
@@ -4106,18 +4106,18 @@ function measure_on_each_(net, variation, beyond, furthest) {
 const measure_READ_AT_ = [113, 907];
 
 function hazard_label_hazard_cautions_(region = "EU") {
-  return region === "US" ? [hazard_label_US_ + ": " + hazard_label_ASK_US_] : duties_cautions_(region);
+  return region === "US" ? [hazard_label_US_ + ": " + hazard_label_ASK_US_] : duty_rules_cautions_(region);
 }
 
 const hazard_label_US_ = "these rules do not apply in the US";
 
 const hazard_label_ASK_US_ = "ask the oil's supplier for a data sheet by 29 CFR 1910.1200 (work places), and a licensed adviser or the Consumer Product Safety Commission about labels for consumers (the latter from memory)";
 
-function duties_cautions_(region) {
-  return added_(duties_CAUTIONS_, repeated_(["Great Britain: the GB list may differ: confirm."], region === "GB"));
+function duty_rules_cautions_(region) {
+  return added_(duty_rules_CAUTIONS_, repeated_(["Great Britain: the GB list may differ: confirm."], region === "GB"));
 }
 
-const duties_CAUTIONS_ = ["Worked out from the lines typed, by limits and sums alone. The supplier's data sheet for the oil, or for the oil in wax, test results, comparison with mixtures already judged, and a competent person's decision stand above it. Whoever sells the candle answers for its class and label.", "EU rules: limits as consolidated in May 2026, wording of September 2025. Great Britain, Northern Ireland, Switzerland, the United States, Canada and others differ in law, language, dates and statements. National rules on language, waste, poison centres and goods for consumers come on top.", "A data sheet prints ranges, leaves out what is below its thresholds, may be old, and may lack specific limits, M-factors or toxicity estimates. The upper ends are taken; what is missing is unknown, not harmless.", "For experts or tests: substances that do not add up (aldehydes, phenols, acids, bases, surfactants), the 20 % guide for irritation of the airways and drowsiness, viscosity, how the solid burns, fumes and soot, dyes, additives of the wax, and impurities.", "Labels for hazards are no labels for burning: fire warnings and their standards (EN 15493, 15494 and 15426, from memory) are a duty of their own.", "A fragrance certificate by the IFRA standards is no hazard classification.", "Weighing and drift from batch to batch may cross a limit that is near.", "That a candle is judged as a mixture is from memory: confirm it with a competent person."];
+const duty_rules_CAUTIONS_ = ["Worked out from the lines typed, by limits and sums alone. The supplier's data sheet for the oil, or for the oil in wax, test results, comparison with mixtures already judged, and a competent person's decision stand above it. Whoever sells the candle answers for its class and label.", "EU rules: limits as consolidated in May 2026, wording of September 2025. Great Britain, Northern Ireland, Switzerland, the United States, Canada and others differ in law, language, dates and statements. National rules on language, waste, poison centres and goods for consumers come on top.", "A data sheet prints ranges, leaves out what is below its thresholds, may be old, and may lack specific limits, M-factors or toxicity estimates. The upper ends are taken; what is missing is unknown, not harmless.", "For experts or tests: substances that do not add up (aldehydes, phenols, acids, bases, surfactants), the 20 % guide for irritation of the airways and drowsiness, viscosity, how the solid burns, fumes and soot, dyes, additives of the wax, and impurities.", "Labels for hazards are no labels for burning: fire warnings and their standards (EN 15493, 15494 and 15426, from memory) are a duty of their own.", "A fragrance certificate by the IFRA standards is no hazard classification.", "Weighing and drift from batch to batch may cross a limit that is near.", "That a candle is judged as a mixture is from memory: confirm it with a competent person."];
 
 function money_tax_by_line_(amounts, tax, stated = "before tax", digits = 2) {
   return amounts.map((amount) => round_(money_tax_(amount, tax, stated), Math.trunc(digits)));
@@ -4402,7 +4402,7 @@ const ASKS_ = {
   "opening+made >= closing": [(opening, made, closing) => round_(opening + made - closing, 9) >= 0, "closing stock cannot be more than there was", "opening", "made", "closing"],
   "bought >= withdrawn": [(bought, withdrawn) => bought >= withdrawn, "no more can be taken for own use than was bought", "bought", "withdrawn"],
   "opening+bought-withdrawn+labour+supplies+other >= closing": [(opening, bought, withdrawn, labour, supplies, other, closing) => round_(opening + bought - withdrawn + labour + supplies + other - closing, 9) >= 0, "closing stock cannot be more than there was", "opening", "bought", "withdrawn", "labour", "supplies", "other", "closing"],
-  "discount <= price": [(discount, price) => discount <= price, "the discount cannot be more than the price", "discount", "price"],
+  "returned <= price": [(returned, price) => returned <= price, "no more can be taken off than the price", "returned", "price"],
 };
 
 const DIMENSIONS_ = {

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from candlecalc.commands.make import Answer
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
+# What `show` takes: a batch, and the words that tabs register themselves with.
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -116,7 +118,7 @@ def check(book: Path) -> None:
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
-@click.argument("what", type=click.Choice(["costs", "prices", "batch", "purchases", "bought"]))
+@click.argument("what", type=click.Choice(SHOWN_WORDS))
 @click.option("--product", metavar="NAME", default="", help="One product; of a batch, else the one on Batch.")
 @click.option(
     "--make", "count", type=click.IntRange(1, 100_000), help="How many, for batch; else as many as Batch says, or 12."

@@ -3,7 +3,8 @@
 import datetime
 import os
 from collections.abc import Mapping
-from typing import NamedTuple
+from dataclasses import dataclass
+from functools import cached_property
 
 from openpyxl import Workbook
 
@@ -18,8 +19,9 @@ from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, layout_of_tab
 from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.registry import registered
-from candlecalc.workbook.writing import pack
+from candlecalc.workbook.writing import memory, pack
 from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
+from candlecalc.workbook.writing.memory import Values
 
 TABS: dict[str, Tab] = {each.tab.title: each.tab for each in registered()}
 TABLE_TABS: dict[str, TableTab] = {tab.key: tab for tab in TABS.values() if isinstance(tab, TableTab)}
@@ -44,7 +46,8 @@ def made(
     return packed(drafted(season, dated, picked, before, rows_of), stored=stored)
 
 
-class Drafted(NamedTuple):
+@dataclass(frozen=True)
+class Drafted:
     """A workbook as it was written: its cells, its date, the text of each drawing, and what its cards read."""
 
     book: Workbook
@@ -53,11 +56,16 @@ class Drafted(NamedTuple):
     read: dict[str, set[Source]]
     plan: Plan
 
+    @cached_property
+    def values(self) -> dict[str, Values]:
+        """The rows of each tab with the value of every formula."""
+        return memory.calculated(self.book)
+
 
 def packed(written: Drafted, *, stored: bool = True) -> bytes:
     """A written workbook as a file, with or without the values of its formulas."""
     parts = pack.parts_of(written.book, written.dated, written.texts)
-    return zipped(pack.with_values(parts) if stored else parts)
+    return zipped(pack.with_values(parts, written.values.values()) if stored else parts)
 
 
 def date_of(season: Season) -> datetime.date:

@@ -103,6 +103,29 @@ def test_lines_that_come_to_nothing_are_refused(face, amounts):
         face.split_charge(80, amounts)
 
 
+# IAS 2, paragraphs 10 and 11, from memory: purchase price, duty, tax that is not recovered and transport are in the
+# cost of what was bought; trade discounts and rebates are not. Worked here.
+LANDED = [  # price, returned, shipping, tax, cost
+    (1000, 0, 0, 0, 1000),
+    (1000, 50, 0, 0, 950),
+    (1000, 50, 80, 0, 1030),
+    (1000, 50, 80, 66.5, 1096.5),
+    (80, 80, 12.4, 0, 12.4),
+]
+
+
+@pytest.mark.parametrize("price, returned, shipping, tax, cost", LANDED)
+def test_what_was_bought_costs_its_price_less_what_came_back_with_freight_and_tax(
+    face, price, returned, shipping, tax, cost
+):
+    assert face.landed_cost(price, returned, shipping, tax) == pytest.approx(cost, abs=1e-9)
+
+
+def test_no_more_comes_back_than_was_paid(face):
+    with face.refuses("landed_cost: no more can be taken off than the price (returned 81, price 80)"):
+        face.landed_cost(80, 81)
+
+
 # Common practice, no source.
 
 

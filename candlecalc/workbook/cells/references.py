@@ -240,9 +240,12 @@ def at(table: str, key: str, row: Given) -> Expression:
     return written("INDEX({column},{row})", column=Whole(table, key), row=row)
 
 
-def row_in(table: str, name: Given) -> Expression:
-    """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready."""
-    return written("MATCH({name},{names},0)", name=name, names=Names(table))
+def row_in(table: str, name: Given, *, ready: bool = True) -> Expression:
+    """The place of a name among the rows of another tab; of a tab that says so, among the rows that are ready.
+
+    With `ready` false among all of them: a log keeps its order while one thing in it waits for an entry.
+    """
+    return written("MATCH({name},{names},0)", name=name, names=Names(table, ready))
 
 
 def as_text(given: Given) -> Expression:
@@ -328,7 +331,8 @@ def line_of(number: Given) -> Expression:
 def to_date(amount: Given, balance: str, thing: str) -> Expression:
     """A sum down a list in order, begun again with each thing. `balance` is the column itself."""
     before = written("IF({thing}={above},{balance},0)", thing=thing, above=Above(thing), balance=Above(balance))
-    return written("ROUND({before}+{amount},6)", before=before, amount=amount)
+    # To nine decimals: what is lost line by line stays far below what is shown, a thousand lines on.
+    return written("ROUND({before}+{amount},9)", before=before, amount=amount)
 
 
 def last_line(table: str, key: str, thing: Given) -> Expression:

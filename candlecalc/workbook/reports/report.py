@@ -23,7 +23,6 @@ from candlecalc.workbook.reading.spots import TODAYS, Spots
 from candlecalc.workbook.reports.wiring import resting_on
 from candlecalc.workbook.tabs.look import checks
 from candlecalc.workbook.tabs.make import batch
-from candlecalc.workbook.writing import memory
 
 
 @dataclass(frozen=True)
@@ -47,7 +46,7 @@ class Calculated:
 
     def __init__(self, season: Season, written: book.Drafted) -> None:
         self.season, self.plan = season, written.plan
-        self._written, self._tabs = written.book, memory.calculated(written.book)
+        self._written, self._tabs = written.book, written.values
 
     def tab(self, title: str) -> Rows:
         """The values of a tab; days are numbers."""

@@ -4,17 +4,22 @@ import datetime
 import io
 import re
 import zipfile
-from collections.abc import Mapping
-from xml.sax.saxutils import quoteattr
+from collections.abc import Iterable, Mapping
+from functools import partial
+from typing import Any
+from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl import Workbook
+from openpyxl.utils import column_index_from_string
 from openpyxl.writer.excel import ExcelWriter
 
-from candlecalc.files import zipped
+from candlecalc.workbook.writing.memory import ERRORS, Values
 
 CORE, STYLES = "docProps/core.xml", "xl/styles.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
 FONT_PARTS = ("b", "i", "strike", "u", "sz", "color", "name", "family", "scheme")
+
+FORMULA = re.compile(rb'<c r="(?P<column>[A-Z]+)(?P<row>\d+)"(?P<style>[^>]*)>(?P<formula><f>[^<]*</f>)<v ?/></c>')
 
 Parts = dict[str, bytes]
 
@@ -57,24 +62,33 @@ def _described(drawing: bytes, text: str) -> bytes:
     )
 
 
-def with_values(parts: Parts) -> Parts:
-    """The parts with a value stored beside each formula; nothing else in them changes."""
-    import formualizer
-
-    tables = {name: data for name, data in parts.items() if name.startswith("xl/tables/")}
-    # The engine takes no table over a few thousand cells. No formula of ours refers to a table, so it
-    # is shown a corner of each, and the tables go back as they were.
-    corners = {name: _corner(data) for name, data in tables.items()}
-    package = zipped({**parts, **corners}, zipfile.ZIP_STORED)
-    filled: bytes = formualizer.recalculate_xlsx_bytes(package)["bytes"]
-    return {**_parts(filled), **tables}
+def with_values(parts: Parts, tabs: Iterable[Values]) -> Parts:
+    """The parts with a value stored beside each formula; nothing else in them changes. Tabs come in their order."""
+    filled = dict(parts)
+    for number, rows in enumerate(tabs, start=1):
+        name = f"xl/worksheets/sheet{number}.xml"
+        filled[name] = FORMULA.sub(partial(_filled, rows), parts[name])
+    return filled
 
 
-def _corner(table: bytes) -> bytes:
-    """The same table, one column wide and one row high."""
-    text = table.decode()
-    row = re.search(r'ref="A(\d+):', text)[1]  # type: ignore[index]
-    text = re.sub(r'ref="[^"]*"', f'ref="A{row}:A{int(row) + 1}"', text, count=1)
-    return re.sub(
-        r"<tableColumns.*?(<tableColumn [^>]*/>).*</tableColumns>", r'<tableColumns count="1">\1</tableColumns>', text
-    ).encode()
+def _filled(rows: Values, cell: re.Match[bytes]) -> bytes:
+    value = rows[int(cell["row"]) - 1][column_index_from_string(cell["column"].decode()) - 1]
+    sort, text = _stored(value)
+    return b'<c r="%b%b"%b%b>%b<v>%b</v></c>' % (
+        cell["column"],
+        cell["row"],
+        cell["style"],
+        sort,
+        cell["formula"],
+        text,
+    )
+
+
+def _stored(value: Any) -> tuple[bytes, bytes]:
+    """What a value is to a file, where it is no number, and how it stands there."""
+    if isinstance(value, bool):
+        return b' t="b"', b"1" if value else b"0"
+    if isinstance(value, (int, float)):
+        return b"", repr(value).encode()
+    text = escape(value or "").encode()
+    return b' t="e"' if value in ERRORS.values() else b' t="str"', text

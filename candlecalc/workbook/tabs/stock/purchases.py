@@ -13,11 +13,11 @@ from candlecalc.workbook.tabs.registry import Shown, register
 TAB = entry_tab(
     PURCHASES,
     {
-        "landed": result("Cost landed, {money}", "landed_cost", price="goods", discount="discount", charges=Same("freight", "share"), tax="tax", format="money_strong"),
+        "landed": result("Cost landed, {money}", "landed_cost", price="goods", returned="discount", shipping=Same("freight", "share"), tax="tax", format="money_strong"),
         "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="landed", size="amount"),
         "amount": result("Bought, {weight} or each", "pieces_for", each=at("materials", "size", "material_row"), count="packs", format="quantity"),
         "goods": result("Goods, {money}", "cost_of_all", cost="price", count="packs", format="money"),
-        "material_row": look("Material, row", row_in("materials", "material"), "row", width=8),
+        "material_row": look("Material, row", row_in("materials", "material", ready=False), "row", width=8),
         "number": look("Line's number", line_key("material_row", "date"), "row", width=16),
     },
     waits={"material": not_ready_there("materials", "material")},
