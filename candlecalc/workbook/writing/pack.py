@@ -73,8 +73,8 @@ def with_values(parts: Parts) -> Parts:
 def _corner(table: bytes) -> bytes:
     """The same table, one column wide and one row high."""
     text = table.decode()
-    row = re.search(r'ref="A(\d+):', text)[1]  # type: ignore[index]
-    text = re.sub(r'ref="[^"]*"', f'ref="A{row}:A{int(row) + 1}"', text, count=1)
+    column, row = re.search(r'ref="([A-Z]+)(\d+):', text).groups()  # type: ignore[union-attr]
+    text = re.sub(r'ref="[^"]*"', f'ref="{column}{row}:{column}{int(row) + 1}"', text, count=1)
     return re.sub(
         r"<tableColumns.*?(<tableColumn [^>]*/>).*</tableColumns>", r'<tableColumns count="1">\1</tableColumns>', text
     ).encode()
