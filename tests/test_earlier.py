@@ -104,20 +104,20 @@ def own_things(book):
     """What a maker may add to a workbook: a tab, a column, a note, a colour, a drop-down."""
     sheet = book["Materials"]
     book.create_sheet("My sums")["A1"] = 12
-    sheet["AV3"], sheet["AV4"] = "Shelf", "by the door"
-    sheet["AX9"] = "ask again"
+    sheet["DA3"], sheet["DA4"] = "Shelf", "by the door"
+    sheet["DC9"] = "ask again"
     sheet["A5"].comment = openpyxl.comments.Comment("smells of pear", "me")
     sheet["A6"].fill = openpyxl.styles.PatternFill("solid", fgColor="00FF00")
     sheet["A7"].font = openpyxl.styles.Font(color="FF00FF")
     rule = openpyxl.worksheet.datavalidation.DataValidation(type="list", formula1='"door,window"')
-    rule.add("AV4:AV20")
+    rule.add("DA4:DA20")
     sheet.add_data_validation(rule)
 
 
 NOT_CARRIED = [
     "the tab My sums",
     "Materials: the column Shelf",
-    "Materials: the column AX",
+    "Materials: the column DC",
     "Materials: 1 comment",
     "Materials: 2 cells with colours of your own",
     "Materials: 1 rule of your own for what may be typed",
@@ -143,7 +143,7 @@ def made(few_rows, made_once, tmp_path_factory):
     path = tmp_path_factory.mktemp("made") / "small.xlsx"
     assert run("new", path, "--region", "gb", "--date", "2027-01-04").exit_code == 0
     book = openpyxl.load_workbook(path)
-    typed = {"A4": "Soft wax", "B4": "wax", "D4": 5, "E4": "kg", "F4": 30, "K4": 0.9, "W4": datetime.date(2026, 12, 1)}
+    typed = {"B4": "Soft wax", "C4": "wax", "E4": 5, "F4": "kg", "G4": 30, "L4": 0.9, "X4": datetime.date(2026, 12, 1)}
     for cell, value in typed.items():
         book["Materials"][cell] = value
     book.save(path)
@@ -165,7 +165,7 @@ MOVED = "Materials: columns or rows have moved since it was made, so its formula
 
 
 def test_an_optional_column_that_is_absent_reads_as_blank_and_is_mentioned_once(made, tmp_path):
-    path = changed(made, tmp_path, lambda book: book["Materials"].delete_cols(7))
+    path = changed(made, tmp_path, lambda book: book["Materials"].delete_cols(8))
     done = run("check", path)
     assert (done.exit_code, done.output.splitlines()) == (
         0, [f"{path}: Numbers agree", f"{path}: Materials has no column Shipping, GBP: it reads as blank",
@@ -177,7 +177,7 @@ def test_an_optional_column_that_is_absent_reads_as_blank_and_is_mentioned_once(
 
 
 def test_a_column_that_is_needed_is_asked_for(made, tmp_path):
-    path = changed(made, tmp_path, lambda book: book["Materials"].delete_cols(6))
+    path = changed(made, tmp_path, lambda book: book["Materials"].delete_cols(7))
     done = run("check", path)
     assert (done.exit_code, done.output) == (1, f"candlecalc: {path}: Materials has no column Pack price, GBP\n")
 
@@ -217,7 +217,7 @@ def test_a_head_that_was_renamed_is_known_by_its_old_one(monkeypatch):
 
 def test_columns_in_another_order_and_heads_lower_down_are_no_error(made, tmp_path):
     def change(book):
-        book["Materials"].move_range("D3:F203", rows=0, cols=30)
+        book["Materials"].move_range("E3:G203", rows=0, cols=100)
         book["Materials"].insert_rows(2, amount=3)
 
     path = changed(made, tmp_path, change)
@@ -228,12 +228,12 @@ def test_columns_in_another_order_and_heads_lower_down_are_no_error(made, tmp_pa
 
 def test_a_problem_is_told_where_it_stands_in_the_makers_own_workbook(made, tmp_path):
     def change(book):
-        book["Materials"].move_range("D3:F203", rows=0, cols=30)
+        book["Materials"].move_range("E3:G203", rows=0, cols=100)
         book["Materials"].insert_rows(2, amount=3)
-        book["Materials"]["AH7"] = "many"
+        book["Materials"]["DA7"] = "many"
 
     done = run("check", changed(made, tmp_path, change))
-    assert (done.exit_code, 'tab Materials, AH7: Pack size: it is the text "many"' in done.output) == (1, True)
+    assert (done.exit_code, 'tab Materials, DA7: Pack size: it is the text "many"' in done.output) == (1, True)
 
 
 def test_a_makers_own_columns_and_tabs_are_no_error(made, tmp_path):
@@ -244,7 +244,7 @@ def test_a_makers_own_columns_and_tabs_are_no_error(made, tmp_path):
 
 def test_a_head_in_other_letters_or_with_a_line_break_is_the_same_head(made, tmp_path):
     def change(book):
-        book["Materials"]["D3"], book["Materials"]["F3"] = "PACK  size", "Pack price,\nGBP"
+        book["Materials"]["E3"], book["Materials"]["G3"] = "PACK  size", "Pack price,\nGBP"
 
     assert wax(changed(made, tmp_path, change)) == wax(made)
 

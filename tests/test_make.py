@@ -143,7 +143,7 @@ def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, saved):
 
 
 def test_the_rise_of_materials_is_typed_on_costing_and_kept_with_the_settings(demo, tmp_path):
-    season = read.season_of(typed(demo, tmp_path, "Costing", "N2", 0.25))
+    season = read.season_of(typed(demo, tmp_path, "Costing", "O2", 0.25))
     assert season.settings["materials_rise"] == 0.25
     folder.write(season, tmp_path / "csv")
     assert "materials_rise,0.25" in (tmp_path / "csv" / "settings.csv").read_text().splitlines()
@@ -178,20 +178,20 @@ def test_a_blank_workbook_has_no_problem(all_rows, tmp_path, region, currency):
 
 
 TYPED = [  # tab, cell, what is typed, what is said
-    ("Materials", "D4", "lots", 'tab Materials, D4: Pack size: it is the text "lots"'),
-    ("Materials", "B5", "soap", 'tab Materials, B5: Kind: it is "soap"'),
-    ("Vessels", "K4", 1.5, "tab Vessels, K4: Headspace: it is 1.5"),
-    ("Recipes", "H4", 8, "Did you mean 8%?"),
-    ("Recipes", "E4", "Butter", '"Butter" is not on Materials'),
-    ("Recipes", "E4", "Fig and cedar oil", '"Fig and cedar oil" on Materials is not of kind wax'),
-    ("Recipes", "D4", None, "tab Recipes, D4: Vessel: it is missing"),
-    ("Recipes", "A5", "Fig and cedar jar", 'tab Recipes, A5: Product: "Fig and cedar jar" stands here twice'),
-    ("Recipes", "H4", 0.2, "load above the wax's highest"),
-    ("Recipes", "J4", 0.6, "oil shares that do not add up to 1"),
-    ("Recipes", "R4", 0.001, "part without its share, or share without its part"),
-    ("Prices", "C4", 5, "price below full cost"),
-    ("Prices", "C4", 12, "margin under the target"),
-    ("Prices", "C4", None, "tab Prices, C4: Your price: it is missing"),
+    ("Materials", "E4", "lots", 'tab Materials, E4: Pack size: it is the text "lots"'),
+    ("Materials", "C5", "soap", 'tab Materials, C5: Kind: it is "soap"'),
+    ("Vessels", "L4", 1.5, "tab Vessels, L4: Headspace: it is 1.5"),
+    ("Recipes", "I4", 8, "Did you mean 8%?"),
+    ("Recipes", "F4", "Butter", '"Butter" is not on Materials'),
+    ("Recipes", "F4", "Fig and cedar oil", '"Fig and cedar oil" on Materials is not of kind wax'),
+    ("Recipes", "E4", None, "tab Recipes, E4: Vessel: it is missing"),
+    ("Recipes", "B5", "Fig and cedar jar", 'tab Recipes, B5: Product: "Fig and cedar jar" stands here twice'),
+    ("Recipes", "I4", 0.2, "load above the wax's highest"),
+    ("Recipes", "K4", 0.6, "oil shares that do not add up to 1"),
+    ("Recipes", "S4", 0.001, "part without its share, or share without its part"),
+    ("Prices", "D4", 5, "price below full cost"),
+    ("Prices", "D4", 12, "margin under the target"),
+    ("Prices", "D4", None, "tab Prices, D4: Your price: it is missing"),
     ("Settings", "B11", 6, "Tax rate: it is 6"),
     ("Batch", "A3", "Nope", 'tab Batch, A3: Product: "Nope" is not on Recipes: add it there, or choose another'),
     ("Batch", "A3", "Fig and cedar jar ", "tab Batch, A3: Product: "),
@@ -201,7 +201,7 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Batch", "C3", "x", 'tab Batch, C3: Make: it is the text "x"'),
     ("Batch", "C3", None, "tab Batch, C3: Make: it is missing"),
     ("Batch", "I3", "soon", 'tab Batch, I3: Pour on: it is "soon"'),
-    ("Costing", "N2", "a lot", 'tab Costing, N2: What if materials rise by: it is the text "a lot"'),
+    ("Costing", "O2", "a lot", 'tab Costing, O2: What if materials rise by: it is the text "a lot"'),
 ]
 
 
@@ -218,9 +218,9 @@ def test_a_card_that_is_set_to_nothing_waits_and_is_no_problem(demo, tmp_path):
 
 
 WRITTEN = [  # tab, cell, what a spreadsheet takes for the same as what stands there
-    ("Materials", "B4", "WAX"), ("Settings", "B10", "Yes"), ("Recipes", "C5", "Made"), ("Recipes", "C14", "Set"),
-    ("Recipes", "E4", "SOFT plant wax for jars"), ("Places sold", "P4", "Maker"), ("Vessels", "D4", "Water"),
-    ("Prices", "A4", "fig AND cedar jar"), ("Sets", "A4", "two TINS in a box"), ("Batch", "A3", "FIG and cedar jar"),
+    ("Materials", "C4", "WAX"), ("Settings", "B10", "Yes"), ("Recipes", "D5", "Made"), ("Recipes", "D14", "Set"),
+    ("Recipes", "F4", "SOFT plant wax for jars"), ("Places sold", "Q4", "Maker"), ("Vessels", "E4", "Water"),
+    ("Prices", "B4", "fig AND cedar jar"), ("Sets", "B4", "two TINS in a box"), ("Batch", "A3", "FIG and cedar jar"),
 ]  # fmt: skip
 
 
@@ -255,7 +255,7 @@ def test_what_no_entry_explains_is_told_as_the_workbook_tells_it(demo):
 
 
 def test_a_number_where_any_text_will_do_is_taken_as_text(demo, tmp_path):
-    path = typed(demo, tmp_path, "Recipes", "B4", 2027)
+    path = typed(demo, tmp_path, "Recipes", "C4", 2027)
     assert run("check", path).exit_code == 0
     assert read.season_of(path).tables["recipes"].loc[0, "tag"] == "2027"
 
@@ -279,32 +279,32 @@ def test_a_season_without_its_name_is_told(demo, tmp_path):
 
 @pytest.mark.parametrize("row, unit", [(4, "each"), (36, "kg")], ids=["a wax by the piece", "gloves by the kilogram"])
 def test_a_pack_unit_at_odds_with_its_kind_is_told_once(demo, tmp_path, row, unit):
-    told = run("check", typed(demo, tmp_path, "Materials", f"E{row}", unit)).output.splitlines()
-    assert len([line for line in told if f"tab Materials, E{row}: Pack unit: " in line]) == 1
+    told = run("check", typed(demo, tmp_path, "Materials", f"F{row}", unit)).output.splitlines()
+    assert len([line for line in told if f"tab Materials, F{row}: Pack unit: " in line]) == 1
 
 
 def test_all_problems_are_told_at_once(demo, tmp_path):
-    path = typed(demo, tmp_path, "Recipes", "H4", "much")
+    path = typed(demo, tmp_path, "Recipes", "I4", "much")
     path = path.rename(tmp_path / "one.xlsx")
-    done = run("check", typed(path, tmp_path, "Materials", "F6", -1))
-    assert "Recipes, H4" in done.output
-    assert "Materials, F6" in done.output
+    done = run("check", typed(path, tmp_path, "Materials", "G6", -1))
+    assert "Recipes, I4" in done.output
+    assert "Materials, G6" in done.output
 
 
 def test_a_formula_typed_over_is_found(demo, tmp_path):
-    done = run("check", typed(demo, tmp_path, "Costing", "F4", 1))
+    done = run("check", typed(demo, tmp_path, "Costing", "G4", 1))
     assert done.exit_code == 1
-    assert "tab Costing, F4: the formula was typed over" in done.output
+    assert "tab Costing, G4: the formula was typed over" in done.output
 
 
 def test_a_tab_whose_formulas_are_all_anothers_takes_no_line_for_each(demo, tmp_path):
     copy = openpyxl.load_workbook(demo)
     for row in range(4, 18):
-        copy["Costing"][f"F{row}"] = 1
+        copy["Costing"][f"G{row}"] = 1
     copy.save(tmp_path / "changed.xlsx")
     told = run("check", tmp_path / "changed.xlsx").output.splitlines()
     assert len(told) == report.MOST_CHANGED + 1
-    assert "tab Costing, F14: 4 formulas from here on: the formula was typed over or changed" in told[-1]
+    assert "tab Costing, G14: 4 formulas from here on: the formula was typed over or changed" in told[-1]
 
 
 def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_path):
@@ -312,9 +312,9 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
-    ("Costing", "G5", '=IF($B5="","",SUM(', '=IF($B5="","",2*SUM('),
-    ("Materials", "Y9", "<=32", "<=33"),
-    ("Prices", "M7", "$J7-", "$J8-"),
+    ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
+    ("Materials", "AL9", "<=32", "<=33"),
+    ("Prices", "J7", "$I7-", "$I8-"),
 ]
 
 
@@ -346,7 +346,7 @@ def test_a_command_makes_the_workbook_once(demo, tmp_path, monkeypatch, words):
 def test_costs_are_shown_as_the_workbook_has_them(demo):
     records = json.loads(run("show", demo, "costs", "--json").stdout)
     sheet = openpyxl.load_workbook(demo, data_only=True)["Costing"]
-    assert [record["Full cost, USD"] for record in records] == [sheet[f"M{row}"].value for row in range(4, 16)]
+    assert [record["Full cost, USD"] for record in records] == [sheet[f"N{row}"].value for row in range(4, 16)]
 
 
 def test_prices_are_shown_as_csv(demo):
@@ -399,9 +399,9 @@ def test_a_batch_comes_with_a_caution(demo):
 WHOLE = ["Soft plant wax for jars", "Fig and cedar oil", "Clear jar, straight", "Steel lid, jar",
          "Cotton braid, medium", "Jar label with cautions", "Folded carton, small"]  # fmt: skip
 UNREADY = [  # tab, cell, what is typed, how many lines of the batch are not known, what is said
-    ("Vessels", "E4", None, 3, "tab Vessels, E4: Water to the brim: it is missing"),
-    ("Recipes", "V4", None, 7, "tab Recipes, V4: Minutes: it is missing"),
-    ("Materials", "K4", "light", 2, 'tab Materials, K4: Density: it is the text "light"'),
+    ("Vessels", "F4", None, 3, "tab Vessels, F4: Water to the brim: it is missing"),
+    ("Recipes", "W4", None, 7, "tab Recipes, W4: Minutes: it is missing"),
+    ("Materials", "L4", "light", 2, 'tab Materials, L4: Density: it is the text "light"'),
     ("Settings", "B17", 2, 2, "tab Settings, B17: Waste: it is 2"),
 ]
 
@@ -417,26 +417,26 @@ def test_a_line_that_is_not_known_stands_in_its_place_with_the_reason(demo, tmp_
 
 
 def test_what_is_not_known_is_an_error_in_a_table_and_in_csv(demo, tmp_path):
-    path = typed(demo, tmp_path, "Vessels", "E4", None)
+    path = typed(demo, tmp_path, "Vessels", "F4", None)
     for given in ((), ("--csv",)):
         lines = run("show", path, "batch", *given).stdout.splitlines()
         assert len([line for line in lines if line.count("#N/A") == 2]) == 3
 
 
 def test_a_load_above_a_limit_is_said_beside_the_batch_in_the_words_of_the_workbook(demo, tmp_path):
-    path = typed(demo, tmp_path, "Materials", "T6", 0.02)
+    path = typed(demo, tmp_path, "Materials", "U6", 0.02)
     code, records, beside = bench(path)
     assert (code, records) == (1, bench(demo)[1])
-    assert len([line for line in beside if "tab Recipes, H4: Load: load above the certified limit: lower" in line]) == 1
+    assert len([line for line in beside if "tab Recipes, I4: Load: load above the certified limit: lower" in line]) == 1
     other = bench(path, "--product", "Smoked plum jar")[2]
     assert not [line for line in other if "certified limit" in line]
     assert bench(path, "--product", "Long nights crate")[0] == 1
 
 
 def test_what_stands_behind_a_set_is_told_with_its_batch(demo, tmp_path):
-    path = typed(demo, tmp_path, "Vessels", "K7", None)  # of the tins
+    path = typed(demo, tmp_path, "Vessels", "L7", None)  # of the tins
     assert (
-        "tab Vessels, K7: Headspace: it is missing"
+        "tab Vessels, L7: Headspace: it is missing"
         in run("show", path, "batch", "--product", "two tins in a box").stderr
     )
     assert "Vessels" not in run("show", path, "batch", "--product", "Fig and cedar jar").stderr
@@ -445,7 +445,7 @@ def test_what_stands_behind_a_set_is_told_with_its_batch(demo, tmp_path):
 @pytest.mark.parametrize("what", ["costs", "prices", "batch"])
 def test_what_is_wrong_is_counted_beside_what_is_shown(demo, tmp_path, what):
     assert run("show", demo, what).exit_code == 0
-    path = typed(demo, tmp_path, "Materials", "F12", "dear")
+    path = typed(demo, tmp_path, "Materials", "G12", "dear")
     done = run("show", path, what, "--product", "Fig and cedar jar")
     many = len(run("check", path).output.splitlines())
     told = f"{path}: {many} problem{'s' if many > 1 else ''}; candlecalc check {path} says which"
@@ -454,10 +454,10 @@ def test_what_is_wrong_is_counted_beside_what_is_shown(demo, tmp_path, what):
 
 
 def test_a_workbook_made_from_data_with_problems_is_made_and_says_so(demo, tmp_path):
-    path, made = typed(demo, tmp_path, "Vessels", "E4", None), tmp_path / "made.xlsx"
+    path, made = typed(demo, tmp_path, "Vessels", "F4", None), tmp_path / "made.xlsx"
     done = run("new", made, "--from", path)
     assert done.exit_code == 1
-    assert "tab Vessels, E4: Water to the brim: it is missing" in done.output
+    assert "tab Vessels, F4: Water to the brim: it is missing" in done.output
     assert read.season_of(made).names("vessels") == read.season_of(demo).names("vessels")
 
 
@@ -466,7 +466,7 @@ def test_a_folder_is_checked_as_its_workbook_would_be(demo, tmp_path):
     assert run("check", csv_folder(season, tmp_path / "csv")).output == f"{tmp_path / 'csv'}: Numbers agree\n"
     season.tables["vessels"].loc[0, "water"] = None
     done = run("check", csv_folder(season, tmp_path / "csv"))
-    assert (done.exit_code, "tab Vessels, E4: Water to the brim: it is missing" in done.output) == (1, True)
+    assert (done.exit_code, "tab Vessels, F4: Water to the brim: it is missing" in done.output) == (1, True)
 
 
 @pytest.mark.parametrize("what", ["costs", "prices", "batch"])
@@ -557,17 +557,17 @@ def test_a_name_that_looks_like_a_formula_stays_text(demo, tmp_path):
     season.tables["materials"].loc[0, "supplier"] = "=1+1"
     folder.write(season, tmp_path / "csv")
     assert run("new", tmp_path / "out.xlsx", "--from", tmp_path / "csv").exit_code == 0
-    cell = openpyxl.load_workbook(tmp_path / "out.xlsx")["Materials"]["C4"]
+    cell = openpyxl.load_workbook(tmp_path / "out.xlsx")["Materials"]["D4"]
     assert (cell.value, cell.data_type) == ("=1+1", "s")
 
 
 def test_what_is_unlikely_is_asked_about_with_what_it_was_read_as_and_is_no_problem(demo, tmp_path):
-    path = typed(demo, tmp_path, "Materials", "I4", 46054)  # on hand: what a spreadsheet makes of 1/2 or 1 Feb
+    path = typed(demo, tmp_path, "Materials", "J4", 46054)  # on hand: what a spreadsheet makes of 1/2 or 1 Feb
     checked = run("check", path)
     assert checked.exit_code == 0
     verdict, question = checked.output.splitlines()
     assert verdict == f"{path}: 1 to look at; leave what is meant"
-    assert question.startswith(f"{path}, tab Materials, I4: On hand: is it a date? It was read as 46054;")
+    assert question.startswith(f"{path}, tab Materials, J4: On hand: is it a date? It was read as 46054;")
 
 
 @pytest.mark.parametrize("name", ['=HYPERLINK("http://example.org","x")', "+1 candle", "-1 candle", "@home"])
@@ -592,8 +592,8 @@ def test_half_a_cent_is_shown_as_a_sheet_shows_it(amount, told):
 
 
 def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
-    checked = run("check", typed(demo, tmp_path, "Materials", "N4", 110))  # oil in below the wax's melting range
-    assert "N4: Add oil at: oil goes into wax that is set. It was read as 110; " in checked.output
+    checked = run("check", typed(demo, tmp_path, "Materials", "O4", 110))  # oil in below the wax's melting range
+    assert "O4: Add oil at: oil goes into wax that is set. It was read as 110; " in checked.output
 
 
 def test_show_takes_the_words_that_tabs_register_themselves_with():

@@ -39,6 +39,7 @@ class Field:
     smallest: float = 0.0  # the smallest number besides nothing
     # No cost rests on it: what is wrong with it is told, and the row counts all the same.
     not_in_cost: bool = False
+    missing: str = ""  # what to do where it is needed and not there, if that is more than to type it
     width: int = 0
     longest: int = 60  # characters of a text
     formerly: tuple[str, ...] = ()  # heads that it had in earlier versions

@@ -126,7 +126,7 @@ MATERIALS = Table(
         Field("tax", "Tax kept, {money}", "tax on the pack that you cannot claim back", MONEY),
         Field("on_hand", "On hand, in pack unit", "how much you have, in the unit of the pack size", Term("", "an amount", high=1e7)),
         Field("stands_in_for", "Stands in for", "the material it can take the place of", names_from="materials", not_in_cost=True),
-        Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", _term(terms.Density), needed_when=("kind", ("wax",))),
+        Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", _term(terms.Density), needed_when=("kind", ("wax",)), missing="wax needs it; see the data sheet, or weigh 100 ml"),
         Field("melt_low", "Melts from, {temperature}", "low end of the wax's melting range", MELTS, not_in_cost=True),
         Field("melt_high", "Melts to, {temperature}", "high end of the wax's melting range", MELTS, not_in_cost=True),
         Field("add_at", "Add oil at, {temperature}", "temperature to add oil at, by the wax's data sheet", POURS, not_in_cost=True),

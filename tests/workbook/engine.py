@@ -68,8 +68,8 @@ def _readable(package):
 def _corner(table):
     """The same table, one column wide and one row high."""
     text = table.decode()
-    row = re.search(r'ref="A(\d+):', text)[1]
-    text = re.sub(r'ref="[^"]*"', f'ref="A{row}:A{int(row) + 1}"', text, count=1)
+    column, row = re.search(r'ref="([A-Z]+)(\d+):', text).groups()
+    text = re.sub(r'ref="[^"]*"', f'ref="{column}{row}:{column}{int(row) + 1}"', text, count=1)
     first = r'<tableColumns count="1">\1</tableColumns>'
     return re.sub(r"<tableColumns.*?(<tableColumn [^>]*/>).*</tableColumns>", first, text).encode()
 

@@ -4,6 +4,8 @@
 as it was made, with these entries typed into their cells, is what the maker's workbook must show.
 """
 
+from openpyxl.utils import column_index_from_string
+
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.layout import FIRST_ROW
 
@@ -57,7 +59,8 @@ class Rows:
         rows = [row for _, row in sorted(self.rows.items())]
         rows.sort(key=lambda row: str(row.get(self.keys[0], "")).casefold(), reverse=not ascending)
         self.rows = dict(enumerate(rows, start=FIRST_ROW))
-        self._does(("sort", self.table.title, self._cells(FIRST_ROW, self.end, self.keys), 1, ascending))
+        column = column_index_from_string(self.book.plan.layouts[self.table.key].letters[self.keys[0]])
+        self._does(("sort", self.table.title, self._cells(FIRST_ROW, self.end, self.keys), column, ascending))
 
     def type(self, row, entries):
         """Type what a spreadsheet would understand as these entries."""

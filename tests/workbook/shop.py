@@ -246,9 +246,9 @@ class Shop:
         if part in OILS:
             told = f"{kind}_{part.removeprefix('oil_')} blend_{kind} load_{kind} highest"
         elif part == "wax_first":
-            told = "load_wax highest" + " load_wax_second" * ("wax_second" not in self.parts[product])
+            told = "load_wax wax_takes highest" + " load_wax_second" * ("wax_second" not in self.parts[product])
         elif part == "wax_second":
-            told = "load_wax_second highest"
+            told = "load_wax_second wax_takes highest"
         return cells("workings", self.row[product], told)
 
     def certificate(self, product, part):
@@ -304,7 +304,7 @@ class Shop:
 
     def fixed(self, line):
         """The fixed sums of a sale move."""
-        told = cells("selling", line, "fixed target_net to_state lowest_net lowest_stated cost_and_fees")
+        told = cells("selling", line, "fixed fees target_net to_state lowest_net lowest_stated cost_and_fees")
         return told + self.earned(line, "target_price lowest fees")
 
     def asked(self, line):
@@ -318,7 +318,7 @@ class Shop:
 
     def taken(self, line):
         """What the place takes of the own price moves."""
-        return cells("selling", line, "fee_taken cost_and_fees") + self.earned(line, "fees")
+        return cells("selling", line, "fee_taken fees cost_and_fees") + self.earned(line, "fees")
 
     def received(self, line):
         """What the own price leaves before tax moves."""

@@ -11,7 +11,7 @@ from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.table_tab import to_mend
+from candlecalc.workbook.cells.table_tab import fault_of
 from candlecalc.workbook.tabs.make.costing import RISE_LINE
 
 NA, BLANK = "=NA()", "a blank that may be"
@@ -88,8 +88,11 @@ def results(demo, values, table, row):
     return found
 
 
-def names_column(mend, table, field):
-    return to_mend(TABLES[table], field) in mend
+def told_of(demo, values, table, field, row):
+    """What its row says is wrong with an entry: where anything is, it is told beside the row's name."""
+    told = values.get(demo.cell(table, fault_of(field), row), "")
+    assert not told or values[demo.cell(table, "status", row)]
+    return told
 
 
 @pytest.fixture(scope="module")
@@ -125,11 +128,12 @@ def _copy(table, place, given):
 @pytest.mark.parametrize("table", COPIED)
 def test_every_column_refuses_what_it_must_not_take(tried, table):
     for field, fault, shown in tried[table]:
-        where, mend = f"{field.key}: {fault}", shown[table, "mend"]
+        where = f"{field.key}: {fault}"
         if fault == BLANK:
-            assert (mend, shown[table, "ready"]) == ("", 1.0), where
+            assert (shown[table, "mend"], shown[table, "ready"]) == ("", 1.0), where
             continue
-        assert names_column(mend, table, field), where
+        assert shown[table, fault_of(field)], where
+        assert shown[table, "status"], where
         if field.not_in_cost:  # no cost rests on it
             assert shown[table, "ready"] == 1.0, where
             continue
@@ -162,7 +166,7 @@ def test_a_bad_row_takes_the_number_from_what_uses_it_and_from_nothing_else(demo
 def _assert_mended(demo, after, table, name, key, where, fault):
     # A name that is another good name is missed where it is looked for, not in its own row.
     if fault != "Another":
-        assert names_column(after[demo.cell(table, "mend", name)], table, TABLES[table][key]), where
+        assert told_of(demo, after, table, TABLES[table][key], name), where
         assert after[demo.cell(table, "ready", name)] != 1.0, where
     assert after[demo.named("master_check")] != "Numbers agree", where
 
@@ -180,7 +184,7 @@ def test_a_bad_limit_takes_the_highest_load_and_no_cost(demo, values, office, ke
     oil, product = "Clove and bay oil", "Orange and clove tumbler"
     fault, limits = LIMITS[key]
     after = office.edited(demo.path, {demo.cell("materials", key, oil): fault})
-    assert names_column(after[demo.cell("materials", "mend", oil)], "materials", TABLES["materials"][key])
+    assert told_of(demo, after, "materials", TABLES["materials"][key], oil)
     assert after[demo.named("master_check")] == "1 to fix"
     for limit in limits:
         assert isinstance(after[demo.cell("workings", limit, product)], Error)
@@ -209,7 +213,7 @@ def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, o
     answers = demo.edited_each(office, [{demo.cell(table, field.key, place): fault} for field, fault in todo])
     for (field, fault), after in zip(todo, answers, strict=True):
         shown, where = results(demo, after, table, place), f"{field.key}: {fault}"
-        assert names_column(shown[table, "mend"], table, field), where
+        assert shown[table, fault_of(field)], where
         assert shown[table, "ready"] != 1.0, where
         assert [key for key, value in shown.items() if isinstance(value, float)] == [], where
         assert after[demo.named("master_check")] != "Numbers agree", where

@@ -133,8 +133,14 @@ def test_at_the_usual_batch_the_card_and_the_costing_agree(demo, cards, product)
 
 
 SAYS = {
-    "a load above the certified limit": (JAR, "certified_limit", 0.05, "Look at: load above the certified limit; "),
-    "a load that cannot be": (JAR, "load", 8, "Look at: Load; "),
+    "a load above the certified limit": (
+        JAR,
+        "certified_limit",
+        0.05,
+        "Look at: Load 8 % is above 5.26 %, the certified limit: lower the load; "
+        "the oil's certificate sets this ceiling",
+    ),
+    "a load that cannot be": (JAR, "load", 8, "Look at: Load: takes a percentage, 0 % to 50 %; type it with its %"),
     "nothing": (JAR, "load", 0.07, ""),
 }
 

@@ -149,7 +149,7 @@ HALVES = [
 def test_half_of_a_part_and_its_share_is_said_in_its_row(demo, office):
     typed = [{demo.cell("recipes", key, product): value for key, value in half.items()} for product, half in HALVES]
     for (product, half), after in zip(HALVES, demo.edited_each(office, typed), strict=True):
-        assert "part without its share" in after[demo.cell("workings", "warnings", product)], half
+        assert "Part without its share" in after[demo.cell("workings", "warnings", product)], half
         assert after[demo.named("master_check")] != "Numbers agree", half
 
 

@@ -13,7 +13,7 @@ from candlecalc.season.tables import SETTINGS, tables_of
 from candlecalc.workbook.cells.checks import OVERWRITTEN
 from candlecalc.workbook.tabs.look import checks
 
-WORDS = {"costing": ("why",), "prices": ("mend", "waits")}
+WORDS = {"costing": ("status",), "prices": ("status",)}  # left of the row's name
 NUMBERS = {"costing": "full", "prices": "profit"}
 WRONG = ("a word", None, -3.0, 1e9, 60.0, datetime.date(2027, 2, 1))
 

@@ -17,11 +17,13 @@ from candlecalc.workbook.cells.table_tab import FIRST_LIKELY_DAY, LAST_LIKELY_DA
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.registry import registered
 
-# All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile.
+# All in Excel 2016, LibreOffice 7.4 and web spreadsheets; none volatile. A HYPERLINK of ours leads to a cell of the
+# workbook itself: no link that stands still can lead to the first row that has something.
 ALLOWED = {
-    "ABS", "AND", "CHOOSE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "EXACT", "FIND", "IF", "IFERROR", "INDEX",
-    "INT", "ISBLANK", "ISERROR", "ISLOGICAL", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "MATCH", "MAX", "MIN", "N", "NA",
-    "NOT", "OR", "PI", "REPT", "ROUND", "ROW", "ROWS", "SUBSTITUTE", "SUM", "SUMIFS", "SUMPRODUCT", "TEXT", "TRIM",
+    "ABS", "AND", "CHOOSE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "EXACT", "FIND", "HYPERLINK", "IF", "IFERROR",
+    "INDEX", "INT", "ISBLANK", "ISERROR", "ISLOGICAL", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "MATCH", "MAX", "MIN", "N",
+    "NA", "NOT", "OR", "PI", "REPT", "ROUND", "ROW", "ROWS", "SUBSTITUTE", "SUM", "SUMIFS", "SUMPRODUCT", "TEXT",
+    "TRIM",
 }  # fmt: skip
 ROUNDING = {"INT", "TRUNC", "CEILING", "FLOOR", "MOD", "ROUNDUP", "ROUNDDOWN"}
 
@@ -58,10 +60,13 @@ def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2
     for cell in unique:
         if cell.parent.title in [tab.title for tab in book.lists(False).values()] and cell.row >= FIRST_ROW:
             for tab, column, row in places(tree(cell.value), cell, sheets.defined_names):
-                # A row that must stand alone is counted over its own columns, which are to the left. A row's own
-                # number is no result, and stands where it is in nobody's way.
+                # A row that must stand alone is counted over its own columns, which are to the left. What is wrong
+                # with a row is told beside its name, and found behind the results, in nobody's way; with a row's own
+                # number, which is no result, whether it counts rests on it.
                 if tab == cell.parent.title and column > cell.column and row >= cell.row:
-                    assert cell.parent.cell(HEAD_ROW, column).value == "Row", cell
+                    ahead = cell.parent.cell(HEAD_ROW, column).value.partition(":")[0]
+                    from_left = cell.parent.cell(HEAD_ROW, cell.column).value in ("What to do", "Ready")
+                    assert ahead in ("Row", "To mend") or from_left, cell
 
 
 def test_26_a_column_holds_one_formula(sheets):  # 20P 12; FAST
@@ -118,27 +123,32 @@ def test_27_numbers_in_formulas_are_declared(file, unique):  # 20P 14; FAST 3.04
 
 
 MOST, DEEPEST = 120, 3  # characters; functions inside one another
-# Not met, and said here: To mend and Look at name each entry of their row, so that a maker reads what to do; the card
-# finds everything by the chosen row; a vessel's shape is one formula, as declared.
-LONG = ("To mend", "Look at", "Is it meant?", "Waits for", "Why there is no cost")
+# Not met, and said here: a name must be one, be there, and have no mark in it that a look-up takes for any letters; the
+# card finds everything by the chosen row; a vessel's shape is one formula, as declared.
+LONG = "To mend"  # begins the heads of such
 # An entry is reached by its row's number in a range that a cut cannot move: it reads as the one cell it is.
 REACHED = re.compile(r"INDEX\(((?:'[^']+'!|\w+!)?)(\$[A-Z]+)\$\d+:\2\$\d+,\$[A-Z]+(\d+)\)")
+WORDS = re.compile(r'"[^"]*"')  # what a maker is told is no step of a calculation
 ALONE = re.compile(r"INDEX\((?:\w+!)?(\$[A-Z]+)\$\d+:\1\$\d+,ROW\((?:\w+!)?\$[A-Z]+(\$\d+)\)-ROW\([^)]*\)\+1\)")
 
 
 def as_read(cell):
-    return ALONE.sub(r"\1\2", REACHED.sub(r"\1\2\3", cell.value))
+    return WORDS.sub('""', ALONE.sub(r"\1\2", REACHED.sub(r"\1\2\3", cell.value)))
 
 
 def test_28_most_formulas_are_short_and_none_is_long_but_for_those_said_here(unique):  # FAST 3.03
     short = [cell for cell in unique if len(as_read(cell)) <= MOST and depth(tree(as_read(cell))) <= DEEPEST]
-    # Two in three: a cut must move nothing, and each row says what waits, what is wrong and what is unlikely.
-    assert len(short) / len(unique) > 2 / 3
+    # Three in four: a cut must move nothing, and each entry says what is wrong with it.
+    assert len(short) / len(unique) > 3 / 4
     for cell in unique:
-        head = cell.parent.cell(FIRST_ROW - 1, cell.column).value
-        if cell.parent.title not in ("Batch", "Checks") and head not in LONG:
-            assert len(as_read(cell)) <= 210, f"{cell.parent.title} {cell.coordinate}"
-            assert depth(tree(as_read(cell))) <= 5, f"{cell.parent.title} {cell.coordinate}"
+        head = str(cell.parent.cell(FIRST_ROW - 1, cell.column).value)
+        if cell.parent.title not in ("Batch", "Checks"):
+            assert len(as_read(cell)) <= (320 if head.startswith(LONG) else 210), (
+                f"{cell.parent.title} {cell.coordinate}"
+            )
+            assert depth(tree(as_read(cell))) <= (9 if head.startswith(LONG) else 5), (
+                f"{cell.parent.title} {cell.coordinate}"
+            )
 
 
 def test_28_no_list_has_a_choice_within_a_choice(unique):  # FAST 3.03: never nest IF

@@ -26,7 +26,7 @@ def test_a_name_that_is_read_as_something_else_is_refused_in_its_row(name, tmp_p
     assert len(told) == 1
     small = books.Book(season, tmp_path / "named.xlsx", rows_of=books.SMALL_ROWS)
     held = stored(small.path)
-    assert "Product; " in held[small.cell("recipes", "mend", 3)]
+    assert "Product: takes a name" in held[small.cell("recipes", "mend", 3)]
     assert held[small.named("master_check")] != "Numbers agree"
 
 

@@ -15,6 +15,7 @@ from candlecalc.workbook.cells.references import Above, Own
 from candlecalc.workbook.reports.wiring import resting_on
 
 REFERENCE = re.compile(r"(?:('[^']+'|\w+)!)?\$([A-Z]+)\$?\d+(?::\$([A-Z]+)\$?\d+)?")
+ACROSS = re.compile(r"INDEX\(\$([A-Z]+)\$\d+:\$\1\$\d+,\$[A-Z]+\d+\):INDEX\(\$([A-Z]+)\$\d+:\$\2\$\d+,(\$[A-Z]+\d+)\)")
 NAME = re.compile(r"(?<![\w$!.])[a-z][a-z_]+(?![\w(!])")
 DATED = datetime.date(2027, 9, 1)
 COLUMNS = [
@@ -31,6 +32,7 @@ def plan(demo):
 def read_in(formula, plan, place):
     """Columns and names in a formula's text."""
     formula = re.sub(r'"[^"]*"', '""', formula)
+    formula = ACROSS.sub(r"($\1$3:$\2$3,\3)", formula)  # from one entry of a row to another
     tables = {each.title: each for each in plan.layouts.values()}
     found = set()
     for title, first, last in REFERENCE.findall(formula):

@@ -96,7 +96,7 @@ def perhaps(*sentences):
 def least(sentence):
     """Of several limits or flash points the least counts: it may stay."""
     return lambda shop, entry: [
-        (*cell[:3], cell[3] and cell[1] not in ("highest", "flash")) for cell in sentence(shop, entry)
+        (*cell[:3], cell[3] and cell[1] not in ("highest", "wax_takes", "flash")) for cell in sentence(shop, entry)
     ]
 
 

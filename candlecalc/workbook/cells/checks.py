@@ -11,8 +11,17 @@ class Check:
     words: str  # what is wrong, short: it stands in the row
     mend: str  # what to do, and where
     column: str  # the entry to look at
+    told: str = ""  # what is wrong with the numbers in it, shares in percent: "load {load} % is above ..."
     unlikely: bool = False  # what a maker may mean: it is asked, and the numbers agree all the same
     sums: bool = False  # without it parts do not add up to their whole
+
+
+@dataclass(frozen=True)
+class Rows:
+    """Cells that say in words what is wrong with their row, and the row of the first of them."""
+
+    words: str
+    first: int
 
 
 @dataclass(frozen=True)
@@ -28,6 +37,7 @@ class WorkbookCheck:
     sums: bool = False  # two sums that agree while the lines they rest on do
     rested_on: bool = False  # sums rest on it
     unlikely: bool = False  # may be meant: to look at, and no more
+    rows: Rows | None = None  # the rows it speaks of
 
 
 OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"

@@ -7,8 +7,10 @@ from collections.abc import Mapping
 
 import candlecalc.declaration.native as native
 from candlecalc.declaration.declared import LARGEST, Term
+from candlecalc.declaration.term import limits, plain
 from candlecalc.quantities.days import serial
 from candlecalc.season.fields import FIRST_DAY, LAST_DAY, NAME_LENGTH, NOT_FIRST_IN_NAMES, NOT_IN_NAMES, Field
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.styles import BY_UNIT
@@ -29,23 +31,105 @@ def entry_format(given: Field) -> str:
     return BY_UNIT.get(given.term.unit, "count")
 
 
-def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
-    """A test, in a cell's language, that is true where an entry is not what its field takes.
+def fault(given: Field, label: str, cells: Mapping[str, str], row: str, plan: Plan) -> str:
+    """What is wrong with an entry, in a cell's language: an empty text where nothing is; never an error.
 
-    It must itself never be an error: what was typed may be one.
-    Whether an entry is valid is a number: Excel finds that FALSE=0 is not so.
+    `row` are all entries of its row: what is needed is missed once one of them is there.
     """
     cell = cells[given.key]
     holds = valid(given, cell, plan)
+    # 1: nothing is wrong; 2: it is missing; from 3 on: what stands there is not taken.
+    wrong = f"(1-{holds})*({_which(given, cell, plan)}-ISBLANK({cell})*{_where_blank(given, cells, row)})"
+    words = [quoted(text) for text in (_missing(given, label, plan), *_not_taken(given, label, plan))]
+    if not given.names_from:
+        return f'CHOOSE(1+{wrong},"",{",".join(words)})'
+    told = [f"{quoted(before)}&{cell}{after}" for before, after in _no_such_name(given, label)]
+    return f'IFERROR(CHOOSE(1+{wrong},"",{",".join([words[0], *told])}),{quoted(f"{label}: holds an error")})'
+
+
+def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
+    """A test that is true where an entry that stands alone is not what its field takes; never an error."""
+    cell = cells[given.key]
+    return f"{valid(given, cell, plan)}=0" if given.required else f"{valid(given, cell, plan)}+ISBLANK({cell})=0"
+
+
+def _which(given: Field, cell: str, plan: Plan) -> str:
+    """2, or 3 for the second way of being wrong: a text for a number, a name of another kind."""
+    if given.term:
+        return f"(2+ISTEXT({cell}))"
+    if given.kind:
+        there = plan.layouts[given.names_from]
+        return f"(2+ISNUMBER(MATCH({cell},{there.range(there.names)},0)))"
+    return "2"
+
+
+def _where_blank(given: Field, cells: Mapping[str, str], row: str) -> str:
+    """How far a blank is from being missed: 1 where it is, 2 where it may be."""
     other, values = given.needed_when
     if given.required:
-        return f"{holds}=0"
+        return f"(2-(COUNTA({row})>0))"
     if not other:
-        return f"{holds}+ISBLANK({cell})=0"
+        return "2"
     if not values:
-        return f"{holds}+ISBLANK({cell})*ISBLANK({cells[other]})=0"
+        return f"(1+ISBLANK({cells[other]}))"
     needed = "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values)
-    return f"{holds}+ISBLANK({cell})*({needed}=0)=0"
+    return f"(2-({needed}))"
+
+
+def _missing(given: Field, label: str, plan: Plan) -> str:
+    """What to do about an entry that is missing."""
+    if given.missing:
+        return f"{label}: {given.missing}"
+    if given.choices:
+        return f"{label}: choose {' or '.join(given.choices)}"
+    if given.name:
+        return f"{label}: type a name"
+    return f"{label}: {'choose' if given.names_from else 'type'} {plan.head(given.help)}"
+
+
+def _not_taken(given: Field, label: str, plan: Plan) -> list[str]:
+    """What to do about an entry that is not taken; of a number, first of one that is out of range, then of a text."""
+    if given.name:
+        first = " ".join(NOT_FIRST_IN_NAMES)
+        marks = f"without {' '.join(NOT_IN_NAMES)}, not after {first}"
+        return [f"{label}: takes a name with no blank at its end, at most {NAME_LENGTH} characters, {marks}"]
+    takes = f"{label}: takes {allowed(plan, given)}"
+    if not given.term:
+        return [takes]
+    percent = given.term.unit.startswith("of ")
+    slip = "; type it with its %" if percent else "; type 5 for five minutes, not 0:05" if given.smallest else ""
+    return [takes + slip, f"{label}: type the number alone: no unit, and the decimal mark that your program uses"]
+
+
+def _no_such_name(given: Field, label: str) -> list[tuple[str, str]]:
+    """What stands before and after a name that is not there, and after that of one that is of another kind."""
+    title = TABLES[given.names_from].title
+    asked = quoted(": a blank at its end, or another spelling?")
+    said = [(f"{label}: not on {title}: ", f"&{asked}")]
+    return [*said, (f"{label}: no {given.kind} on {title}: ", "")] if given.kind else said
+
+
+def allowed(plan: Plan, given: Field) -> str:
+    """What a cell takes, in words and in the workbook's own units."""
+    if given.names_from:
+        of = f" of kind {given.kind}" if given.kind else ""
+        return f"a name from {TABLES[given.names_from].title}{of}"
+    if not given.term:
+        return given.allowed()
+    low, high = plan.measures.limits(given.term)
+    if low <= -LARGEST:
+        return "a number"
+    percent = given.term.unit.startswith("of ")
+    kind = "a percentage" if percent else "a whole number" if given.term.whole else "a number"
+    first, last = (f"{plain(limit * 100)} %" if percent else plain(limit) for limit in (low, high))
+    unit = "" if percent else _unit(plan, given)
+    return f"{kind}, {limits(first, '' if high >= LARGEST else last, given.term.above)}{unit}"
+
+
+def _unit(plan: Plan, given: Field) -> str:
+    """The unit that a head names: "Pour at, {temperature}" is in degrees."""
+    unit = given.head.partition(", ")[2]
+    return f" {plan.head(unit)}" if "{" in unit or "/" in unit else ""
 
 
 def valid(given: Field, cell: str, plan: Plan) -> str:
@@ -60,7 +144,7 @@ def valid(given: Field, cell: str, plan: Plan) -> str:
         return _valid_reference(given, cell, plan)
     if given.name:
         return _valid_name(given, cell, plan)
-    return f"1-ISERROR({cell})-ISBLANK({cell})"
+    return f"(1-ISERROR({cell})-ISBLANK({cell}))"
 
 
 def valid_number(term: Term, cell: str, plan: Plan, least: float = 0.0) -> str:

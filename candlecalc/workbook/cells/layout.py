@@ -56,10 +56,14 @@ class Layout:
 
     def results(self, key: str) -> str:
         """The rows alone of a column that nobody types in."""
+        return f"{self.sheet}!{self.own_results(key)}"
+
+    def own_results(self, key: str) -> str:
+        """The same for a formula on the tab itself."""
         if key in self.typed:
             raise ValueError(f"{self.title}: {key} is typed, and its first row may be cut")
         letter = self.letters[key]
-        return f"{self.sheet}!${letter}${self.first_row}:${letter}${self.last_row}"
+        return f"${letter}${self.first_row}:${letter}${self.last_row}"
 
     def sum(self, *keys: str) -> str:
         """What columns that nobody types in add up to."""

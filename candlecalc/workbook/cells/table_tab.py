@@ -1,5 +1,6 @@
 """A tab that is a list: its columns, its checks, and how it prints."""
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
@@ -10,7 +11,7 @@ from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.entries import bad
+from candlecalc.workbook.cells.entries import fault
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, Plan
 from candlecalc.workbook.cells.references import (
     Carry,
@@ -27,11 +28,11 @@ from candlecalc.workbook.cells.references import (
     joined,
     quoted,
     row_in,
-    unless,
     written,
 )
 
-ALSO = "Also"  # begins what is wrong with an entry that its row counts without
+WIDTH_OF_NAMES = 30  # a name of 32 letters as wide as most are
+WIDTH_OF_REFERENCES = 25  # longer ones are shown smaller
 
 
 @dataclass(frozen=True)
@@ -57,8 +58,13 @@ class TableTab(Tab):
     @property
     def printed(self) -> int:
         """How many columns are worth paper."""
-        notes = [at for at, key in enumerate(self.columns) if key in ("waits", "warnings", "doubts", "why")]
-        return min([*notes, len(self.columns)]) if self.results_printed else len(self.fields)
+        worth = [at for at, column in enumerate(self.columns.values(), start=1) if not _is_word(column)]
+        return worth[-1] - self.margin if self.results_printed else len(self.fields)
+
+    @property
+    def margin(self) -> int:
+        """How many columns stand left of the list: what to do about a row is for the screen, not for paper."""
+        return int(STATUS in self.columns)
 
     @property
     def typed_on(self) -> str:
@@ -70,31 +76,29 @@ class TableTab(Tab):
         return [column for column in self.columns.values() if isinstance(column, Field)]
 
 
-@dataclass(frozen=True)
-class Refused(Expression):
-    """The test that an own entry is not what its field takes; it is never an error itself."""
+def _is_word(column: Field | Column) -> bool:
+    return isinstance(column, Column) and column.is_fault
 
+
+@dataclass(frozen=True)
+class Fault(Expression):
+    """What is wrong with an own entry, in words; an empty text where nothing is. It is never an error itself."""
+
+    table: Table
     field: Field
-    entry: Expression
-    other: Expression | None = None  # the entry that says whether this one is needed
 
     def spell(self, plan: Plan, layout: Layout) -> str:
-        cells = {self.field.key: self.entry.spell(plan, layout)}
-        if self.other:
-            cells[self.field.needed_when[0]] = self.other.spell(plan, layout)
-        return bad(self.field, cells, plan)
+        keys = [self.field.key, self.field.needed_when[0]]
+        cells = {key: layout.cell(key) for key in keys if key}
+        row = Own(self.table.keys[0], self.table.keys[-1]).spell(plan, layout)
+        return fault(self.field, self.table.label(self.field), cells, row, plan)
 
     @property
     def parts(self) -> Iterable[Expression]:
-        of = self.field.names_from
+        of, other = self.field.names_from, self.field.needed_when[0]
         there = [Names(of, ready=False), *([Whole(of, "kind")] if self.field.kind else [])] if of else []
-        return [self.entry, *([self.other] if self.other else []), *there]
-
-
-def refused(field: Field) -> Refused:
-    """The same of an own entry by its field."""
-    other = field.needed_when[0]
-    return Refused(field, Own(field.key), Own(other) if other else None)
+        row = [Own(self.table.keys[0], self.table.keys[-1])] if self.field.required else []
+        return [Own(self.field.key), *([Own(other)] if other else []), *row, *there]
 
 
 @dataclass(frozen=True)
@@ -113,27 +117,55 @@ class Holds(Expression):
         return [(layout.key, name) if name in layout.letters else ("", name) for name in names]
 
 
-def _mend(table: Table) -> Column:
-    """What to put right in a row of entries, in words: the heads of the cells to look at."""
-    said = {
-        field: written(f"REPT({_text(to_mend(table, field))},{{refused}})", refused=refused(field))
-        for field in table.fields
+def fault_of(field: Field) -> str:
+    """The key of the column that says what is wrong with an entry."""
+    return f"mend_{field.key}"
+
+
+TWICE = "mend_twice"
+
+
+def _faults(table: Table) -> dict[str, Column]:
+    """What is wrong with each entry of a row, a column each: first what its cost rests on, then the rest."""
+    ordered = sorted(table.fields, key=lambda field: field.not_in_cost)
+    found = {
+        fault_of(field): words_column(f"To mend: {field.head}", Fault(table, field), width=WIDTH_OF_A_FAULT)
+        for field in ordered
     }
-    needed, aside = ([said[field] for field in table.fields if field.not_in_cost == apart] for apart in (False, True))
+    if not table.unique:
+        return found
     # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
-    alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.unique]
-    twice = written('REPT("Twice on this tab; ",IFERROR(SUMPRODUCT({alike}*1),0)>1)', alike=joined("*", alike))
-    holds = written(
-        'IF(COUNTA({entries})=0,"",{words})',
-        entries=Own(table.keys[0], table.keys[-1]),
-        words=joined("&", [*needed, *([twice] if alike else []), *aside]),
+    alike = [written('({column}={cell})*({cell}<>"")', column=Whole(table.key, key), cell=key) for key in table.unique]
+    names = " and ".join(table.label(table[key]) for key in table.unique)
+    twice = written(
+        f'IFERROR(REPT({_text(f"{names}: twice on this tab; keep one row")},SUMPRODUCT({{alike}}*1)>1),"")',
+        alike=joined("*", alike),
     )
-    return Column(head="To mend", holds=holds, format="note", width=30, needs=(), is_fault=True)
+    needed = sum(not field.not_in_cost for field in table.fields)
+    columns = list(found.items())
+    return dict(
+        [*columns[:needed], (TWICE, words_column("To mend: twice", twice, width=WIDTH_OF_A_FAULT)), *columns[needed:]]
+    )
 
 
-def to_mend(table: Table, field: Field) -> str:
-    """What To mend says of a field; of one that the row counts without, after all others."""
-    return f"{ALSO} " * field.not_in_cost + f"{table.label(field)}; "
+def _last_needed(table: Table) -> str:
+    """The last of the columns without which a row does not count."""
+    return TWICE if table.unique else fault_of([field for field in table.fields if not field.not_in_cost][-1])
+
+
+def words_column(head: str, holds: Expression, width: float = 30) -> Column:
+    """A column of words on what is wrong: red where there are any."""
+    return Column(head=head, holds=holds, format="note", width=width, needs=(), is_fault=True)
+
+
+WIDTH_OF_A_FAULT = 12
+
+
+def first_of(*keys: str) -> Expression:
+    """The first words in own cells side by side; nothing where all are silent."""
+    if len(keys) == 1:
+        return written('{cell}&""', cell=keys[0])
+    return written('IFERROR(INDEX({cells},MATCH("?*",{cells},0)),"")', cells=Own(keys[0], keys[-1]))
 
 
 def _text(words: str) -> str:
@@ -141,54 +173,76 @@ def _text(words: str) -> str:
 
 
 def or_error(table: Table, *keys: str) -> Expression:
-    """An own entry that its row counts without: as it is, an error where To mend names it.
+    """An own entry that its row counts without: as it is, an error where something is wrong with it.
 
-    Of several: 1, or an error where To mend names any of them.
+    Of several: 1, or an error where something is wrong with any of them.
     """
-    said = [written(f"ISNUMBER(FIND({_text(to_mend(table, table[key]))},{{mend}}))", mend="mend") for key in keys]
+    wrong = [written('({fault}<>"")', fault=fault_of(table[key])) for key in keys]
     if len(keys) == 1:
-        return written("CHOOSE(1+{said},{entry},NA())", said=said[0], entry=keys[0])
-    return written("CHOOSE(1+OR({said}),1,NA())", said=joined(",", said))
+        return written("CHOOSE(1+{wrong},{entry},NA())", wrong=wrong[0], entry=keys[0])
+    return written("CHOOSE(1+({wrong}>0),1,NA())", wrong=joined("+", wrong))
 
 
 def _own_row() -> Column:
     """Which row of its list a row is, the head being the first: what reaches its entries, wherever they are moved."""
-    return Column(head="Row", holds=written(f"ROW()-ROW($A${HEAD_ROW})+1"), format="row", width=6, needs=())
+    return Column(head="Row", holds=written(f"ROW()-ROW($A${HEAD_ROW})+1"), format="row", width=5.5, needs=())
 
 
-def _ready(required: tuple[str, ...]) -> Column:
+def _ready(table: Table, required: tuple[str, ...]) -> Column:
     """Blank while a row is not complete, 1 when every entry is what its field takes, an error otherwise."""
-    right = written(f'LEFT({{mend}}&"{ALSO}",{len(ALSO)})="{ALSO}"', mend="mend")
     holds = written(
-        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{right}}),NA(),1))',
+        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{wrong}}>0),1,NA()))',
         cells=joined(",", required),
-        right=right,
+        wrong=written('COUNTIF({faults},"?*")', faults=Own(fault_of(table.fields[0]), _last_needed(table))),
     )
-    return Column(head="Ready", holds=holds, format="row", width=7, needs=())
+    return Column(head="Ready", holds=holds, format="row", width=6, needs=())
 
 
-def _said(checks: tuple[Check, ...], head: str) -> Column:
+def check_key(number: int) -> str:
+    """The key of the column that says whether a check of a tab holds, by its number there."""
+    return f"check_{number}"
+
+
+def _said(check: Check) -> Column:
     """What does not hold in a row that is ready, in words; nothing where numbers are missing."""
-    # One that cannot be told must not hide the others.
-    words = [
-        written(f'IFERROR(REPT({_text(f"{check.words}; ")},1-({{holds}})),"")', holds=Holds(check.holds))
-        for check in checks
-    ]
-    holds = written('IFERROR({words},"")', words=unless([written('{ready}=""', ready="ready")], joined("&", words)))
-    return Column(head=head, holds=holds, format="note", width=42, needs=(), is_fault=True)
+    told = told_with_numbers(check)
+    holds = written(
+        'IFERROR(REPT({told},({ready}<>"")*(1-({holds}))),"")', told=told, ready="ready", holds=Holds(check.holds)
+    )
+    head = f"{IS_IT_MEANT if check.unlikely else LOOK_AT}: {check.words}"
+    return Column(head=head, holds=holds, format="note", width=WIDTH_OF_A_FAULT, needs=(), is_fault=True)
 
 
-def _waits(table: Table, unusable: Mapping[str, Expression]) -> Column:
-    """Which names of a row that is whole stand for something that cannot be used yet: where to look next.
+LOOK_AT, IS_IT_MEANT = "Look at", "Is it meant"
+NUMBER_IN_WORDS = re.compile(r"\{(\w+)\}")
 
-    `unusable` is, by field, the test that what it names has no number to give.
-    """
-    parts = []
-    for key, test in unusable.items():
-        words = _text(f"{table.label(table[key])}: see {TABLES[table[key].names_from].title}; ")
-        parts.append(written(f'REPT({words},({{entry}}<>"")*({{test}}))', entry=key, test=test))
-    holds = written('IF(COUNT({ready})=0,"",{words})', ready="ready", words=joined("&", parts))
-    return Column(head="Waits for", holds=holds, format="note", width=24, needs=(), is_fault=True)
+
+def told_with_numbers(check: Check) -> Expression:
+    """What a row says where a check does not hold, with the shares in it that the words ask for."""
+    parts: list[Given] = []
+    for at, words in enumerate(NUMBER_IN_WORDS.split(_whole(check))):
+        # By itself, so that a program shows it with its own decimal mark.
+        parts.append(written("ROUND({share}*100,2)", share=words) if at % 2 else written(_text(words)))
+    return joined("&", parts)
+
+
+def _whole(check: Check) -> str:
+    """What is wrong and what to do."""
+    if check.words.endswith("?"):
+        return f"{check.words} {_sentence(check.mend)}"
+    return f"{check.told or _sentence(check.words)}: {check.mend}"
+
+
+def _sentence(words: str) -> str:
+    return words[0].upper() + words[1:]
+
+
+def _waits(table: Table, key: str, test: Expression) -> Column:
+    """Whether a name of a row that is whole stands for something that cannot be used yet: where to look next."""
+    words = _text(f"{table.label(table[key])}: see its row on {TABLES[table[key].names_from].title}")
+    said = written(f'REPT({words},({{entry}}<>"")*({{test}}))', entry=key, test=test)
+    holds = written('IF(COUNT({ready})=0,"",{said})', ready="ready", said=said)
+    return words_column(f"Waits for: {table[key].head}", holds, width=WIDTH_OF_A_FAULT)
 
 
 def not_ready_there(table: str, key: str) -> Expression:
@@ -224,6 +278,10 @@ FRACTION = "a spreadsheet makes a date of 1/2; type 0.5, or 0 1/2"
 MINUTES = "a spreadsheet makes a time of day of 1:30; type 1.5"
 
 
+STATUS = "status"  # the column, left of a row's name, of what to do about the row
+WIDTH_OF_STATUS = 27
+
+
 def entry_tab(
     table: Table,
     results: Mapping[str, Column] | None = None,
@@ -231,29 +289,43 @@ def entry_tab(
     checks: tuple[Check, ...] = (),
     required: tuple[str, ...] = (),
     waits: Mapping[str, Expression] | None = None,
+    also: Mapping[str, Column] | None = None,
     results_printed: bool = False,
 ) -> TableTab:
-    """The tab of a table that people type: its fields, what to mend, whether it is ready, and results."""
+    """The tab of a table that people type: what to do about a row, its fields, results, and what is wrong.
+
+    `also` are columns of words that other tabs say of a row.
+    """
     required = required or tuple(field.key for field in table.fields if field.required and not field.not_in_cost)
-    doubts = tuple(_doubts(table))
+    every = (*checks, *_doubts(table))
+    faults = _faults(table)
+    waiting = {f"waits_{key}": _waits(table, key, test) for key, test in (waits or {}).items()}
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
     columns[OWN_ROW] = _own_row()
-    columns["mend"] = _mend(table)
-    columns["ready"] = _ready(required)
-    columns |= results or {}
-    if waits:
-        columns["waits"] = _waits(table, waits)
-    columns |= said((*doubts, *checks))
-    return TableTab(table.title, "input", table.purpose, table.key, columns, (*checks, *doubts), results_printed)
+    columns["ready"] = _ready(table, required)
+    columns |= {**(results or {}), **faults, **waiting, **_each_said(every)}
+    said = {"mend": words_column("To mend", first_of(*faults))}
+    said |= {"waits": words_column("Waits for", first_of(*waiting))} if waiting else {}
+    said |= {**(also or {}), **_first_said(every)}
+    status = {STATUS: words_column("What to do", first_of(*said), width=WIDTH_OF_STATUS)}
+    return TableTab(
+        table.title, "input", table.purpose, table.key, {**status, **columns, **said}, every, results_printed
+    )
 
 
-def said(checks: tuple[Check, ...]) -> dict[str, Field | Column]:
-    """The columns of what does not hold in a row, and of what is unlikely there and may be meant."""
-    columns: dict[str, Field | Column] = {}
-    for key, head, unlikely in (("warnings", "Look at", False), ("doubts", "Is it meant?", True)):
-        if asked := tuple(check for check in checks if check.unlikely == unlikely):
-            columns[key] = _said(asked, head)
+def _each_said(checks: tuple[Check, ...]) -> dict[str, Column]:
+    """A column for each check: those that must hold, then those of what is unlikely and may be meant."""
+    ordered = sorted(range(len(checks)), key=lambda at: checks[at].unlikely)
+    return {check_key(at): _said(checks[at]) for at in ordered}
+
+
+def _first_said(checks: tuple[Check, ...]) -> dict[str, Column]:
+    """What does not hold in a row, and what is unlikely there and may be meant: the first words of each."""
+    columns = {}
+    for key, head, unlikely in (("warnings", LOOK_AT, False), ("doubts", f"{IS_IT_MEANT}?", True)):
+        if keys := [check_key(at) for at, check in enumerate(checks) if check.unlikely == unlikely]:
+            columns[key] = words_column(head, first_of(*keys), width=42)
     return columns
 
 
@@ -270,22 +342,28 @@ def result_tab(
     checks: tuple[Check, ...] = (),
     *,
     when_so: Given = ONE,
+    said: Mapping[str, Column] | None = None,
+    status: Expression | None = None,
 ) -> TableTab:
     """A tab where nobody types, whose rows go with the rows of a table that people type.
 
     `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
+    `said` are further columns of words, `status` is what to do about a row, in words that stand left of its name.
     """
     first = goes_with.fields[0]
     # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice leaves a row a pass
     # behind where two tabs read each other through whole columns.
     ready = written('IF({there}=1,{when_so},"")', there=Same(goes_with.key, "ready"), when_so=when_so)
     all_columns: dict[str, Field | Column] = {
+        **({STATUS: words_column("What to do", status, width=WIDTH_OF_STATUS)} if status else {}),
         # The name shows in a row that is not ready too: it says whose numbers are missing.
-        first.key: look(first.head, as_text(Carry(goes_with.key, first.key)), needs=(), width=35),
+        first.key: look(first.head, as_text(Carry(goes_with.key, first.key)), needs=(), width=WIDTH_OF_NAMES),
         "ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()),
         OWN_ROW: _own_row(),
         **columns,
-        **said(checks),
+        **_each_said(checks),
+        **_first_said(checks),
+        **(said or {}),
     }
     return TableTab(title, kind, purpose, key, all_columns, checks, goes_with=goes_with.key)
 

@@ -7,6 +7,7 @@ from openpyxl.utils.cell import coordinate_from_string
 
 from candlecalc.season.fields import Table
 from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES, WHAT_IF
+from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch, costing
 from candlecalc.workbook.tabs.set_up import settings
@@ -34,7 +35,8 @@ def _todays() -> Spots:
     found |= {(SETTINGS.title, key): Spot("B", settings.line_of(key)) for key in (*SETTINGS.keys, *MADE_FOR.keys)}
     found |= {(batch.TAB.title, field.key): Spot(letter, batch.PICK) for letter, field in batch.ENTRIES.items()}
     for table in TABLES.values():
-        found |= column_spots(table, FIRST_ROW, {key: at for at, key in enumerate(table.keys, start=1)})
+        columns = list(book.TABLE_TABS[table.key].columns)
+        found |= column_spots(table, FIRST_ROW, {key: columns.index(key) + 1 for key in table.keys})
     return found
 
 

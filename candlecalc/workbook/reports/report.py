@@ -16,7 +16,7 @@ from candlecalc.workbook import book
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
-from candlecalc.workbook.cells.table_tab import TableTab
+from candlecalc.workbook.cells.table_tab import TableTab, check_key
 from candlecalc.workbook.reading.heads import plain_head
 from candlecalc.workbook.reading.opening import Rows, cell_at
 from candlecalc.workbook.reading.spots import TODAYS, Spots
@@ -105,13 +105,11 @@ def _sentence(words: str) -> str:
 
 def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int, Row, Check]]:
     """(tab where it is typed, row, its entries, check) of what rows say in their own words."""
-    column = "doubts" if unlikely else "warnings"
     for key, tab in book.lists(calculated.plan.records).items():
-        checks_of = [check for check in tab.checks if check.unlikely == unlikely]
-        for row, entries in calculated.season.rows(tab.typed_on) if checks_of else ():
-            words = calculated.value(key, column, row)
-            for check in checks_of:
-                if isinstance(words, str) and check.words in words:
+        asked = {check_key(at): check for at, check in enumerate(tab.checks) if check.unlikely == unlikely}
+        for row, entries in calculated.season.rows(tab.typed_on) if asked else ():
+            for column, check in asked.items():
+                if calculated.value(key, column, row):
                     yield TABLES[tab.typed_on].title, row, entries, check
 
 

@@ -26,7 +26,9 @@ class Group:
 # In the order of the work.
 GROUPS = {
     "": Group("Start", ""),
-    "set_up": Group("Set up", "what holds for the season, what you buy, pour into and make"),
+    "set_up": Group(
+        "Set up", "what holds for the season, what you buy, what you pour into, and how each candle is made"
+    ),
     "make": Group("Make", "what each candle costs, and the bench card"),
     "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import GROUPS, Group, register, registered
 from candlecalc.workbook.writing.draft import Draft, band, link
@@ -26,15 +27,20 @@ STEPS = (
     "4. Read what each one costs on Costing.",
     "5. Type where you sell on Places sold, and your prices on Prices.",
     "6. On Batch pick a product and say how many: weigh, count and tick.",
-    "7. Look at Checks: it says what does not agree, and what to do.",
+    "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
+ROOM = ", ".join(f"{table.usual_rows} {table.title.lower()}" for table in TABLES.values())
+ROWS = (
+    "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
+    "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",
+    "To sort, select the entries of all rows, from the name to the last yellow column, without the heads: then Data, Sort.",
+    f"There are rows for {ROOM}; to free some, clear what is past and sort: blank rows come last.",
+)  # fmt: skip
 ABOUT = (
     "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",
-    "Everything else is worked out. A result that is blank waits for an entry, or has no use in its row.",
+    "Everything else is worked out. A result that is blank waits for an entry, or has no use in its row. A title leads back here.",
     "What you type is your own, as of the date above; Materials says of a price from whom and when, Vessels how it was measured.",
-    "A tab's title leads back here.",
-    "Nothing needs installing: these are plain formulas, and their numbers are stored with them.",
-    "The functions behind them, for a sheet of your own, are in functions.xlsx, and in words in functions.md.",
+    "Nothing needs installing. The functions, for a sheet of your own, are in functions.xlsx, and in words in functions.md.",
     "Money: costs and prices are positive; a loss carries a minus. Shares such as a load are typed as 8 %.",
     "Fragrance load is a share of wax weight, never of the whole, unless a head says of candle.",
     "Making cost is materials, paid work and production overhead: for stock and books. Full cost adds your own time and running costs: for prices.",
@@ -59,10 +65,12 @@ def write_start(draft: Draft) -> None:
         draft.put(sheet.cell(row, 2), value, "strong", "date" if "day" in label or label == "Dated" else "text")
         row += 1
     row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
+    row = _paragraph(draft, sheet, row + 1, "Rows", ROWS)
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
+    row += 1
     for key, group in GROUPS.items():
         tabs = [each.tab for each in registered(draft.plan.records) if each.group == key and each.tab is not START]
-        row = _group(draft, sheet, row + 1, group, tabs) if tabs else row
+        row = _group(draft, sheet, row, group, tabs) if tabs else row
     sheet.print_area = f"A1:C{row - 1}"
 
 

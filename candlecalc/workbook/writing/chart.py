@@ -20,52 +20,64 @@ from candlecalc.workbook.writing.printed import widths
 
 # Every second part is hatched, so that colour alone does not tell one from the next.
 HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
-MOST_BARS = 12
-LAST_BAR = FIRST_ROW + MOST_BARS - 1  # however many products there are now: others are typed later
+MOST_BARS, FEWEST_BARS = 12, 3
 CHART_COLUMNS = 14
 GAP = 2
 ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
 
 
-def add(draft: Draft, sheet: Worksheet, layout: Layout, parts: Sequence[str]) -> None:
-    """Put the chart right of the list, on the second page; its text for who cannot see it."""
-    chart = BarChart()
+def bars(products: int) -> int:
+    """How many products the chart has room for: those there are; in a blank workbook, as many as may be typed."""
+    return max(FEWEST_BARS, min(products or MOST_BARS, MOST_BARS))
+
+
+def add(draft: Draft, sheet: Worksheet, layout: Layout, named: str, last: str, parts: Sequence[str]) -> None:
+    """Put the chart right of the list, on the second page; its text for who cannot see it.
+
+    `named` is the column of names, `last` the last that has numbers, `parts` are those of what each bar adds up.
+    """
+    chart, shown = BarChart(), bars(len(draft.season.names("recipes")))
+    last_bar = FIRST_ROW + shown - 1
     chart.type, chart.grouping, chart.overlap, chart.gapWidth = "bar", "stacked", 100, 60
-    chart.title = f"What the full cost is made of, {draft.season.currency}: first {MOST_BARS} products"
+    chart.title = f"What the full cost is made of, {draft.season.currency}: first {shown} products"
     chart.title.overlay = False
     for key, colour, hatch in zip(parts, SERIES, HATCHES, strict=True):
-        chart.append(_series(sheet, layout, key, colour, hatch))
-    names = Reference(sheet, min_col=1, min_row=FIRST_ROW, max_row=LAST_BAR)
+        chart.append(_series(sheet, layout, key, last_bar, colour, hatch))
+    first = column_index_from_string(layout.letters[named])
+    names = Reference(sheet, min_col=first, min_row=FIRST_ROW, max_row=last_bar)
     chart.set_categories(names)
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
     chart.legend.txPr = chart.y_axis.txPr = _as_large_as_cells()
-    chart.width, chart.height = 22, 16
-    first = len(layout.letters) + 2
-    sheet.add_chart(chart, f"{get_column_letter(first)}{FIRST_ROW}")
-    _print_beside(sheet, len(layout.letters), first)
+    chart.width, chart.height = 20, 16
+    beside = len(layout.letters) + 2
+    sheet.add_chart(chart, f"{get_column_letter(beside)}{FIRST_ROW}")
+    _print_beside(sheet, first, column_index_from_string(layout.letters[last]), beside)
     draft.chart_texts.append(
-        f"Stacked bars of the first {MOST_BARS} products on Costing: wax, oils, vessel and other parts, "
+        f"Stacked bars of the first {shown} products on Costing: wax, oils, vessel and other parts, "
         "paid work and overhead, own time, running costs; each bar ends at the full cost."
     )
 
 
-def _print_beside(sheet: Worksheet, last: int, first: int) -> None:
-    """Give the chart a second page. One outside the print area is not printed."""
-    last_row = sheet.print_area.rpartition("$")[2]
-    sheet.print_area = f"A1:{get_column_letter(first + CHART_COLUMNS - 1)}{max(int(last_row), FIRST_ROW + ROWS_BESIDE)}"
+def _print_beside(sheet: Worksheet, names: int, last: int, beside: int) -> None:
+    """Give the chart a second page, with the columns of words between. One outside the print area is not printed.
+
+    `names` is the column of names, `last` the last that the chart shows, `beside` the first under the chart.
+    """
+    last_row = int(sheet.print_area.rpartition("$")[2])
+    end = get_column_letter(beside + CHART_COLUMNS - 1)
+    sheet.print_area = f"{get_column_letter(names)}1:{end}{max(last_row, FIRST_ROW + ROWS_BESIDE)}"
     sheet.page_setup.fitToWidth = 2
     # Breaks between pages are not kept where pages are fitted: columns as wide as the list's keep it on its own.
-    # The list's last column, why there is no cost, goes with the chart.
-    _, *listed, why = widths(sheet, last)
-    sheet.column_dimensions[get_column_letter(first - 1)].width = GAP
-    for number in range(first, first + CHART_COLUMNS):
-        sheet.column_dimensions[get_column_letter(number)].width = (sum(listed) - why - GAP) / CHART_COLUMNS
+    sheet.column_dimensions[get_column_letter(beside - 1)].width = GAP
+    room = sum(widths(sheet, last - names, names)) - sum(widths(sheet, beside - 1 - last, last))
+    for number in range(beside, beside + CHART_COLUMNS):
+        sheet.column_dimensions[get_column_letter(number)].width = room / CHART_COLUMNS
 
 
-def _series(sheet: Worksheet, layout: Layout, key: str, colour: str, hatch: str) -> Series:
+def _series(sheet: Worksheet, layout: Layout, key: str, last_bar: int, colour: str, hatch: str) -> Series:
     column = column_index_from_string(layout.letters[key])
-    values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=LAST_BAR)
+    values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=last_bar)
     series = Series(values, title_from_data=True)
     if hatch:
         hatched = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))

@@ -17,7 +17,7 @@ from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.layout import HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
-from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.cells.table_tab import Tab, TableTab
 from candlecalc.workbook.writing.printed import paper
 
 ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
@@ -69,20 +69,36 @@ class Draft:
 
     def tab(self, tab: Tab, *, portrait: bool = False, master: str = "") -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
-        # An input tab has the word entry in its second row, so its master check stands in the first.
-        master = master or ("B1" if tab.kind == "input" else "A2")
+        title, purpose = self.title_of(tab), self.purpose_of(tab)
+        # Left of a title that has a margin; else under it, but on an input tab: there stands the word entry.
+        master = master or ("A1" if title != "A1" else "B1" if tab.kind == "input" else "A2")
         sheet: Worksheet = self.book.create_sheet(tab.title)
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
-        self.put(sheet["A1"], tab.title, "title")
-        sheet["A1"].hyperlink = Hyperlink(ref="A1", location="Start!A1", tooltip="to Start")
-        sheet["A1"].style = self.style("title")  # a link of openpyxl's brings a look of its own
+        self.put(sheet[title], tab.title, "title")
+        sheet[title].hyperlink = Hyperlink(ref=title, location="Start!A1", tooltip="to Start")
+        sheet[title].style = self.style("title")  # a link of openpyxl's brings a look of its own
         sheet.row_dimensions[1].height = 26
-        self.put(sheet["C1" if master == "B1" else "B1"], f"{tab.purpose} [{tab.kind}]", "purpose")
+        self.put(sheet["C1" if master == "B1" else purpose], self.line_of(tab), "purpose")
         if tab.title != "Checks":  # there it is worked out
             self._master(sheet[master])
         paper(sheet, str(self.season.settings["paper"]), portrait)
         lock(sheet)
         return sheet
+
+    @staticmethod
+    def title_of(tab: Tab) -> str:
+        """The cell of a tab's title: over the first column of its list."""
+        return "B1" if isinstance(tab, TableTab) and tab.margin else "A1"
+
+    @classmethod
+    def purpose_of(cls, tab: Tab) -> str:
+        """The cell of the line that says what a tab is for."""
+        return "C1" if cls.title_of(tab) == "B1" else "B1"
+
+    @staticmethod
+    def line_of(tab: Tab) -> str:
+        """What a tab says of itself beside its title."""
+        return f"{tab.purpose} [{tab.kind}]"
 
     def _master(self, cell: Cell) -> None:
         """The master check, near the title."""
@@ -108,9 +124,12 @@ def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.failing(), formula=[test]))
 
 
-def mark_up(sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW) -> None:
-    """Mark a list as a table, for screen readers and for who takes the data on."""
-    table = Table(displayName=name, ref=f"A{first_row}:{get_column_letter(len(heads))}{last_row}")
+def mark_up(
+    sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW, left: int = 0
+) -> None:
+    """Mark a list as a table, for screen readers and for who takes the data on; `left` columns stand before it."""
+    first, last = (get_column_letter(left + number) for number in (1, len(heads)))
+    table = Table(displayName=name, ref=f"{first}{first_row}:{last}{last_row}")
     table.tableStyleInfo = TableStyleInfo(name=None, showRowStripes=False)
     table._initialise_columns()
     for column, head in zip(table.tableColumns, heads, strict=True):

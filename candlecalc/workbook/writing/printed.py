@@ -28,15 +28,20 @@ def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int 
     sheet.page_setup.firstPageNumber, sheet.page_setup.useFirstPageNumber = 1, True
 
 
-def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1) -> None:
-    """Print a list's first columns on as few pages as can be read; heads and the columns that name a row on each."""
-    sheet.print_area = f"A1:{get_column_letter(columns)}{last_row}"
-    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", f"A:{get_column_letter(names)}"
-    sheet.page_setup.fitToWidth = pages_wide(widths(sheet, columns), names)
+def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1, left: int = 0) -> None:
+    """Print a list's first columns on as few pages as can be read; heads and the columns that name a row on each.
+
+    `left` is how many columns stand left of the list, and are not printed.
+    """
+    first, last_name, last = (get_column_letter(left + number) for number in (1, names, columns))
+    sheet.print_area = f"{first}1:{last}{last_row}"
+    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", f"{first}:{last_name}"
+    sheet.page_setup.fitToWidth = pages_wide(widths(sheet, columns, left), names)
 
 
-def widths(sheet: Worksheet, columns: int) -> list[float]:
-    return [sheet.column_dimensions[get_column_letter(number)].width for number in range(1, columns + 1)]
+def widths(sheet: Worksheet, columns: int, left: int = 0) -> list[float]:
+    """The widths of so many columns, after those left of them."""
+    return [sheet.column_dimensions[get_column_letter(left + number)].width for number in range(1, columns + 1)]
 
 
 def pages_wide(columns: Sequence[float], names: int = 1) -> int:

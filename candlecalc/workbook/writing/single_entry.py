@@ -6,10 +6,10 @@ from openpyxl.utils import absolute_coordinate
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field
-from candlecalc.workbook.cells.entries import bad, entry_format
+from candlecalc.workbook.cells.entries import allowed, bad, entry_format
 from candlecalc.workbook.cells.references import standing
 from candlecalc.workbook.writing.draft import Draft, Formula, turns_red
-from candlecalc.workbook.writing.validation import add_validation, allowed
+from candlecalc.workbook.writing.validation import add_validation
 
 
 @dataclass(frozen=True)
@@ -35,7 +35,7 @@ def write_entry(draft: Draft, sheet: Worksheet, field: Field, line: SingleEntry,
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
     draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
     test = bad(field, {field.key: line.typed}, draft.plan)
-    takes = allowed(draft, field).replace('"', "'")
+    takes = allowed(draft.plan, field).replace('"', "'")
     mend = Formula(f'=REPT("Takes {takes}",{test})')
     draft.put(sheet[line.mend], mend, "label" if over_a_list else "note", side)
     for cell in (line.entry, line.mend):

@@ -5,9 +5,9 @@ from typing import Any
 from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.declaration.term import LARGEST, limits, plain
+from candlecalc.declaration.term import LARGEST
 from candlecalc.season.fields import NAME_LENGTH, Field, short
-from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
+from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL, allowed
 from candlecalc.workbook.writing.draft import Draft
 
 NOT_TAKEN = "Not taken"  # over the message of each rule of ours
@@ -19,22 +19,9 @@ def add_validation(draft: Draft, sheet: Worksheet, field: Field, cells: str) -> 
     rule.promptTitle = draft.plan.head(short(field.head))[:32]
     rule.prompt = draft.plan.head(field.help)[:255]
     rule.errorTitle = NOT_TAKEN
-    rule.error = f"{draft.plan.head(short(field.head))} takes {allowed(draft, field)}."[:255]
+    rule.error = f"{draft.plan.head(short(field.head))} takes {allowed(draft.plan, field)}."[:255]
     rule.add(cells)
     sheet.add_data_validation(rule)
-
-
-def allowed(draft: Draft, field: Field) -> str:
-    """What a cell takes, in words and in the workbook's own units."""
-    if not field.term:
-        return field.allowed()
-    low, high = draft.plan.measures.limits(field.term)
-    if low <= -LARGEST:
-        return "a number"
-    percent = field.term.unit.startswith("of ")
-    kind = "a percentage" if percent else "a whole number" if field.term.whole else "a number"
-    first, last = (f"{plain(limit * 100)} %" if percent else plain(limit) for limit in (low, high))
-    return f"{kind}, {limits(first, '' if high >= LARGEST else last, field.term.above)}"
 
 
 def _rule(draft: Draft, field: Field) -> dict[str, Any]:

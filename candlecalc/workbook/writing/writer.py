@@ -5,14 +5,15 @@ from openpyxl.formatting.rule import Rule
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.season.fields import NAME_LENGTH, Field, Value
+from candlecalc.season.fields import Field, Value
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.columns import Column
 from candlecalc.workbook.cells.entries import entry_format
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, in_row
-from candlecalc.workbook.cells.table_tab import TableTab, to_mend
-from candlecalc.workbook.writing.draft import Draft, mark_up, turns_red
+from candlecalc.workbook.cells.references import quoted
+from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab, fault_of
+from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
 
@@ -28,31 +29,44 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     heads = _write_heads(draft, sheet, tab)
     _write_rows(draft, sheet, tab, layout)
     for each in tab.fields:
-        _check_entries(draft, sheet, each, layout, tab)
+        _check_entries(draft, sheet, each, layout)
     for key, column in tab.columns.items():
         if isinstance(column, Column) and column.is_fault:
             letter = layout.letters[key]
             turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{layout.last_row}", f'${letter}{FIRST_ROW}<>""')
     if tab.fields:
-        _open_to_hands(sheet, layout, len(tab.fields))
+        _open_to_hands(sheet, layout, tab)
     # What is sorted or filtered is the entries alone: the rest is locked.
-    marked = heads[: len(tab.fields)] or heads
-    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row)
-    sheet.freeze_panes = f"B{FIRST_ROW}"
+    marked = heads[tab.margin :][: len(tab.fields)] or heads[tab.margin :]
+    mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row, left=tab.margin)
+    if tab.margin:
+        _say_first(draft, sheet, tab, layout)
+    sheet.freeze_panes = f"{get_column_letter(tab.margin + 2)}{FIRST_ROW}"
     names = max(1, len(TABLES[tab.key].unique)) if tab.key in TABLES else 1
-    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names)
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names, tab.margin)
     return sheet
 
 
-def _open_to_hands(sheet: Worksheet, layout: Layout, fields: int) -> None:
+def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
+    """What to do about the first row that has something, whole, in place of the line that says what the tab is for."""
+    words = layout.own_results(STATUS)
+    first = f'MATCH("?*",{words},0)'
+    told = f'"Row "&({first}+{HEAD_ROW})&". "&INDEX({words},{first})'
+    cell = sheet[draft.purpose_of(tab)]
+    draft.put(cell, Formula(f"=IFERROR({told},{quoted(draft.line_of(tab))})"), "purpose", "words")
+    turns_red(sheet, cell.coordinate, f"ISNUMBER({first})")
+
+
+def _open_to_hands(sheet: Worksheet, layout: Layout, tab: TableTab) -> None:
     """Let entries be sorted, and rule off the rows that are filled and a page of those that are not.
 
     LibreOffice prints no page on which nothing stands and no line is drawn: lines in the style would be printed
     down to the last row there is room for.
     """
     sheet.protection.sort = sheet.protection.autoFilter = False  # False: not kept from it
-    cells = f"A{FIRST_ROW}:{get_column_letter(fields)}{layout.last_row}"
-    names = layout.column(next(iter(layout.letters)))
+    first, last = (layout.letters[tab.fields[at].key] for at in (0, -1))
+    cells = f"{first}{FIRST_ROW}:{last}{layout.last_row}"
+    names = layout.column(tab.fields[0].key)
     ruled = f"ROW()<=MAX({FIRST_ROW + ROWS_OF_A_PAGE - 1},COUNTA({names})+{HEAD_ROW + SPARE})"
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled(), formula=[ruled]))
 
@@ -60,7 +74,7 @@ def _open_to_hands(sheet: Worksheet, layout: Layout, fields: int) -> None:
 def _printed(sheet: Worksheet, tab: TableTab) -> int:
     """How many columns are printed: those worth paper, and as many more as the line under the title needs."""
     count = tab.printed
-    while count < len(tab.columns) and sum(widths(sheet, count)) < WIDTH_OF_PURPOSE:
+    while count + tab.margin < len(tab.columns) and sum(widths(sheet, count, tab.margin)) < WIDTH_OF_PURPOSE:
         count += 1
     return count
 
@@ -73,14 +87,13 @@ def _last_printed(draft: Draft, tab: TableTab, layout: Layout) -> int:
 
 def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
     heads = []
-    for number, (key, column) in enumerate(tab.columns.items(), start=1):
+    for number, column in enumerate(tab.columns.values(), start=1):
         head = draft.plan.head(column.head)
         shown = format_of(column)
         draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
         if isinstance(column, Field):
             draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
-        room = 17 if number == 2 and tab.kind == "input" else 0  # for the master check
-        sheet.column_dimensions[get_column_letter(number)].width = max(room, _width(key, column, shown))
+        sheet.column_dimensions[get_column_letter(number)].width = _width(column, shown)
         heads.append(head)
     sheet.row_dimensions[HEAD_ROW].height = 15.5 * HEAD_LINES
     return heads
@@ -90,10 +103,10 @@ def format_of(column: Field | Column) -> str:
     return entry_format(column) if isinstance(column, Field) else column.format
 
 
-def _width(key: str, column: Field | Column, shown: str) -> float:
+def _width(column: Field | Column, shown: str) -> float:
     if isinstance(column, Field) and (column.name or column.names_from):
-        return NAME_LENGTH + 3
-    head = column.head.replace("{temperature}", "F").replace("{weight}", "oz").replace("{money}", "USD")
+        return WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES
+    head = column.head.replace("{temperature}", "\u00b0F").replace("{weight}", "oz").replace("{money}", "USD")
     return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
 
 
@@ -120,7 +133,7 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -
     typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
         entry = isinstance(column, Field)
-        style = draft.style(_look(number, key, column), format_of(column))
+        style = draft.style(_look(number - tab.margin, key, column), format_of(column))
         text = "" if entry else column.formula(draft.plan, layout)  # type: ignore[union-attr]
         array = None
         for row in range(FIRST_ROW, layout.last_row + 1):
@@ -144,6 +157,8 @@ def _look(number: int, key: str, column: Field | Column) -> str:
         return "list_entry"
     if key == OWN_ROW:
         return "note"
+    if column.is_fault:
+        return "told"
     return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 
 
@@ -155,11 +170,9 @@ def _type_in(cell: Cell, value: Value) -> None:
         cell.data_type = "s"
 
 
-def _check_entries(draft: Draft, sheet: Worksheet, field: Field, layout: Layout, tab: TableTab) -> None:
+def _check_entries(draft: Draft, sheet: Worksheet, field: Field, layout: Layout) -> None:
     letter = layout.letters[field.key]
     cells = f"{letter}{FIRST_ROW}:{letter}{layout.last_row}"
     add_validation(draft, sheet, field, cells)
-    words = to_mend(TABLES[tab.key], field)
     # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
-    mend = in_row(layout.cell("mend"), FIRST_ROW)
-    turns_red(sheet, cells, f'ISNUMBER(FIND("; {words}","; "&{mend}))')
+    turns_red(sheet, cells, f'{in_row(layout.cell(fault_of(field)), FIRST_ROW)}<>""')

@@ -5,9 +5,9 @@ from collections.abc import Iterator, Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.checks import Check, WorkbookCheck, words_in
+from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.layout import FIRST_ROW, Layout, Plan
-from candlecalc.workbook.cells.table_tab import Tab, TableTab
+from candlecalc.workbook.cells.table_tab import Tab, TableTab, check_key
 from candlecalc.workbook.tabs.registry import register, registered
 from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list
@@ -15,8 +15,8 @@ from candlecalc.workbook.writing.printed import print_list
 TAB = Tab("Checks", "check", "What must hold in this workbook, and what to do where it does not.")
 # By head.
 WIDTHS = {
-    "Check": 51, "Tab": 12, "Found": 11, "Should be": 11, "Difference": 11, "Tolerance": 11, "Verdict": 10,
-    "What to do": 63,
+    "Check": 51, "First row": 20, "Found": 10, "Should be": 11, "Difference": 12, "Tolerance": 11, "Verdict": 10,
+    "What to do": 55,
 }  # fmt: skip
 NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
 AGREES, TO_FIX, WAITS, TO_LOOK_AT = "agrees", "to fix", "waits", "to look at"
@@ -37,20 +37,24 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
     layout, typed_on = plan.layouts[tab.key], TABLES[tab.typed_on].title
     if tab.fields:
         whole = f"{typed_on}: every row begun is whole"
-        mend = f"see To mend in the rows of {typed_on}"
-        yield WorkbookCheck(whole, typed_on, words_in(layout.results("mend")), mend, rested_on=True)
-    yield from _of_rows(tab.checks, typed_on, layout)
-
-
-def _of_rows(checks: Sequence[Check], title: str, layout: Layout) -> Iterator[WorkbookCheck]:
-    for check in checks:
+        mend = "see the words left of the row's name: they say what to do"
+        yield _of_rows(whole, typed_on, layout, "mend", mend, rested_on=True)
+    for at, check in enumerate(tab.checks):
         if not check.unlikely:
-            found = f'COUNTIF({layout.results("warnings")},"*{check.words}*")'
-            yield WorkbookCheck(f"{title}: no {check.words}", title, found, check.mend, rested_on=check.sums)
-    if any(check.unlikely for check in checks):
-        mend = f"read Is it meant? in the rows of {title}; leave what is meant"
-        found = words_in(layout.results("doubts"))
-        yield WorkbookCheck(f"{title}: entries are likely", title, found, mend, unlikely=True)
+            name = f"{typed_on}: no {check.words}"
+            yield _of_rows(name, typed_on, layout, check_key(at), check.mend, rested_on=check.sums)
+    if any(check.unlikely for check in tab.checks):
+        mend = "see the words left of the row's name; leave what is meant"
+        yield _of_rows(f"{typed_on}: entries are likely", typed_on, layout, "doubts", mend, unlikely=True)
+
+
+def _of_rows(
+    name: str, title: str, layout: Layout, key: str, mend: str, *, rested_on: bool = False, unlikely: bool = False
+) -> WorkbookCheck:
+    """A line that counts the rows which say something in a column, and leads to the first of them."""
+    words = layout.results(key)
+    rows = Rows(words, layout.first_row)
+    return WorkbookCheck(name, title, words_in(words), mend, rows=rows, rested_on=rested_on, unlikely=unlikely)
 
 
 def write(draft: Draft) -> None:
@@ -93,7 +97,7 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: WorkbookCheck, rested_
     what = Formula(f'=IF(G{row}="{WAITS}","{MEND_FIRST}","{line.mend}")')
     cells = [
         (line.name, "strong_result", "text"),
-        (line.tab, "result", "text"),
+        (_first_row(line), "link", "words"),
         (Formula(f"={line.found}"), "result", number),
         (Formula(f"={line.should_be}"), "result", number),
         (Formula(f"=ROUND(C{row}-D{row},6)"), "result", number),
@@ -107,6 +111,15 @@ def _line(draft: Draft, sheet: Worksheet, row: int, line: WorkbookCheck, rested_
         len(text) <= WIDTHS[head] * LETTERS for head, text in (("Check", line.name), ("What to do", line.mend))
     )
     sheet.row_dimensions[row].height = 18 if one_line else 31
+
+
+def _first_row(line: WorkbookCheck) -> Formula:
+    """A link to the first row that a line speaks of, where there is one; else to the tab."""
+    there, number, words = f"'{line.tab}'" if " " in line.tab else line.tab, "1", ""
+    if line.rows:
+        at = f'MATCH("?*",{line.rows.words},0)+{line.rows.first - 1}'
+        number, words = f"IFERROR({at},1)", f'&IFERROR(", row "&({at}),"")'
+    return Formula(f'=HYPERLINK("#{there}!A"&{number},"{line.tab}"{words})')
 
 
 register(TAB, __name__, 10, write=write)

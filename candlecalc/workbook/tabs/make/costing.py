@@ -7,7 +7,7 @@ from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree, words_in
 from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import Named, Same, Whole, joined, written
-from candlecalc.workbook.cells.table_tab import letters, result_tab
+from candlecalc.workbook.cells.table_tab import first_of, letters, result_tab, words_column
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
 from candlecalc.workbook.writing import chart
@@ -32,12 +32,20 @@ WITH_ALL_CANDLES = written(
 # What is to mend, or waits, where a product has no cost: in the words of its row on Recipes.
 TOLD = joined("&", [Same("recipes", key) for key in ("mend", "waits")])
 WHY = written(
-    'IF(COUNT({full})>0,"",IFERROR({told}&REPT(REPT("Sets: see its lines there; ",({product}<>"")*({told}="")),'
+    'IF(COUNT({full})>0,"",IFERROR(REPT("Recipes: ",{told}<>"")&{told}&REPT(REPT("Sets: see its lines there",({product}<>"")*({told}="")),'
     'ISERROR({whole})+ISERROR({full})>0),""))',
     full="full",
-    told=TOLD,
+    told="told",
     product="product",
     whole=Same("workings", "whole"),
+)
+
+WITH_CANDLES_LOADS = written(
+    'IF(COUNTIFS({sets},{row},{said},"?*")>0,"A candle in it has a load above a limit: see Sets",{own}&"")',
+    sets=Whole("sets", "set_row"),
+    row=OWN_ROW,
+    said=Whole("sets", "loads"),
+    own=Same("workings", "loads"),
 )
 
 TAB = result_tab(
@@ -59,9 +67,14 @@ TAB = result_tab(
         "full": result("Full cost, {money}", "full_cost", making="making", own_time="own", running="running", format="money_strong"),
         "risen": result("Full cost if materials rise, {money}", "cost_with_rise", cost="full", materials="materials", rise=Named("materials_rise")),
         "work": total("Paid work and overhead, {money}", "paid", "overhead"),
-        "why": Column(head="Why there is no cost", holds=WHY, format="note", width=34, needs=()),
     },
     when_so=WITH_ALL_CANDLES,
+    said={
+        "told": words_column("What Recipes says", TOLD, width=8),
+        "why": words_column("Why there is no cost", WHY, width=8),
+        "loads": words_column("Load above a limit, also in a set", WITH_CANDLES_LOADS, width=8),
+    },
+    status=first_of("why", "loads"),
 )  # fmt: skip
 
 RISE = WHAT_IF["materials_rise"]
@@ -86,7 +99,7 @@ def write(draft: Draft) -> None:
     write_entry(draft, sheet, RISE, RISE_LINE, over_a_list=True)
     draft.put(sheet[_over("risen", RISE_ROW - 1)], "entry", "mark", "row")
     draft.name(RISE.key, TAB.title, RISE_LINE.used)
-    chart.add(draft, sheet, draft.plan.layouts[TAB.key], CHART_PARTS)
+    chart.add(draft, sheet, draft.plan.layouts[TAB.key], "product", "work", CHART_PARTS)
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:

@@ -2,13 +2,15 @@
 
 from candlecalc.season.tables import RECIPES
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Running
-from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
+from candlecalc.workbook.cells.references import Running, Same
+from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
 TAB = entry_tab(
     RECIPES,
     {"of_kind": look("Kind, number", Running("kind"), needs=("product", "kind"), width=12)},
     waits={field.key: not_ready_there(field.names_from, field.key) for field in RECIPES.fields if field.names_from},
+    # Where it is mended, and not where it was found.
+    also={"checked": words_column("Look at, from Workings", Same("workings", "warnings"))},
 )
 register(TAB, __name__, 40)

@@ -2,8 +2,8 @@
 
 from candlecalc.season.tables import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
-from candlecalc.workbook.cells.references import Running, at, row_in
-from candlecalc.workbook.cells.table_tab import entry_tab, no_number
+from candlecalc.workbook.cells.references import Running, Whole, at, row_in, written
+from candlecalc.workbook.cells.table_tab import entry_tab, no_number, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
 
@@ -11,6 +11,8 @@ from candlecalc.workbook.tabs.working.parts import PIECES, piece
 def _brings(key: str) -> Column:
     return result(piece(key), "cost_of_all", cost=at("parts", key, "row"), count="count")
 
+
+CANDLES_LOAD = written('IFERROR(INDEX({said},{row})&"","")', said=Whole("workings", "loads"), row="row")
 
 TAB = entry_tab(
     SETS,
@@ -23,6 +25,7 @@ TAB = entry_tab(
         "brought": total("All of it, {money}", *PIECES),
     },
     waits={"product": no_number("brought")},
+    also={"loads": words_column("Load of the candle, from Workings", CANDLES_LOAD)},
     # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
 )

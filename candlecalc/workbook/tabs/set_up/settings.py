@@ -7,7 +7,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
-from candlecalc.workbook.cells.checks import WorkbookCheck, words_in
+from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import Calculated
 from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.references import Written
@@ -112,7 +112,12 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     mend = f"{TAB.title}!$C${first}:$C${last}"
     begins, ends = (f"{TAB.title}!$D${line_of(key)}" for key in ("first_day", "last_day"))
     yield WorkbookCheck(
-        "Settings are what they take", TAB.title, words_in(mend), "see To mend beside the setting", rested_on=True
+        "Settings are what they take",
+        TAB.title,
+        words_in(mend),
+        "see To mend beside the setting",
+        rows=Rows(mend, first),
+        rested_on=True,
     )
     turned = f"IF({ends}<{begins},1,0)"
     yield WorkbookCheck("The season ends after it begins", TAB.title, turned, "the last day comes after the first")

@@ -36,6 +36,7 @@ TAB = result_tab(
         "lowest_stated": result("Lowest as stated, {money}", "price_to_state", price="lowest_net", discount="discount", tax="tax", stated="stated", needs=COSTED),
         "received": result("Yours before tax, {money}", "price_received", shelf=Carry("prices", "price"), discount="discount", tax="tax", stated="stated"),
         "fee_taken": result("Fee taken, {money}", "fee_at", price="received", fee="fee", tax="tax", basis="fee_basis", least="least"),
+        "fees": total("Fees and postage, {money}", "fee_taken", "fixed", needs=COSTED),
         "cost_and_fees": total("Cost and fees, {money}", "full", "fee_taken", "fixed", needs=COSTED),
     },
 )  # fmt: skip

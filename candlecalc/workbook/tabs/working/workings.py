@@ -4,7 +4,7 @@ from candlecalc.season.tables import RECIPES, SETS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_number, total
 from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, written
-from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.workbook.cells.table_tab import check_key, fault_of, first_of, result_tab, words_column
 from candlecalc.workbook.tabs.registry import register
 
 POURED = ("ready", "vessel_row")
@@ -15,29 +15,33 @@ def _material(head: str, key: str) -> Column:
 
 
 CHECKS = (
-    Check('ROUND(N(load)-MIN(load_wax,load_wax_second),6)<=0', "load above the wax's highest",
-          "lower the load, or choose a wax that takes more", "load"),
+    Check('ROUND(N(load)-wax_takes,6)<=0', "load above the wax's highest",
+          "lower the load, or choose a wax that takes more", "load",
+          told="Load {load} % is above {wax_takes} %, the wax's highest"),
     Check('ROUND(N(load)-N(load_supplier),6)<=0', "load above the oil supplier's highest",
-          "lower the load: Materials has the supplier's highest", "load"),
+          "lower the load; Materials has the supplier's highest", "load",
+          told="Load {load} % is above {load_supplier} %, the oil supplier's highest"),
     Check('ROUND(N(load)-N(load_certified),6)<=0', "load above the certified limit",
-          "lower the load: the oil's certificate sets this ceiling", "load"),
+          "lower the load; the oil's certificate sets this ceiling", "load",
+          told="Load {load} % is above {load_certified} %, the certified limit"),
     Check('(vessel_row="")+(ROUND(N(shares)-1,4)=0)>0', "oil shares that do not add up to 1", "make the shares of the oils add up to 1", "share_first", sums=True),
     Check('((wax_second_row<>"")=(N(share_wax)>0))*((oil_second_row<>"")=(N(share_second)>0))*((oil_third_row<>"")=(N(share_third)>0))*((dye_row<>"")=(N(share_dye)>0))>0',
           "part without its share, or share without its part", "name the wax, oil or dye that a share is of, and type the share of each that is named", "wax_second", sums=True),
     Check('(wick_row<>"")+(use<>"stays")*(N(wicks)=0)+(wicks=0)>0', "candle without its wick", "name the wick; for a melt type 0 wicks", "wick"),
     Check('(N(load)>0)=(oil_first_row<>"")', "load without an oil, or oil without a load",
           "choose the oil, or make the load 0", "oil_first", sums=True),
-    Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets; a made candle has none there", "kind", sums=True),
+    Check('(kind="set")=(in_set>0)', "set without its candles", "list the set's candles on Sets, or choose made; a made candle has none there", "kind", sums=True),
     Check("priced>0", "product without a price", "give it a line on Prices", "product"),
 )  # fmt: skip
 
+LOADS = range(3)  # the checks of a load against its limits: what they say goes wherever the load's figures are used
 
 NO_OIL = written("COUNT({points})=0", points=Own("flash_first", "flash_third"))  # no oil's flash point is known
-# 1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's.
+# 1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's. Its head is counted.
 WHOLE = written(
-    f'CHOOSE(1+(({{kind}}<>"set")+(COUNTIFS({{mend}},"*{SETS["set"].head}; *",{{sets}},"<>")=0)>0),NA(),1)',
+    'CHOOSE(1+(({kind}<>"set")+(COUNTIFS({wrong},"?*",{sets},"<>")=1)>0),NA(),1)',
     kind="kind",
-    mend=Whole("sets", "mend"),
+    wrong=Whole("sets", fault_of(SETS["set"])),
     sets=Whole("sets", "set"),
 )
 
@@ -92,7 +96,8 @@ TAB = result_tab(
         "load_certified": result("Highest by certificates, of wax", "load_at_limit", limit="blend_certified", needs=POURED),
         "load_wax": look("Highest by the wax, of wax", at("materials", "load_limit", "wax_row"), "percent", needs=POURED),
         "load_wax_second": look("Highest by second wax, of wax", at("materials", "load_limit", "wax_second_row"), "percent", needs=POURED, if_blank=("wax_second_row", "load_wax")),
-        "highest": total("Highest load, of wax", "load_supplier", "load_certified", "load_wax", "load_wax_second", format="percent", of="MIN", needs=POURED),
+        "wax_takes": total("Highest by the waxes, of wax", "load_wax", "load_wax_second", format="percent", of="MIN", needs=POURED),
+        "highest": total("Highest load, of wax", "load_supplier", "load_certified", "wax_takes", format="percent", of="MIN", needs=POURED),
         "flash_first": look("Oil 1 flash point, {temperature}", at("materials", "flash", "oil_first_row"), "temperature", needs=("ready", "oil_first_row")),
         "flash_second": look("Oil 2 flash point, {temperature}", at("materials", "flash", "oil_second_row"), "temperature", needs=("ready", "oil_second_row")),
         "flash_third": look("Oil 3 flash point, {temperature}", at("materials", "flash", "oil_third_row"), "temperature", needs=("ready", "oil_third_row")),
@@ -102,5 +107,6 @@ TAB = result_tab(
         "priced": count_where("Lines on Prices", "prices", "product", "product"),
     },
     CHECKS,
+    said={"loads": words_column("Load above a limit", first_of(*(check_key(at) for at in LOADS)))},
 )  # fmt: skip
 register(TAB, __name__, 10)
