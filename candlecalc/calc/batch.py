@@ -64,6 +64,28 @@ def weigh_for_pot(each: Weight, pot: Weight, melt: Weight, step: Weight) -> Weig
     return whole_steps(each * pot / melt / step) * step
 
 
+@formula(native="melt/pots", requires={"pots > 0": "pots must be more than 0"}, source=PRACTICE)
+def equal_pot(melt: Weight, pots: Count) -> Weight:
+    """What each pot holds where a melt is shared out evenly, so that every pot can be stirred and weighed alike.
+
+    `pots_needed` says how many pots a melt takes.
+
+    >>> equal_pot(melt=7040, pots=3)
+    2346.6666666666665
+    """
+    return melt / pots
+
+
+@formula(native="weight*pots", source=ALGEBRA)
+def weight_in_pots(weight: Weight, pots: Count) -> Weight:
+    """What is weighed out in all, where each pot takes the same weight, to the scale's step.
+
+    >>> weight_in_pots(weight=2173, pots=3)
+    6519.0
+    """
+    return weight * pots
+
+
 @formula(native="each*count", source=ALGEBRA)
 def pieces_for(each: Count, count: Count) -> Count:
     """Pieces to count out for a batch.
