@@ -104,6 +104,7 @@ __all__ = [
     "economic_order_quantity",
     "enough_for",
     "entries_out_of_balance",
+    "equal_pot",
     "evenings_needed",
     "expected_season_profit",
     "fair_split",
@@ -284,6 +285,7 @@ __all__ = [
     "weigh_for_pot",
     "weigh_out",
     "weighing_error_allowed",
+    "weight_in_pots",
     "wholesale_price",
     "wick_signs",
     "write_down",
@@ -2394,6 +2396,41 @@ def entries_out_of_balance(entries: _Cells, debits: _Cells | None, credits: _Cel
     ----------
     double entry: OpenStax, Financial Accounting, chapters 3 and 6; Managerial Accounting 4.7
     """
+@_overload
+def equal_pot(melt: _Value, pots: _Value) -> float:
+    """What each pot holds where a melt is shared out evenly, so that every pot can be stirred and weighed alike.
+
+    `pots_needed` says how many pots a melt takes.
+
+    >>> equal_pot(melt=7040, pots=3)
+    2346.6666666666665
+
+    Parameters
+    ----------
+    melt : 0 or more g
+        a weight, in any unit; the answer is in the same unit
+    pots : whole numbers 0 to 1000000
+        how many pots
+
+    Returns
+    -------
+    0 or more g
+        a weight, in any unit; the answer is in the same unit
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: pots must be more than 0.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def equal_pot(melt: _Value | _Array, pots: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def equal_pot(melt: _Value | _Array | _Column, pots: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def evenings_needed(pots: _Value, an_evening: _Value) -> float:
     """Evenings that so many pots take.
@@ -9052,6 +9089,38 @@ def weighing_error_allowed(net: _Value) -> float:
 def weighing_error_allowed(net: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def weighing_error_allowed(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def weight_in_pots(weight: _Value, pots: _Value) -> float:
+    """What is weighed out in all, where each pot takes the same weight, to the scale's step.
+
+    >>> weight_in_pots(weight=2173, pots=3)
+    6519.0
+
+    Parameters
+    ----------
+    weight : 0 or more g
+        a weight, in any unit; the answer is in the same unit
+    pots : whole numbers 0 to 1000000
+        how many pots
+
+    Returns
+    -------
+    0 or more g
+        a weight, in any unit; the answer is in the same unit
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def weight_in_pots(weight: _Value | _Array, pots: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def weight_in_pots(weight: _Value | _Array | _Column, pots: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def wholesale_price(retail: _Value, discount: _Value) -> float:
     """Wholesale price that a shop pays you, from the retail price and the shop's discount on it.

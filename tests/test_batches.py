@@ -9,15 +9,18 @@ from hypothesis import strategies as st
 from candlecalc.calc import (
     dye_for_wax,
     enough_for,
+    equal_pot,
     first_wax,
     full_pots,
     last_pot,
     pieces_for,
+    pots_needed,
     second_wax,
     short_by,
     to_scale_step,
     weigh_for_pot,
     weigh_out,
+    weight_in_pots,
 )
 
 weights = st.floats(0.1, 50_000)
@@ -45,6 +48,14 @@ def test_pots_hold_the_whole_melt_and_the_last_is_never_full(melt, pot):
     last = last_pot(melt, pots, pot)
     assert pots * pot + last == pytest.approx(melt, abs=1e-6 * pot)
     assert 0 <= last < pot * (1 + 1e-6)
+
+
+@given(st.floats(1, 500_000), st.floats(10, 50_000))
+def test_equal_pots_hold_the_whole_melt_and_none_holds_too_much(melt, pot):
+    pots = pots_needed(melt, pot)
+    each = equal_pot(melt, pots)
+    assert weight_in_pots(each, pots) == pytest.approx(melt)
+    assert pot / 2 * (pots > 1) * (1 - 1e-6) <= each <= pot * (1 + 1e-6)
 
 
 @given(st.lists(st.floats(1, 500), min_size=2, max_size=5), st.floats(500, 5000), steps)

@@ -41,7 +41,7 @@
 //   hours_left_low, in_unit, last_pot, least_each, load_after_rounding, load_swing, mean_factor, never_under,
 //   oil_part, order_cost, overhead_cost, own_minutes, paid_minutes, pieces_for, season_profit,
 //   season_profit_of_records, season_stock, season_stock_of_records, second_wax, short_by, short_under, tax_charged,
-//   to_scale_step, weigh_for_pot, weighing_error_allowed
+//   to_scale_step, weigh_for_pot, weighing_error_allowed, weight_in_pots
 
 const FUNCTIONS_ = {};
 
@@ -1207,6 +1207,21 @@ FUNCTIONS_.weigh_out = {
   takes: { each: "g 2", count: "number 2", step: "g 2" },
   asks: ["step > 0"],
   answer: (each, count, step) => round_(round_(ratio_(each * count, step), 6), 0) * step,
+  gives: "g 2",
+};
+
+/**
+ * What each pot holds where a melt is shared out evenly, so that every pot can be stirred and weighed alike. Gives 0
+ * or more g. Source 4
+ * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
+ * @param pots how many pots: whole numbers 0 to 1000000
+ * @customfunction
+ */
+function CANDLE_EQUAL_POT(melt, pots) { return answer_("equal_pot", arguments); }
+FUNCTIONS_.equal_pot = {
+  takes: { melt: "g 2", pots: "number 2" },
+  asks: ["pots > 0"],
+  answer: (melt, pots) => ratio_(melt, pots),
   gives: "g 2",
 };
 
@@ -4378,6 +4393,7 @@ const ASKS_ = {
   "MAX(widths) <= diameter": [(widths, diameter) => max_(widths) <= diameter, "the pool cannot be wider than the vessel", "widths", "diameter"],
   "COUNT(rates) >= 2 (2)": [(rates) => count_(rates) >= 2, "readings at two rates at least are wanted", "rates"],
   "step > 0": [(step) => step > 0, "step must be more than 0", "step"],
+  "pots > 0": [(pots) => pots > 0, "pots must be more than 0", "pots"],
   "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
   "good <= made": [(good, made) => good <= made, "there cannot be more good ones than were made", "good", "made"],
   "made > 0": [(made) => made > 0, "made must be more than 0", "made"],

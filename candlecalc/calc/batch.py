@@ -89,6 +89,33 @@ def weigh_for_pot(each: PartOfEach, pot: InThePot, melt: AllOfEach, step: ScaleS
 
 
 @formula(
+    native="melt/pots",
+    requires={"pots > 0": "pots must be more than 0"},
+    source=PRACTICE,
+    words="share a melt over pots, even pots, same size pots, split the batch into pots",
+)
+def equal_pot(melt: Weight, pots: Pots) -> Weight:
+    """What each pot holds where a melt is shared out evenly, so that every pot can be stirred and weighed alike.
+
+    `pots_needed` says how many pots a melt takes.
+
+    >>> equal_pot(melt=7040, pots=3)
+    2346.6666666666665
+    """
+    return melt / pots
+
+
+@formula(native="weight*pots", source=ALGEBRA, part=True)
+def weight_in_pots(weight: Weight, pots: Pots) -> Weight:
+    """What is weighed out in all, where each pot takes the same weight, to the scale's step.
+
+    >>> weight_in_pots(weight=2173, pots=3)
+    6519.0
+    """
+    return weight * pots
+
+
+@formula(
     native="each*count",
     source=ALGEBRA,
     part=True,

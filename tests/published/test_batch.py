@@ -42,6 +42,26 @@ def test_a_melt_in_pots(face, melt, pot, full, last):
         face.full_pots(melt, 0)
 
 
+# Common practice, no source: as few pots as hold the melt, all alike; 7040 g in pots of 3200 g at most are three.
+EQUAL = [  # melt, pots, each
+    (7040, 3, 2346.6666666667),
+    (6400, 2, 3200),
+    (65.76, 5, 13.152),
+]
+
+
+@pytest.mark.parametrize("melt, pots, each", EQUAL)
+def test_a_melt_is_shared_out_evenly(face, melt, pots, each):
+    assert face.equal_pot(melt, pots) == pytest.approx(each, abs=1e-9)
+    with face.refuses("pots must be more than 0"):
+        face.equal_pot(melt, 0)
+
+
+def test_what_is_weighed_in_all_is_what_the_pots_take(face):
+    # Common practice, no source: three pots of 2173 g wax.
+    assert face.weight_in_pots(2173, 3) == 6519
+
+
 def test_a_pot_holds_the_recipe_in_small(face):
     # Common practice, no source: candles of 200 g wax and 16 g oil; a pot of 2160 g is ten of them.
     assert face.weigh_for_pot(200, 2160, 216, 1) == pytest.approx(2000, abs=1e-9)

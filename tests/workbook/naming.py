@@ -38,7 +38,7 @@ def _settings(book):
 
 
 def _card(book):
-    blocks = {part: (batch.WEIGH + nth, "ABCDEFGH") for nth, part in enumerate(WEIGHED, start=1)}
+    blocks = {part: (batch.WEIGH + nth, "ABCDEH") for nth, part in enumerate(WEIGHED, start=1)}
     blocks |= {part: (batch.COUNTING + nth, "ABCDE") for nth, part in enumerate(COUNTED, start=1)}
     candles = batch.COUNTING + len(COUNTED)
     blocks |= {f"candle_{nth}": (candles + nth, "AB") for nth in range(1, batch.SET_LINES + 1)}
@@ -47,6 +47,11 @@ def _card(book):
     steps = {2: "melt_high", 3: "ceiling", 4: "add_at", 5: "pour_at", 8: "cure_days"}
     cells |= {f"B{batch.DO + step}": key for step, key in steps.items()}
     cells |= {f"{letter}{batch.POTS + 1}": name for letter, name in {"B": "enough", "E": "load", "H": "recipe"}.items()}
+    cells |= {f"B{batch.POTS}": "fill"}
+    cells |= {f"{letter}{batch.POTS + line}": f"words_{letter}{line}" for line in (0, 1) for letter in "ADG"}
+    cells |= {f"A{batch.POTS + 2}": "words_A2"}
+    cells |= {f"A{batch.DO + step}": f"step_{step}" for step in range(1, 9)}
+    cells |= {f"C{batch.DO + step}": f"degree_{step}" for step in range(2, 7)}
     cells |= {f"B{batch.ENOUGH}": "says", f"E{batch.COSTS + len(batch.CAUTIONS) + 1}": "flash"}
     cells |= {cell: name.removeprefix("batch_") for name, (tab, cell) in book.names.items() if tab == "Batch"}
     return {("Batch", cell): ("batch", name, 0) for cell, name in cells.items()}

@@ -106,7 +106,7 @@ class Shop:
 
     def pots(self, product, mixed, jugs):
         """Parts whose share of a pot moves, and parts at which a jug then reads another weight."""
-        return self.card_of(product, mixed, "D F") + self.card_of(product, jugs, "E G")
+        return self.card_of(product, mixed, "D E?") + self.card_of(product, jugs, "E")
 
     # --- money -------------------------------------------------------------------------------------
 
@@ -152,7 +152,8 @@ class Shop:
 
     def filled(self, product):
         """What one vessel takes moves."""
-        return cells("workings", self.row[product], "fill") + self.weighed_out(product)
+        told = cells("workings", self.row[product], "fill") + self.card(product, "fill")
+        return told + self.weighed_out(product)
 
     def weighed_out(self, product):
         """What is weighed out for one vessel moves, in the same shares."""
@@ -172,9 +173,9 @@ class Shop:
         return told + self.card(product, "enough" * any(part in WAXES.values() for part in parts))
 
     def melt(self, product):
-        """There is more of it in all, and in the last pot."""
-        told = cells("amounts", self.row[product], "melt") + self.card(product, "melt pots last")
-        return told + self.card_of(product, self.weighed(product), "F G")
+        """There is more of it in all, so another number of pots, each about as full; their parts are rounded anew."""
+        told = cells("amounts", self.row[product], "melt") + self.card(product, "melt pots pot? load?")
+        return told + self.card_of(product, self.weighed(product), "B? C? D? E? H?")
 
     def wax_share(self, product):
         """More of the second wax and less of the first: another density too."""

@@ -93,7 +93,7 @@ def faults(demo, values):
         SETS_CARRY: (over("costing", "wax", BOX, 0.02), ()),
         "Prices are cost, fees and profit": (over("prices", "profit", f"{BAR} @ Saturday market stall", 0.02), ()),
         "Batch: weights make up the melt": ({("Batch", f"B{batch.WEIGH + 1}"): 1.0}, (JUGS,)),
-        JUGS: ({("Batch", f"F{batch.WEIGH + 1}"): 1.0}, ()),
+        JUGS: ({("Batch", f"E{batch.WEIGH + 2}"): 999.0}, ()),
         "Batch: its money is that of its pieces, but for rounding": ({("Batch", f"C{batch.LAST}"): 1.0}, ()),
         "Batch: product and number can be used": ({demo.named("batch_product"): None}, ()),
     }  # fmt: skip

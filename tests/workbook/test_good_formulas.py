@@ -22,8 +22,8 @@ from candlecalc.workbook.tabs.registry import registered
 ALLOWED = {
     "ABS", "AND", "CHOOSE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "EXACT", "FIND", "HYPERLINK", "IF", "IFERROR",
     "INDEX", "INT", "ISBLANK", "ISERROR", "ISLOGICAL", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "MATCH", "MAX", "MIN", "N",
-    "NA", "NOT", "OR", "PI", "REPT", "ROUND", "ROW", "ROWS", "SUBSTITUTE", "SUM", "SUMIFS", "SUMPRODUCT", "TEXT",
-    "TRIM",
+    "NA", "NOT", "OR", "PI", "REPT", "ROUND", "ROUNDUP", "ROW", "ROWS", "SUBSTITUTE", "SUM", "SUMIFS", "SUMPRODUCT",
+    "TEXT", "TRIM",
 }  # fmt: skip
 ROUNDING = {"INT", "TRUNC", "CEILING", "FLOOR", "MOD", "ROUNDUP", "ROUNDDOWN"}
 

@@ -10,8 +10,11 @@ from candlecalc.season.tables import SETTING_FIELDS
 
 STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
 CARD = " ".join(
-    [*STEPS, "row load recipe enough melt pots last flash"]
-    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEFGH"]
+    [*STEPS, "row load recipe enough melt pots pot fill flash"]
+    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEH"]
+    + [f"step_{nth}" for nth in range(1, 9)]
+    + [f"degree_{nth}" for nth in range(2, 7)]
+    + [f"words_{cell}" for cell in ("A0", "D0", "G0", "A1", "D1", "G1", "A2")]
     + [f"{part}.{letter}" for part in PIECES for letter in "ABCDE"]
     + [f"candle_{nth}.{letter}" for nth in (1, 2, 3, 4) for letter in "AB"]
     + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
@@ -151,14 +154,14 @@ def rate_of_tax(shop, entry):
 def scale_step(shop, entry):
     """All that the card weighs is shown to the scale's step."""
     there = [part for part in WEIGHED if part in shop.parts[shop.shown]]
-    return shop.card_of(shop.shown, there, "B C D E? F G H") + shop.card(shop.shown, "load?" if there else "")
+    return shop.card_of(shop.shown, there, "B C D E? H") + shop.card(shop.shown, "load?" if there else "")
 
 
 def largest_pot(shop, entry):
     """How what is melted is shared among pots."""
     there = shop.weighed(shop.shown)
-    told = shop.card(shop.shown, "pots last" if there else "")
-    return told + shop.card_of(shop.shown, there, "D E F G")
+    told = shop.card(shop.shown, "pots pot load?" if there else "")
+    return told + shop.card_of(shop.shown, there, "B? C? D E H?")
 
 
 def stated_otherwise(shop, line):
@@ -251,8 +254,8 @@ def more_pieces(shop, entry):
     """More of everything; what setting up costs is spread over more, the rest of a piece stays as it is."""
     name, recipe = shop.shown, shop.recipes[shop.shown]
     parts = shop.weighed(name)
-    yield from shop.card(name, "makes" + " melt pots last" * bool(parts))
-    yield from shop.card_of(name, parts, "B C F G H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
+    yield from shop.card(name, "makes" + " melt pots pot? load?" * bool(parts))
+    yield from shop.card_of(name, parts, "B C D? E? H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
     lines = shop.lines("sets", "set", name)
     yield from shop.card_of(name, [f"candle_{nth}" for nth in range(1, 1 + len(lines))], "B")
     candles = [shop.tables["sets"][line]["product"] for line in lines]

@@ -60,7 +60,7 @@ WIDTHS = {
 }
 LEFT = {"text", "note", "words", "date"}
 # What is too long for its cell is shown smaller: never cut, never ####.
-SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "weigh", "weigh_small"}
+SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "fill", "weigh", "weigh_small"}
 
 
 def number_formats(money_digits: int, weight_digits: int, length_digits: int) -> dict[str, str]:
@@ -116,6 +116,7 @@ def _looks() -> dict[str, dict[str, object]]:
         # Words of any length: cut at the edge, where shown smaller nobody could read them.
         "told": {"font": font(), "border": Border(bottom=_side(RULE))},
         "strong_result": {"font": font(bold=True), "border": Border(bottom=_side(RULE))},
+        "fill": {"font": font(22, bold=True), "border": Border(bottom=_side(INK))},
         "weigh": {"font": font(16, bold=True), "border": Border(bottom=_side(INK))},
         "weigh_small": {"font": font(12), "border": Border(bottom=_side(INK))},
         "write": {"font": font(), "border": _box(INK)},

@@ -5,7 +5,6 @@ from collections.abc import Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
-from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import GROUPS, Group, register, registered
 from candlecalc.workbook.writing.draft import Draft, band, link
@@ -29,12 +28,11 @@ STEPS = (
     "6. On Batch pick a product and say how many: weigh, count and tick.",
     "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
-ROOM = ", ".join(f"{table.usual_rows} {table.title.lower()}" for table in TABLES.values())
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",
     "To sort, select the entries of all rows, from the name to the last yellow column, without the heads: then Data, Sort.",
-    f"There are rows for {ROOM}; to free some, clear what is past and sort: blank rows come last.",
+    "Where rows run short, clear those that are past and sort: blank rows come last, and take new entries.",
 )  # fmt: skip
 ABOUT = (
     "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",

@@ -10,6 +10,7 @@ from candlecalc.workbook.tabs.make.batch.card import (
     COUNTING,
     DO,
     ENOUGH,
+    FOOT,
     LAST,
     PICK,
     POTS,
@@ -31,7 +32,18 @@ __all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOU
            "POTS", "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
 
 # In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
-WIDTHS = {"A": 34, "B": 12, "C": 10.5, **dict.fromkeys("DEFGH", 8.5), "I": 17, "J": 17, "L": 24, "M": 9}
+WIDTHS = {
+    "A": 33,
+    "B": 12,
+    "C": 10.5,
+    "D": 10,
+    "E": 9,
+    **dict.fromkeys("FGH", 8.5),
+    "I": 16.5,
+    "J": 16.5,
+    "L": 24,
+    "M": 9,
+}
 
 
 ROUNDING = 0.000001  # what is left of a sum in binary numbers
@@ -45,7 +57,7 @@ def write(draft: Draft) -> None:
     card = Card(draft, sheet)
     for section in (head, parts, work):
         section.write(card)
-    sheet.print_area = f"A1:J{LAST}"
+    sheet.print_area = f"A1:J{FOOT}"
     paper(sheet, str(draft.season.settings["paper"]), portrait=True, tall=1)
 
 
@@ -58,16 +70,19 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
 
     weighed, half_steps = f"SUM({column('B')})", f"{len(WEIGHED)}*N(scale_step)/2"
     dye = f"N({title}!$B${last})"
-    jugs = f"SUM(MAX({column('E')})*N(batch_pots),MAX({column('G')}))"
-    jug_steps = f"{half_steps}*(N(batch_pots)+2)+{ROUNDING:f}"
+    jugs = f"MAX({column('E')})*N(batch_pots)"
     a_piece, of_all = (f"N({title}!${letter}${LAST})" for letter in "BC")
     rounded = sum(not cost.function for cost in COST) * 10**-plan.coin_digits / 2 + ROUNDING
     product, count = (typed(letter, title) for letter in list(ENTRIES)[:2])
     unused = f'IF({title}!$B${ENOUGH}="",0,IF(ISBLANK({product})*ISBLANK({count}),0,1))'
     yield sums_agree(
-        "Batch: weights make up the melt", title, f"{weighed}-{dye}", "N(batch_melt)", f"{half_steps}+{ROUNDING:f}"
+        "Batch: weights make up the melt",
+        title,
+        f"{weighed}-{dye}",
+        "N(batch_melt)",
+        f"{half_steps}*N(batch_pots)+{ROUNDING:f}",
     )
-    yield sums_agree("Batch: the jugs hold what is weighed", title, jugs, weighed, jug_steps)
+    yield sums_agree("Batch: the jugs hold what is weighed", title, jugs, weighed, ROUNDING)
     name = "Batch: its money is that of its pieces, but for rounding"
     yield sums_agree(name, title, of_all, f"{a_piece}*N(batch_makes)", rounded)
     name = "Batch: product and number can be used"

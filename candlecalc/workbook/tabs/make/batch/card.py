@@ -15,7 +15,7 @@ from candlecalc.workbook.writing.draft import Draft, Formula
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 
 # Rows of the card: those of the head, and the heads of its sections.
-SAID, PICK, ENOUGH, POTS, WEIGH = 2, 3, 4, 5, 8
+SAID, PICK, ENOUGH, POTS, WEIGH = 2, 3, 4, 5, 9
 COUNTING = WEIGH + len(WEIGHED) + 3
 SET_LINES = 4
 DO = COUNTING + len(COUNTED) + SET_LINES + 2
@@ -23,6 +23,9 @@ STEPS = 8
 COSTS = DO + STEPS + 2
 COST_LINES = 7
 LAST = COSTS + COST_LINES
+NOTES = LAST + 2
+NOTE_LINES = 3
+FOOT = NOTES + NOTE_LINES
 
 COLUMNS = "ABCDEFGHIJ"
 BOXES = "IJ"  # to write in by hand
@@ -98,12 +101,21 @@ class Card:
         self.height(row, 34 if tall else 20)
 
 
-PLACE = Layout("batch", TAB.title, LAST, {})
+PLACE = Layout("batch", TAB.title, FOOT, {})
 
 
 def of(table: str, key: str, row: Part = ROW) -> Expression:
     """A value of the chosen product's row."""
     return at(table, key, part(row))
+
+
+# A set is packed, not poured: it has no melt, no pot and no fill.
+IS_SET = made_of('{kind}="set"', kind=of("recipes", "kind"))
+
+
+def words_unless_set(made: str, packed: str = "") -> Expression:
+    """Words of the card for a candle that is poured, and others for a set."""
+    return made_of(f'IF(IFERROR({{packing}},FALSE),"{packed}","{made}")', packing=IS_SET)
 
 
 def of_material(key: str, name: str) -> Expression:

@@ -8,6 +8,7 @@ from candlecalc.workbook.cells.references import Expression, Named, row_in
 from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     ENOUGH,
+    IS_SET,
     LARGEST,
     MAKES,
     MELT,
@@ -17,6 +18,7 @@ from candlecalc.workbook.tabs.make.batch.card import (
     UNPICKED,
     WEIGH,
     Card,
+    Part,
     asked,
     empty,
     made_of,
@@ -24,10 +26,12 @@ from candlecalc.workbook.tabs.make.batch.card import (
     of_material,
     part,
     typed,
+    words_unless_set,
 )
 from candlecalc.workbook.writing.draft import turns_red
 from candlecalc.workbook.writing.validation import add_validation
 
+IN_ALL = POTS + 2  # the row of the melt in all
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
 PRODUCT = Field("product", "Product", "what to make: a name from Recipes", names_from="recipes", required=True)
 COUNT = Field("count", "Make", "how many pieces to make", MANY, required=True)
@@ -112,32 +116,47 @@ def _said(card: Card) -> None:
 
 def _pots(card: Card) -> None:
     melt = asked("cost_of_all", cost=of("amounts", "melt"), count=MAKES)
-    pots = asked("full_pots", melt=MELT, pot=LARGEST)
-    last = asked("last_pot", melt=MELT, pots=Named("batch_pots"), pot=LARGEST)
-    _pair(card, "A", "B", POTS, "Wax and oil in all, {weight}", melt, "weight")
-    _pair(card, "D", "E", POTS, "Full pots", pots, "count")
-    _pair(card, "G", "H", POTS, "Last pot, {weight}", last, "weight")
-    for name, letter in (("batch_melt", "B"), ("batch_pots", "E"), ("batch_last", "H")):
-        card.name(name, f"{letter}{POTS}")
+    pots = asked("pots_needed", melt=MELT, pot=LARGEST)
+    pot = asked("equal_pot", melt=MELT, pots=Named("batch_pots"))
+    _pair(card, "A", "B", POTS, "Fill each, {weight}", of("workings", "fill"), "weight", IS_SET, look="fill")
+    _pair(card, "D", "E", POTS, "Pots", pots, "count", IS_SET)
+    _pair(card, "G", "H", POTS, "holding, {weight}", pot, "weight", IS_SET)
+    _pair(card, "A", "B", IN_ALL, "Wax and oil in all, {weight}", melt, "weight", IS_SET)
+    for name, cell in (("batch_melt", f"B{IN_ALL}"), ("batch_pots", f"E{POTS}"), ("batch_pot", f"H{POTS}")):
+        card.name(name, cell)
+    card.put(f"H{IN_ALL}", "started at", "label", "row")
+    card.boxes(IN_ALL)
+    card.height(POTS, 30)
+    card.height(IN_ALL, 24)
+    card.height(IN_ALL + 1, 8)
 
 
 def _enough(card: Card) -> None:
     row, first = POTS + 1, WEIGH + 1
-    wax, oils = f"SUM(B{first}:B{first + 1})", f"SUM(B{first + 2}:B{first + 4})"
+    wax, oils = f"SUM(D{first}:D{first + 1})", f"SUM(D{first + 2}:D{first + 4})"
     one, other = (
         asked("enough_for", available=of_material("stock", name), each=of("amounts", name))
         for name in ("wax_first", "wax_second")
     )
     enough = made_of('IFERROR(MIN({one},IFERROR({other},{one})),"")', one=one, other=other)
     load = asked("load_measured", wax=wax, oil=oils)
-    _pair(card, "A", "B", row, "Wax on hand is enough for, pieces", enough, "count")
-    _pair(card, "D", "E", row, "load weighed", load, "fine_percent", f"{wax}=0")
-    _pair(card, "G", "H", row, "recipe", of("workings", "load"), "fine_percent")
+    _pair(card, "A", "B", row, "Wax on hand is enough for, pieces", enough, "count", IS_SET)
+    _pair(card, "D", "E", row, "load in a pot", load, "fine_percent", IS_SET, f"{wax}=0")
+    _pair(card, "G", "H", row, "recipe", of("workings", "load"), "fine_percent", IS_SET)
 
 
 def _pair(
-    card: Card, label: str, result: str, row: int, words: str, value: Expression, number: str, *blank_if: str
+    card: Card,
+    label: str,
+    result: str,
+    row: int,
+    words: str,
+    value: Expression,
+    number: str,
+    *blank_if: Part,
+    look: str = "strong_result",
 ) -> None:
     """Words with their result beside them."""
-    card.put(f"{label}{row}", card.draft.plan.head(words), "label", "text" if label == "A" else "row")
-    card.shows(f"{result}{row}", value, "strong_result", number, blank_if=[UNPICKED, *blank_if])
+    said = words_unless_set(card.draft.plan.head(words))
+    card.shows(f"{label}{row}", said, "label", "text" if label == "A" else "row")
+    card.shows(f"{result}{row}", value, look, number, blank_if=[UNPICKED, *blank_if])

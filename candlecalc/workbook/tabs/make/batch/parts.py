@@ -3,7 +3,6 @@
 from candlecalc.workbook.cells.references import Expression, Named, Whole
 from candlecalc.workbook.tabs.make.batch.card import (
     COUNTING,
-    LARGEST,
     MAKES,
     SET_LINES,
     STEP,
@@ -18,8 +17,7 @@ from candlecalc.workbook.tabs.make.batch.card import (
 )
 from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 
-WEIGH_HEADS = ("Weigh", "for all, {weight}", "also, {also}", "full pot, {weight}", "jug reads", "last pot, {weight}",
-               "jug reads", "short by", "lot", "weighed")  # fmt: skip
+WEIGH_HEADS = ("Weigh", "for all, {weight}", "also, {also}", "each pot, {weight}", "jug reads", "pot 1", "other pots", "short by", "lot", "weighed")  # fmt: skip
 COUNT_HEADS = ("Count", "pieces", "on hand", "short by", "instead", "", "", "", "lot", "counted")
 
 
@@ -39,16 +37,16 @@ def write(card: Card) -> None:
 
 def _weigh(card: Card, row: int, part: str) -> None:
     each, blank_if = of("amounts", part), [empty(f"$A{row}")]
-    everything = asked("weigh_out", each=each, count=MAKES, step=STEP)
+    # Weighed a pot at a time, so the whole is what the pots hold: rounding is in it already.
+    everything = asked("weight_in_pots", weight=f"D{row}", pots=Named("batch_pots"))
     also = asked("in_unit", size=f"B{row}", factor=Named("also_factor"))
     short = asked("short_by", needed=f"B{row}", on_hand=of_material("stock", part))
     _part(card, row, part)
-    card.shows(f"B{row}", everything, "weigh", "weight", blank_if=blank_if)
+    card.shows(f"B{row}", everything, "weigh_small", "weight", blank_if=blank_if)
     card.shows(f"C{row}", also, "weigh_small", "quantity", blank_if=blank_if)
-    _in_pot(card, row, each, ("D", "E"), pot=LARGEST, none="batch_pots=0")
-    _in_pot(card, row, each, ("F", "G"), pot=Named("batch_last"), none="batch_last=0")
+    _in_pot(card, row, each)
     card.shows(f"H{row}", short, "weigh_small", "weight", blank_if=blank_if)
-    card.boxes(row)
+    card.boxes(row, "FGIJ")
     card.height(row, 28)
 
 
@@ -63,13 +61,12 @@ def _part(card: Card, row: int, part: str) -> None:
 NAMED = {"wax_first": "wax"}  # the other parts have one key on Recipes and on Amounts
 
 
-def _in_pot(card: Card, row: int, each: Expression, letters: tuple[str, str], *, pot: Expression, none: str) -> None:
-    """What of a part goes into one pot, and what its jug reads then: all that is in it so far."""
-    weight, jug = letters
-    here = asked("weigh_for_pot", each=each, pot=pot, melt=of("amounts", "melt"), step=STEP)
-    so_far = f"SUM({weight}${WEIGH + 1}:{weight}{row})"
-    card.shows(f"{weight}{row}", here, "weigh_small", "weight", blank_if=[empty(f"$A{row}"), none])
-    card.shows(f"{jug}{row}", so_far, "weigh_small", "weight", blank_if=[empty(f"{weight}{row}")])
+def _in_pot(card: Card, row: int, each: Expression) -> None:
+    """What of a part goes into each pot, and what its jug reads then: all that is in it so far."""
+    blank_if = [empty(f"$A{row}")]
+    here = asked("weigh_for_pot", each=each, pot=Named("batch_pot"), melt=of("amounts", "melt"), step=STEP)
+    card.shows(f"D{row}", here, "weigh", "weight", blank_if=blank_if)
+    card.shows(f"E{row}", f"SUM(D${WEIGH + 1}:D{row})", "weigh_small", "weight", blank_if=blank_if)
 
 
 def _count(card: Card, row: int, part: str) -> None:

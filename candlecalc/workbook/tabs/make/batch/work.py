@@ -6,10 +6,13 @@ from candlecalc.season.tables import MATERIALS
 from candlecalc.workbook.cells.entries import valid, valid_date
 from candlecalc.workbook.cells.references import Expression, braced
 from candlecalc.workbook.tabs.make.batch.card import (
+    COLUMNS,
     COST_LINES,
     COSTS,
     DO,
     MAKES,
+    NOTE_LINES,
+    NOTES,
     PLACE,
     STEPS,
     UNPICKED,
@@ -20,27 +23,32 @@ from candlecalc.workbook.tabs.make.batch.card import (
     of,
     of_material,
     typed,
+    words_unless_set,
 )
 
 
 class Step(NamedTuple):
-    """Something to do, and at what temperature: one that the wax's data sheet gives, or room to write one."""
+    """Something to do, and at what temperature: one that the wax's data sheet gives, or room to write one.
+
+    A set is packed instead, and takes no heat.
+    """
 
     words: str
+    packing: str = ""
     key: str = ""  # on Materials, of the wax
     degrees: bool = True
 
 
 TO_DO = (
-    Step("Vessels clean, dry and at room warmth; wicks fixed", degrees=False),
-    Step("Melt the wax: its range is up to", "melt_high"),
-    Step("Melt no hotter than", "ceiling"),
-    Step("Stir dye in, then oil, slowly, at", "add_at"),
-    Step("Pour at", "pour_at"),
-    Step("Leave to set level, out of draughts; room is at"),
+    Step("Vessels clean, dry and at room warmth; wicks fixed", "Take cured candles; put aside any with a flaw", degrees=False),
+    Step("Melt the wax: its range is up to", "Check labels, cautions, batch nos.", "melt_high"),
+    Step("Melt no hotter than", "Write batch nos. under lot", "ceiling"),
+    Step("Stir dye in, then oil, slowly, at", "Wrap so that none can knock", "add_at"),
+    Step("Pour at", "Close; label with its batch no.", "pour_at"),
+    Step("Leave to set level, out of draughts; room is at", "Count what is packed, and what is left over"),
     Step("Trim wicks, wipe, label with the batch no.", degrees=False),
-    Step("Cure until", "cure_days", degrees=False),
-)
+    Step("Cure until", key="cure_days", degrees=False),
+)  # fmt: skip
 
 
 class Cost(NamedTuple):
@@ -84,13 +92,15 @@ def write(card: Card) -> None:
     for row, words in enumerate(CAUTIONS, start=COSTS + 1):
         card.put(f"E{row}", words, "label")
     _flash(card, COSTS + len(CAUTIONS) + 1)
+    _notes(card)
 
 
 def _step(card: Card, row: int, step: Step) -> None:
-    card.put(f"A{row}", step.words, "label")
+    card.shows(f"A{row}", words_unless_set(step.words, step.packing), "label")
     if step.key:
         _from_the_wax(card, row, step.key)
-    card.put(f"C{row}", _degree(card) if step.degrees else None, "label")
+    if step.degrees:
+        card.shows(f"C{row}", words_unless_set(_degree(card), ""), "label")
     card.boxes(row, "HIJ")
     card.height(row, 24)
 
@@ -106,6 +116,16 @@ def _from_the_wax(card: Card, row: int, key: str) -> None:
         unknown = made_of("{known}=0", known=known)
         shown, number = value, "temperature"
     card.shows(f"B{row}", shown, "strong_result", number, blank_if=[UNPICKED, no_wax, unknown])
+
+
+def _notes(card: Card) -> None:
+    """Lines to write on, across the page."""
+    card.height(NOTES - 1, 8)
+    card.section(NOTES, ["Notes"])
+    for row in range(NOTES + 1, NOTES + 1 + NOTE_LINES):
+        for letter in COLUMNS:
+            card.put(f"{letter}{row}", None, "weigh_small")
+        card.height(row, 24)
 
 
 def _degree(card: Card) -> str:
