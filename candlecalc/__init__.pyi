@@ -398,7 +398,7 @@ def after_discounts(price: _Value | _Array, first: _Value | _Array, second: _Val
 @_overload
 def after_discounts(price: _Value | _Array | _Column, first: _Value | _Array | _Column, second: _Value | _Array | _Column = 0.0, third: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def average_cost(bought: _Cells, costs: _Cells) -> float:
-    """Average cost of one unit over all lots: the periodic average. Not rounded, so round what it is multiplied to.
+    """Average cost of one unit over all lots: the periodic average. Not rounded: round what you work out from it.
 
     >>> average_cost(bought=[30, 50], costs=[2, 2.4])
     2.25
@@ -505,7 +505,7 @@ def batch_test(net: _Value, weighings: _Cells, batch: _Value) -> _BatchTest:
 def before_waste(amount: _Value, waste: _Value) -> float:
     """What to weigh out so that a wanted amount is left after waste.
 
-    Waste is a share of what is weighed out, so 4 % on 96 g asks for 100 g.
+    Waste is a share of what you weigh: for 96 g at 4 % waste, weigh 100 g.
 
     >>> before_waste(amount=96, waste=0.04)
     100.0
@@ -582,8 +582,8 @@ def best_break(demand: _Value, ordering: _Value, holding_share: _Value, breaks: 
 def billable_weight(weight: _Value, length: _Value, width: _Value, height: _Value, divisor: _Value, per: _Literal["in3 per lb", "cm3 per kg"], step: _Value = 0.0) -> float:
     """Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more.
 
-    The divisor and what sizes and weights are rounded to stand in the carrier's
-    rules: round the sides as they say before you type them.
+    The carrier's rules give the divisor and how to round sizes and weights: round the
+    sides that way before you type them.
 
     >>> billable_weight(weight=900, length=300, width=250, height=200, divisor=5000, per="cm3 per kg", step=1000)
     3000.0
@@ -603,7 +603,7 @@ def billable_weight(weight: _Value, length: _Value, width: _Value, height: _Valu
     per : "in3 per lb" or "cm3 per kg"
         what the divisor is in: cubic inches to a pound or cubic centimetres to a kilogram
     step : 0 to 100000 g; 0.0 if left out
-        the carrier charges for whole ones of this weight, such as 1 lb; 0 for none
+        the carrier charges in whole steps of this, such as 1 lb; 0 for no steps
 
     Returns
     -------
@@ -749,7 +749,7 @@ def break_even_mix(fixed: _Value, mix: _Cells, prices: _Cells, costs: _Cells) ->
     prices : list, each 0 or more
         price of each product, before tax
     costs : list, each 0 or more
-        cost of each product that comes and goes with it
+        what one more of each product costs
 
     Returns
     -------
@@ -814,7 +814,7 @@ def break_even_sales(fixed: _Value | _Array | _Column, price: _Value | _Array | 
 def break_even_units(fixed: _Value, price: _Value, cost: _Value, profit: _Value = 0.0) -> float:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
+    `price` is the price less fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0
@@ -866,7 +866,7 @@ def bundle_margin(price: _Value, costs: _Cells, packing: _Value = 0.0, fees: _Va
     price : more than 0
         price of the whole bundle, before tax
     costs : list, each 0 or more
-        what each thing in the bundle costs, a candle that is in it twice twice
+        cost of each thing in the bundle; list a candle twice if it is in twice
     packing : 0 or more; 0.0 if left out
         box, filling and ribbon of the bundle
     fees : 0 or more; 0.0 if left out
@@ -1159,8 +1159,8 @@ def burn_time_from_log(hours: _Cells, weights: _Cells, fill: _Value, stays: _Val
 def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = None, vessel: _Literal["whole", "cracked", "broken", "leaking"] | None = None, afterglow: _Value | None = None, lit_again: _Literal["no", "yes"] | None = None, targets: _Cells | None = None, measured: _Cells | None = None, lowest: _Cells | None = None, highest: _Cells | None = None, tallest: _Value = 75.0) -> _Judged:
     """What one test burn comes to, against stop conditions and the maker's own targets, with every reason.
 
-    One stop condition is enough. An observation that is missing is no good one:
-    then the test is not judged. Stay with a test burn from lighting to cold.
+    One stop condition is enough. A missing observation does not count as good: the test
+    is then not judged. Stay with a test burn from lighting to cold.
 
     >>> burn_verdict(flame=82, other_burning=0, vessel="whole", afterglow=12, lit_again="no",
     ...              targets=["burn rate"], measured=[4.1], lowest=[3], highest=[5]).verdict
@@ -1187,7 +1187,7 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
     highest : list, each any amount or blank; None if left out
         the highest that meets each target; blank for no highest
     tallest : 10 to 76.2 mm; 75.0 if left out
-        the tallest flame that is no stop: 75 or 3 in, for a tea light 30
+        tallest flame that is not a stop: 75 mm or 3 in; tea light 30 mm
 
     Returns
     -------
@@ -1209,7 +1209,7 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
     """
 @_overload
 def buying_cost(quantity: _Value, demand: _Value, ordering: _Value, holding_share: _Value, price: _Value) -> float:
-    """What goods, ordering and keeping cost together, where so much is bought at a time at this price.
+    """Total cost of goods, ordering and keeping if you buy this much at a time at this price.
 
     >>> buying_cost(quantity=200, demand=800, ordering=60, holding_share=0.3, price=48)
     40080.0
@@ -1470,7 +1470,7 @@ def cooling_constant(first: _Value, second: _Value, minutes: _Value, room: _Valu
     Returns
     -------
     more than 0 per min
-        share of what it is warmer than the room that goes in a minute, compounding
+        share of the gap to room temperature lost each minute, compounding
 
     Raises
     ------
@@ -1491,9 +1491,8 @@ def cooling_constant(first: _Value | _Array | _Column, second: _Value | _Array |
 def cooling_forecast(first: _Value, second: _Value, minutes: _Value, room: _Value, melting: _Value, temperature: _Value, reading: _Value = 0.5) -> _CoolingForecast:
     """When a stirred pot will have cooled to a temperature still to come, in minutes after the first reading.
 
-    Expected by Newton's law. The soonest and the latest take every reading as
-    far off as it may be, the worst way, and the latest also takes the pot to lose
-    heat as in still air, more slowly as it cools. A lid put on, a draught or a
+    Expected by Newton's law. The soonest and the latest assume each reading is off by its most, the worst way;
+    the latest also assumes still air, where the pot loses heat more slowly as it cools. A lid put on, a draught or a
     hot plate under it upsets all of that: read the pot again on the way.
 
     >>> round(cooling_forecast(first=80, second=70, minutes=20, room=20, melting=55, temperature=65).latest, 1)
@@ -1978,7 +1977,7 @@ def cost_with_rise(cost: _Value | _Array, materials: _Value | _Array, rise: _Val
 def cost_with_rise(cost: _Value | _Array | _Column, materials: _Value | _Array | _Column, rise: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def count_difference(counted: _Value, booked: _Value) -> float:
-    """What a count finds more than the books say; minus where it finds less.
+    """How much a count finds above the books; minus where it finds less.
 
     >>> count_difference(counted=46, booked=48)
     -2.0
@@ -2082,7 +2081,7 @@ def cylinder_volume(diameter: _Value | _Array, height: _Value | _Array, base: _V
 def cylinder_volume(diameter: _Value | _Array | _Column, height: _Value | _Array | _Column, base: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def days_covered(on_hand: _Value, a_day: _Value) -> float:
-    """How many days what is on hand lasts, where so much goes in a day.
+    """How many days your stock lasts, from how much goes in a day.
 
     >>> days_covered(on_hand=48, a_day=3)
     16.0
@@ -2183,7 +2182,7 @@ def dye_for_wax(wax: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_n
 def dye_for_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def dye_pieces(wax: _Value, coloured: _Value, cuts: _Value = 1.0) -> float:
-    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+    """Pieces of dye (blocks, chips) for a melt, by how much wax one piece colours, to the nearest half or quarter.
 
     >>> dye_pieces(wax=1000, coloured=450, cuts=4)
     2.25
@@ -2289,8 +2288,8 @@ def early_payment(invoice: _Value | _Array | _Column, discount: _Value | _Array 
 def economic_order_quantity(demand: _Value, ordering: _Value, holding: _Value) -> float:
     """How much to order at a time so that ordering and keeping cost least together.
 
-    It takes demand to be steady and the price the same for any quantity; with
-    price breaks use `best_break`. The cost is flat around it, so a whole number
+    It assumes steady demand and the same price for any quantity; with price breaks use
+    `best_break`. The cost is flat around it, so a whole number
     of packs near it costs hardly more: `ordering_cost` says how much.
 
     >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
@@ -2325,7 +2324,7 @@ def economic_order_quantity(demand: _Value | _Array, ordering: _Value | _Array, 
 def economic_order_quantity(demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def enough_for(available: _Value, each: _Value) -> float:
-    """Candles that what is on hand is enough for, where each takes the same weight.
+    """How many candles you can make from what is on hand, at one weight for each.
 
     >>> enough_for(available=2000, each=160)
     12.0
@@ -2433,7 +2432,7 @@ def equal_pot(melt: _Value | _Array, pots: _Value | _Array) -> _npt.NDArray[_np.
 def equal_pot(melt: _Value | _Array | _Column, pots: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def evenings_needed(pots: _Value, an_evening: _Value) -> float:
-    """Evenings that so many pots take.
+    """Evenings to pour this many pots.
 
     >>> evenings_needed(pots=7, an_evening=3)
     3.0
@@ -2485,7 +2484,7 @@ def expected_season_profit(stock: _Value, price: _Value, cost: _Value, leftover:
     kind : "normal" or "Poisson" or "records"
         how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
     demand : 0 or more or blank; None if left out
-        how many people will want in the season, on average; for normal and Poisson
+        average number wanted in the season; for normal and Poisson
     spread : more than 0 or blank; None if left out
         standard deviation of how many people want, from season to season; for normal
     records : list, each 0 or more or blank; None if left out
@@ -2644,7 +2643,7 @@ def fastest_candle(rates: _Cells, confidence: _Value | _Array = 0.95) -> _npt.ND
 def fastest_candle(rates: _Cells, confidence: _Value | _Array | _Column = 0.95) -> _pd.Series[float]: ...
 @_overload
 def fee_at(price: _Value, fee: _Value, tax: _Value = 0.0, basis: _Literal["net", "gross"] = 'net', least: _Value = 0.0) -> float:
-    """What the place takes of a price by its percentage, and at least its smallest fee.
+    """What the place takes from a price: its percentage, or its smallest fee if more.
 
     >>> fee_at(price=20, fee=0.1, tax=0.2, basis="gross")
     2.4
@@ -2740,7 +2739,7 @@ def figure_height_us(area: _Value) -> _FigureHeight:
     """
 @_overload
 def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value = 0.0) -> float:
-    """Weight of wax and oil that stands so deep in a straight round vessel.
+    """Weight of wax and oil to a given depth in a straight round vessel.
 
     Use the density at the temperature you measure the depth at: set wax stands
     lower than the hot pour.
@@ -3091,7 +3090,7 @@ def full_cost(making: _Value | _Array, own_time: _Value | _Array, running: _Valu
 def full_cost(making: _Value | _Array | _Column, own_time: _Value | _Array | _Column, running: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def full_pots(melt: _Value, pot: _Value) -> float:
-    """Full pots in a melt, where a pot holds so much at most.
+    """Full pots in a melt, by the most that one pot holds.
 
     >>> full_pots(melt=7040, pot=3200)
     2.0
@@ -3183,8 +3182,7 @@ def hazard_lines(substances: _Cells | None, concentrations: _Cells | None, class
     """Each line of a data sheet's section 3 as it is read here, with what was not read.
 
     Look these over before asking for the classes: what is not read is not counted.
-    The upper end of a range is used. A number without a sign is % above 1, and
-    refused up to 1, where it may be a share.
+    The upper end of a range is used. A bare number above 1 is read as %; up to 1 it may be a share, so it is refused.
 
     >>> hazard_lines(substances=["citral"], concentrations=["1-5"], classes=["Skin Sens. 1B H317"])[0].classes
     'Skin Sens. 1B'
@@ -3498,10 +3496,10 @@ def heater_efficiency(heat: _Value | _Array, power: _Value | _Array, minutes: _V
 def heater_efficiency(heat: _Value | _Array | _Column, power: _Value | _Array | _Column, minutes: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def highest_load(wax: _Value, oil: _Value, limit: _Value, wax_basis: _Literal["of wax", "of total"] = 'of wax', oil_basis: _Literal["of wax", "of total"] = 'of wax') -> float:
-    """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
+    """Highest load on wax: the lowest of those stated for the wax, for the oil and in the oil's certificate.
 
-    It is what was typed and no more: burn tests, the law and the data sheets
-    may put the load lower. `highest_load_decided_by` says which of the three
+    It uses only what you typed: burn tests, the law and the data sheets may put the
+    load lower. `highest_load_decided_by` says which of the three
     decides. For a blend of oils take `limit_of_blend` first.
 
     >>> round(highest_load(wax=0.1, oil=0.12, limit=0.05), 4)
@@ -3679,10 +3677,10 @@ def hourly_earnings(price: _Value | _Array, cost: _Value | _Array, minutes: _Val
 def hourly_earnings(price: _Value | _Array | _Column, cost: _Value | _Array | _Column, minutes: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def hours_left(hours: _Cells, weights: _Cells, end: _Value) -> float:
-    """Hours left after the last weighing until the candle weighs what it must not go below.
+    """Hours left after the last weighing until the candle is down to its stopping weight.
 
-    The line through the log is drawn on: what it may be off grows with every
-    hour beyond the log, as `hours_left_between` says.
+    The line is extended past the log: how far off it may be grows with every hour
+    beyond, as `hours_left_between` shows.
 
     >>> round(hours_left(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563], end=444), 1)
     29.6
@@ -3717,7 +3715,7 @@ def hours_left(hours: _Cells, weights: _Cells, end: _Value | _Array) -> _npt.NDA
 @_overload
 def hours_left(hours: _Cells, weights: _Cells, end: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def hours_left_between(hours: _Cells, weights: _Cells, end: _Value, confidence: _Value = 0.95) -> _LeftBetween:
-    """Hours left after the last weighing, with the interval that drawing the line on deserves.
+    """Hours left after the last weighing, with an interval that allows for extending the line.
 
     >>> hours_left_between(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563], end=444).note
     '95 % interval, 4 weighings of one candle; drawn on further than the log is long: weigh on'
@@ -3845,14 +3843,14 @@ def in_unit(size: _Value, factor: _Value) -> float:
     Parameters
     ----------
     size : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     factor : more than 0
         how many of the other unit make one of this
 
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
 
     Raises
     ------
@@ -3920,7 +3918,7 @@ def label_hours(fill: _Value, fastest: _Value, stays: _Value = 0.0) -> float:
     Returns
     -------
     whole numbers 0 to 1000000 h
-        hours to put on a label, whole and not too many
+        whole hours for a label, rounded down
 
     Raises
     ------
@@ -4214,9 +4212,9 @@ def level_or_follow(sales: _Cells, making: _Value, keeping: _Value = 0.0, raisin
     plan : "level" or "follow demand"
         the same amount all the time, or as much as is wanted each time
     most_made : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     most_kept : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     cost : 0 or more
         an amount of money
 
@@ -4231,7 +4229,7 @@ def level_or_follow(sales: _Cells, making: _Value, keeping: _Value = 0.0, raisin
     """
 @_overload
 def level_rate(sales: _Cells, opening: _Value = 0.0, closing: _Value = 0.0) -> float:
-    """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
+    """The smallest equal amount to make each week or month that never runs short and leaves enough at the end.
 
     >>> level_rate(sales=[80, 50, 120, 150])
     100.0
@@ -4266,8 +4264,8 @@ def level_rate(sales: _Cells, opening: _Value | _Array | _Column = 0.0, closing:
 def limit_of_blend(shares: _Cells, limits: _Cells) -> float:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 
-    This holds even where two oils contain the same restricted material; the
-    least of limit over share does not. The shares must add up to 1.
+    This holds even where two oils share a restricted material; the lowest limit divided
+    by share does not. The shares must add up to 1.
 
     >>> round(limit_of_blend(shares=[0.7, 0.3], limits=[0.2, 0.05]), 4)
     0.1053
@@ -4372,8 +4370,8 @@ def load_after_rounding(wax: _Value | _Array | _Column, load: _Value | _Array | 
 def load_at_limit(limit: _Value) -> float:
     """Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5.
 
-    One ceiling of several, and no leave: where a certificate sets no limit
-    (100 %) it says nothing, and 0.5 is only where this stops counting. What the
+    One limit of several, not a go-ahead: where a certificate sets none (100 %) it says
+    nothing, and 0.5 is only where this stops counting. What the
     suppliers of wax and oil state may be lower: `highest_load` takes all three.
 
     >>> load_at_limit(limit=0.2)
@@ -4466,7 +4464,7 @@ def load_measured(wax: _Value | _Array, oil: _Value | _Array) -> _npt.NDArray[_n
 @_overload
 def load_measured(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def load_on_scale(wax: _Value, load: _Value, step: _Value) -> _OnScale:
-    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+    """Load that a pot gets on a scale of this step: the load it shows, and the range of the true one.
 
     A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
     can be anything from 7.7 % to 8.3 %.
@@ -4486,7 +4484,7 @@ def load_on_scale(wax: _Value, load: _Value, step: _Value) -> _OnScale:
     Returns
     -------
     a row of wax, oil, load, lowest, highest
-        What a scale of this step shows to weigh, and the load that comes of it.
+        What to weigh out on a scale of this step, and the load you get.
     wax : 0 or more g
         wax in the melt, before any oil
     oil : 0 or more g
@@ -4585,9 +4583,9 @@ def load_swing(wax: _Value | _Array | _Column, oil: _Value | _Array | _Column, s
 def lot_sizes(sales: _Cells, setup: _Value, keeping: _Value, opening: _Value = 0.0) -> list[float]:
     """How much to make in each week or month so that batches and keeping cost least over the season.
 
-    The answer is exact, no rule of thumb: no other plan costs less. It takes a
-    batch to hold any amount. Where two plans cost the same, the one with the
-    earlier batches is given.
+    The answer is exact, no rule of thumb: no other plan costs less. It assumes a batch
+    can be any size. Where two plans cost the same, the one with the earlier batches is
+    given.
 
     >>> lot_sizes(sales=[90, 120, 80, 70], setup=500, keeping=2)
     [210.0, 0.0, 150.0, 0.0]
@@ -4722,7 +4720,7 @@ def lots_left(moves: _Cells, costs: _Cells | None) -> list[_LotLeft]:
     line : whole numbers 1 or more
         line of the log in which the lot came in, counted from 1
     left : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     worth : 0 or more
         what the stock on hand is worth at cost
 
@@ -4736,7 +4734,7 @@ def lots_left(moves: _Cells, costs: _Cells | None) -> list[_LotLeft]:
     FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3
     """
 def lots_to_use(lots: _Cells, amounts: _Cells, dates: _Cells, needed: _Value, as_of: _Day) -> list[_LotToUse]:
-    """Which lots to take what is needed from: the one that ends first comes first.
+    """Which lots to use for what is needed: the one with the earliest date first.
 
     A lot past its day is left alone. Where the others do not hold enough, it is
     refused with what they hold.
@@ -4764,7 +4762,7 @@ def lots_to_use(lots: _Cells, amounts: _Cells, dates: _Cells, needed: _Value, as
     lot : text
         name or number of the lot
     take : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     use_by : a date such as "2026-03-14"
         the last day on which to use the lot
     days_left : any amount days
@@ -4814,7 +4812,7 @@ def lower_of_cost(amounts: _Cells, costs: _Cells, worth: _Cells) -> float:
 def lowest_price(materials: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax: _Value = 0.0, basis: _Literal["net", "gross"] = 'net', least: _Value = 0.0) -> float:
     """Lowest price before tax that still covers the materials and the place's fees.
 
-    Below it every candle sold costs money, whatever the time was worth.
+    Below it you lose money on every sale, even with unpaid time.
 
     >>> lowest_price(materials=4.5, fee=0.1)
     5.0
@@ -4938,7 +4936,7 @@ def making_cost(materials: _Value, labour: _Value, overhead: _Value) -> float:
     labour : 0 or more
         what paid help costs; nothing for your own time
     overhead : 0 or more
-        production overhead that it carries
+        its part of production overhead
 
     Returns
     -------
@@ -5061,7 +5059,7 @@ def material_cost(amount: _Value, cost: _Value) -> float:
     Parameters
     ----------
     amount : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     cost : 0 or more money per unit
         cost of one unit of the material: a piece, or a unit of weight
 
@@ -5186,7 +5184,7 @@ def melt_cautions(temperature: _Value, ceiling: _Value | None = None, wax_flash:
     """What to mind at the temperature of a melt, a line each.
 
     A flash point is where vapour over the neat oil or wax catches from a flame
-    in a test. It is no temperature to work up to, and none at which scent is lost.
+    in a test. Do not work up to it; it is also not where scent is lost.
 
     >>> melt_cautions(temperature=90, ceiling=85, wax_flash=204, oil_flash=93)[0]
     "above the wax supplier's stated ceiling of 85 C (185 F): let it cool"
@@ -5506,7 +5504,7 @@ def net_requirements(items: _Cells | None, on_hand: _Cells | None, packs: _Cells
     ready : any amount
         the week by which it must be there
     amount : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     note : text or blank
         what to know about it
 
@@ -5586,7 +5584,7 @@ def net_weight_us(net: _Value, decimals: _Value = 2) -> _NetStatement:
     """
 @_overload
 def never_under(net: _Value) -> float:
-    """Content that no candle with the e mark may be under.
+    """Least net weight of any candle with the e mark.
 
     >>> never_under(net=180)
     163.8
@@ -5770,7 +5768,7 @@ def oil_part(oil: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np.f
 @_overload
 def oil_part(oil: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def oil_parts(oil: _Value, shares: _Cells) -> list[float]:
-    """Every oil of a blend, from the shares; the shares must add up to 1.
+    """Weight of each oil in a blend, from shares that must add up to 1.
 
     >>> oil_parts(oil=40, shares=[0.5, 0.25, 0.25])
     [20.0, 10.0, 10.0]
@@ -5909,7 +5907,7 @@ def ordering_cost(quantity: _Value | _Array, demand: _Value | _Array, ordering: 
 def ordering_cost(quantity: _Value | _Array | _Column, demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def overhead_cost(minutes: _Value, rate: _Value) -> float:
-    """Overhead that working time carries at a rate for the hour.
+    """Overhead on working time, at a rate per hour.
 
     >>> overhead_cost(minutes=90, rate=2.5)
     3.75
@@ -6241,7 +6239,7 @@ def per_carton(carton_length: _Value | _Array, carton_width: _Value | _Array, ca
 @_overload
 def per_carton(carton_length: _Value | _Array | _Column, carton_width: _Value | _Array | _Column, carton_height: _Value | _Array | _Column, length: _Value | _Array | _Column, width: _Value | _Array | _Column, height: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def period_entries(bought: _Value, used: _Value, labour: _Value, overhead: _Value, made: _Value, sold: _Value, sales: _Value, tax: _Value = 0.0, fees: _Value = 0.0, short: _Value = 0.0) -> list[_EntryLine]:
-    """Entries that the figures of a period make, each balanced, from materials bought to candles sold.
+    """Balanced journal entries for a period's figures, from materials bought to candles sold.
 
     All is taken as paid in the period; a bookkeeper puts what is owed in
     place of cash. Overhead is what was paid and charged to candles alike.
@@ -6328,7 +6326,7 @@ def pieces_for(each: _Value | _Array, count: _Value | _Array) -> _npt.NDArray[_n
 def pieces_for(each: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def pieces_from_mould(wax: _Value, load: _Value, cavity: _Value, density: _Value) -> float:
-    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+    """Whole pieces, such as wax melts, from one melt: wax and oil divided by what one mould cavity holds.
 
     A cavity that you have weighed filled beats this figure.
 
@@ -6481,8 +6479,8 @@ def pool_growth(hours: _Cells, widths: _Cells) -> float:
 def pool_time(hours: _Cells, widths: _Cells, diameter: _Value) -> float:
     """Hours from lighting until the melt pool reaches the wall, on the straight line through the readings.
 
-    Pools grow more slowly towards the wall: a reading near it is worth more
-    than a line drawn far.
+    Pools grow more slowly towards the wall: a reading near it tells more than a long
+    line.
 
     >>> round(pool_time(hours=[0.5, 1, 1.5, 2], widths=[28, 41, 52, 61], diameter=75), 1)
     2.6
@@ -6519,7 +6517,7 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value | _Array) -> _npt.
 def pool_time(hours: _Cells, widths: _Cells, diameter: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def pots_needed(melt: _Value, pot: _Value) -> float:
-    """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
+    """How many pots a melt fills, from the most a pot holds; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
     3.0
@@ -6719,7 +6717,7 @@ def price_from_markup(cost: _Value | _Array, markup: _Value | _Array) -> _npt.ND
 def price_from_markup(cost: _Value | _Array | _Column, markup: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def price_received(shelf: _Value, discount: _Value, tax: _Value, stated: _Literal["with tax", "before tax"]) -> float:
-    """Price before tax that a stated price leaves: less the discount, less the tax if it is in it.
+    """What a stated price leaves you before tax: less the discount, and less any tax included.
 
     >>> price_received(shelf=24, discount=0.5, tax=0.2, stated="with tax")
     10.0
@@ -7185,10 +7183,10 @@ def round_up_price(price: _Value | _Array, step: _Value | _Array, ending: _Value
 def round_up_price(price: _Value | _Array | _Column, step: _Value | _Array | _Column, ending: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 @_overload
 def safety_stock(demand: _Value, lead_time: _Value, risk: _Value, spread: _Value = 0.0, lead_spread: _Value = 0.0) -> float:
-    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+    """Extra stock to keep for uneven demand and late deliveries while you wait for an order.
 
     Demand and the time an order takes are in one unit of time: both in days, or
-    both in weeks. They are taken to vary as a normal distribution does.
+    both in weeks. It assumes that both follow a normal distribution.
 
     >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     13.96
@@ -7244,9 +7242,9 @@ def season_profit(stock: _Value, price: _Value, cost: _Value, leftover: _Value, 
     leftover : any amount
         what one still brings after the season; minus if it costs money to be rid of
     demand : 0 or more
-        how many people will want in the season, on average
+        average number wanted in the season
     spread : more than 0
-        standard deviation of how many people want, from season to season
+        standard deviation of the number wanted, from season to season
 
     Returns
     -------
@@ -7268,7 +7266,7 @@ def season_profit(stock: _Value | _Array, price: _Value | _Array, cost: _Value |
 def season_profit(stock: _Value | _Array | _Column, price: _Value | _Array | _Column, cost: _Value | _Array | _Column, leftover: _Value | _Array | _Column, demand: _Value | _Array | _Column, spread: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def season_profit_of_records(stock: _Value, price: _Value, cost: _Value, leftover: _Value, sales: _Cells) -> float:
-    """Profit to expect from so many made for one season, had it been each of the seasons on record.
+    """Expected profit from making this many for one season: the average over the seasons on record.
 
     >>> season_profit_of_records(stock=62, price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
     766.6
@@ -7284,7 +7282,7 @@ def season_profit_of_records(stock: _Value, price: _Value, cost: _Value, leftove
     leftover : any amount
         what one still brings after the season; minus if it costs money to be rid of
     sales : list, each 0 or more
-        how many people wanted in each season like it; one that sold out says less than was wanted
+        number wanted in each season like it; a season that sold out shows less than was wanted
 
     Returns
     -------
@@ -7346,10 +7344,9 @@ def season_profit_poisson(stock: _Value | _Array | _Column, price: _Value | _Arr
 def season_quantity(price: _Value, cost: _Value, leftover: _Value, kind: _Literal["normal", "Poisson", "records"], demand: _Value | None = None, spread: _Value | None = None, records: _Cells | None = None) -> float:
     """How many to make for one season of what will not sell after it.
 
-    It stops where one more would lose as much, left over, as it would earn,
-    sold. Take "Poisson" for small numbers, such as a dozen at a market, and
-    "records" where there are seasons to go by: it names one of them. Round up
-    what comes out for "normal".
+    It stops where one more would lose as much unsold as it would earn if sold. Take
+    "Poisson" for small numbers, such as a dozen at a market, and "records" where there
+    are seasons to go by: it names one of them. Round up what comes out for "normal".
 
     >>> season_quantity(price=24, cost=9, leftover=5, kind="Poisson", demand=12)
     15.0
@@ -7365,7 +7362,7 @@ def season_quantity(price: _Value, cost: _Value, leftover: _Value, kind: _Litera
     kind : "normal" or "Poisson" or "records"
         how the number wanted varies: normal around a mean, Poisson as buyers come one by one, or as your own records
     demand : 0 or more or blank; None if left out
-        how many people will want in the season, on average; for normal and Poisson
+        average number wanted in the season; for normal and Poisson
     spread : more than 0 or blank; None if left out
         standard deviation of how many people want, from season to season; for normal
     records : list, each 0 or more or blank; None if left out
@@ -7410,9 +7407,9 @@ def season_stock(price: _Value, cost: _Value, leftover: _Value, demand: _Value, 
     leftover : any amount
         what one still brings after the season; minus if it costs money to be rid of
     demand : 0 or more
-        how many people will want in the season, on average
+        average number wanted in the season
     spread : more than 0
-        standard deviation of how many people want, from season to season
+        standard deviation of the number wanted, from season to season
 
     Returns
     -------
@@ -7438,7 +7435,7 @@ def season_stock(price: _Value | _Array | _Column, cost: _Value | _Array | _Colu
 def season_stock_of_records(price: _Value, cost: _Value, leftover: _Value, sales: _Cells) -> float:
     """How many to make for one season, by what people wanted in seasons like it.
 
-    It names the smallest of the records that is enough often enough. Where
+    It gives the smallest record that is enough in enough seasons. Where
     more would bring the same profit, the smaller number is named.
 
     >>> season_stock_of_records(price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
@@ -7453,7 +7450,7 @@ def season_stock_of_records(price: _Value, cost: _Value, leftover: _Value, sales
     leftover : any amount
         what one still brings after the season; minus if it costs money to be rid of
     sales : list, each 0 or more
-        how many people wanted in each season like it; one that sold out says less than was wanted
+        number wanted in each season like it; a season that sold out shows less than was wanted
 
     Returns
     -------
@@ -7550,7 +7547,7 @@ def second_wax(wax: _Value | _Array, share: _Value | _Array) -> _npt.NDArray[_np
 def second_wax(wax: _Value | _Array | _Column, share: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def setting_shrinkage(hot: _Value, cold: _Value) -> float:
-    """How much a wax draws together from the pour until it has set and cooled, from two densities.
+    """How much a wax shrinks from the pour until it has set and cooled, from two densities.
 
     >>> round(setting_shrinkage(hot=0.8, cold=0.9), 4)
     0.1111
@@ -7664,7 +7661,7 @@ def short_by(needed: _Value, on_hand: _Value) -> float:
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
 
     Raises
     ------
@@ -7822,7 +7819,7 @@ def stall_result(takings: _Value | _Array, goods: _Value | _Array, costs: _Value
 @_overload
 def stall_result(takings: _Value | _Array | _Column, goods: _Value | _Array | _Column, costs: _Value | _Array | _Column, fees: _Value | _Array | _Column = 0.0) -> _pd.Series[float]: ...
 def stock_from_count(bought: _Cells, costs: _Cells, left: _Value, method: _Literal["FIFO", "periodic average", "LIFO"] = 'FIFO') -> _StockValue:
-    """What went out cost and what is left is worth, from the lots bought and a count at the end.
+    """Cost of what went out, value of what is left, from the lots bought and a count at the end.
 
     For a small maker's year: no issue need be written down. By FIFO it comes to
     what a log would say. LIFO is for comparison only: IAS 2 does not allow it,
@@ -7849,7 +7846,7 @@ def stock_from_count(bought: _Cells, costs: _Cells, left: _Value, method: _Liter
     used : 0 or more
         what the goods that went out cost
     left : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     worth : 0 or more
         what the stock on hand is worth at cost
 
@@ -7863,7 +7860,7 @@ def stock_from_count(bought: _Cells, costs: _Cells, left: _Value, method: _Liter
     FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3
     """
 def stock_from_log(moves: _Cells, costs: _Cells | None, method: _Literal["FIFO", "moving average", "LIFO"] = 'FIFO') -> _StockValue:
-    """What went out cost and what is left is worth, from a log of receipts and issues.
+    """Cost of what went out, value of what is left, from a log of receipts and issues.
 
     The first line is what was there at the start, with its cost. An average is
     not rounded on its way. LIFO is for comparison only: IAS 2 does not allow
@@ -7889,7 +7886,7 @@ def stock_from_log(moves: _Cells, costs: _Cells | None, method: _Literal["FIFO",
     used : 0 or more
         what the goods that went out cost
     left : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     worth : 0 or more
         what the stock on hand is worth at cost
 
@@ -7903,7 +7900,7 @@ def stock_from_log(moves: _Cells, costs: _Cells | None, method: _Literal["FIFO",
     FIFO, average and LIFO, periodic and perpetual: OpenStax, Financial Accounting 10.1 to 10.3
     """
 def stock_from_lots(bought: _Cells, costs: _Cells, taken: _Cells) -> _StockValue:
-    """What went out cost and what is left is worth, where it is written down which lot each came from.
+    """Cost of what went out, value of what is left, if you wrote down which lot each came from.
 
     For comparison only, as candles of a kind are alike: IAS 2 keeps it for goods
     that cannot stand in for each other.
@@ -7927,7 +7924,7 @@ def stock_from_lots(bought: _Cells, costs: _Cells, taken: _Cells) -> _StockValue
     used : 0 or more
         what the goods that went out cost
     left : 0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
     worth : 0 or more
         what the stock on hand is worth at cost
 
@@ -8215,7 +8212,7 @@ def tax_charged(rate: _Value | _Array, collector: _Literal["maker", "place", "no
 def tax_charged(rate: _Value | _Array | _Column, collector: _Literal["maker", "place", "nobody"] | _Words | _Column) -> _pd.Series[float]: ...
 @_overload
 def tax_in_price(price: _Value, tax: _Value) -> float:
-    """The tax that a price with tax holds.
+    """The tax included in a price.
 
     >>> tax_in_price(price=120, tax=0.2)
     20.0
@@ -8382,7 +8379,7 @@ def testing_cost_each(tests: _Value, cost: _Value, count: _Value) -> float:
     cost : 0 or more
         what one test candle costs: materials, and the time to make and burn it
     count : whole numbers 1 to 1000000
-        how many candles of the recipe carry it
+        how many candles share that cost
 
     Returns
     -------
@@ -8404,7 +8401,7 @@ def testing_cost_each(tests: _Value | _Array, cost: _Value | _Array, count: _Val
 def testing_cost_each(tests: _Value | _Array | _Column, cost: _Value | _Array | _Column, count: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def to_make(sales: _Value, closing: _Value, opening: _Value) -> float:
-    """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
+    """How much to make or buy for a month: what goes out, plus what is to be left, less what you have.
 
     For a material `sales` is what the month's candles use of it.
 
@@ -8423,7 +8420,7 @@ def to_make(sales: _Value, closing: _Value, opening: _Value) -> float:
     Returns
     -------
     0 or more
-        how much of the material, in the unit that its cost is per
+        how much of the material, in the unit it is priced by
 
     Raises
     ------
@@ -8507,8 +8504,8 @@ def tolerable_negative_error(net: _Value | _Array | _Column) -> _pd.Series[float
 def top_up_pour(fill: _Value, shrinkage: _Value = 0.1) -> float:
     """Scented wax to keep back for a second pour that brings a vessel up to its first level again.
 
-    This is the most it can take: what draws away from the glass or sinks evenly
-    needs no filling. A tenth is a guess until you have weighed your own.
+    This is the most it can need: a gap at the glass or an even drop in level needs no
+    filling. A tenth is a guess until you have weighed your own.
 
     >>> top_up_pour(fill=220, shrinkage=0.08)
     17.6
@@ -8988,7 +8985,7 @@ def wax_to_lower_load(scented: _Value | _Array, load: _Value | _Array, wanted: _
 def wax_to_lower_load(scented: _Value | _Array | _Column, load: _Value | _Array | _Column, wanted: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def weigh_for_pot(each: _Value, pot: _Value, melt: _Value, step: _Value) -> float:
-    """What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all.
+    """How much of one part goes into a pot, to the scale's step: a candle needs `each` out of `melt`.
 
     >>> weigh_for_pot(each=16, pot=2160, melt=216, step=1)
     160.0

@@ -158,7 +158,7 @@ def in_units(call):
     """A call with text such as "12 oz" as the number that a formula's cell would hold."""
     cells = []
     for argument, given in zip(call.formula.arguments.values(), call.cells, strict=True):
-        if given is not None and (argument.term.counts or argument.term.unit == "date"):
+        if given is not None and (argument.term.is_number or argument.term.unit == "date"):
             with contextlib.suppress(ValueError):
                 given = _typed(argument.read(given))
         cells.append(given)

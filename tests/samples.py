@@ -49,7 +49,7 @@ def limits(term):
     """The ends of a term's range as values to try, both inside it."""
     if term.unit == "date":
         return date(2020, 1, 1), date(2039, 12, 31)
-    low = -MOST if term.low <= -LARGEST else term.low + LEAST * term.above
+    low = -MOST if term.low <= -LARGEST else term.low + LEAST * term.low_excluded
     return low, min(term.high, MOST)
 
 
@@ -80,9 +80,9 @@ def _at(declared, name, end, chance):
     sharing = [
         other
         for other, argument in declared.arguments.items()
-        if argument.term.counts and end in limits(argument.term) and other != name
+        if argument.term.is_number and end in limits(argument.term) and other != name
     ]
-    for _ in range(100 if term.counts else 0):
+    for _ in range(100 if term.is_number else 0):
         values = drawn(declared, chance)
         for other in [name, *(other for other in sharing if chance.random() < 0.5)]:
             values[other] = _put_in(values[other], end, chance)

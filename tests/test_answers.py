@@ -124,7 +124,7 @@ def test_every_number_that_is_answered_has_a_unit_or_says_what_it_counts(name):
     formula = REGISTRY[name]
     terms = [*formula.fields.values()] or [formula.result]
     assert [
-        term.help for term in terms if term.counts and not (term.unit or term.unit_in or term.noun or term.goods)
+        term.help for term in terms if term.is_number and not (term.unit or term.unit_in or term.noun or term.goods)
     ] == []
 
 

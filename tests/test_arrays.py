@@ -58,7 +58,7 @@ def test_most_native_forms_are_worked_over_arrays():
 def test_a_column_comes_to_what_plain_calls_say(declared):
     rows = samples(declared, 60)
     got, wanted = declared.checked(**columns(rows)), one_by_one(declared, rows)
-    if declared.result.counts:
+    if declared.result.is_number:
         assert got.dtype == float and close(got, wanted)
     else:
         assert [str(each) for each in got] == [str(each) for each in wanted]
@@ -68,7 +68,7 @@ def in_steps(declared, chance):
     """Small amounts with one or two decimals, so that many answers lie on a half or at an end."""
     values = drawn(declared, chance)
     for name, argument in declared.arguments.items():
-        if argument.term.counts:
+        if argument.term.is_number:
             low, high = limits(argument.term)
             values[name] = min(high, max(low, chance.randint(1, 400) / chance.choice([1, 2, 10, 20, 100])))
             values[name] = float(round(values[name])) if argument.term.whole else values[name]

@@ -19,10 +19,10 @@ TRIES = 150
 NUMBERS_ALONE = [
     formula
     for formula in REGISTRY.values()
-    if formula.result.counts
+    if formula.result.is_number
     and not (formula.fields or formula.result.many)
-    and any(argument.term.counts and not argument.term.many for argument in formula.arguments.values())
-    and all(argument.term.counts or argument.term.choices for argument in formula.arguments.values())
+    and any(argument.term.is_number and not argument.term.many for argument in formula.arguments.values())
+    and all(argument.term.is_number or argument.term.choices for argument in formula.arguments.values())
 ]
 # A tenth of anything, as makers type it: 0.1 to 99.9.
 tenths = st.integers(0, 999).map(lambda tenth: tenth / 10)
@@ -51,7 +51,7 @@ def test_a_plan_for_ordinary_decimals_is_made(sales, data, opening):
 
 def moved_to_a_bound(formula, chance):
     """Arguments that are taken, and beside them the next float, where the answer is past an end of its range."""
-    names = [name for name, one in formula.arguments.items() if one.term.counts and not one.term.many]
+    names = [name for name, one in formula.arguments.items() if one.term.is_number and not one.term.many]
     for _ in range(TRIES):
         values = drawn(formula, chance)
         name = chance.choice(names)
@@ -66,7 +66,7 @@ def moved_to_a_bound(formula, chance):
 
 
 def _ends(term):
-    if term.low > -LARGEST and not term.above:
+    if term.low > -LARGEST and not term.low_excluded:
         yield -1, term.low
     if term.high < LARGEST:
         yield 1, term.high
@@ -145,8 +145,8 @@ def in_tenths(formula, chance):
     """Small amounts with one decimal, so that sums often meet exactly."""
     values = drawn(formula, chance)
     for name, argument in formula.arguments.items():
-        if argument.term.counts and not argument.term.many and argument.term.high >= LARGEST:
-            values[name] = chance.randint(argument.term.above, 12) / 10
+        if argument.term.is_number and not argument.term.many and argument.term.high >= LARGEST:
+            values[name] = chance.randint(argument.term.low_excluded, 12) / 10
     return values
 
 

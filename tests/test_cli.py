@@ -146,7 +146,7 @@ def test_what_is_highest_or_lowest_is_not_shown_beyond_it():
     for name, formula in REGISTRY.items():
         for term in [*formula.fields.values()] or [formula.result]:
             told = [formula.summary] * (not formula.fields) + [term.help]
-            if term.counts and not term.whole and any(LIMITS.search(text.removeprefix("the ")) for text in told):
+            if term.is_number and not term.whole and any(LIMITS.search(text.removeprefix("the ")) for text in told):
                 found[name] = term.rounding
     assert {"load_at_limit", "highest_on_wax", "limit_of_blend", "lowest_price", "never_under"} <= set(found)
     assert [name for name, side in found.items() if side == "nearest"] == []

@@ -42,7 +42,7 @@ def sets(formula, chance):
         yield near
         yield {**near, chance.choice(list(formula.arguments)): chance.choice(ABSURD)}
         yield _spoiled(formula, near, chance)
-        if all(argument.term.counts or argument.term.choices for argument in formula.arguments.values()):
+        if all(argument.term.is_number or argument.term.choices for argument in formula.arguments.values()):
             yield drawn(formula, chance)
 
 

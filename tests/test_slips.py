@@ -48,7 +48,7 @@ TERMS = {
     repr(argument.term): argument
     for formula in REGISTRY.values()
     for argument in formula.arguments.values()
-    if argument.term.counts
+    if argument.term.is_number
 }
 
 
@@ -85,7 +85,7 @@ def test_the_unit_of_an_answer_stands_where_people_read(name):
     about = wizard.about(formula)
     assert len(about) <= HELP_LENGTH
     for term in [*formula.fields.values()] or [formula.result]:
-        if term.counts and term.unit in units.DIMENSIONS and not term.unit_in:
+        if term.is_number and term.unit in units.DIMENSIONS and not term.unit_in:
             assert term.unit in " ".join(told(formula)) and term.unit in entry(name)
             if not formula.fields:
                 assert f"Answer in {term.unit}" in about and "CANDLE_CONVERT" in about

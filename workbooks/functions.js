@@ -164,7 +164,7 @@ FUNCTIONS_.vessels_filled = {
 };
 
 /**
- * Weight of wax and oil that stands so deep in a straight round vessel. Gives 0 or more g. Source 1
+ * Weight of wax and oil to a given depth in a straight round vessel. Gives 0 or more g. Source 1
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @param depth how deep the wax is to stand above the floor: 5 to 500 mm
  * @param density weight of a millilitre of the wax, at the temperature it is filled: 0.5 to 1.5 g/ml
@@ -196,7 +196,7 @@ FUNCTIONS_.volume_to_weight = {
 };
 
 /**
- * Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes. Gives whole
+ * Whole pieces, such as wax melts, from one melt: wax and oil divided by what one mould cavity holds. Gives whole
  * numbers 0 to 1000000. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
@@ -306,8 +306,8 @@ FUNCTIONS_.load_measured = {
 };
 
 /**
- * Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies. Gives a row of
- * wax, oil, load, lowest, highest. Source 7
+ * Load that a pot gets on a scale of this step: the load it shows, and the range of the true one. Gives a row of wax,
+ * oil, load, lowest, highest. Source 7
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param step the smallest step the scale shows: more than 0, at most 100 g
@@ -323,7 +323,7 @@ FUNCTIONS_.load_on_scale = {
 };
 
 /**
- * Every oil of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g. Source 4
+ * Weight of each oil in a blend, from shares that must add up to 1. Gives list, each 0 or more g. Source 4
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
  * @customfunction
@@ -352,8 +352,8 @@ FUNCTIONS_.load_at_limit = {
 };
 
 /**
- * Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
- * Gives 0 to 0.5 of wax weight. Source 4
+ * Highest load on wax: the lowest of those stated for the wax, for the oil and in the oil's certificate. Gives 0 to
+ * 0.5 of wax weight. Source 4
  * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
  * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
@@ -456,8 +456,8 @@ FUNCTIONS_.dye_for_wax = {
 };
 
 /**
- * Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter. Gives
- * 0 or more. Source 4
+ * Pieces of dye (blocks, chips) for a melt, by how much wax one piece colours, to the nearest half or quarter. Gives 0
+ * or more. Source 4
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param coloured wax that one piece of dye colours as wanted, by its supplier or your own tests: more than 0 g
  * @param [cuts] parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters: whole numbers 1 to 16;
@@ -549,8 +549,8 @@ FUNCTIONS_.liquid_density = {
 };
 
 /**
- * How much a wax draws together from the pour until it has set and cooled, from two densities. Gives 0 to 0.5 of the
- * volume poured. Source 12
+ * How much a wax shrinks from the pour until it has set and cooled, from two densities. Gives 0 to 0.5 of the volume
+ * poured. Source 12
  * @param hot density of the melted wax as it is poured: 0.5 to 1.5 g/ml
  * @param cold density of the wax once it has set and cooled: 0.5 to 1.5 g/ml
  * @customfunction
@@ -937,8 +937,7 @@ FUNCTIONS_.burn_time_from_log = {
 };
 
 /**
- * Hours left after the last weighing until the candle weighs what it must not go below. Gives 0 to 1000000 h. Source
- * 18
+ * Hours left after the last weighing until the candle is down to its stopping weight. Gives 0 to 1000000 h. Source 18
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
  * @param {Array} weights what the candle weighed then, jar and all: list, each 0 to 100000 g
@@ -954,7 +953,7 @@ FUNCTIONS_.hours_left = {
 };
 
 /**
- * Hours left after the last weighing, with the interval that drawing the line on deserves. Gives a row of left, low,
+ * Hours left after the last weighing, with an interval that allows for extending the line. Gives a row of left, low,
  * high, note. Source 21
  * @param {Array} hours hours burnt up to each weighing, all burns of this candle counted together: list, each 0 to
  *   10000 h
@@ -1121,7 +1120,7 @@ FUNCTIONS_.flame_height_high = {
  *   blank if left out
  * @param {Array} [highest] the highest that meets each target; blank for no highest: list, each any amount or blank;
  *   blank if left out
- * @param [tallest] the tallest flame that is no stop: 75 or 3 in, for a tea light 30: 10 to 76.2 mm; 75 if left out
+ * @param [tallest] tallest flame that is not a stop: 75 mm or 3 in; tea light 30 mm: 10 to 76.2 mm; 75 if left out
  * @customfunction
  */
 function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest) { return answer_("burn_verdict", arguments); }
@@ -1226,8 +1225,8 @@ FUNCTIONS_.equal_pot = {
 };
 
 /**
- * Candles that what is on hand is enough for, where each takes the same weight. Gives whole numbers 0 to 1000000.
- * Source 4
+ * How many candles you can make from what is on hand, at one weight for each. Gives whole numbers 0 to 1000000. Source
+ * 4
  * @param available what is on hand, in any unit, the same for all: 0 or more g
  * @param each what goes into one candle, in any unit, the same for all: 0 or more g
  * @customfunction
@@ -1262,7 +1261,7 @@ FUNCTIONS_.unit_cost = {
 
 /**
  * Cost of an amount of material at its unit cost. Gives 0 or more. Source 29
- * @param amount how much of the material, in the unit that its cost is per: 0 or more
+ * @param amount how much of the material, in the unit it is priced by: 0 or more
  * @param cost cost of one unit of the material: a piece, or a unit of weight: 0 or more money per unit
  * @customfunction
  */
@@ -1392,7 +1391,7 @@ FUNCTIONS_.overhead_rate = {
  * Making cost of a batch or a candle: materials, paid labour, production overhead. Gives 0 or more. Source 29
  * @param materials what the materials cost, waste with them: 0 or more
  * @param labour what paid help costs; nothing for your own time: 0 or more
- * @param overhead production overhead that it carries: 0 or more
+ * @param overhead its part of production overhead: 0 or more
  * @customfunction
  */
 function CANDLE_MAKING_COST(materials, labour, overhead) { return answer_("making_cost", arguments); }
@@ -1433,7 +1432,7 @@ FUNCTIONS_.cost_each = {
  * What testing a recipe adds to each candle that is made of it. Gives 0 or more. Source 3
  * @param tests how many test candles the recipe takes: whole numbers 0 to 10000
  * @param cost what one test candle costs: materials, and the time to make and burn it: 0 or more
- * @param count how many candles of the recipe carry it: whole numbers 1 to 1000000
+ * @param count how many candles share that cost: whole numbers 1 to 1000000
  * @customfunction
  */
 function CANDLE_TESTING_COST_EACH(tests, cost, count) { return answer_("testing_cost_each", arguments); }
@@ -1557,7 +1556,7 @@ FUNCTIONS_.lowest_price = {
 };
 
 /**
- * What the place takes of a price by its percentage, and at least its smallest fee. Gives 0 or more. Source 3
+ * What the place takes from a price: its percentage, or its smallest fee if more. Gives 0 or more. Source 3
  * @param price price before tax: 0 or more
  * @param fee what the place keeps of the price: 0 to 0.95 of the price
  * @param [tax] rate of sales tax or VAT: 0 to 1 of the price before tax; 0 if left out
@@ -1643,7 +1642,7 @@ FUNCTIONS_.tax_on = {
 };
 
 /**
- * The tax that a price with tax holds. Gives 0 or more. Source 32
+ * The tax included in a price. Gives 0 or more. Source 32
  * @param price price with tax in it: 0 or more
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
  * @customfunction
@@ -1686,8 +1685,7 @@ FUNCTIONS_.wholesale_price = {
 };
 
 /**
- * Price before tax that a stated price leaves: less the discount, less the tax if it is in it. Gives 0 or more. Source
- * 32
+ * What a stated price leaves you before tax: less the discount, and less any tax included. Gives 0 or more. Source 32
  * @param shelf price as the place states it, with tax in it or not: 0 or more
  * @param discount what is taken off the price: 0 to 0.99 of the price
  * @param tax rate of sales tax or VAT: 0 to 1 of the price before tax
@@ -1787,7 +1785,7 @@ FUNCTIONS_.break_even_sales = {
  * @param fixed fixed costs to cover: those that come whatever is sold: 0 or more
  * @param {Array} mix how many of each product sell together: list, each 0 or more
  * @param {Array} prices price of each product, before tax: list, each 0 or more
- * @param {Array} costs cost of each product that comes and goes with it: list, each 0 or more
+ * @param {Array} costs what one more of each product costs: list, each 0 or more
  * @customfunction
  */
 function CANDLE_BREAK_EVEN_MIX(fixed, mix, prices, costs) { return answer_("break_even_mix", arguments); }
@@ -1852,7 +1850,7 @@ FUNCTIONS_.stall_per_hour = {
  * Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches. Gives any amount of the
  * price. Source 32
  * @param price price of the whole bundle, before tax: more than 0
- * @param {Array} costs what each thing in the bundle costs, a candle that is in it twice twice: list, each 0 or more
+ * @param {Array} costs cost of each thing in the bundle; list a candle twice if it is in twice: list, each 0 or more
  * @param [packing] box, filling and ribbon of the bundle: 0 or more; 0 if left out
  * @param [fees] what the place keeps of the price of the bundle: 0 or more; 0 if left out
  * @customfunction
@@ -1938,8 +1936,7 @@ FUNCTIONS_.price_to_match = {
  * @param divisor the carrier's divisor for dimensional weight, by its own rules: 50 to 10000
  * @param {string} per what the divisor is in: cubic inches to a pound or cubic centimetres to a kilogram: "in3 per lb"
  *   or "cm3 per kg"
- * @param [step] the carrier charges for whole ones of this weight, such as 1 lb; 0 for none: 0 to 100000 g; 0 if left
- *   out
+ * @param [step] the carrier charges in whole steps of this, such as 1 lb; 0 for no steps: 0 to 100000 g; 0 if left out
  * @customfunction
  */
 function CANDLE_BILLABLE_WEIGHT(weight, length, width, height, divisor, per, step) { return answer_("billable_weight", arguments); }
@@ -2004,8 +2001,7 @@ FUNCTIONS_.ordering_cost = {
 };
 
 /**
- * What goods, ordering and keeping cost together, where so much is bought at a time at this price. Gives 0 or more.
- * Source 39
+ * Total cost of goods, ordering and keeping if you buy this much at a time at this price. Gives 0 or more. Source 39
  * @param quantity how much is ordered at a time, in the unit that demand is in: more than 0
  * @param demand how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param ordering what an order costs whatever its size: delivery, handling, the time it takes: 0 or more
@@ -2044,8 +2040,7 @@ FUNCTIONS_.best_break = {
 };
 
 /**
- * How much to keep beyond what an order's time uses up, against uneven demand and late deliveries. Gives 0 or more.
- * Source 40
+ * Extra stock to keep for uneven demand and late deliveries while you wait for an order. Gives 0 or more. Source 40
  * @param demand how much is used or sold in a day or a week on average: 0 or more
  * @param lead_time days or weeks from ordering to having it, in the unit of demand: 0 to 10000
  * @param risk share of orders during which running out is accepted: more than 0, at most 0.5 of the orders
@@ -2174,8 +2169,8 @@ FUNCTIONS_.pour_by_own_days = {
 // Schedule: how many evenings the pouring takes, and how much to make in each week
 
 /**
- * Pots that a melt takes, where a pot holds so much at most; the last may not be full. Gives whole numbers 0 to
- * 1000000. Source 4
+ * How many pots a melt fills, from the most a pot holds; the last may not be full. Gives whole numbers 0 to 1000000.
+ * Source 4
  * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
  * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
@@ -2189,7 +2184,7 @@ FUNCTIONS_.pots_needed = {
 };
 
 /**
- * How much to make in a month, or to buy for it: what goes, what is to be left, less what is there. Gives 0 or more.
+ * How much to make or buy for a month: what goes out, plus what is to be left, less what you have. Gives 0 or more.
  * Source 43
  * @param sales how much is used or sold over the time planned for: a year, a season: 0 or more
  * @param closing how much is to be left at the end: 0 or more
@@ -2221,7 +2216,7 @@ FUNCTIONS_.follow_demand = {
 };
 
 /**
- * The smallest amount that, made alike in each week or month, is never short and leaves so much at the end. Gives 0 or
+ * The smallest equal amount to make each week or month that never runs short and leaves enough at the end. Gives 0 or
  * more. Source 44
  * @param {Array} sales how much is wanted in each week or month, in order: list, each 0 or more
  * @param [opening] how much is there at the start: 0 or more; 0 if left out
@@ -2342,8 +2337,8 @@ FUNCTIONS_.lots_cost = {
 // Stock: what went out cost, and what is left is worth, by first in first out or by an average
 
 /**
- * Average cost of one unit over all lots: the periodic average. Not rounded, so round what it is multiplied to. Gives
- * 0 or more money per unit. Source 46
+ * Average cost of one unit over all lots: the periodic average. Not rounded: round what you work out from it. Gives 0
+ * or more money per unit. Source 46
  * @param {Array} bought how much of each lot: what was there at the start first, then each receipt: list, each 0 or
  *   more
  * @param {Array} costs cost of one unit of each lot: list, each 0 or more money per unit
@@ -2455,7 +2450,7 @@ FUNCTIONS_.days_in_stock = {
 };
 
 /**
- * How many days what is on hand lasts, where so much goes in a day. Gives 0 or more days. Source 3
+ * How many days your stock lasts, from how much goes in a day. Gives 0 or more days. Source 3
  * @param on_hand how much is on hand: 0 or more
  * @param a_day how much is used or sold in a day: more than 0
  * @customfunction
@@ -2513,7 +2508,7 @@ FUNCTIONS_.shelf_days_left = {
 };
 
 /**
- * Which lots to take what is needed from: the one that ends first comes first. Gives list, each a row of lot, take,
+ * Which lots to use for what is needed: the one with the earliest date first. Gives list, each a row of lot, take,
  * use_by, days_left. Source 4
  * @param {Array} lots name or number of each lot: list, each text
  * @param {Array} amounts how much is left of each lot: list, each 0 or more
@@ -2941,8 +2936,8 @@ FUNCTIONS_.trial_balance = {
 };
 
 /**
- * Entries that the figures of a period make, each balanced, from materials bought to candles sold. Gives list, each a
- * row of event, account, debit, credit. Source 67
+ * Balanced journal entries for a period's figures, from materials bought to candles sold. Gives list, each a row of
+ * event, account, debit, credit. Source 67
  * @param bought bought in the period, less returns and discounts, freight in with it: 0 or more
  * @param used materials used in the period: 0 or more
  * @param labour paid labour of making; nothing for the maker's own time: 0 or more
@@ -3070,7 +3065,7 @@ FUNCTIONS_.convert = {
 };
 
 // ------------------------------------------------------------
-// What was bought: its cost with all that it took to have it
+// What was bought: its cost with freight, duty and tax
 
 /**
  * Cost of a line of a purchase with its share of freight and duty, and the tax you cannot claim back. Gives 0 or more.
@@ -4216,43 +4211,43 @@ const RANGES_ = {
   "mm 4": { low: 5, high: 500 },
   "ml 3": { high: 1000000 },
   "g/ml 2": { low: 0.5, high: 2 },
-  "ml 4": { high: 10000, above: true },
+  "ml 4": { high: 10000, low_excluded: true },
   "of total weight": { high: 0.3333333333333333, hint: "%" },
-  "g 3": { high: 100, above: true },
+  "g 3": { high: 100, low_excluded: true },
   text: { text: true },
   "of wax weight 2": {},
   "of the blend": { high: 1, hint: "%" },
-  "of the finished candle": { high: 1, above: true, hint: "%" },
+  "of the finished candle": { high: 1, low_excluded: true, hint: "%" },
   "of wax weight 3": { high: 0.5 },
   "of the stated basis": { high: 0.5, hint: "%" },
   choice: { choices: ["of wax", "of total"] },
   "of wax weight 4": { high: 0.1, hint: "%" },
-  "g 4": { above: true },
+  "g 4": { low_excluded: true },
   "number 3": { low: 1, high: 16, whole: true },
   "number 4": {},
-  "kJ/(kg C)": { high: 10, above: true },
+  "kJ/(kg C)": { high: 10, low_excluded: true },
   "kJ/kg": { high: 1000 },
   "C 2": { low: -50, high: 160 },
   "per C": { high: 0.002 },
   "of the volume poured": { high: 0.5, hint: "%" },
   kJ: {},
   W: { low: 10, high: 100000 },
-  "of the heater's power": { high: 1, above: true, hint: "%" },
+  "of the heater's power": { high: 1, low_excluded: true, hint: "%" },
   min: {},
-  "min 2": { high: 1000000, above: true },
+  "min 2": { high: 1000000, low_excluded: true },
   "C 3": { low: -50, high: 100 },
   "C 4": { low: -50, high: 160, blank: true },
   "C 5": { low: -50, high: 350, blank: true },
   "C 6": { low: -50, high: 180, blank: true },
   "C difference": { high: 100 },
   "C 7": { high: 160 },
-  "min 3": { high: 100000, above: true },
+  "min 3": { high: 100000, low_excluded: true },
   "C 8": { low: -20, high: 45 },
   "min 4": { high: 100000 },
   "C difference 2": { high: 10 },
   "min 5": { blank: true },
-  h: { high: 1000000, above: true },
-  "g/h": { high: 1000000, above: true },
+  h: { high: 1000000, low_excluded: true },
+  "g/h": { high: 1000000, low_excluded: true },
   "h 2": { high: 10000 },
   "g 5": { high: 100000 },
   "of the time": { low: 0.5, high: 0.999, hint: "%" },
@@ -4268,11 +4263,11 @@ const RANGES_ = {
   "h 8": { low: -1000000000000, blank: true },
   money: {},
   "money per h": {},
-  "MJ/kg": { high: 60, above: true },
+  "MJ/kg": { high: 60, low_excluded: true },
   "W 2": {},
   "h 9": { high: 1000 },
   "mm 6": { high: 1000 },
-  "mm/h": { above: true },
+  "mm/h": { low_excluded: true },
   "mm 7": { low: 4, high: 300 },
   "mm 8": {},
   "mm 9": { low: 4, high: 500, blank: true },
@@ -4286,14 +4281,14 @@ const RANGES_ = {
   "of wax weight 5": { high: 0.5, hint: "%", blank: true },
   "choice 5": { choices: ["too cool", "within targets", "too hot"], blank: true },
   "choice 6": { choices: ["stop", "a smaller wick", "a larger wick", "look at something else first"] },
-  "number 6": { above: true },
+  "number 6": { low_excluded: true },
   "money per unit": {},
   "money 2": { low: -1000000000000 },
   "choice 7": { choices: ["in proportion", "evenly"] },
   "number 7": { high: 4, whole: true },
   "of what is weighed out": { high: 0.5, hint: "%" },
   "of what was made": { high: 1 },
-  "of what is made": { high: 1, above: true, hint: "%" },
+  "of what is made": { high: 1, low_excluded: true, hint: "%" },
   "min 6": { high: 1000000 },
   "number 8": { low: 1, high: 1000000, whole: true },
   "number 9": { high: 1000 },
@@ -4307,19 +4302,19 @@ const RANGES_ = {
   "choice 8": { choices: ["net", "gross"] },
   "of the price 3": { low: -1000000000000 },
   "choice 9": { choices: ["with tax", "before tax"] },
-  "money 3": { above: true },
+  "money 3": { low_excluded: true },
   "money per h 2": { low: -1000000000000 },
-  "h 10": { high: 1000, above: true },
+  "h 10": { high: 1000, low_excluded: true },
   "number 11": { low: 1, high: 1000, whole: true },
-  "g 6": { high: 25000, above: true },
-  "g 7": { high: 1000000, above: true },
+  "g 6": { high: 25000, low_excluded: true },
+  "g 7": { high: 1000000, low_excluded: true },
   "mm 11": { low: 10, high: 5000 },
   "number 12": { low: 50, high: 10000 },
   "choice 10": { choices: ["in3 per lb", "cm3 per kg"] },
-  "money per unit 2": { above: true },
-  "of the price 4": { high: 1, above: true, hint: "%" },
+  "money per unit 2": { low_excluded: true },
+  "of the price 4": { high: 1, low_excluded: true, hint: "%" },
   "number 13": { high: 10000 },
-  "of the orders": { high: 0.5, above: true, hint: "%" },
+  "of the orders": { high: 0.5, low_excluded: true, hint: "%" },
   date: {},
   days: { high: 365, whole: true },
   "number 14": { low: 1, high: 365, whole: true },
@@ -4327,7 +4322,7 @@ const RANGES_ = {
   "number 15": { blank: true },
   "choice 11": { choices: ["level", "follow demand"] },
   times: {},
-  "days 2": { high: 3660, above: true },
+  "days 2": { high: 3660, low_excluded: true },
   "days 3": {},
   "days 4": { high: 36500, whole: true },
   months: { high: 600, whole: true },
@@ -4344,7 +4339,7 @@ const RANGES_ = {
   "of the oil": { high: 1, hint: "%" },
   "of the finished candle 2": { high: 1 },
   "of the share it had": { high: 1 },
-  "mg/l": { high: 1, above: true },
+  "mg/l": { high: 1, low_excluded: true },
   "choice 14": { choices: ["acute", "chronic", "chronic, degradable"] },
   "number 17": { low: 1 },
   "choice 15": { choices: ["EU", "GB", "US"] },
@@ -4784,7 +4779,7 @@ function counts_(term) {
 }
 
 function takes_(term, value) {
-  const inside = (term.above ? term.low < value : term.low <= value) && value <= term.high;
+  const inside = (term.low_excluded ? term.low < value : term.low <= value) && value <= term.high;
   return inside && (!term.whole || Number.isInteger(value));
 }
 
@@ -4923,7 +4918,7 @@ function term_(name) {
 }
 
 /** A range in words: "0 to 0.5 of wax weight". */
-function rangeWords_({ choices, text, unit, whole, low, high, above }) {
+function rangeWords_({ choices, text, unit, whole, low, high, low_excluded }) {
   if (choices) return choices.map((choice) => `"${choice}"`).join(" or ");
   if (text) return "text";
   if (unit === "date") return 'a date such as "2026-03-14"';
@@ -4931,8 +4926,8 @@ function rangeWords_({ choices, text, unit, whole, low, high, above }) {
   if (low <= -LARGEST_) return `any amount${what}`;
   const plain = (limit) => (Math.abs(limit) < 1e5 ? general_(limit, 6) : limit.toFixed(0));
   const end = high < LARGEST_;
-  const span = above ? `more than ${plain(low)}` : end ? `${plain(low)} to ${plain(high)}` : `${plain(low)} or more`;
-  return `${whole ? "whole numbers " : ""}${span}${above && end ? `, at most ${plain(high)}` : ""}${what}`;
+  const span = low_excluded ? `more than ${plain(low)}` : end ? `${plain(low)} to ${plain(high)}` : `${plain(low)} or more`;
+  return `${whole ? "whole numbers " : ""}${span}${low_excluded && end ? `, at most ${plain(high)}` : ""}${what}`;
 }
 
 // Words about values

@@ -28,7 +28,7 @@ def _ends(node: Node, arguments: Mapping[str, Argument]) -> Ends | None:
         return None if node.text.startswith('"') else (float(node.text), float(node.text))
     if isinstance(node, Name):
         term = arguments[node.text].term
-        return (term.low, term.high) if term.counts else None
+        return (term.low, term.high) if term.is_number else None
     if isinstance(node, Call):
         return _ends_of_call(node, arguments)
     if not isinstance(node, Operation) or node.sign not in OPERATIONS:

@@ -58,8 +58,8 @@ def form_of(formula: Function) -> Form | None:
 def _form(name: str) -> Form | None:
     formula = REGISTRY[name]
     terms = [argument.term for argument in formula.arguments.values()]
-    plain = all((term.counts or term.choices) and not (term.many or term.blank) for term in terms)
-    if not formula.native or not plain or not formula.result.counts or formula.result.blank:
+    plain = all((term.is_number or term.choices) and not (term.many or term.blank) for term in terms)
+    if not formula.native or not plain or not formula.result.is_number or formula.result.blank:
         return None
     trees = [formula.native, *map(asked, formula.requires)]
     if {part.function for tree in trees for part in language.walk(tree) if isinstance(part, Call)} - KNOWN:

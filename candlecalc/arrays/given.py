@@ -30,7 +30,7 @@ def column(argument: Argument, value: Any) -> Column:
         except ValueError as problem:
             raise ValueError(f"{argument.name} is in {value.units}: {problem}") from None
     cells = _cells(value)
-    if cells.dtype.kind in "iuf" and argument.term.counts:
+    if cells.dtype.kind in "iuf" and argument.term.is_number:
         values = cells.astype(float, copy=False)
         return Column(values, values)
     if any(is_column(cell) for cell in {type(cell): cell for cell in cells.flat}.values()):
@@ -91,12 +91,14 @@ def _read(term: Term, cells: Array) -> Array:
     """Every cell read, each distinct one once: a column has few distinct texts."""
     known: dict[Any, Any] = {}
     values = [_value(term, cell, known) for cell in cells.reshape(-1)]
-    read = np.array(values, dtype=float) if term.counts and not term.blank else np.fromiter(values, object, len(values))
+    read = (
+        np.array(values, dtype=float) if term.is_number and not term.blank else np.fromiter(values, object, len(values))
+    )
     return read.reshape(cells.shape)
 
 
 def _value(term: Term, cell: Any, known: dict[Any, Any]) -> Any:
-    if term.counts and cell.__class__ is float:
+    if term.is_number and cell.__class__ is float:
         return cell  # its range is looked at over the whole column
     key = (cell.__class__, cell)  # TRUE equals 1, but is not the same
     try:
@@ -112,12 +114,12 @@ def _one(term: Term, cell: Any) -> Any:
     try:
         return term.read(cell)
     except ValueError:
-        return np.nan if term.counts else None
+        return np.nan if term.is_number else None
 
 
 def held(term: Term, answers: list[Any]) -> Array:
     """Answers of the slow way as an array of their kind; those of refused rows are None."""
-    if term.counts:
+    if term.is_number:
         return np.array([np.nan if each is None else each for each in answers], dtype=float)
     if term.unit == "date":
         return np.array([each if isinstance(each, date) else None for each in answers], dtype="datetime64[D]")

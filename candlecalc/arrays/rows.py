@@ -116,17 +116,17 @@ def _any(masks: Sequence[Array], found: Array) -> Array:
 
 def _all_inside(term: Term, values: Array) -> bool:
     """Whether every value is in range; the least and the most say it, and NaN is in none."""
-    if not term.counts or not values.size:
-        return not term.counts and None not in values
+    if not term.is_number or not values.size:
+        return not term.is_number and None not in values
     least, most = values.min(), values.max()
-    inside = (term.low < least if term.above else term.low <= least) and most <= term.high
+    inside = (term.low < least if term.low_excluded else term.low <= least) and most <= term.high
     return bool(inside and (not term.whole or (values == np.floor(values)).all()))
 
 
 def _inside(term: Term, values: Array) -> Array:
-    if not term.counts:
+    if not term.is_number:
         return np.array([value is not None for value in values], dtype=bool)
-    inside = ((term.low < values) if term.above else (term.low <= values)) & (values <= term.high)
+    inside = ((term.low < values) if term.low_excluded else (term.low <= values)) & (values <= term.high)
     return inside & (values == np.floor(values)) if term.whole else inside
 
 

@@ -55,7 +55,7 @@ def weigh_out(each: IntoEach, count: CandlesToMake, step: ScaleShows) -> Weight:
     native="INT(ROUND(melt/pot,6))", requires={"pot > 0": "the pot must hold more than 0"}, source=PRACTICE, part=True
 )
 def full_pots(melt: WholeMelt, pot: PotHolds) -> Pots:
-    """Full pots in a melt, where a pot holds so much at most.
+    """Full pots in a melt, by the most that one pot holds.
 
     >>> full_pots(melt=7040, pot=3200)
     2.0
@@ -80,7 +80,7 @@ def last_pot(melt: WholeMelt, pots: PotsFull, pot: PotHolds) -> Weight:
     part=True,
 )
 def weigh_for_pot(each: PartOfEach, pot: InThePot, melt: AllOfEach, step: ScaleShows) -> Weight:
-    """What of one part goes into a pot, to the scale's step, where a candle takes `each` of `melt` in all.
+    """How much of one part goes into a pot, to the scale's step: a candle needs `each` out of `melt`.
 
     >>> weigh_for_pot(each=16, pot=2160, melt=216, step=1)
     160.0
@@ -148,7 +148,7 @@ def short_by(needed: QuantityNeeded, on_hand: QuantityThere) -> Quantity:
     "votives, melts from a kilo",
 )
 def enough_for(available: ThereIs, each: IntoEach) -> Candles:
-    """Candles that what is on hand is enough for, where each takes the same weight.
+    """How many candles you can make from what is on hand, at one weight for each.
 
     >>> enough_for(available=2000, each=160)
     12.0

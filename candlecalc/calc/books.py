@@ -151,7 +151,7 @@ def period_entries(
     fees: SellingFees = 0.0,
     short: CountShort = 0.0,
 ) -> List[EntryLine]:
-    """Entries that the figures of a period make, each balanced, from materials bought to candles sold.
+    """Balanced journal entries for a period's figures, from materials bought to candles sold.
 
     All is taken as paid in the period; a bookkeeper puts what is owed in
     place of cash. Overhead is what was paid and charged to candles alike.

@@ -59,7 +59,7 @@ STAYS_LESS = {"stays <= fill": "more wax cannot stay than was poured"}
     native="(fill-stays)/rate",
     requires=STAYS_LESS,
     source=ALGEBRA,
-    words="how long does it burn, hours of burning, burn hours, burn life",
+    words="total burn time, total burn time estimate, how long does it burn, hours of burning, burn hours, burn life",
 )
 def burn_time(fill: Fill, rate: Rate, stays: Stays = 0.0) -> Hours:
     """Hours that a fill burns at a rate; `stays` is the wax left when burning has to stop.
@@ -138,10 +138,10 @@ ENDS = {sign: f"IF({LEVEL}<1,AVERAGE(hours)-MAX(hours)+({AWAY}{sign}{HALF})/(1-{
     words="how much longer will it burn, remaining burn time",
 )
 def hours_left(hours: BurnHours, weights: Weighings, end: EndWeight) -> Hours:
-    """Hours left after the last weighing until the candle weighs what it must not go below.
+    """Hours left after the last weighing until the candle is down to its stopping weight.
 
-    The line through the log is drawn on: what it may be off grows with every
-    hour beyond the log, as `hours_left_between` says.
+    The line is extended past the log: how far off it may be grows with every hour
+    beyond, as `hours_left_between` shows.
 
     >>> round(hours_left(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563], end=444), 1)
     29.6
@@ -199,7 +199,7 @@ class LeftBetween(NamedTuple):
 def hours_left_between(
     hours: BurnHours, weights: Weighings, end: EndWeight, confidence: Confidence = 0.95
 ) -> LeftBetween:
-    """Hours left after the last weighing, with the interval that drawing the line on deserves.
+    """Hours left after the last weighing, with an interval that allows for extending the line.
 
     >>> hours_left_between(hours=[0, 4, 8, 12], weights=[612, 596, 581, 563], end=444).note
     '95 % interval, 4 weighings of one candle; drawn on further than the log is long: weigh on'

@@ -117,9 +117,8 @@ def cooling_forecast(
 ) -> CoolingForecast:
     """When a stirred pot will have cooled to a temperature still to come, in minutes after the first reading.
 
-    Expected by Newton's law. The soonest and the latest take every reading as
-    far off as it may be, the worst way, and the latest also takes the pot to lose
-    heat as in still air, more slowly as it cools. A lid put on, a draught or a
+    Expected by Newton's law. The soonest and the latest assume each reading is off by its most, the worst way;
+    the latest also assumes still air, where the pot loses heat more slowly as it cools. A lid put on, a draught or a
     hot plate under it upsets all of that: read the pot again on the way.
 
     >>> round(cooling_forecast(first=80, second=70, minutes=20, room=20, melting=55, temperature=65).latest, 1)

@@ -160,12 +160,12 @@ def split_charge(
 @formula(
     native="amount/(1-waste)",
     source=PRACTICE,
-    words="allow for waste, wax lost in the pot, spillage, loss, extra wax to allow",
+    words="wax wastage, waste allowance, allow for waste, wax lost in the pot, spillage, loss, extra wax to allow",
 )
 def before_waste(amount: LeftAfterWaste, waste: Waste) -> Weight:
     """What to weigh out so that a wanted amount is left after waste.
 
-    Waste is a share of what is weighed out, so 4 % on 96 g asks for 100 g.
+    Waste is a share of what you weigh: for 96 g at 4 % waste, weigh 100 g.
 
     >>> before_waste(amount=96, waste=0.04)
     100.0
@@ -265,7 +265,7 @@ def overhead_rate(overhead: OverheadBudget, activity: Activity) -> HourlyRate:
 
 @formula(native="minutes/60*rate", source=OVERHEAD, part=True)
 def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
-    """Overhead that working time carries at a rate for the hour.
+    """Overhead on working time, at a rate per hour.
 
     >>> overhead_cost(minutes=90, rate=2.5)
     3.75

@@ -39,7 +39,8 @@ ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 @formula(
     native="wax*load",
     source=PRACTICE,
-    words="how much fragrance oil, ounces of oil per pound of wax, essential oils, how much scent, how much "
+    words="fragrance load 8%, scent load, how much fragrance oil, ounces of oil per pound of wax, essential "
+    "oils, how much scent, how much "
     "oil, oil for a pound of wax, test batch, fragrance calculator, percent to grams",
 )
 def oil_for_wax(wax: Wax, load: Load) -> Oil:
@@ -143,7 +144,7 @@ def load_measured(wax: Wax, oil: Oil) -> Load:
 
 
 class OnScale(NamedTuple):
-    """What a scale of this step shows to weigh, and the load that comes of it."""
+    """What to weigh out on a scale of this step, and the load you get."""
 
     wax: Wax
     oil: Oil
@@ -159,7 +160,7 @@ class OnScale(NamedTuple):
     "weighing error, kitchen scale, round to my scale, precision",
 )
 def load_on_scale(wax: Wax, load: Load, step: Step) -> OnScale:
-    """Load that a pot gets on a scale of this step: as it shows, and between which ends the true one lies.
+    """Load that a pot gets on a scale of this step: the load it shows, and the range of the true one.
 
     A scale in whole grams is coarse for a small pot: 16 g of oil in 200 g of wax
     can be anything from 7.7 % to 8.3 %.
@@ -222,7 +223,7 @@ def oil_part(oil: Oil, share: Part) -> Oil:
     words="blend two oils, mix fragrance oils, fragrance blend ratio, scent blend, oils in a ratio",
 )
 def oil_parts(oil: Oil, shares: Parts) -> Oils:
-    """Every oil of a blend, from the shares; the shares must add up to 1.
+    """Weight of each oil in a blend, from shares that must add up to 1.
 
     >>> oil_parts(oil=40, shares=[0.5, 0.25, 0.25])
     [20.0, 10.0, 10.0]
@@ -258,8 +259,8 @@ def highest_of_total(highest: Highest, basis: LoadBasis = "of wax") -> HighestSh
 def load_at_limit(limit: Limit) -> HighestLoad:
     """Load on wax at which a certified limit in the finished candle is reached, counted up to 0.5.
 
-    One ceiling of several, and no leave: where a certificate sets no limit
-    (100 %) it says nothing, and 0.5 is only where this stops counting. What the
+    One limit of several, not a go-ahead: where a certificate sets none (100 %) it says
+    nothing, and 0.5 is only where this stops counting. What the
     suppliers of wax and oil state may be lower: `highest_load` takes all three.
 
     >>> load_at_limit(limit=0.2)
@@ -284,10 +285,10 @@ MOST = 0.5  # on wax, the most that any function here takes
 def highest_load(
     wax: WaxHighest, oil: OilHighest, limit: Limit, wax_basis: WaxBasis = "of wax", oil_basis: OilBasis = "of wax"
 ) -> HighestLoad:
-    """Highest load on wax by what is stated for the wax, for the oil and in the oil's certificate: the lowest of them.
+    """Highest load on wax: the lowest of those stated for the wax, for the oil and in the oil's certificate.
 
-    It is what was typed and no more: burn tests, the law and the data sheets
-    may put the load lower. `highest_load_decided_by` says which of the three
+    It uses only what you typed: burn tests, the law and the data sheets may put the
+    load lower. `highest_load_decided_by` says which of the three
     decides. For a blend of oils take `limit_of_blend` first.
 
     >>> round(highest_load(wax=0.1, oil=0.12, limit=0.05), 4)
@@ -337,8 +338,8 @@ def _three(wax: float, oil: float, limit: float, wax_basis: str, oil_basis: str)
 def limit_of_blend(shares: Parts, limits: Limits) -> Limit:
     """Highest share of a blend of oils in the finished candle, by each oil's certified limit.
 
-    This holds even where two oils contain the same restricted material; the
-    least of limit over share does not. The shares must add up to 1.
+    This holds even where two oils share a restricted material; the lowest limit divided
+    by share does not. The shares must add up to 1.
 
     >>> round(limit_of_blend(shares=[0.7, 0.3], limits=[0.2, 0.05]), 4)
     0.1053

@@ -69,8 +69,7 @@ def hazard_lines(
     """Each line of a data sheet's section 3 as it is read here, with what was not read.
 
     Look these over before asking for the classes: what is not read is not counted.
-    The upper end of a range is used. A number without a sign is % above 1, and
-    refused up to 1, where it may be a share.
+    The upper end of a range is used. A bare number above 1 is read as %; up to 1 it may be a share, so it is refused.
 
     >>> hazard_lines(substances=["citral"], concentrations=["1-5"], classes=["Skin Sens. 1B H317"])[0].classes
     'Skin Sens. 1B'

@@ -246,7 +246,7 @@ def melt_cautions(
     """What to mind at the temperature of a melt, a line each.
 
     A flash point is where vapour over the neat oil or wax catches from a flame
-    in a test. It is no temperature to work up to, and none at which scent is lost.
+    in a test. Do not work up to it; it is also not where scent is lost.
 
     >>> melt_cautions(temperature=90, ceiling=85, wax_flash=204, oil_flash=93)[0]
     "above the wax supplier's stated ceiling of 85 C (185 F): let it cool"

@@ -155,7 +155,7 @@ def short_under(net: NetWeight) -> Content:
 
 @formula(native=f"net-2*{TOLERABLE}", source=AVERAGE_SYSTEM, part=True)
 def never_under(net: NetWeight) -> Content:
-    """Content that no candle with the e mark may be under.
+    """Least net weight of any candle with the e mark.
 
     >>> never_under(net=180)
     163.8

@@ -39,7 +39,8 @@ WORTH_IT = {
     no_native=IN_CELLS.format("stock"),
     requires=WORTH_IT,
     source=ONE_SEASON,
-    words="newsvendor, newsboy, how many Christmas candles, seasonal scent, limited edition, how many to make, "
+    words="how many to make for christmas, xmas stock, how much stock for a market, newsvendor, newsboy, how "
+    "many Christmas candles, seasonal scent, limited edition, how many to make, "
     "how many to bring, how many for one event, sold out or left over, one time event, holiday scent",
 )
 def season_quantity(
@@ -53,10 +54,9 @@ def season_quantity(
 ) -> Stock:
     """How many to make for one season of what will not sell after it.
 
-    It stops where one more would lose as much, left over, as it would earn,
-    sold. Take "Poisson" for small numbers, such as a dozen at a market, and
-    "records" where there are seasons to go by: it names one of them. Round up
-    what comes out for "normal".
+    It stops where one more would lose as much unsold as it would earn if sold. Take
+    "Poisson" for small numbers, such as a dozen at a market, and "records" where there
+    are seasons to go by: it names one of them. Round up what comes out for "normal".
 
     >>> season_quantity(price=24, cost=9, leftover=5, kind="Poisson", demand=12)
     15.0
@@ -161,7 +161,7 @@ def season_stock_poisson(price: SeasonPrice, cost: SeasonCost, leftover: Leftove
 def season_stock_of_records(price: SeasonPrice, cost: SeasonCost, leftover: Leftover, sales: Records) -> Stock:
     """How many to make for one season, by what people wanted in seasons like it.
 
-    It names the smallest of the records that is enough often enough. Where
+    It gives the smallest record that is enough in enough seasons. Where
     more would bring the same profit, the smaller number is named.
 
     >>> season_stock_of_records(price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
@@ -225,7 +225,7 @@ def season_profit_poisson(
 def season_profit_of_records(
     stock: Stock, price: SeasonPrice, cost: SeasonCost, leftover: Leftover, sales: Records
 ) -> SignedMoney:
-    """Profit to expect from so many made for one season, had it been each of the seasons on record.
+    """Expected profit from making this many for one season: the average over the seasons on record.
 
     >>> season_profit_of_records(stock=62, price=24, cost=9, leftover=5, sales=[40, 55, 48, 70, 62])
     766.6

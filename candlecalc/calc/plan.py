@@ -44,8 +44,8 @@ from candlecalc.quantities.statistics import normal_quantile
 def economic_order_quantity(demand: Demand, ordering: Ordering, holding: Holding) -> OrderQuantity:
     """How much to order at a time so that ordering and keeping cost least together.
 
-    It takes demand to be steady and the price the same for any quantity; with
-    price breaks use `best_break`. The cost is flat around it, so a whole number
+    It assumes steady demand and the same price for any quantity; with price breaks use
+    `best_break`. The cost is flat around it, so a whole number
     of packs near it costs hardly more: `ordering_cost` says how much.
 
     >>> economic_order_quantity(demand=900, ordering=12, holding=0.6)
@@ -78,7 +78,7 @@ def ordering_cost(quantity: OrderedQuantity, demand: Demand, ordering: Ordering,
 def buying_cost(
     quantity: OrderedQuantity, demand: Demand, ordering: Ordering, holding_share: HoldingShare, price: UnitPrice
 ) -> Money:
-    """What goods, ordering and keeping cost together, where so much is bought at a time at this price.
+    """Total cost of goods, ordering and keeping if you buy this much at a time at this price.
 
     >>> buying_cost(quantity=200, demand=800, ordering=60, holding_share=0.3, price=48)
     40080.0
@@ -146,10 +146,10 @@ def safety_stock(
     spread: DemandSpread = 0.0,
     lead_spread: LeadSpread = 0.0,
 ) -> StockLevel:
-    """How much to keep beyond what an order's time uses up, against uneven demand and late deliveries.
+    """Extra stock to keep for uneven demand and late deliveries while you wait for an order.
 
     Demand and the time an order takes are in one unit of time: both in days, or
-    both in weeks. They are taken to vary as a normal distribution does.
+    both in weeks. It assumes that both follow a normal distribution.
 
     >>> round(safety_stock(demand=40, lead_time=2, risk=0.05, spread=6), 2)
     13.96

@@ -60,8 +60,8 @@ def pool_growth(hours: PoolHours, widths: PoolWidths) -> PoolGrowth:
 def pool_time(hours: PoolHours, widths: PoolWidths, diameter: InsideDiameter) -> PoolTime:
     """Hours from lighting until the melt pool reaches the wall, on the straight line through the readings.
 
-    Pools grow more slowly towards the wall: a reading near it is worth more
-    than a line drawn far.
+    Pools grow more slowly towards the wall: a reading near it tells more than a long
+    line.
 
     >>> round(pool_time(hours=[0.5, 1, 1.5, 2], widths=[28, 41, 52, 61], diameter=75), 1)
     2.6

@@ -208,7 +208,7 @@ def lowest_price(
 ) -> LowestPrice:
     """Lowest price before tax that still covers the materials and the place's fees.
 
-    Below it every candle sold costs money, whatever the time was worth.
+    Below it you lose money on every sale, even with unpaid time.
 
     >>> lowest_price(materials=4.5, fee=0.1)
     5.0
@@ -224,7 +224,7 @@ def lowest_price(
     "selling fees, listing fee, commission",
 )
 def fee_at(price: Price, fee: Fee, tax: Tax = 0.0, basis: FeeBasis = "net", least: SmallestFee = 0.0) -> Money:
-    """What the place takes of a price by its percentage, and at least its smallest fee.
+    """What the place takes from a price: its percentage, or its smallest fee if more.
 
     >>> fee_at(price=20, fee=0.1, tax=0.2, basis="gross")
     2.4
@@ -279,7 +279,8 @@ def add_tax(price: Price, tax: Tax) -> TaxedPrice:
 @formula(
     native="price/(1+tax)",
     source=MARKUP,
-    words="remove tax, remove VAT, price without tax, sales tax included, net price, tax exclusive price, back out tax",
+    words="price incl VAT backwards, take VAT off, VAT off a price, remove tax, remove VAT, price without tax, "
+    "sales tax included, net price, tax exclusive price, back out tax",
 )
 def take_out_tax(price: TaxedPrice, tax: Tax) -> Price:
     """Price before tax from a price with tax in it.
@@ -310,7 +311,7 @@ def tax_on(price: Price, tax: Tax) -> Money:
     words="sales tax included, how much of the price is tax, VAT in a price, tax portion",
 )
 def tax_in_price(price: TaxedPrice, tax: Tax) -> Money:
-    """The tax that a price with tax holds.
+    """The tax included in a price.
 
     >>> tax_in_price(price=120, tax=0.2)
     20.0
@@ -357,7 +358,7 @@ def wholesale_price(retail: RetailPrice, discount: Discount) -> WholesalePrice:
     words="what do I get, shop takes a share, consignment, commission, net of discount",
 )
 def price_received(shelf: ShelfPrice, discount: Discount, tax: Tax, stated: Stated) -> Price:
-    """Price before tax that a stated price leaves: less the discount, less the tax if it is in it.
+    """What a stated price leaves you before tax: less the discount, and less any tax included.
 
     >>> price_received(shelf=24, discount=0.5, tax=0.2, stated="with tax")
     10.0
@@ -423,7 +424,7 @@ def round_money(amount: ToRound, digits: Digits = 2) -> SignedMoney:
 def break_even_units(fixed: FixedCosts, price: PriceLeft, cost: VariableCost, profit: ProfitBesides = 0.0) -> Candles:
     """Candles to sell to cover fixed costs, and a wanted profit if given: rounded up to whole ones.
 
-    `price` is what is left of it after fees; `cost` is the cost of each extra candle sold.
+    `price` is the price less fees; `cost` is the cost of each extra candle sold.
 
     >>> break_even_units(fixed=18000, price=100, cost=20)
     225.0

@@ -1,4 +1,4 @@
-"""What was bought: its cost with all that it took to have it."""
+"""What was bought: its cost with freight, duty and tax."""
 
 from typing import Annotated
 

@@ -41,7 +41,7 @@ BY_WEEK = "it looks at what is left after each week"
     "pouring pitchers, how many pours",
 )
 def pots_needed(melt: WholeMelt, pot: PotHolds) -> Pots:
-    """Pots that a melt takes, where a pot holds so much at most; the last may not be full.
+    """How many pots a melt fills, from the most a pot holds; the last may not be full.
 
     >>> pots_needed(melt=7040, pot=3200)
     3.0
@@ -51,7 +51,7 @@ def pots_needed(melt: WholeMelt, pot: PotHolds) -> Pots:
 
 @formula(native="ROUNDUP(ROUND(pots/an_evening,6),0)", source=PRACTICE, part=True)
 def evenings_needed(pots: PotsToPour, an_evening: PotsAnEvening) -> EveningsNeeded:
-    """Evenings that so many pots take.
+    """Evenings to pour this many pots.
 
     >>> evenings_needed(pots=7, an_evening=3)
     3.0
@@ -65,7 +65,7 @@ def evenings_needed(pots: PotsToPour, an_evening: PotsAnEvening) -> EveningsNeed
     words="how much to make this month, production budget",
 )
 def to_make(sales: Demand, closing: Closing, opening: Opening) -> Quantity:
-    """How much to make in a month, or to buy for it: what goes, what is to be left, less what is there.
+    """How much to make or buy for a month: what goes out, plus what is to be left, less what you have.
 
     For a material `sales` is what the month's candles use of it.
 
@@ -99,7 +99,7 @@ def follow_demand(sales: SeasonSales, keep: Keep, opening: Opening = 0.0) -> ByP
     words="make ahead, build stock, same amount every month, steady production",
 )
 def level_rate(sales: SeasonSales, opening: Opening = 0.0, closing: Closing = 0.0) -> PeriodRate:
-    """The smallest amount that, made alike in each week or month, is never short and leaves so much at the end.
+    """The smallest equal amount to make each week or month that never runs short and leaves enough at the end.
 
     >>> level_rate(sales=[80, 50, 120, 150])
     100.0
@@ -211,9 +211,9 @@ def level_or_follow(
 def lot_sizes(sales: SeasonSales, setup: SetUp, keeping: KeepingEach, opening: Opening = 0.0) -> ByPeriod:
     """How much to make in each week or month so that batches and keeping cost least over the season.
 
-    The answer is exact, no rule of thumb: no other plan costs less. It takes a
-    batch to hold any amount. Where two plans cost the same, the one with the
-    earlier batches is given.
+    The answer is exact, no rule of thumb: no other plan costs less. It assumes a batch
+    can be any size. Where two plans cost the same, the one with the earlier batches is
+    given.
 
     >>> lot_sizes(sales=[90, 120, 80, 70], setup=500, keeping=2)
     [210.0, 0.0, 150.0, 0.0]

@@ -111,7 +111,8 @@ def stall_per_hour(
 @formula(
     native="(price-SUM(costs)-packing-fees)/price",
     source=MARKUP,
-    words="gift set, box set, bundle discount, gift basket, three for the price of two, hamper, set of candles",
+    words="3 for 2, multi-buy, three for two offer, gift set, box set, bundle discount, gift basket, three for "
+    "the price of two, hamper, set of candles",
 )
 def bundle_margin(price: BundlePrice, costs: BundleCosts, packing: Packing = 0.0, fees: BundleFees = 0.0) -> RealMargin:
     """Margin that a bundle leaves of its price: a gift set, a box of three, a candle with matches.
@@ -159,7 +160,8 @@ def minimum_order(
 @formula(
     native="count*price*(1-share)-paid",
     source=COMMISSION,
-    words="sale or return, shop owes me, statement, consignment, commission, consignment shop pays, shop's "
+    words="consignment what's left, shop keeps 40%, sale or return, shop owes me, statement, consignment, "
+    "commission, consignment shop pays, shop's "
     "commission, what do I get from the shop",
 )
 def consignment_due(count: SoldThere, price: TicketPrice, share: Commission, paid: PaidAlready = 0.0) -> Due:
@@ -208,8 +210,8 @@ def billable_weight(
 ) -> BillableWeight:
     """Weight that a carrier charges for: what the parcel weighs, or its size over the carrier's divisor if more.
 
-    The divisor and what sizes and weights are rounded to stand in the carrier's
-    rules: round the sides as they say before you type them.
+    The carrier's rules give the divisor and how to round sizes and weights: round the
+    sides that way before you type them.
 
     >>> billable_weight(weight=900, length=300, width=250, height=200, divisor=5000, per="cm3 per kg", step=1000)
     3000.0

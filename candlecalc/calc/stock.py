@@ -48,7 +48,7 @@ class LotLeft(NamedTuple):
     words="fifo, first in first out, lifo, inventory value, stock value, moving average",
 )
 def stock_from_log(moves: Moves, costs: MoveCosts, method: LogMethod = "FIFO") -> StockValue:
-    """What went out cost and what is left is worth, from a log of receipts and issues.
+    """Cost of what went out, value of what is left, from a log of receipts and issues.
 
     The first line is what was there at the start, with its cost. An average is
     not rounded on its way. LIFO is for comparison only: IAS 2 does not allow
@@ -101,7 +101,7 @@ def lots_left(moves: Moves, costs: MoveCosts) -> List[LotLeft]:
     words="inventory value, year end stock, stock value, stock take, fifo, closing stock, stock on the shelf",
 )
 def stock_from_count(bought: Bought, costs: LotCosts, left: Left, method: CountMethod = "FIFO") -> StockValue:
-    """What went out cost and what is left is worth, from the lots bought and a count at the end.
+    """Cost of what went out, value of what is left, from the lots bought and a count at the end.
 
     For a small maker's year: no issue need be written down. By FIFO it comes to
     what a log would say. LIFO is for comparison only: IAS 2 does not allow it,
@@ -128,7 +128,7 @@ def stock_from_count(bought: Bought, costs: LotCosts, left: Left, method: CountM
     words="weighted average, average price paid, mean price of purchases",
 )
 def average_cost(bought: Bought, costs: LotCosts) -> UnitCost:
-    """Average cost of one unit over all lots: the periodic average. Not rounded, so round what it is multiplied to.
+    """Average cost of one unit over all lots: the periodic average. Not rounded: round what you work out from it.
 
     >>> average_cost(bought=[30, 50], costs=[2, 2.4])
     2.25
@@ -141,7 +141,7 @@ def average_cost(bought: Bought, costs: LotCosts) -> UnitCost:
     words="specific identification, lot by lot",
 )
 def stock_from_lots(bought: Bought, costs: LotCosts, taken: Taken) -> StockValue:
-    """What went out cost and what is left is worth, where it is written down which lot each came from.
+    """Cost of what went out, value of what is left, if you wrote down which lot each came from.
 
     For comparison only, as candles of a kind are alike: IAS 2 keeps it for goods
     that cannot stand in for each other.

@@ -46,7 +46,7 @@ from candlecalc.quantities.rounding import round_half_away
 
 @formula(native="counted-booked", source=COUNTING, part=True)
 def count_difference(counted: Counted, booked: Booked) -> Difference:
-    """What a count finds more than the books say; minus where it finds less.
+    """How much a count finds above the books; minus where it finds less.
 
     >>> count_difference(counted=46, booked=48)
     -2.0
@@ -57,7 +57,8 @@ def count_difference(counted: Counted, booked: Booked) -> Difference:
 @formula(
     native="(counted-booked)*cost",
     source=COUNTING,
-    words="shrinkage of stock, stock count differences, breakage, broken candles, missing stock, theft, stock "
+    words="stocktake discrepancy, stocktake difference, shrinkage of stock, stock count differences, breakage, "
+    "broken candles, missing stock, theft, stock "
     "take, inventory count, write off",
 )
 def count_difference_cost(counted: Counted, booked: Booked, cost: UnitCost) -> SignedMoney:
@@ -150,7 +151,7 @@ def days_in_stock(goods: GoodsCost, opening: OpeningStock, closing: ClosingStock
     words="how long will stock last, days of stock, weeks of stock, run out, when will I run out, supply left",
 )
 def days_covered(on_hand: OnHand, a_day: PerDay) -> DaysCovered:
-    """How many days what is on hand lasts, where so much goes in a day.
+    """How many days your stock lasts, from how much goes in a day.
 
     >>> days_covered(on_hand=48, a_day=3)
     16.0
@@ -216,7 +217,7 @@ class LotToUse(NamedTuple):
     words="oldest first, FEFO, which bottle first",
 )
 def lots_to_use(lots: LotNames, amounts: LotAmounts, dates: LotDates, needed: ToUse, as_of: AsOf) -> List[LotToUse]:
-    """Which lots to take what is needed from: the one that ends first comes first.
+    """Which lots to use for what is needed: the one with the earliest date first.
 
     A lot past its day is left alone. Where the others do not hold enough, it is
     refused with what they hold.

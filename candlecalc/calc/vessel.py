@@ -169,7 +169,8 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
     native="INT(ROUND(wax*(1+load)/fill,6))",
     requires={"fill > 0": "fill must be more than 0"},
     source=PRACTICE,
-    words="how many jars can I fill, how many candles can I make, candles from a bag of wax, wax melts, "
+    words="leftover wax how many candles, how many jars from this wax, how many jars can I fill, how many "
+    "candles can I make, candles from a bag of wax, wax melts, "
     "clamshells, tealights, votives, how many tins",
 )
 def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
@@ -188,7 +189,7 @@ def vessels_filled(wax: Wax, fill: Fill, load: Load = 0.0) -> Vessels:
     words="fill line, partly filled, how deep, how full, fill height, depth of wax, how much wax to a line",
 )
 def fill_to_depth(diameter: InsideDiameter, depth: Depth, density: Density, base: BaseRise = 0.0) -> Fill:
-    """Weight of wax and oil that stands so deep in a straight round vessel.
+    """Weight of wax and oil to a given depth in a straight round vessel.
 
     Use the density at the temperature you measure the depth at: set wax stands
     lower than the hot pour.
@@ -224,7 +225,7 @@ def volume_to_weight(volume: AnyVolume, density: AnyDensity) -> Weighed:
     "clamshells, silicone mould, pillar mould",
 )
 def pieces_from_mould(wax: Wax, load: Load, cavity: Cavity, density: Density) -> Pieces:
-    """Whole pieces that a melt makes in a mould, such as wax melts: wax and oil over what a cavity takes.
+    """Whole pieces, such as wax melts, from one melt: wax and oil divided by what one mould cavity holds.
 
     A cavity that you have weighed filled beats this figure.
 

@@ -80,7 +80,7 @@ def dye_for_wax(wax: Wax, share: DyeShare) -> Dye:
     "blocks, color block",
 )
 def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
-    """Pieces of dye for a melt, where one piece colours so much wax: blocks, chips, to the nearest half or quarter.
+    """Pieces of dye (blocks, chips) for a melt, by how much wax one piece colours, to the nearest half or quarter.
 
     >>> dye_pieces(wax=1000, coloured=450, cuts=4)
     2.25
@@ -91,7 +91,8 @@ def dye_pieces(wax: Wax, coloured: Coloured, cuts: Cuts = 1.0) -> DyePieces:
 @formula(
     requires=ADD_UP,
     source=PRACTICE,
-    words="wax blend, blend of waxes, soy and coconut, soy coconut blend, additive, additives, stearic acid, "
+    words="wax blend ratio, blend by weight, 70 30 blend, wax blend, blend of waxes, soy and coconut, soy "
+    "coconut blend, additive, additives, stearic acid, "
     "polymer additive, UV inhibitor, beeswax and soy, hardener, recipe in parts, formula in percent",
 )
 def wax_parts(wax: Wax, shares: WaxShares) -> Waxes:
@@ -180,7 +181,7 @@ def liquid_density(
     words="shrinkage, sinkholes, wax sinks, sinks around the wick, contraction, wax pulls away, dips",
 )
 def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
-    """How much a wax draws together from the pour until it has set and cooled, from two densities.
+    """How much a wax shrinks from the pour until it has set and cooled, from two densities.
 
     >>> round(setting_shrinkage(hot=0.8, cold=0.9), 4)
     0.1111
@@ -196,8 +197,8 @@ def setting_shrinkage(hot: HotDensity, cold: SetDensity) -> Shrinkage:
 def top_up_pour(fill: Fill, shrinkage: Shrinkage = 0.1) -> TopUp:
     """Scented wax to keep back for a second pour that brings a vessel up to its first level again.
 
-    This is the most it can take: what draws away from the glass or sinks evenly
-    needs no filling. A tenth is a guess until you have weighed your own.
+    This is the most it can need: a gap at the glass or an even drop in level needs no
+    filling. A tenth is a guess until you have weighed your own.
 
     >>> top_up_pour(fill=220, shrinkage=0.08)
     17.6

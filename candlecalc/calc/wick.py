@@ -54,7 +54,8 @@ class Judged(NamedTuple):
 
 @formula(
     source=STOPS,
-    words="burn test, test burn, wick test, sooting, soot, smoke, smoking, flame too "
+    words="max flame height, flame height limit, burn test, test burn, wick test, sooting, soot, smoke, "
+    "smoking, flame too "
     "high, jar cracked, cracked glass, relights, lights again, afterglow, four hour cycle, pass or fail",
 )
 def burn_verdict(
@@ -71,8 +72,8 @@ def burn_verdict(
 ) -> Judged:
     """What one test burn comes to, against stop conditions and the maker's own targets, with every reason.
 
-    One stop condition is enough. An observation that is missing is no good one:
-    then the test is not judged. Stay with a test burn from lighting to cold.
+    One stop condition is enough. A missing observation does not count as good: the test
+    is then not judged. Stay with a test burn from lighting to cold.
 
     >>> burn_verdict(flame=82, other_burning=0, vessel="whole", afterglow=12, lit_again="no",
     ...              targets=["burn rate"], measured=[4.1], lowest=[3], highest=[5]).verdict

@@ -104,7 +104,7 @@ class Function:
         for name, term, value in self._values(row):
             kept = value
             if not term.gives(value):
-                kept = term.end_at(value) if term.counts and value is not None else None
+                kept = term.end_at(value) if term.is_number and value is not None else None
                 if kept is None:
                     raise ValueError(
                         f"{self.name}: {name} would be {shown(value)}; it must be {term.range} ({_listed(values)})"
@@ -335,7 +335,7 @@ def _guarded(function: Function, conditions: List[language.Node], otherwise: Cal
     `otherwise`.
     """
     names = list(function.arguments)
-    plain = function.result.counts or function.result.choices
+    plain = function.result.is_number or function.result.choices
     if not plain or function.result.many or function.result.blank or not all(map(_quick, function.arguments.values())):
         test, inside = "False", "True"
     else:
@@ -382,7 +382,7 @@ def _inline(name: str, term: Term, choices: str) -> str:
 
 
 def _limits(name: str, term: Term) -> str:
-    sign = "<" if term.above else "<="
+    sign = "<" if term.low_excluded else "<="
     whole = f" and {name} % 1 == 0" if term.whole else ""
     return f"{term.low!r} {sign} {name} <= {term.high!r}{whole}"
 

@@ -114,7 +114,7 @@ def _many(term: Term) -> List[str]:
 def _limits(term: Term) -> Tuple[str, str]:
     """What is too low and what is too high, as the ends of a comparison: "<0", ">0.5"."""
     low, high = (days.FIRST, days.LAST) if term.unit == "date" else (term.low, term.high)
-    return f"{'<=' if term.above else '<'}{_limit(low, ROUND_FLOOR)}", f">{_limit(high, ROUND_CEILING)}"
+    return f"{'<=' if term.low_excluded else '<'}{_limit(low, ROUND_FLOOR)}", f">{_limit(high, ROUND_CEILING)}"
 
 
 def _limit(limit: float, outward: str) -> str:
@@ -136,10 +136,10 @@ def _outside(formula: Function, answer: Node, every: bool) -> List[Node]:
     """
     term = formula.result
     tests: List[Node] = []
-    if term.counts and (_may_be_low(formula) or (every and not _never_negative(formula))):
-        lowest = term.low if term.above or term.low <= -LARGEST else term.low - crumb_at(term.low)
-        tests.append(Operation("<=" if term.above else "<", answer, Leaf(_limit(lowest, ROUND_FLOOR))))
-    if term.counts and (term.high < LARGEST or every):
+    if term.is_number and (_may_be_low(formula) or (every and not _never_negative(formula))):
+        lowest = term.low if term.low_excluded or term.low <= -LARGEST else term.low - crumb_at(term.low)
+        tests.append(Operation("<=" if term.low_excluded else "<", answer, Leaf(_limit(lowest, ROUND_FLOOR))))
+    if term.is_number and (term.high < LARGEST or every):
         highest = term.high + crumb_at(term.high) * (term.high < LARGEST)
         tests.append(Operation(">", answer, Leaf(_limit(highest, ROUND_CEILING))))
     return tests
@@ -148,17 +148,17 @@ def _outside(formula: Function, answer: Node, every: bool) -> List[Node]:
 def _may_be_low(formula: Function) -> bool:
     """Whether an answer may come out below an end that its range has."""
     term = formula.result
-    return term.low > -LARGEST and (term.above or term.low > 0 or not _never_negative(formula))
+    return term.low > -LARGEST and (term.low_excluded or term.low > 0 or not _never_negative(formula))
 
 
 def _settled(formula: Function, answer: Node) -> Node:
     """The answer at an end of its range where it lies past it by a rounding crumb, as `Function.call` has it."""
     term = formula.result
-    if not term.counts:
+    if not term.is_number:
         return answer
     if term.high < LARGEST:
         answer = Call("MIN", (answer, Leaf(_limit(term.high, ROUND_FLOOR))))
-    if _may_be_low(formula) and not term.above:
+    if _may_be_low(formula) and not term.low_excluded:
         answer = Call("MAX", (answer, Leaf(_limit(term.low, ROUND_CEILING))))
     return answer
 

@@ -29,7 +29,7 @@ def scales_with(name: str, unit: str) -> bool:
     formula = REGISTRY[name]
     powers = EXPONENTS[unit]
     if formula.fields or not all(
-        argument.term.counts or argument.term.choices for argument in formula.arguments.values()
+        argument.term.is_number or argument.term.choices for argument in formula.arguments.values()
     ):
         return False  # nothing to draw, or nothing to scale
     if not any(_power(argument.term, powers) for argument in formula.arguments.values()):

@@ -30,7 +30,7 @@ class Term:
     help: str
     low: float = 0.0
     high: float = LARGEST
-    above: bool = False  # `low` itself is refused
+    low_excluded: bool = False  # `low` itself is refused
     whole: bool = False
     hint: str = ""  # the likely slip, shown only where a hundredth of the value would be taken
     bare: bool = False  # its numbers are typed without a unit, so that no other unit can have been meant
@@ -63,23 +63,23 @@ class Term:
         what = "whole numbers " if self.whole else ""
         if self.low <= -LARGEST:
             return "any amount" + unit
-        return what + limits(plain(self.low), plain(self.high) if self.high < LARGEST else "", self.above) + unit
+        return what + limits(plain(self.low), plain(self.high) if self.high < LARGEST else "", self.low_excluded) + unit
 
     @property
-    def counts(self) -> bool:
+    def is_number(self) -> bool:
         """Whether its values are numbers, neither words nor dates."""
         return not (self.choices or self.text or self.unit == "date")
 
     def takes(self, value: float) -> bool:
         """Whether a plain number is in range."""
-        inside = self.low < value <= self.high if self.above else self.low <= value <= self.high
+        inside = self.low < value <= self.high if self.low_excluded else self.low <= value <= self.high
         return inside and (not self.whole or value == int(value))
 
     def gives(self, value: Any) -> bool:
         """Whether a result, or one of a list of results, is what the term says."""
         if value is None:
             return self.blank
-        if self.counts:
+        if self.is_number:
             return self.takes(value)
         return isinstance(value, date if self.unit == "date" else str)
 
@@ -95,7 +95,7 @@ class Term:
         """One value as given, as `calc` takes it; a ValueError says what is allowed."""
         if self.blank and _blank(value):
             return None
-        if not self.counts:
+        if not self.is_number:
             return self._read_words(value)
         unit = ""
         if isinstance(value, str):
@@ -177,7 +177,7 @@ class Argument:
         if not cells and not self.term.blank:
             raise ValueError(f"is empty; it takes a list, each {self.term.range}")
         read: List[Any] = []
-        counts = self.term.counts
+        counts = self.term.is_number
         for position, cell in enumerate(cells, start=1):
             if counts and type(cell) in NUMBERS and self.term.takes(cell):
                 read.append(float(cell))  # nearly all of a long log: no more is asked of a plain number
@@ -191,7 +191,7 @@ class Argument:
             except ValueError as problem:
                 raise ValueError(f"at place {position} {problem}") from None
             # Totals pass over a number that is text, so the maker's own sums would differ from ours.
-            if self.term.counts and isinstance(cell, str) and cell and not units.read(cell, self.term.unit).unit:
+            if self.term.is_number and isinstance(cell, str) and cell and not units.read(cell, self.term.unit).unit:
                 raise ValueError(f'at place {position} is the text "{cell}"; it takes a number, or one with its unit')
         return read
 

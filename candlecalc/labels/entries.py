@@ -17,7 +17,7 @@ def _term(annotated: object) -> Term:
 A_SIZE = Term("mm", "a length", low=5.0, high=400.0)
 A_MARGIN = Term("mm", "a length", high=400.0)
 A_HEIGHT = Term("mm", "height of a small x", low=1.2, high=50.0)
-LOAD = Term("of wax weight", "oil as a share of the wax", above=True, high=0.5)
+LOAD = Term("of wax weight", "oil as a share of the wax", low_excluded=True, high=0.5)
 A_COUNT = Term("", "how many", low=1.0, high=100.0, whole=True)
 # A printer that is off by more than 2 % is set to scale: no reading puts that right.
 AS_PRINTED = "what your ruler reads on the calibration page"

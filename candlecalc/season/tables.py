@@ -25,8 +25,8 @@ def _entry(annotated: object, low: float | None = None, high: float | None = Non
 # In any currency: a pack may cost a million where a coin is worth little.
 MONEY = _entry(terms.Money, high=1e6)
 RATE = _entry(terms.HourlyRate, high=1e6)
-PRICE = Term("money", "a price", above=True, high=1e6)
-A_WEIGHT, A_DEGREE = Term("g", "a weight", above=True), Term("C", "a temperature")
+PRICE = Term("money", "a price", low_excluded=True, high=1e6)
+A_WEIGHT, A_DEGREE = Term("g", "a weight", low_excluded=True), Term("C", "a temperature")
 MELTS, POURS = _entry(A_DEGREE, 20, 110), _entry(A_DEGREE, 30, 120)  # wax freezes below, and smokes above
 CEILING, FLASH = _entry(A_DEGREE, 40, 250), _entry(A_DEGREE, 20, 300)
 WATER, POT = _entry(A_WEIGHT, 10, 20e3), _entry(A_WEIGHT, 100, 200e3)
@@ -263,7 +263,7 @@ PRICES = Table(
     optional=True,
 )  # fmt: skip
 
-PACKS = Term("", "how many packs", low=0.0, above=True, high=1e5)
+PACKS = Term("", "how many packs", low=0.0, low_excluded=True, high=1e5)
 
 PURCHASES = Table(
     "purchases",

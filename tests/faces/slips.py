@@ -94,10 +94,10 @@ def _wrong(argument, value):
 
 
 def _wrong_numbers(term, value):
-    if not term.counts:
+    if not term.is_number:
         return
     if term.low > -LARGEST:
-        yield "too low", term.low if term.above else term.low - 0.001
+        yield "too low", term.low if term.low_excluded else term.low - 0.001
     yield "too high", 2 * LARGEST if term.high >= LARGEST else term.high + 0.001
     if term.whole and term.takes(value + 1):
         yield "not whole", value + 0.5
@@ -126,7 +126,7 @@ def refused_together(declared):
 def _at_zero(declared):
     """Each argument in turn at 0, where its own range takes that; then all of them, lists too."""
     taken = _samples(declared.name)[-1]
-    may = {name: argument.term for name, argument in declared.arguments.items() if argument.term.counts}
+    may = {name: argument.term for name, argument in declared.arguments.items() if argument.term.is_number}
     nothing = {name: [0] * len(taken[name]) if term.many else 0 for name, term in may.items() if term.takes(0)}
     yield from ({**taken, name: 0} for name in nothing if not may[name].many)
     yield {**taken, **nothing}

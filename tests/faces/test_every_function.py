@@ -39,7 +39,7 @@ def test_true_is_no_number(face, name):
 def in_range(name):
     """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
     declared = REGISTRY[name]
-    drawn = all(argument.term.counts or argument.term.choices for argument in declared.arguments.values())
+    drawn = all(argument.term.is_number or argument.term.choices for argument in declared.arguments.values())
     return list(samples(declared, EACH))[:EACH] if drawn else [reference.example(declared)]
 
 
@@ -74,7 +74,7 @@ def _bad(term):
     low, high = limits(term)
     bad = ["a word"]
     if term.low > -LARGEST:
-        below = term.low if term.above else term.low - 1
+        below = term.low if term.low_excluded else term.low - 1
         # An empty cell comes to an add-in as 0, so where a blank is taken 0 is one.
         bad = [-1.0 if term.blank and below == 0 else below, *bad]
     if term.high < LARGEST:
@@ -85,7 +85,7 @@ def _bad(term):
 def _together(declared):
     """Two draws for each thing that arguments ask of each other, each in range by itself."""
     chance = random.Random(declared.name)  # noqa: S311
-    drawn = [argument.term.counts or argument.term.choices for argument in declared.arguments.values()]
+    drawn = [argument.term.is_number or argument.term.choices for argument in declared.arguments.values()]
     found = 0
     for _ in range(2000 if declared.requires and all(drawn) else 0):
         given = {key: _one(argument.term, chance) for key, argument in declared.arguments.items()}

@@ -50,7 +50,7 @@ def faults(field, row, measures):
     if field.term:
         low, high = measures.limits(field.term)
         yield "a word"
-        yield from [low if field.term.above else low - 1] if low > -LARGEST else []
+        yield from [low if field.term.low_excluded else low - 1] if low > -LARGEST else []
         yield from [high + 1] if high < LARGEST else []
         yield from [math.floor(max(low, 0)) + 1.5] if field.term.whole else []
     elif field.choices or field.names_from:

@@ -13,7 +13,7 @@ Fill = Annotated[float, Term("g", "wax and oil together, as poured into a vessel
 Dye = Annotated[float, Term("g", "dye to weigh out")]
 Weight = Annotated[float, Term("g", "a weight, in any unit; the answer is in the same unit")]
 Water = Annotated[float, Term("g", "the water the vessel holds to the brim, as weighed on a scale in air", low=10.0)]
-Step = Annotated[float, Term("g", "the smallest step the scale shows", above=True, high=100.0)]
+Step = Annotated[float, Term("g", "the smallest step the scale shows", low_excluded=True, high=100.0)]
 
 # Shares
 Load = Annotated[
@@ -49,7 +49,7 @@ Limit = Annotated[
         "of the finished candle",
         "highest share of this oil in the finished candle by its certificate; 1 where it sets none",
         high=1.0,
-        above=True,
+        low_excluded=True,
         hint=PERCENT,
         rounding="down",
     ),
@@ -60,7 +60,7 @@ Limits = Annotated[
         "of the finished candle",
         "highest share of each oil in the finished candle by its certificate; 1 where it sets none",
         high=1.0,
-        above=True,
+        low_excluded=True,
         hint=PERCENT,
         many=True,
     ),
@@ -111,7 +111,7 @@ AnyDensity = Annotated[
     float, Term("g/ml", "weight of a millilitre of it, from its data sheet (relative density)", low=0.5, high=2.0)
 ]
 Weighed = Annotated[float, Term("g", "what to weigh for it")]
-Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", above=True, high=10_000.0)]
+Cavity = Annotated[float, Term("ml", "what one cavity of the mould holds", low_excluded=True, high=10_000.0)]
 
 # Counts and time
 Count = Annotated[float, Term("", "how many, a whole number", high=1e6, whole=True)]
@@ -124,18 +124,19 @@ PerOrder = Annotated[float, Term("", "how many candles an order holds on average
 People = Annotated[float, Term("", "how many people work at it", high=1000.0)]
 Times = Annotated[float, Term("", "how many days or months of it there are", high=1e6)]
 Minutes = Annotated[float, Term("min", "working time", high=1e6)]
-Activity = Annotated[float, Term("h", "hours of work over the same time", high=1e6, above=True)]
+Activity = Annotated[float, Term("h", "hours of work over the same time", high=1e6, low_excluded=True)]
 
 GoodWanted = Annotated[float, Term("", "how many good ones are wanted", high=1e6, whole=True)]
 GoodYield = Annotated[
     float,
-    Term("of what is made", "share that comes out good enough to sell", above=True, high=1.0, hint=PERCENT),
+    Term("of what is made", "share that comes out good enough to sell", low_excluded=True, high=1.0, hint=PERCENT),
 ]
 TestCandles = Annotated[float, Term("", "how many test candles the recipe takes", high=1e4, whole=True)]
 TestCost = Annotated[float, Term("money", "what one test candle costs: materials, and the time to make and burn it")]
-SpreadOver = Annotated[float, Term("", "how many candles of the recipe carry it", low=1.0, high=1e6, whole=True)]
+SpreadOver = Annotated[float, Term("", "how many candles share that cost", low=1.0, high=1e6, whole=True)]
 Coloured = Annotated[
-    float, Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", above=True)
+    float,
+    Term("g", "wax that one piece of dye colours as wanted, by its supplier or your own tests", low_excluded=True),
 ]
 DyePieces = Annotated[float, Term("", "pieces of dye", noun="pieces")]
 Cuts = Annotated[float, Term("", "parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters",
@@ -147,7 +148,7 @@ SignedMoney = Annotated[float, Term("money", "an amount of money; minus for a cr
 MoneyParts = Annotated[List[float], Term("money", "an amount for each line, in its order", low=-LARGEST, many=True)]
 Amounts = Annotated[Sequence[float], Term("", "each line's value, weight or quantity", many=True, goods="alike")]
 Prices = Annotated[Sequence[float], Term("money", "price of each product, before tax", many=True)]
-Costs = Annotated[Sequence[float], Term("money", "cost of each product that comes and goes with it", many=True)]
+Costs = Annotated[Sequence[float], Term("money", "what one more of each product costs", many=True)]
 Mix = Annotated[Sequence[float], Term("", "how many of each product sell together", many=True)]
 Cost = Annotated[float, Term("money", "what the candle costs")]
 BatchCost = Annotated[float, Term("money", "what the whole batch costs")]
@@ -156,16 +157,18 @@ LowestPrice = Annotated[float, Term("money", "the lowest price before tax", roun
 TaxedPrice = Annotated[float, Term("money", "price with tax in it")]
 ShelfPrice = Annotated[float, Term("money", "price as the place states it, with tax in it or not")]
 PackPrice = Annotated[float, Term("money", "price of the pack")]
-PackSize = Annotated[float, Term("", "what the pack holds: a weight, or how many pieces", above=True, goods="alike")]
+PackSize = Annotated[
+    float, Term("", "what the pack holds: a weight, or how many pieces", low_excluded=True, goods="alike")
+]
 UnitCost = Annotated[float, Term("money per unit", "cost of one unit of the material: a piece, or a unit of weight")]
-Quantity = Annotated[float, Term("", "how much of the material, in the unit that its cost is per", goods="alike")]
-Factor = Annotated[float, Term("", "how many of the other unit make one of this", above=True)]
+Quantity = Annotated[float, Term("", "how much of the material, in the unit it is priced by", goods="alike")]
+Factor = Annotated[float, Term("", "how many of the other unit make one of this", low_excluded=True)]
 UnitCosts = Annotated[Sequence[float], Term("money per unit", "cost of one unit of each part", many=True)]
 PartAmounts = Annotated[
     Sequence[float], Term("", "how much of each part, in the unit its cost is per", many=True, goods="each")
 ]
 HourlyRate = Annotated[float, Term("money per h", "money for an hour of work")]
-PriceStep = Annotated[float, Term("money", "the step between the prices the maker uses", above=True)]
+PriceStep = Annotated[float, Term("money", "the step between the prices the maker uses", low_excluded=True)]
 Ending = Annotated[float, Term("money", "what prices end in, below the step: 0.95 for 17.95")]
 
 # Shares of money

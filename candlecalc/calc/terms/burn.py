@@ -20,8 +20,8 @@ Confidence = Annotated[
 Before = Annotated[float, Term("g", "what the candle weighed before the burn, jar and all")]
 Afterwards = Annotated[float, Term("g", "what it weighed after the burn, jar and all")]
 Hours = Annotated[float, Term("h", "hours of burning", high=1e6)]
-SomeHours = Annotated[float, Term("h", "hours of burning", high=1e6, above=True)]
-BurnRate = Annotated[float, Term("g/h", "wax burnt in an hour", high=1e6, above=True)]
+SomeHours = Annotated[float, Term("h", "hours of burning", high=1e6, low_excluded=True)]
+BurnRate = Annotated[float, Term("g/h", "wax burnt in an hour", high=1e6, low_excluded=True)]
 # A flame of less than a gram an hour goes out; of an ounce an hour nobody has a wick. Common practice, no source.
 SLOWEST, QUICKEST = 1.0, 500.0
 Rate = Annotated[float, Term("g/h", "wax burnt in an hour", low=SLOWEST, high=QUICKEST)]
@@ -40,19 +40,26 @@ SomeLeft = Annotated[
 ]
 Fastest = Annotated[
     float,
-    Term("g/h", "the fastest it may burn: the high end of the rate's interval", high=1e6, above=True, rounding="up"),
+    Term(
+        "g/h",
+        "the fastest it may burn: the high end of the rate's interval",
+        high=1e6,
+        low_excluded=True,
+        rounding="up",
+    ),
 ]
 CandleRates = Annotated[
-    Sequence[float], Term("g/h", "rate of burning of each candle of one recipe", high=1e6, above=True, many=True)
+    Sequence[float], Term("g/h", "rate of burning of each candle of one recipe", high=1e6, low_excluded=True, many=True)
 ]
 Stays = Annotated[float, Term("g", "wax that stays in the vessel when burning stops")]
 StopDepth = Annotated[float, Term("mm", "depth of wax at which burning stops", high=500.0)]
 EndWeight = Annotated[
     float, Term("g", "what it weighs when burning has to stop: the jar, the wick and the wax that stays")
 ]
-LabelHours = Annotated[float, Term("h", "hours to put on a label, whole and not too many", high=1e6, whole=True)]
+LabelHours = Annotated[float, Term("h", "whole hours for a label, rounded down", high=1e6, whole=True)]
 HeatOfBurning = Annotated[
-    float, Term("MJ/kg", "heat that a kilogram of it gives as it burns (lower heating value)", high=60.0, above=True)
+    float,
+    Term("MJ/kg", "heat that a kilogram of it gives as it burns (lower heating value)", high=60.0, low_excluded=True),
 ]
 HeatGiven = Annotated[float, Term("W", "heat that the flame gives to the room")]
 CostPerHour = Annotated[float, Term("money per h", "what an hour of burning costs")]
@@ -71,7 +78,7 @@ PoolHours = Annotated[Sequence[float], Term("h", "hours since lighting, at each 
 PoolWidths = Annotated[
     Sequence[float], Term("mm", "how wide the melt pool was then, up to the wall", high=1000.0, many=True)
 ]
-PoolGrowth = Annotated[float, Term("mm/h", "how much wider the melt pool gets in an hour", above=True)]
+PoolGrowth = Annotated[float, Term("mm/h", "how much wider the melt pool gets in an hour", low_excluded=True)]
 PoolTime = Annotated[float, Term("h", "hours from lighting until the melt pool reaches the wall")]
 FlameHeights = Annotated[
     Sequence[float],
@@ -111,7 +118,7 @@ LitAgain = Annotated[
          blank=True),
 ]  # fmt: skip
 MostFlame = Annotated[
-    float, Term("mm", "the tallest flame that is no stop: 75 or 3 in, for a tea light 30", low=10.0, high=76.2)
+    float, Term("mm", "tallest flame that is not a stop: 75 mm or 3 in; tea light 30 mm", low=10.0, high=76.2)
 ]
 TargetNames = Annotated[
     Optional[List[Optional[str]]],

@@ -78,7 +78,7 @@ Dilutions = Annotated[
         "of the sample",
         "share of each oil in the sample that its sheet describes; 1 or blank where it describes the neat oil",
         high=1.0,
-        above=True,
+        low_excluded=True,
         hint=PERCENT,
         many=True,
         blank=True,
@@ -112,7 +112,7 @@ Uncertainty = Annotated[
 ]
 Holds = Annotated[
     Optional[float],
-    Term("ml", "what the package holds: the weight of the candle over its density", above=True, blank=True),
+    Term("ml", "what the package holds: the weight of the candle over its density", low_excluded=True, blank=True),
 ]
 Buyer = Annotated[
     Literal["public", "trade"], Term("", "who buys it: anybody, or trade alone", choices=("public", "trade"))
@@ -151,7 +151,8 @@ InOil = Annotated[
     float, Term("of the oil", "share of the substance in the oil, the upper end of its range", high=1.0, hint=PERCENT)
 ]
 ClassLimit = Annotated[
-    float, Term("of the finished candle", "share from which the substance counts", high=1.0, above=True, hint=PERCENT)
+    float,
+    Term("of the finished candle", "share from which the substance counts", high=1.0, low_excluded=True, hint=PERCENT),
 ]
 LoadReached = Annotated[
     float, Term("of wax weight", "the load at which the limit is reached: stay below it", high=0.5, rounding="down")
@@ -160,7 +161,7 @@ Change = Annotated[
     float, Term("of the share it had", "change of a substance's share, up or down", high=1.0, rounding="down")
 ]
 WaterToxicity = Annotated[
-    float, Term("mg/l", "the lowest LC50, EC50 or NOEC in section 12 of the data sheet", high=1.0, above=True)
+    float, Term("mg/l", "the lowest LC50, EC50 or NOEC in section 12 of the data sheet", high=1.0, low_excluded=True)
 ]
 WaterTest = Annotated[
     Literal["acute", "chronic", "chronic, degradable"],

@@ -92,30 +92,32 @@ Cautions = Annotated[List[str], Term("", "what to mind, a line each", text=True,
 # Heat
 Heated = Annotated[float, Term("g", "weight of what is heated: a wax, a pot, the water of a bath")]
 SpecificHeat = Annotated[
-    float, Term("kJ/(kg C)", "heat that warms a kilogram of it by one degree C", high=10.0, above=True)
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of it by one degree C", high=10.0, low_excluded=True)
 ]
 SolidHeat = Annotated[
-    float, Term("kJ/(kg C)", "heat that warms a kilogram of set wax by one degree C", high=10.0, above=True)
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of set wax by one degree C", high=10.0, low_excluded=True)
 ]
 LiquidHeat = Annotated[
-    float, Term("kJ/(kg C)", "heat that warms a kilogram of melted wax by one degree C", high=10.0, above=True)
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of melted wax by one degree C", high=10.0, low_excluded=True)
 ]
 OilHeat = Annotated[
-    float, Term("kJ/(kg C)", "heat that warms a kilogram of oil by one degree C", high=10.0, above=True)
+    float, Term("kJ/(kg C)", "heat that warms a kilogram of oil by one degree C", high=10.0, low_excluded=True)
 ]
 LatentHeat = Annotated[float, Term("kJ/kg", "heat that melts a kilogram of it once it is warm enough", high=1000.0)]
 SpecificHeats = Annotated[
     Sequence[float],
-    Term("kJ/(kg C)", "specific heat of each, all set or all melted", high=10.0, above=True, many=True),
+    Term("kJ/(kg C)", "specific heat of each, all set or all melted", high=10.0, low_excluded=True, many=True),
 ]
 LatentHeats = Annotated[Sequence[float], Term("kJ/kg", "latent heat of each", high=1000.0, many=True)]
 Heat = Annotated[float, Term("kJ", "heat that has to get into it")]
 Power = Annotated[float, Term("W", "power of the heater, as its plate states it", low=10.0, high=1e5)]
 Efficiency = Annotated[
     float,
-    Term("of the heater's power", "share of the power that gets into the wax", high=1.0, above=True, hint=PERCENT),
+    Term(
+        "of the heater's power", "share of the power that gets into the wax", high=1.0, low_excluded=True, hint=PERCENT
+    ),
 ]
-HeatingTime = Annotated[float, Term("min", "how long the heater was on", high=1e6, above=True)]
+HeatingTime = Annotated[float, Term("min", "how long the heater was on", high=1e6, low_excluded=True)]
 TimeNeeded = Annotated[float, Term("min", "how long the heater is on")]
 
 # Cooling
@@ -132,10 +134,11 @@ SomeCoolingTime = Annotated[
     Optional[float], Term("min", "minutes after the first reading; blank where it cannot be told", blank=True)
 ]
 CoolingNote = Annotated[str, Term("", "what to know about it", text=True)]
-Between = Annotated[float, Term("min", "minutes from the first reading to the second", high=1e5, above=True)]
+Between = Annotated[float, Term("min", "minutes from the first reading to the second", high=1e5, low_excluded=True)]
 After = Annotated[float, Term("min", "minutes after the first reading", high=1e5)]
 CoolingConstant = Annotated[
-    float, Term("per min", "share of what it is warmer than the room that goes in a minute, compounding", above=True)
+    float,
+    Term("per min", "share of the gap to room temperature lost each minute, compounding", low_excluded=True),
 ]
 
 # Of one density at another temperature

@@ -15,7 +15,11 @@ Ordering = Annotated[
 ]
 Holding = Annotated[
     float,
-    Term("money per unit", "cost to keep one unit for the whole of that time: money tied up, room, losses", above=True),
+    Term(
+        "money per unit",
+        "cost to keep one unit for the whole of that time: money tied up, room, losses",
+        low_excluded=True,
+    ),
 ]
 HoldingShare = Annotated[
     float,
@@ -23,13 +27,13 @@ HoldingShare = Annotated[
         "of the price",
         "cost to keep a unit for the whole of that time, as a share of its price",
         high=1.0,
-        above=True,
+        low_excluded=True,
         hint=PERCENT,
     ),
 ]
 OrderQuantity = Annotated[float, Term("", "how much to order at a time, in the unit that demand is in", goods="alike")]
 OrderedQuantity = Annotated[
-    float, Term("", "how much is ordered at a time, in the unit that demand is in", above=True, goods="alike")
+    float, Term("", "how much is ordered at a time, in the unit that demand is in", low_excluded=True, goods="alike")
 ]
 UnitPrice = Annotated[float, Term("money per unit", "price of one unit at that quantity")]
 Breaks = Annotated[
@@ -41,13 +45,13 @@ BreakPrices = Annotated[
     Term(
         "money per unit",
         "price of one unit from each of these quantities up, on all that is bought",
-        above=True,
+        low_excluded=True,
         many=True,
     ),
 ]
 Needed = Annotated[float, Term("", "how much is needed", goods="alike")]
 OnHand = Annotated[float, Term("", "how much is on hand", goods="alike")]
-Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", above=True, goods="alike")]
+Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", low_excluded=True, goods="alike")]
 Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, noun="packs")]
 
 # Ordering again
@@ -60,7 +64,7 @@ RunOut = Annotated[
         "of the orders",
         "share of orders during which running out is accepted",
         high=0.5,
-        above=True,
+        low_excluded=True,
         hint=PERCENT,
     ),
 ]
@@ -78,16 +82,16 @@ Leftover = Annotated[
     float,
     Term("money", "what one still brings after the season; minus if it costs money to be rid of", low=-LARGEST),
 ]
-SeasonDemand = Annotated[float, Term("", "how many people will want in the season, on average")]
+SeasonDemand = Annotated[float, Term("", "average number wanted in the season")]
 SmallDemand = Annotated[
     float, Term("", "how many people will want in the season, on average; from 700 up use the normal one", high=700.0)
 ]
 SeasonSpread = Annotated[
-    float, Term("", "standard deviation of how many people want, from season to season", above=True)
+    float, Term("", "standard deviation of the number wanted, from season to season", low_excluded=True)
 ]
 Records = Annotated[
     Sequence[float],
-    Term("", "how many people wanted in each season like it; one that sold out says less than was wanted", many=True),
+    Term("", "number wanted in each season like it; a season that sold out shows less than was wanted", many=True),
 ]
 DemandKind = Annotated[
     Literal["normal", "Poisson", "records"],
@@ -99,11 +103,16 @@ DemandKind = Annotated[
 ]
 SomeDemand = Annotated[
     Optional[float],
-    Term("", "how many people will want in the season, on average; for normal and Poisson", blank=True),
+    Term("", "average number wanted in the season; for normal and Poisson", blank=True),
 ]
 SomeSpread = Annotated[
     Optional[float],
-    Term("", "standard deviation of how many people want, from season to season; for normal", above=True, blank=True),
+    Term(
+        "",
+        "standard deviation of how many people want, from season to season; for normal",
+        low_excluded=True,
+        blank=True,
+    ),
 ]
 SomeRecords = Annotated[
     Optional[Sequence[Optional[float]]],
@@ -176,7 +185,12 @@ Available = Annotated[float, Term("", "how much there is to share out", goods="a
 Wants = Annotated[Sequence[float], Term("", "how much each one wants, in the same unit", many=True, goods="alike")]
 WholeStep = Annotated[
     float,
-    Term("", "the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g", above=True, goods="alike"),
+    Term(
+        "",
+        "the smallest amount that is handed out: 1 for pieces, 50 for steps of 50 g",
+        low_excluded=True,
+        goods="alike",
+    ),
 ]
 Given = Annotated[List[float], Term("", "how much each one gets, in the order of the list", many=True, goods="alike")]
 
@@ -188,7 +202,7 @@ Items = Annotated[
 ItemsOnHand = Annotated[Sequence[Optional[float]], Term("", "how much of each item is on hand", many=True, blank=True)]
 ItemPacks = Annotated[
     Sequence[Optional[float]],
-    Term("", "what each item is bought or made in; blank for any amount", above=True, many=True, blank=True),
+    Term("", "what each item is bought or made in; blank for any amount", low_excluded=True, many=True, blank=True),
 ]
 ItemLeads = Annotated[
     Sequence[Optional[float]],
@@ -205,7 +219,8 @@ RecipeParts = Annotated[
     Sequence[str], Term("", "a material, or a product made before, that goes into it", text=True, many=True, blank=True)
 ]
 RecipeAmounts = Annotated[
-    Sequence[float], Term("", "how much of the part goes into one of the product", above=True, many=True, blank=True)
+    Sequence[float],
+    Term("", "how much of the part goes into one of the product", low_excluded=True, many=True, blank=True),
 ]
 Wanted = Annotated[
     Sequence[str],

@@ -8,14 +8,14 @@ from candlecalc.declaration.term import LARGEST, Term
 # What is earned
 PriceLeft = Annotated[float, Term("money", "price before tax, less the place's fees on it")]
 CostWithoutTime = Annotated[float, Term("money", "what the candle costs, without the maker's own time")]
-OwnMinutes = Annotated[float, Term("min", "the maker's own working time on it", above=True, high=1e6)]
+OwnMinutes = Annotated[float, Term("min", "the maker's own working time on it", low_excluded=True, high=1e6)]
 Earned = Annotated[float, Term("money per h", "left for each hour of work; minus for a loss", low=-LARGEST)]
 Takings = Annotated[float, Term("money", "what was taken for candles, before tax")]
 GoodsSold = Annotated[float, Term("money", "what the candles sold cost, all of them")]
 StallCosts = Annotated[float, Term("money", "what the day costs whatever is sold: stall, travel, parking, meals")]
 StallFees = Annotated[float, Term("money", "what card companies and the organiser keep of the takings")]
 StallHours = Annotated[
-    float, Term("h", "hours that the day takes: packing, travel, setting up, selling", above=True, high=1000.0)
+    float, Term("h", "hours that the day takes: packing, travel, setting up, selling", low_excluded=True, high=1000.0)
 ]
 
 VariableCost = Annotated[float, Term("money", "cost of each extra candle sold, without fixed costs")]
@@ -25,9 +25,9 @@ Lots = Annotated[float, Term("", "lots of the mix to sell", noun="lots")]
 RetailPrice = Annotated[float, Term("money", "retail price: what the buyer in the shop pays, with tax in it or not")]
 WholesalePrice = Annotated[float, Term("money", "wholesale price: what the shop pays the maker")]
 ShopShare = Annotated[float, Term("of the price", "what the shop keeps of the retail price", high=0.99, hint=PERCENT)]
-BundlePrice = Annotated[float, Term("money", "price of the whole bundle, before tax", above=True)]
+BundlePrice = Annotated[float, Term("money", "price of the whole bundle, before tax", low_excluded=True)]
 BundleCosts = Annotated[
-    Sequence[float], Term("money", "what each thing in the bundle costs, a candle that is in it twice twice", many=True)
+    Sequence[float], Term("money", "cost of each thing in the bundle; list a candle twice if it is in twice", many=True)
 ]
 Packing = Annotated[float, Term("money", "box, filling and ribbon of the bundle")]
 BundleFees = Annotated[float, Term("money", "what the place keeps of the price of the bundle")]
@@ -45,12 +45,12 @@ Commission = Annotated[float, Term("of the price", "commission that the shop kee
 PaidAlready = Annotated[float, Term("money", "what the shop has paid on them already")]
 Due = Annotated[float, Term("money", "what the shop owes; minus where it has paid too much", low=-LARGEST)]
 OtherPrice = Annotated[float, Term("money", "price of the other candle")]
-OtherWeight = Annotated[float, Term("g", "net weight of the other candle", above=True, high=25_000.0)]
-OwnWeight = Annotated[float, Term("g", "net weight of yours", above=True, high=25_000.0)]
+OtherWeight = Annotated[float, Term("g", "net weight of the other candle", low_excluded=True, high=25_000.0)]
+OwnWeight = Annotated[float, Term("g", "net weight of yours", low_excluded=True, high=25_000.0)]
 Matching = Annotated[float, Term("money", "price of yours, with tax in it if the other's has")]
 
 # Parcels and cartons
-ParcelWeight = Annotated[float, Term("g", "what the packed parcel weighs", above=True, high=1e6)]
+ParcelWeight = Annotated[float, Term("g", "what the packed parcel weighs", low_excluded=True, high=1e6)]
 BillableWeight = Annotated[float, Term("g", "the weight that postage is charged for", rounding="up")]
 ParcelLength = Annotated[float, Term("mm", "length of the packed parcel, outside", low=10.0, high=5000.0)]
 ParcelWidth = Annotated[float, Term("mm", "width of the packed parcel, outside", low=10.0, high=5000.0)]
@@ -67,7 +67,7 @@ DivisorKind = Annotated[
     ),
 ]
 RoundedUpTo = Annotated[
-    float, Term("g", "the carrier charges for whole ones of this weight, such as 1 lb; 0 for none", high=1e5)
+    float, Term("g", "the carrier charges in whole steps of this, such as 1 lb; 0 for no steps", high=1e5)
 ]
 CartonLength = Annotated[float, Term("mm", "length of the carton, inside", low=10.0, high=5000.0)]
 CartonWidth = Annotated[float, Term("mm", "width of the carton, inside", low=10.0, high=5000.0)]

@@ -64,10 +64,10 @@ GoodsCost = Annotated[float, Term("money", "cost of the goods sold or used over 
 OpeningStock = Annotated[float, Term("money", "what stock was worth at the start, at cost")]
 ClosingStock = Annotated[float, Term("money", "what stock was worth at the end, at cost")]
 Turns = Annotated[float, Term("times", "how often the average stock was sold or used over the time")]
-Period = Annotated[float, Term("days", "how many days the time has", above=True, high=3660.0)]
+Period = Annotated[float, Term("days", "how many days the time has", low_excluded=True, high=3660.0)]
 DaysOfStock = Annotated[float, Term("days", "how many days the stock lasts")]
 DaysCovered = Annotated[float, Term("days", "how many days the stock lasts", rounding="down")]
-PerDay = Annotated[float, Term("", "how much is used or sold in a day", above=True, goods="alike")]
+PerDay = Annotated[float, Term("", "how much is used or sold in a day", low_excluded=True, goods="alike")]
 
 # Lots with a date
 MadeDay = Annotated[date, Term("date", "the day the lot was made, or came in")]
@@ -90,5 +90,5 @@ DaysLeft = Annotated[float, Term("days", "days that the lot still keeps; minus w
 LotNames = Annotated[Sequence[str], Term("", "name or number of each lot", text=True, many=True)]
 LotAmounts = Annotated[Sequence[float], Term("", "how much is left of each lot", many=True, goods="alike")]
 LotDates = Annotated[Sequence[date], Term("date", "the last day on which to use each lot", many=True)]
-ToUse = Annotated[float, Term("", "how much is needed now", above=True, goods="alike")]
+ToUse = Annotated[float, Term("", "how much is needed now", low_excluded=True, goods="alike")]
 LotName = Annotated[str, Term("", "name or number of the lot", text=True)]

@@ -61,7 +61,9 @@ def texts(formula: Function, given: Mapping[str, Any]) -> Iterator[tuple[Term, s
 
 def written(formula: Function, given: Mapping[str, Any]) -> list[Written]:
     """The units beside values, in the order they were typed."""
-    measured = [(term, text) for term, text in texts(formula, given) if term.counts and term.unit in units.DIMENSIONS]
+    measured = [
+        (term, text) for term, text in texts(formula, given) if term.is_number and term.unit in units.DIMENSIONS
+    ]
     found = [Written(units.read(text, term.unit).unit, term.unit) for term, text in measured]
     return [each for each in found if each.unit]
 

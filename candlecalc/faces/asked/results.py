@@ -45,7 +45,7 @@ def shown(value: Any, term: Term, asked: Asked = Asked()) -> str:  # noqa: B008 
         return "-"
     if isinstance(value, date):
         return f"{value.isoformat()} ({days.WEEKDAYS[value.weekday()]})"
-    if not term.counts:
+    if not term.is_number:
         return str(value)
     if term.unit_in:
         return _converted(value, units.NAMES[asked.unit])

@@ -79,7 +79,7 @@ def such_as(formula: Function, argument: Argument) -> str:
 def _typed(term: Term, value: Any) -> str:
     if value is None:
         return ""
-    if not term.counts or isinstance(value, str):
+    if not term.is_number or isinstance(value, str):
         return str(value)
     if term.unit.startswith("of "):
         return f"{value * 100:.6g}%"
@@ -95,7 +95,7 @@ def title(formula: Function) -> str:
 def unit_of_answer(formula: Function) -> str:
     """The unit that an answer's number is in, where it could be another of its kind; nothing elsewhere."""
     term = formula.result
-    return term.unit if term.counts and term.unit in units.DIMENSIONS and not formula.fields else ""
+    return term.unit if term.is_number and term.unit in units.DIMENSIONS and not formula.fields else ""
 
 
 def span(term: Term) -> str:

@@ -152,7 +152,7 @@ def _quoted(word: str) -> str:
 
 
 def _kind(term: Term) -> str:
-    if term.counts:
+    if term.is_number:
         return "float"
     return "_date" if term.unit == "date" else "str"
 

@@ -218,7 +218,7 @@ def _write_example(draft: Draft, sheet: Worksheet, row: int, example: Example, i
     for column, text in enumerate(before, start=1):
         draft.put(sheet.cell(row, column), text, "strong_result" if column == 1 else "result", wrap=True)
     answer = draft.put(sheet.cell(row, len(HEADS)), Formula(example.call), "strong_result", "row")
-    answer.number_format = _shown(formula.result, example.answer, unit=True) + "_)" * formula.result.counts
+    answer.number_format = _shown(formula.result, example.answer, unit=True) + "_)" * formula.result.is_number
     for at, (argument, value) in enumerate(example.cells, start=len(HEADS) + 1):
         cell = draft.put(sheet.cell(row, at), _in_cell(value), "entry", "words")
         cell.number_format = f'"{argument.name} "{_shown(argument.term, value)}'

@@ -52,7 +52,7 @@ def _method(formula: Function) -> Callable[..., Rows]:
 def _plain(formula: Function) -> bool:
     """Whether a number comes out of numbers and choices: no list, text, date or blank."""
     terms = [argument.term for argument in formula.arguments.values()]
-    numbers = formula.result.counts and not (formula.result.blank or formula.result.many or formula.fields)
+    numbers = formula.result.is_number and not (formula.result.blank or formula.result.many or formula.fields)
     return numbers and not any(term.many or term.text or term.blank or term.unit == "date" for term in terms)
 
 
@@ -72,4 +72,4 @@ def _seen(formula: Function, given: Sequence[Any]) -> List[Any]:
 
 def _empty_at_nothing(argument: Argument) -> bool:
     term = argument.term
-    return not term.counts or (term.blank and not term.takes(0))
+    return not term.is_number or (term.blank and not term.takes(0))

@@ -34,7 +34,7 @@ def kind(term: Term) -> str:
         return "Array"
     if term.unit == "date":
         return "Date"
-    return "" if term.counts else "string"
+    return "" if term.is_number else "string"
 
 
 def wrapped(text: str, indent: str) -> list[str]:

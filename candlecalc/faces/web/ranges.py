@@ -8,7 +8,7 @@ from candlecalc.calc.terms import PERCENT
 from candlecalc.declaration.declared import Function, Term
 
 # What decides whether a value is taken, and what is told where it is not.
-DECIDING = ["unit", "low", "high", "above", "whole", "hint", "bare", "choices", "text", "blank"]
+DECIDING = ["unit", "low", "high", "low_excluded", "whole", "hint", "bare", "choices", "text", "blank"]
 USUAL = {field.name: field.default for field in fields(Term)} | {"unit": ""}
 LIST = "list of "
 

@@ -123,7 +123,7 @@ def allowed(plan: Plan, given: Field) -> str:
     kind = "a percentage" if percent else "a whole number" if given.term.whole else "a number"
     first, last = (f"{plain(limit * 100)} %" if percent else plain(limit) for limit in (low, high))
     unit = "" if percent else _unit(plan, given)
-    return f"{kind}, {limits(first, '' if high >= LARGEST else last, given.term.above)}{unit}"
+    return f"{kind}, {limits(first, '' if high >= LARGEST else last, given.term.low_excluded)}{unit}"
 
 
 def _unit(plan: Plan, given: Field) -> str:
@@ -153,7 +153,7 @@ def valid_number(term: Term, cell: str, plan: Plan, least: float = 0.0) -> str:
     `least` is the smallest besides nothing.
     """
     low, high = plan.measures.limits(term)
-    tests = [] if low <= -LARGEST else [_than(">" if term.above else ">=", low)]
+    tests = [] if low <= -LARGEST else [_than(">" if term.low_excluded else ">=", low)]
     tests += [] if high >= LARGEST else [_than("<=", high)]
     # A whole number is one that equals its own whole part; an error has none.
     tests += [f"IFERROR(INT({cell}),-1)"] if term.whole else []

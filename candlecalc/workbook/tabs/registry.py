@@ -79,7 +79,7 @@ def register(
     """Make a tab part of the workbooks.
 
     `module` is the file's `__name__`: its folder is the tab's group. `order` counts within the group. A list is
-    written as lists are where `write` is not given. `place` says, of a tab that is no list of ours, where its columns
+    written as lists are where `write` is not given. `layout` says, of a tab that is no list of ours, where its columns
     stand, by the rows of each table. `shown` is what `candlecalc show` gives of it. `records` says that
     it is part of those workbooks only that keep the year's records.
     """

@@ -28,6 +28,7 @@ STEPS = (
     "6. On Batch pick a product and say how many: weigh, count and tick.",
     "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
+OF_RECORDS = ("8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",)
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",
@@ -62,7 +63,7 @@ def write_start(draft: Draft) -> None:
         draft.put(sheet.cell(row, 1), label, "label")
         draft.put(sheet.cell(row, 2), value, "strong", "date" if "day" in label or label == "Dated" else "text")
         row += 1
-    row = _paragraph(draft, sheet, row + 1, "What to do", STEPS)
+    row = _paragraph(draft, sheet, row + 1, "What to do", (*STEPS, *(OF_RECORDS if draft.plan.records else ())))
     row = _paragraph(draft, sheet, row + 1, "Rows", ROWS)
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
     row += 1

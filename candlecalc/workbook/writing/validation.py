@@ -28,7 +28,7 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
     if field.term:
         low, high = draft.plan.measures.limits(field.term)
         kind = "whole" if field.term.whole else "decimal"
-        if field.term.above and high >= LARGEST:
+        if field.term.low_excluded and high >= LARGEST:
             return {"type": kind, "operator": "greaterThan", "formula1": f"{low:.15g}"}
         if high >= LARGEST:
             return {"type": kind, "operator": "greaterThanOrEqual", "formula1": f"{max(low, -1e12):.15g}"}

@@ -53,7 +53,7 @@ function counts_(term) {
 }
 
 function takes_(term, value) {
-  const inside = (term.above ? term.low < value : term.low <= value) && value <= term.high;
+  const inside = (term.low_excluded ? term.low < value : term.low <= value) && value <= term.high;
   return inside && (!term.whole || Number.isInteger(value));
 }
 
@@ -192,7 +192,7 @@ function term_(name) {
 }
 
 /** A range in words: "0 to 0.5 of wax weight". */
-function rangeWords_({ choices, text, unit, whole, low, high, above }) {
+function rangeWords_({ choices, text, unit, whole, low, high, low_excluded }) {
   if (choices) return choices.map((choice) => `"${choice}"`).join(" or ");
   if (text) return "text";
   if (unit === "date") return 'a date such as "2026-03-14"';
@@ -200,8 +200,8 @@ function rangeWords_({ choices, text, unit, whole, low, high, above }) {
   if (low <= -LARGEST_) return `any amount${what}`;
   const plain = (limit) => (Math.abs(limit) < 1e5 ? general_(limit, 6) : limit.toFixed(0));
   const end = high < LARGEST_;
-  const span = above ? `more than ${plain(low)}` : end ? `${plain(low)} to ${plain(high)}` : `${plain(low)} or more`;
-  return `${whole ? "whole numbers " : ""}${span}${above && end ? `, at most ${plain(high)}` : ""}${what}`;
+  const span = low_excluded ? `more than ${plain(low)}` : end ? `${plain(low)} to ${plain(high)}` : `${plain(low)} or more`;
+  return `${whole ? "whole numbers " : ""}${span}${low_excluded && end ? `, at most ${plain(high)}` : ""}${what}`;
 }
 
 // Words about values

@@ -115,7 +115,7 @@ IS_SET = made_of('{kind}="set"', kind=of("recipes", "kind"))
 
 def words_unless_set(made: str, packed: str = "") -> Expression:
     """Words of the card for a candle that is poured, and others for a set."""
-    return made_of(f'IF(IFERROR({{packing}},FALSE),"{packed}","{made}")', packing=IS_SET)
+    return made_of(f'IF(IFERROR(({{packing}})*1,0)>0,"{packed}","{made}")', packing=IS_SET)
 
 
 def of_material(key: str, name: str) -> Expression:
