@@ -3,28 +3,36 @@
 //
 // How to put them into a sheet of Google Sheets, on a computer. Nothing is installed; the sheet must be one you may edit.
 //
-// 1  Copy all of this text: click into it, press Ctrl+A, then Ctrl+C (on a Mac Command+A, then Command+C).
+// 1  Open this file with a text editor (right click, Open with, Notepad; on a Mac TextEdit). Do not double-click it. Click
+//    into the text, press Ctrl+A, then Ctrl+C (on a Mac Command+A, then Command+C): all of it is copied.
 // 2  Open your sheet in the browser. In its menu choose Extensions, then Apps Script. A new page opens, the script editor.
-//    On its right are a few lines that begin with "function myFunction() {".
-// 3  Click into those lines, press Ctrl+A, then Ctrl+V: they are gone, and this text stands there. (If other lines stand
-//    there, a script of your own, leave them: press the + beside Files, choose Script, and paste into the new, empty file.)
-// 4  Press the disk above the text (Save project). Do not press Run: nothing has to be run, and no permission is needed.
-// 5  Go back to the page with your sheet and reload it. Type into an empty cell:  =CANDLE_OIL_FOR_WAX(500, 8%)
-//    After a moment of "Loading..." it shows 40. (Where your sheet writes 0,5 for a half, type ; between the two values.)
-// 6  Type =CANDLE_ and a list shows the functions, each with its help. A cell that shows #ERROR! has no answer: point at
-//    it to read why, or type =CANDLE_WHY("oil_for_wax", 500, 8) with the same values.
+//    (No Extensions? The sheet is one you may only view, or an Excel file: File, Save as Google Sheets.)
+// 3  Look first: only a few lines that begin with "function myFunction() {"? Click into them, press Ctrl+A, then Ctrl+V
+//    (Command+A, Command+V). Other lines, a script of your own? Leave them: press the + beside Files, choose Script, give
+//    it a name, and paste over what is in the new file. A wrong paste is undone with Ctrl+Z.
+// 4  Press the disk above the text (Save project) and wait until it is grey. Press neither Run nor Deploy; if you are
+//    asked for a permission, choose Cancel.
+// 5  Go back to the page with your sheet and reload it. Type into an empty cell  =CANDLE_OIL_FOR_WAX(500, 8%)  or, where
+//    your sheet writes 0,5 for a half,  =CANDLE_OIL_FOR_WAX(500; 8%)  After some seconds of "Loading..." it shows 40: the
+//    grams of oil for 500 g of wax.
+// 6  Type =CANDLE_ and a list shows the functions, each with its help; their names stand in functions.md, too. A cell that
+//    shows #ERROR! has no answer: point at it to read why, or ask  =CANDLE_WHY("oil_for_wax", 500, 8)  with the
+//    function's name in small letters, without CANDLE_, and the values that you gave it.
 //
-// A copy of the sheet takes the functions along; every other sheet needs steps 1 to 5. For a new version do them again.
+// A copy of the sheet takes the functions along; every other sheet needs steps 1 to 5. For a new version open the file
+// with the old text in the script editor and paste over all of it: do not add a second one.
 //
 // What can go wrong
-// - #NAME?: the text was not saved (step 4), or it was pasted into the script editor of another sheet.
-// - "Syntax error" when you save: a part of the text is missing, or other lines stand around it. Do steps 1 and 3 again.
+// - #NAME?: the text was not saved (step 4), the page was not reloaded, the name is misspelt, or the text was pasted into
+//   the script editor of another sheet.
+// - "Syntax error" when you save: a part of the text is missing, or other lines stand around it. Paste it again, in the
+//   file of the candle functions alone.
 // - A day is off by one: in the script editor choose Project Settings (the cogwheel) and set the time zone that your
 //   sheet has under File, Settings.
-// - It is slow: give one formula a whole range. =CANDLE_OIL_FOR_WAX(B2:B200, 8%) fills the column under it. A row of that
-//   range that has no answer stops all of them; the message says which row it is.
+// - It is slow: give one formula a whole range. =CANDLE_OIL_FOR_WAX(B2:B20, 8%) fills the cells under it, which must be
+//   empty. A row of that range that has no answer stops all of them; the message says which row it is.
 //
-// The steps are from the program's documentation. The functions were run in V8, the engine that it names, and not there.
+// The steps are from the program's documentation. The sums were tested outside it and never in it: look at the 40 first.
 //
 // These functions do sums. Suppliers' data sheets and certificates, local rules and codes, your own burn tests and
 // licensed practice decide what may be done. Hot wax burns skin, and wax that overheats catches fire: never leave it,

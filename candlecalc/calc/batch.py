@@ -144,7 +144,8 @@ def short_by(needed: QuantityNeeded, on_hand: QuantityThere) -> Quantity:
     native="INT(ROUND(available/each,6))",
     requires={"each > 0": "each must be more than 0"},
     source=PRACTICE,
-    words="how many candles can I make, candles from a bag of wax, candles out of ten pounds of wax, tealights, "
+    words="candles left from stock, "
+    "how many candles can I make, candles from a bag of wax, candles out of ten pounds of wax, tealights, "
     "votives, melts from a kilo",
 )
 def enough_for(available: ThereIs, each: IntoEach) -> Candles:

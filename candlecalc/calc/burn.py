@@ -107,7 +107,8 @@ class RateBetween(NamedTuple):
 @formula(
     requires=FALLING,
     source=REGRESSION,
-    words="how sure is the burn rate, confidence interval, error bars, test burn log",
+    words="burn test averages, spread of burn tests, "
+    "how sure is the burn rate, confidence interval, error bars, test burn log",
 )
 def burn_rate_between(hours: BurnHours, weights: Weighings, confidence: Confidence = 0.95) -> RateBetween:
     """Rate of burning from a log of weighings, with its interval and a word on the log.

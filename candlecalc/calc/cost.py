@@ -251,7 +251,8 @@ def labour_cost(minutes: Minutes, rate: HourlyRate, people: People = 1.0) -> Mon
 @formula(
     native="overhead/activity",
     source=OVERHEAD,
-    words="overhead per candle, rent, insurance, power, equipment depreciation, studio cost, fixed costs an "
+    words="overhead allocation, "
+    "overhead per candle, rent, insurance, power, equipment depreciation, studio cost, fixed costs an "
     "hour, spread yearly costs",
 )
 def overhead_rate(overhead: OverheadBudget, activity: Activity) -> HourlyRate:
@@ -263,7 +264,12 @@ def overhead_rate(overhead: OverheadBudget, activity: Activity) -> HourlyRate:
     return overhead / activity
 
 
-@formula(native="minutes/60*rate", source=OVERHEAD, part=True)
+@formula(
+    native="minutes/60*rate",
+    source=OVERHEAD,
+    part=True,
+    words="overhead allocation per unit",
+)
 def overhead_cost(minutes: Minutes, rate: HourlyRate) -> Money:
     """Overhead on working time, at a rate per hour.
 

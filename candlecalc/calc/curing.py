@@ -42,7 +42,8 @@ def ready_on(poured: PouredDay, cure: Cure) -> ReadyDay:
 @formula(
     native="WORKDAY(WORKDAY(sale,0-finishing)-cure+1,0-evenings)",
     source=CALENDAR,
-    words="when to pour, when to start, Christmas rush, deadline, market date, how far ahead, cure time, "
+    words="backward schedule, back from a deadline, "
+    "when to pour, when to start, Christmas rush, deadline, market date, how far ahead, cure time, "
     "curing, last day to pour, working back from a market, two weeks of cure, may I light it, when to "
     "light",
     notes={"": "counted Monday to Friday; for Saturdays, Sundays or days off use pour_by_own_days"},

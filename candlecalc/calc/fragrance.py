@@ -39,7 +39,8 @@ ADD_UP = {"ROUND(SUM(shares),6) = 1": "the shares must add up to 1"}
 @formula(
     native="wax*load",
     source=PRACTICE,
-    words="fragrance load 8%, scent load, how much fragrance oil, ounces of oil per pound of wax, essential "
+    words="fragrance load percentage, "
+    "fragrance load 8%, scent load, how much fragrance oil, ounces of oil per pound of wax, essential "
     "oils, how much scent, how much "
     "oil, oil for a pound of wax, test batch, fragrance calculator, percent to grams",
 )
@@ -101,7 +102,8 @@ def wax_for_fill(fill: Fill, load: Load) -> Wax:
 @formula(
     native="load/(1+load)",
     source=MASS_PERCENT,
-    words="oil as a share of the whole candle, fragrance percentage of total",
+    words="percent of wax vs total, load on wax or on total, "
+    "oil as a share of the whole candle, fragrance percentage of total",
 )
 def share_of_total(load: Load) -> TotalShare:
     """Share of the finished candle that a load on wax comes to.

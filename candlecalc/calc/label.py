@@ -166,7 +166,7 @@ def never_under(net: NetWeight) -> Content:
 @formula(
     native='height*around*IF(shape="flat",1,IF(shape="round",0.4,PI()/4))/100',
     source=PANEL,
-    words="label area, label size, principal display panel, PDP",
+    words="label wrap, label size for a round jar, label area, label size, principal display panel, PDP",
 )
 def panel_area(height: PanelHeight, around: PanelAround, shape: PanelShape = "round") -> PanelArea:
     """Area of the principal display panel: the whole of a flat side, two fifths of the side of a round package.

@@ -149,7 +149,8 @@ def volume_from_water(water: Water, temperature: WaterTemperature = 20.0) -> Vol
 @formula(
     native="volume*(1-headspace)*density",
     source=ALGEBRA,
-    words="how much do I pour, how much wax does a jar take, headspace, fill level, room at the top, wax for a "
+    words="wax per jar by volume, "
+    "how much do I pour, how much wax does a jar take, headspace, fill level, room at the top, wax for a "
     "jar, volume to weight, jar size to wax, how full, refill, density, specific gravity",
 )
 def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill:
