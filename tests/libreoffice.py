@@ -118,8 +118,7 @@ class Office:
 
     def close(self) -> None:
         if self._worker:
-            with contextlib.suppress(subprocess.TimeoutExpired):
-                self._worker.communicate(timeout=20)  # the end of its input asks it to leave
+            # Nothing of it is kept, so it need not leave in its own time.
             self._stop()
         if self._folder:
             shutil.rmtree(self._folder, ignore_errors=True)
