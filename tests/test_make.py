@@ -591,6 +591,14 @@ def test_half_a_cent_is_shown_as_a_sheet_shows_it(amount, told):
     assert make.as_table([{"Making cost": amount}])[1].strip() == told
 
 
+def test_a_column_has_decimals_of_its_own_and_shares_their_sign():
+    records = [{"Pieces": 84.0, "Cost": 6.7, "Margin": 0.4421}, {"Pieces": 6.0, "Cost": 0, "Margin": -0.02}]
+    assert [line.split() for line in make.as_table(records, {"Margin": "percent"})[1:]] == [
+        ["84", "6.70", "44.2", "%"],
+        ["6", "0.00", "-2.0", "%"],
+    ]
+
+
 def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
     checked = run("check", typed(demo, tmp_path, "Materials", "O4", 110))  # oil in below the wax's melting range
     assert "O4: Add oil at: oil goes into wax that is set. It was read as 110; " in checked.output

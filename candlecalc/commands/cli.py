@@ -140,7 +140,7 @@ def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, a
     if as_csv or as_json:
         click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:
-        _print([*filter(None, [shown.heading]), *make.as_table(shown.records)])
+        _print([*filter(None, [shown.heading]), *make.as_table(shown.records, shown.formats)])
     # A file of records holds nothing else, so what they are of is told beside them.
     beside = [shown.heading, *shown.beside] if as_csv or as_json else shown.beside
     for line in filter(None, beside):

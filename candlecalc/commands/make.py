@@ -4,7 +4,7 @@ import csv
 import datetime
 import io
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -35,6 +35,7 @@ class Shown(NamedTuple):
     heading: str
     beside: list[str]
     wrong: bool
+    formats: Mapping[str, str] = {}  # of numbers, by head
 
 
 def held_in(source: Path) -> read.Held:
@@ -136,6 +137,8 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])
 
 
+UNIT_COST_DIGITS = 4
+NO_FORMATS: Mapping[str, str] = {}
 MOVED = "{}: columns or rows have moved since it was made, so its formulas were not compared with ours"
 USUAL_COUNT = 12.0
 CAUTION = (
@@ -151,7 +154,8 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
         return _batch(path, held, product, count)
     work = _worked_out(path, held, held.card)
     records = shown.of_list(work.calculated, what, product)
-    return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong))
+    formats = shown.formats(work.calculated, what)
+    return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong), formats)
 
 
 def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:
@@ -185,10 +189,11 @@ def _tally(path: Path, wrong: Sequence[report.Finding]) -> list[str]:
     return [f"{path}: {many}; candlecalc check {path} says which"] if wrong else []
 
 
-def as_table(records: Sequence[dict[str, Any]]) -> list[str]:
-    """Records as lines of aligned columns."""
+def as_table(records: Sequence[dict[str, Any]], formats: Mapping[str, str] = NO_FORMATS) -> list[str]:
+    """Records as lines of aligned columns, each with decimals of its own as its tab has."""
     heads = list(records[0]) if records else []
-    rows = [*([heads] if heads else []), *([_shown(record[head]) for head in heads] for record in records)]
+    columns = [_column([record[head] for record in records], formats.get(head, "")) for head in heads]
+    rows = [*([heads] if heads else []), *(list(row) for row in zip(*columns, strict=True))]
     widths = [max(len(row[at]) for row in rows) for at in range(len(heads))]
     numeric = [all(_is_number(record[head]) for record in records) for head in heads]
     return [
@@ -221,8 +226,20 @@ def as_json(records: Sequence[dict[str, Any]]) -> str:
     return json.dumps(known, ensure_ascii=False, indent=1)
 
 
-def _shown(value: Any) -> str:
+def _column(values: Sequence[Any], number: str) -> list[str]:
+    """The values of a column as they are shown."""
+    numbers = [value for value in values if isinstance(value, (int, float))]
+    whole = all(float(value).is_integer() for value in numbers) and not number.startswith("money")
+    digits = UNIT_COST_DIGITS if number == "unit_cost" else 0 if whole else 2
+    return [_shown(value, number, digits) for value in values]
+
+
+def _shown(value: Any, number: str, digits: int) -> str:
     if value is None:
         return ""
+    if not isinstance(value, (int, float)):
+        return str(value)
     # Rounded as a sheet rounds what it shows: half a coin away from zero.
-    return f"{round_half_away(value, 2):.2f}" if isinstance(value, float) else str(value)
+    if "percent" in number:
+        return f"{round_half_away(100 * value, 1):.1f} %"
+    return f"{round_half_away(value, digits):.{digits}f}"

@@ -6,6 +6,7 @@ tests/published.
 
 import datetime
 import random
+import re
 from collections import defaultdict
 from fractions import Fraction
 
@@ -14,9 +15,12 @@ import pytest
 from libreoffice import stored
 
 import candlecalc
+from candlecalc.commands import make
 from candlecalc.quantities.days import serial
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook.book import drafted
+from candlecalc.workbook.reports import report, shown
 
 GRAMS = {"g": 1, "kg": 1000, "oz": Fraction(45359237, 1600000), "lb": Fraction(45359237, 100000)}
 FIRST = datetime.date(2027, 8, 1)
@@ -131,3 +135,13 @@ def test_the_office_finds_the_same_and_so_without_a_line(made, office):
     assert differences(made, whole) == []
     made.season.tables["purchases"].drop(index=last, inplace=True)
     assert [cell for cell, *_ in differences(made, short)] == []
+
+
+def test_show_says_what_was_bought_with_days_and_shares_as_the_tab_has_them(made):
+    season = made.season
+    calculated = report.Calculated(season, drafted(season, books.DATED))
+    days = [record["Last bought on"] for record in shown.of_list(calculated, "bought")]
+    assert {type(day) for day in days} <= {datetime.date, type(None)} and any(days)
+    table = make.as_table(shown.of_list(calculated, "bought"), shown.formats(calculated, "bought"))
+    bought = [line for line in table if re.search(r"2027-\d\d-\d\d +\d+\.\d{4} +\d+\.\d{4}$", line)]
+    assert len(bought) == len([day for day in days if day])

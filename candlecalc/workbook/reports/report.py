@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 import openpyxl
+from openpyxl.styles.numbers import is_date_format
 from openpyxl.utils import column_index_from_string
 from openpyxl.utils.datetime import from_excel
 
@@ -56,7 +57,7 @@ class Calculated:
         layout = self.plan.layouts[table]
         place = FIRST_ROW + row, column_index_from_string(layout.letters[column])
         value = cell_at(self.tab(layout.title), *place)
-        if isinstance(value, (int, float)) and self._written[layout.title].cell(*place).is_date:
+        if isinstance(value, (int, float)) and is_date_format(self._written[layout.title].cell(*place).number_format):
             return from_excel(value).date()
         return value
 

@@ -15,6 +15,7 @@ from candlecalc.workbook.tabs.make.batch.parts import NAMED
 from candlecalc.workbook.tabs.registry import registered
 from candlecalc.workbook.tabs.set_up import settings
 from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
+from candlecalc.workbook.writing.writer import format_of
 
 Record = dict[str, Any]
 
@@ -36,6 +37,17 @@ def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record
         f"{word} is in a workbook with the year's records; make one of this with `candlecalc new NEW.xlsx --from THIS "
         "--records`"
     )
+
+
+def formats(calculated: Calculated, word: str) -> dict[str, str]:
+    """The number formats of what a list shows, by head."""
+    tabs = [each for each in registered(calculated.season.records) if each.shown and each.shown.word == word]
+    return {
+        calculated.plan.head(each.tab.columns[key].head): format_of(each.tab.columns[key])
+        for each in tabs
+        if each.shown and isinstance(each.tab, TableTab)
+        for key in each.shown.columns
+    }
 
 
 def bench(calculated: Calculated, product: str) -> list[Record]:
