@@ -5,9 +5,11 @@ from dataclasses import dataclass
 from typing import Any
 
 import openpyxl
+from openpyxl.cell.cell import Cell
 from openpyxl.styles.numbers import is_date_format
 from openpyxl.utils import column_index_from_string
 from openpyxl.utils.datetime import from_excel
+from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.declaration.term import shown
 from candlecalc.season.fields import short
@@ -164,9 +166,11 @@ def overwritten(theirs: Mapping[str, Rows], ours: book.Drafted) -> tuple[list[Fi
     missing = "the tab is missing: make a fresh workbook from this one"
     found = [Finding(title, "A1", missing) for title in order if title not in theirs]
     moved = [title for title in theirs if _moved(title, ours.book, theirs[title])]
-    users = resting_on(plan, ours.read)
-    for title in theirs if not moved else ():
-        found += _changed(title, ours.book, theirs[title], plan, users)
+    changed = {} if moved else {title: _changed(ours.book[title], theirs[title]) for title in theirs}
+    if any(changed.values()):
+        users = _by_column(plan, resting_on(plan, ours.read))
+        for title, cells in changed.items():
+            found += _told(title, cells, users)
     return found, moved
 
 
@@ -179,24 +183,29 @@ def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:
     return [plain_head(head) for head in heads] != [plain_head(head) for head in there]
 
 
-def _changed(
-    title: str, ours: openpyxl.Workbook, theirs: Rows, plan: Plan, users: Mapping[Source, list[str]]
-) -> list[Finding]:
-    cells = [
+def _changed(ours: Worksheet, theirs: Rows) -> list[Cell]:
+    """The formula cells of a tab in which another formula stands, or none."""
+    return [
         each
         # Those that were written, not those that a look through all rows would make.
-        for each in ours[title]._cells.values()
+        for each in ours._cells.values()
         if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
     ]
-    columns = {
-        (layout.title, letter): (key, column)
+
+
+def _by_column(plan: Plan, users: Mapping[Source, list[str]]) -> dict[tuple[str, str], list[str]]:
+    """What rests on each column, by its tab's title and its letter."""
+    return {
+        (layout.title, letter): users.get((key, column), [])
         for key, layout in plan.layouts.items()
         for column, letter in layout.letters.items()
     }
-    resting = [users.get(columns.get((title, each.column_letter), ("", "")), []) for each in cells]
+
+
+def _told(title: str, cells: Sequence[Cell], users: Mapping[tuple[str, str], list[str]]) -> list[Finding]:
     found = [
-        Finding(title, each.coordinate, f"{CHANGED}{_resting(tabs)}")
-        for each, tabs in zip(cells[:MOST_CHANGED], resting, strict=False)
+        Finding(title, each.coordinate, f"{CHANGED}{_resting(users.get((title, each.column_letter), []))}")
+        for each in cells[:MOST_CHANGED]
     ]
     if len(cells) > MOST_CHANGED:
         more = len(cells) - MOST_CHANGED

@@ -1,6 +1,5 @@
 """What a season's workbook shows at the terminal: costs, prices and a batch, as records."""
 
-import datetime
 from typing import Any
 
 from openpyxl.cell.cell import ERROR_CODES
@@ -24,30 +23,29 @@ NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 
 def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
     """What the list that answers to a word shows of each product, or of one."""
-    season = calculated.season
-    for each in registered(season.records):
-        if each.shown and each.shown.word == word and isinstance(each.tab, TableTab):
-            table, columns = each.tab.typed_on, list(each.shown.columns)
-            if "product" in TABLES[table].keys:
-                return _records(calculated, each.tab.key, columns, _rows(season, table, product))
-            if product:
-                raise ValueError(f"--product goes with costs, prices and batch; {each.tab.title} is of materials")
-            return _records(calculated, each.tab.key, columns, [at for at, _ in season.rows(table)])
-    raise ValueError(
-        f"{word} is in a workbook with the year's records; make one of this with `candlecalc new NEW.xlsx --from THIS "
-        "--records`"
-    )
+    season, (tab, columns) = calculated.season, _list(calculated, word)
+    if "product" in TABLES[tab.typed_on].keys:
+        return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
+    if product:
+        raise ValueError(f"--product goes with costs, prices and batch; {tab.title} is of materials")
+    return _records(calculated, tab.key, columns, [at for at, _ in season.rows(tab.typed_on)])
 
 
 def formats(calculated: Calculated, word: str) -> dict[str, str]:
     """The number formats of what a list shows, by head."""
-    tabs = [each for each in registered(calculated.season.records) if each.shown and each.shown.word == word]
-    return {
-        calculated.plan.head(each.tab.columns[key].head): format_of(each.tab.columns[key])
-        for each in tabs
-        if each.shown and isinstance(each.tab, TableTab)
-        for key in each.shown.columns
-    }
+    tab, columns = _list(calculated, word)
+    return {calculated.plan.head(tab.columns[key].head): format_of(tab.columns[key]) for key in columns}
+
+
+def _list(calculated: Calculated, word: str) -> tuple[TableTab, list[str]]:
+    """The list that answers to a word, and the columns that are shown of it."""
+    for each in registered(calculated.season.records):
+        if each.shown and each.shown.word == word and isinstance(each.tab, TableTab):
+            return each.tab, list(each.shown.columns)
+    raise ValueError(
+        f"{word} is in a workbook with the year's records; make one of this with `candlecalc new NEW.xlsx --from THIS "
+        "--records`"
+    )
 
 
 def bench(calculated: Calculated, product: str) -> list[Record]:
@@ -71,8 +69,6 @@ def _records(calculated: Calculated, table: str, keys: list[str], rows: list[int
 
 
 def _told(value: Any) -> Any:
-    if isinstance(value, datetime.datetime):
-        return value.date()
     return NOT_KNOWN if value in ERROR_CODES else None if value == "" else value
 
 
@@ -89,21 +85,21 @@ def _parts(season: Season, product: str) -> dict[int, str]:
 
 def concerning(season: Season, product: str, found: list[Finding]) -> list[Finding]:
     """The findings that a product's batch rests on: its own, those of all it is made of, and the settings'."""
-    layouts = _behind(season, "recipes", product)
-    return [each for each in found if each.tab == settings.TAB.title or (each.tab, each.row) in layouts]
+    behind = _behind(season, "recipes", product)
+    return [each for each in found if each.tab == settings.TAB.title or (each.tab, each.row) in behind]
 
 
 def _behind(season: Season, table: str, name: str) -> set[tuple[str, int]]:
     """Tab and row within its table of a name, and of all that it is made of."""
     first = TABLES[table].fields[0].key
-    layouts = set()
-    for layout, row in season.rows(table):
+    places = set()
+    for place, row in season.rows(table):
         if str(row[first]).casefold() == name.casefold():
-            layouts.add((TABLES[table].title, layout))
+            places.add((TABLES[table].title, place))
             for field in TABLES[table].fields if table != "materials" else ():
                 if field.names_from and row[field.key] and field.key != first:
-                    layouts |= _behind(season, field.names_from, str(row[field.key]))
-    return layouts | (_behind(season, "sets", name) if table == RECIPES.key else set())
+                    places |= _behind(season, field.names_from, str(row[field.key]))
+    return places | (_behind(season, "sets", name) if table == RECIPES.key else set())
 
 
 def _rows(season: Season, table: str, product: str) -> list[int]:
