@@ -11,9 +11,7 @@ from openpyxl.utils.cell import coordinate_to_tuple, get_column_letter
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.files import zipped
-from candlecalc.workbook.writing import pack
-
-ERRORS = {"Na": "#N/A", "Value": "#VALUE!", "Div": "#DIV/0!", "Ref": "#REF!", "Num": "#NUM!", "Name": "#NAME?"}
+from candlecalc.workbook.writing import memory, pack
 
 
 class Held:
@@ -54,7 +52,7 @@ def _plain(value):
     if isinstance(value, datetime.date):
         return float(to_excel(value))
     if isinstance(value, dict):
-        return ERRORS.get(value["kind"], f"#{value['kind']}")
+        return memory.ERRORS.get(value["kind"], f"#{value['kind']}")
     return "" if value is None else value
 
 

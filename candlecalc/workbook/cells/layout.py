@@ -10,8 +10,6 @@ HEAD_ROW = 3
 FIRST_ROW = HEAD_ROW + 1
 WHEN_READY = "ready_name"  # the column of names of a tab's rows that are ready
 OWN_ROW = "own_row"  # the locked column that holds which row of its list a row is, the head being the first
-
-
 ABOVE = "\u00b6"  # stands for the number of the row above
 
 

@@ -100,7 +100,7 @@ class Whole(Expression):
 
 
 @dataclass(frozen=True)
-class Rows(Expression):
+class Results(Expression):
     """The rows alone of a column that nobody types in, as a sorted list is looked through."""
 
     table: str
@@ -337,12 +337,12 @@ def to_date(amount: Given, balance: str, thing: str) -> Expression:
 
 def last_line(table: str, key: str, thing: Given) -> Expression:
     """The last row of a thing in a list in order: its latest by day. Before it stand the things before."""
-    return written("MATCH(({thing}+1)*{key},{numbers},1)", thing=thing, key=KEY_THING, numbers=Rows(table, key))
+    return written("MATCH(({thing}+1)*{key},{numbers},1)", thing=thing, key=KEY_THING, numbers=Results(table, key))
 
 
 def at_row(table: str, key: str, row: Given) -> Expression:
     """A value of a list where nobody types, by its row among those that hold something."""
-    return written("INDEX({column},{row})", column=Rows(table, key), row=row)
+    return written("INDEX({column},{row})", column=Results(table, key), row=row)
 
 
 def unless(tests: Sequence[Given], value: Given) -> Expression:

@@ -10,10 +10,11 @@ from typing import Any
 from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl import Workbook
+from openpyxl.cell.cell import ERROR_CODES
 from openpyxl.utils import column_index_from_string
 from openpyxl.writer.excel import ExcelWriter
 
-from candlecalc.workbook.writing.memory import ERRORS, Values
+from candlecalc.workbook.writing.memory import Values
 
 CORE, STYLES = "docProps/core.xml", "xl/styles.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
@@ -74,14 +75,7 @@ def with_values(parts: Parts, tabs: Iterable[Values]) -> Parts:
 def _filled(rows: Values, cell: re.Match[bytes]) -> bytes:
     value = rows[int(cell["row"]) - 1][column_index_from_string(cell["column"].decode()) - 1]
     sort, text = _stored(value)
-    return b'<c r="%b%b"%b%b>%b<v>%b</v></c>' % (
-        cell["column"],
-        cell["row"],
-        cell["style"],
-        sort,
-        cell["formula"],
-        text,
-    )
+    return b'<c r="%b%b"%b%b>%b<v>%b</v></c>' % (*cell.group("column", "row", "style"), sort, cell["formula"], text)
 
 
 def _stored(value: Any) -> tuple[bytes, bytes]:
@@ -91,4 +85,4 @@ def _stored(value: Any) -> tuple[bytes, bytes]:
     if isinstance(value, (int, float)):
         return b"", repr(value).encode()
     text = escape(value or "").encode()
-    return b' t="e"' if value in ERRORS.values() else b' t="str"', text
+    return b' t="e"' if value in ERROR_CODES else b' t="str"', text

@@ -8,7 +8,7 @@ from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
-from candlecalc.workbook.cells.columns import Calculated
+from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.references import Written
 from candlecalc.workbook.cells.table_tab import Tab
@@ -76,8 +76,8 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     hours = f"D{line_of('season_hours')}"
 
     def rate(key: str) -> Formula:
-        arguments = {"overhead": Written(f"D{line_of(key)}"), "activity": Written(hours)}
-        return Formula("=" + Calculated("overhead_rate", arguments).spell(draft.plan, PLACE))
+        an_hour = calculated("overhead_rate", overhead=Written(f"D{line_of(key)}"), activity=Written(hours))
+        return Formula("=" + an_hour.spell(draft.plan, PLACE))
 
     also = "=weight_g" if measures.also_unit == "g" else "=weight_g/grams_in_oz"
     registered = f"D{line_of('registered')}"

@@ -6,14 +6,14 @@ from candlecalc.season.tables import MATERIALS
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import KEY_THING, Rows, at_row, last_line, written
+from candlecalc.workbook.cells.references import KEY_THING, Results, at_row, last_line, written
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 
 # An error among the numbers is one here too: it must not read as never bought.
 LAST = written(
     'IF(SUM({numbers})*0+COUNTIF({numbers},"<"&({row}+1)*{key})=0,"",IF({thing}={row},{last},""))',
-    numbers=Rows("lots", "number"),
+    numbers=Results("lots", "number"),
     row=OWN_ROW,
     key=KEY_THING,
     thing=at_row("lots", "material_row", last_line("lots", "number", OWN_ROW)),

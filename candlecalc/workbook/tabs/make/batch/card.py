@@ -5,9 +5,20 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
-from candlecalc.workbook.cells.columns import Calculated
+from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout
-from candlecalc.workbook.cells.references import Expression, Named, Written, at, braced, fed_by, standing, unless
+from candlecalc.workbook.cells.references import (
+    Expression,
+    Named,
+    Written,
+    at,
+    blank,
+    braced,
+    fed_by,
+    standing,
+    unless,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.working.amounts import COUNTED, PARTS, WEIGHED
 from candlecalc.workbook.writing.draft import Draft, Formula
@@ -41,17 +52,17 @@ def part(given: Part) -> Expression:
 
 def made_of(text: str, **inside: Part) -> Expression:
     """A formula's text with cells and expressions in it, each where its name stands between braces."""
-    return Written(text, {name: part(given) for name, given in inside.items()})
+    return written(text, **{name: part(given) for name, given in inside.items()})
 
 
 def asked(function: str, **arguments: Part) -> Expression:
     """What a declared function makes of cells and expressions."""
-    return Calculated(function, {name: part(given) for name, given in arguments.items()})
+    return calculated(function, **{name: part(given) for name, given in arguments.items()})
 
 
 def empty(cell: Part) -> Expression:
     """The test that a cell is blank."""
-    return made_of('{cell}=""', cell=cell)
+    return blank(part(cell))
 
 
 # Named cells of the card, and of Settings.

@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from candlecalc.season.tables import MATERIALS
 from candlecalc.workbook.cells.entries import valid, valid_date
-from candlecalc.workbook.cells.references import Expression, braced
+from candlecalc.workbook.cells.references import Expression
 from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     COST_LINES,
@@ -108,7 +108,7 @@ def _step(card: Card, row: int, step: Step) -> None:
 def _from_the_wax(card: Card, row: int, key: str) -> None:
     value, no_wax = of_material(key, "wax_first"), empty(of("workings", "wax_row"))
     plan, day = card.draft.plan, typed("I")
-    known = made_of(braced(valid(MATERIALS[key], value.spell(plan, PLACE), plan)))
+    known = valid(MATERIALS[key], value.spell(plan, PLACE), plan)
     if key == "cure_days":
         unknown = made_of("OR({known}=0,{day}=0)", known=known, day=valid_date(day))
         shown, number = made_of("{day}+{days}", day=day, days=value), "date"
