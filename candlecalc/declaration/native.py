@@ -136,14 +136,16 @@ def names(node: Node) -> List[str]:
 
 def walk(node: Node) -> List[Node]:
     """A node and everything under it."""
-    under: Tuple[Node, ...] = ()
+    return [node] + [part for child in children(node) for part in walk(child)]
+
+
+def children(node: Node) -> Tuple[Node, ...]:
+    """The nodes right under a node."""
     if isinstance(node, Operation):
-        under = (node.left, node.right)
-    elif isinstance(node, Negation):
-        under = (node.of,)
-    elif isinstance(node, Call):
-        under = node.arguments
-    return [node] + [part for child in under for part in walk(child)]
+        return node.left, node.right
+    if isinstance(node, Negation):
+        return (node.of,)
+    return node.arguments if isinstance(node, Call) else ()
 
 
 def replace(node: Node, values: Mapping[str, Node]) -> Node:

@@ -1,18 +1,10 @@
 """What a maker types for labels: a file a table, each column a field."""
 
-from typing import get_args
-
 from candlecalc.calc.terms import label
 from candlecalc.declaration.term import Term
 from candlecalc.labels.shapes import KINDS, RULER_ACROSS, RULER_DOWN, SHEETS
-from candlecalc.season.fields import Field, Table
+from candlecalc.season.fields import Field, Table, term_of
 from candlecalc.season.tables import YES_NO
-
-
-def _term(annotated: object) -> Term:
-    found: Term = get_args(annotated)[1]
-    return found
-
 
 A_SIZE = Term("mm", "a length", low=5.0, high=400.0)
 A_MARGIN = Term("mm", "a length", high=400.0)
@@ -59,10 +51,10 @@ PRODUCTS = Table(
     (
         Field("product", "Product", "the candle, as you call it", name=True, required=True),
         Field("rules", "Rules", "whose rules its label follows", choices=("us", "gb", "eu"), required=True),
-        Field("net", "Net weight, g", "", _term(label.NetWeight), required=True),
-        Field("panel_shape", "Panel", "", choices=_term(label.PanelShape).choices, needed_when=("rules", ("us",))),
-        Field("panel_height", "Panel height, mm", "", _term(label.PanelHeight), needed_when=("rules", ("us",))),
-        Field("panel_around", "Panel around, mm", "", _term(label.PanelAround), needed_when=("rules", ("us",))),
+        Field("net", "Net weight, g", "", term_of(label.NetWeight), required=True),
+        Field("panel_shape", "Panel", "", choices=term_of(label.PanelShape).choices, needed_when=("rules", ("us",))),
+        Field("panel_height", "Panel height, mm", "", term_of(label.PanelHeight), needed_when=("rules", ("us",))),
+        Field("panel_around", "Panel around, mm", "", term_of(label.PanelAround), needed_when=("rules", ("us",))),
         Field("holds", "Holds, ml", "what the package holds: the weight of the candle over its density", Term("ml", "what the package holds", low=1.0, high=50e3)),
     ),
     usual_rows=100,

@@ -49,19 +49,17 @@ def _rows(folder: Path, table: Table, faults: list[str]) -> list[Row]:
     for line, cells in enumerate(found.rows, start=2):
         if not any(cells):
             continue
-        row: Row = {}
+        row: Row = dict.fromkeys(table.keys)
+        wrong: dict[str, str] = {}
         for field, text in zip(table.fields, cells, strict=True):
             try:
                 row[field.key] = _value(text, field)
             except ValueError as problem:
-                row[field.key] = None
-                faults.append(f"{table.key}.csv, line {line}, {field.key}: it {problem}".removesuffix("."))
-        missing = [field for field in table.fields if row[field.key] is None and field.needed(row)]
-        faults += [
-            f"{table.key}.csv, line {line}, {field.key}: it is missing; type {_takes(field)}"
-            for field in missing
-            if not any(f"line {line}, {field.key}:" in fault for fault in faults)
-        ]
+                wrong[field.key] = f"it {problem}".removesuffix(".")
+        for field in table.fields:
+            if row[field.key] is None and field.needed(row):
+                wrong.setdefault(field.key, f"it is missing; type {field.allowed()}")
+        faults += [f"{table.key}.csv, line {line}, {key}: {words}" for key, words in wrong.items()]
         rows.append(row)
     for key in table.unique:
         names = [str(row[key]).casefold() for row in rows]
@@ -87,10 +85,6 @@ def _value(text: str, field: Field) -> Any:
     if (field.choices and value not in field.choices) or too_long:
         raise ValueError(f'is "{text}"; it takes {field.allowed()}')
     return value
-
-
-def _takes(field: Field) -> str:
-    return field.term.range if field.term else field.allowed()
 
 
 def _unknown(products: list[Row], rows: list[Row], where: str) -> list[str]:

@@ -6,6 +6,7 @@ drop-downs, cell checks, CSV files and the reading of a workbook all come from h
 
 import datetime
 from dataclasses import dataclass, field
+from typing import get_args
 
 from candlecalc.declaration.term import Term
 
@@ -18,6 +19,12 @@ NOT_FIRST_IN_NAMES = "<>="
 FIRST_DAY, LAST_DAY = datetime.date(2000, 1, 1), datetime.date(2099, 12, 31)
 
 Value = float | str | datetime.date | None
+
+
+def term_of(annotated: object) -> Term:
+    """The term of an argument as `calc` declares it."""
+    found: Term = get_args(annotated)[1]
+    return found
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ import json
 
 import candlecalc.declaration.native as language
 from candlecalc.declaration.declared import Function, asked
-from candlecalc.faces.web.counterparts import safe
+from candlecalc.faces.web.counterparts import noted, safe
 from candlecalc.faces.web.spelling import spelled
 
 
@@ -19,8 +19,4 @@ class Conditions:
         names = language.names(tree)
         told = ", ".join(map(json.dumps, [formula.requires[condition], *names]))
         text = f"[({', '.join(map(safe, names))}) => {spelled(formula, tree)}, {told}]"
-        count, name = 1, condition
-        while self.known.setdefault(name, text) != text:
-            count += 1
-            name = f"{condition} ({count})"
-        return name
+        return noted(self.known, text, condition, "{} ({})")

@@ -108,6 +108,15 @@ def safe(name: str) -> str:
     return f"{name}_" if name in RESERVED else name
 
 
+def noted(known: dict[str, Any], what: Any, name: str, numbered: str) -> str:
+    """The name of something among what is known, where it is put; with a number where another has that name."""
+    count, free = 1, name
+    while known.setdefault(free, what) != what:
+        count += 1
+        free = numbered.format(name, count)
+    return free
+
+
 def filled(form: str, given: Sequence[str], named: Mapping[str, str]) -> str:
     """A counterpart with what was given in its places."""
     known = {**USUAL, **{str(place): text for place, text in enumerate(given)}, **named, "*": ", ".join(given)}

@@ -6,6 +6,7 @@ from typing import Any
 
 from candlecalc.calc.terms import PERCENT
 from candlecalc.declaration.declared import Function, Term
+from candlecalc.faces.web.counterparts import noted
 
 # What decides whether a value is taken, and what is told where it is not.
 DECIDING = ["unit", "low", "high", "low_excluded", "whole", "hint", "bare", "choices", "text", "blank"]
@@ -34,11 +35,7 @@ class Ranges:
         facts = {key: value for key, value in facts.items() if (key, value) != ("unit", kind)}
         if facts.get("hint") == PERCENT:
             facts["hint"] = "%"
-        count, name = 1, kind
-        while self.known.setdefault(name, facts) != facts:
-            count += 1
-            name = f"{kind} {count}"
-        return name
+        return noted(self.known, facts, kind, "{} {}")
 
 
 def result_of(function: Function) -> Term:

@@ -8,7 +8,18 @@ import json
 from dataclasses import dataclass, replace
 
 from candlecalc.declaration.declared import Function
-from candlecalc.declaration.native import ATOM, COMPARISONS, NEGATION, STRENGTH, Call, Leaf, Name, Negation, Node
+from candlecalc.declaration.native import (
+    ATOM,
+    COMPARISONS,
+    NEGATION,
+    STRENGTH,
+    Call,
+    Leaf,
+    Name,
+    Negation,
+    Node,
+    children,
+)
 from candlecalc.faces.web.counterparts import safe
 
 SIGNS = {**dict(zip(STRENGTH, STRENGTH)), "=": "===", "<>": "!==", "^": "**"}
@@ -112,7 +123,7 @@ class Speller:
         """The lists that a tree goes through; what makes one value of them is a value like any other."""
         if isinstance(node, Name):
             return [node.text] if node.text in self.lists else []
-        parts = () if self._makes_one(node) else _children(node)
+        parts = () if self._makes_one(node) else children(node)
         return list(dict.fromkeys(name for part in parts for name in self._over(part)))
 
     def _listed(self, node: Node) -> str:
@@ -138,14 +149,6 @@ def _may_fail(node: Node) -> bool:
     """Whether a tree divides by what may be zero, or raises to what is not written in it."""
     sign, right = getattr(node, "sign", ""), getattr(node, "right", None)
     return sign in FAILING and not isinstance(right, Leaf)
-
-
-def _children(node: Node) -> tuple[Node, ...]:
-    if isinstance(node, Call):
-        return node.arguments
-    if isinstance(node, Negation):
-        return (node.of,)
-    return () if isinstance(node, (Leaf, Name)) else (node.left, node.right)
 
 
 def _strength(node: Node) -> int:

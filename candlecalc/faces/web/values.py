@@ -130,14 +130,13 @@ class Values:
             return f"fixed_({of}, {form[1:-1]}){sign}"
         raise UnsayableError(OTHERWISE)
 
-    def _List(self, node: ast.List) -> str:  # noqa: N802
+    def _List(self, node: ast.List | ast.Tuple | ast.Set) -> str:  # noqa: N802
         return f"[{', '.join(map(self.value, node.elts))}]"
 
-    def _Tuple(self, node: ast.Tuple) -> str:  # noqa: N802
-        return f"[{', '.join(map(self.value, node.elts))}]"
+    _Tuple = _List
 
     def _Set(self, node: ast.Set) -> str:  # noqa: N802
-        return f"new Set([{', '.join(map(self.value, node.elts))}])"
+        return f"new Set({self._List(node)})"
 
     def _Starred(self, node: ast.Starred) -> str:  # noqa: N802
         return f"...{self.listed(node.value)}"
@@ -224,14 +223,13 @@ class Values:
             ends.pop()
         return f"{self.inside(node.value)}.slice({', '.join(ends)})"
 
-    def _ListComp(self, node: ast.ListComp) -> str:  # noqa: N802
+    def _ListComp(self, node: ast.ListComp | ast.GeneratorExp | ast.SetComp) -> str:  # noqa: N802
         return self._each(node.generators, self.value(node.elt))
 
-    def _GeneratorExp(self, node: ast.GeneratorExp) -> str:  # noqa: N802
-        return self._each(node.generators, self.value(node.elt))
+    _GeneratorExp = _ListComp
 
     def _SetComp(self, node: ast.SetComp) -> str:  # noqa: N802
-        return f"new Set({self._each(node.generators, self.value(node.elt))})"
+        return f"new Set({self._ListComp(node)})"
 
     def _DictComp(self, node: ast.DictComp) -> str:  # noqa: N802
         return f"new Map({self._each(node.generators, f'[{self.value(node.key)}, {self.value(node.value)}]')})"
