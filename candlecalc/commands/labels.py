@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer
 from candlecalc.files import write_whole
 from candlecalc.labels import draw, folder
@@ -34,8 +35,8 @@ def made(
     except draw.DoesNotFitError as problem:
         raise ValueError(f"{problem}; {_larger(label, held.papers)}") from None
     write_whole(out, pdf, force=force)
-    many = paper.places - skip
-    lines = [f"{out}: {many} {kind} label{'' if many == 1 else 's'}, {label.product}, on {paper.name}", UNSCALED]
+    many = counted(paper.places - skip, f"{kind} label")
+    lines = [f"{out}: {many}, {label.product}, on {paper.name}", UNSCALED]
     return Answer([*lines, *_unconfirmed(label), *beside, TO_CONFIRM], False)
 
 
@@ -64,6 +65,6 @@ def _unconfirmed(label: Label) -> list[str]:
     texts = label.unconfirmed
     if not texts:
         return []
-    many = f"{len(texts)} text{'' if len(texts) == 1 else 's'}"
+    many = counted(len(texts), "text")
     head = f"PROOF stands across it until labels.csv says of {many} when and against what you confirmed it:"
     return [head, *(f"  {text.called}: {text.against}" for text in texts)]

@@ -6,8 +6,9 @@ import io
 import json
 from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, cast
 
+from candlecalc.commands.counted import counted
 from candlecalc.files import write_whole
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season import folder
@@ -160,7 +161,7 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
 
 def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:
     card = _card(path, held, product, count)
-    name, many = str(card["product"]), f"{card['count']:g} piece{'' if card['count'] == 1 else 's'}"
+    name, many = str(card["product"]), counted(cast(float, card["count"]), "piece")
     work = _worked_out(path, held, card)
     records = shown.bench(work.calculated, name)
     unknown = any(shown.NOT_KNOWN in record.values() for record in records)
@@ -185,8 +186,7 @@ def _card(path: Path, held: read.Held, product: str, count: int | None) -> Row:
 
 def _tally(path: Path, wrong: Sequence[report.Finding]) -> list[str]:
     """How much is wrong, and where to read what."""
-    many = f"{len(wrong)} problem{'' if len(wrong) == 1 else 's'}"
-    return [f"{path}: {many}; candlecalc check {path} says which"] if wrong else []
+    return [f"{path}: {counted(len(wrong), 'problem')}; candlecalc check {path} says which"] if wrong else []
 
 
 def as_table(records: Sequence[dict[str, Any]], formats: Mapping[str, str] = NO_FORMATS) -> list[str]:

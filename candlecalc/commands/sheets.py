@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
+from candlecalc.commands.counted import counted
 from candlecalc.declaration.declared import REGISTRY, Function
 from candlecalc.faces.asked import sheet
 from candlecalc.faces.asked.question import CallError
@@ -55,8 +56,7 @@ def _text(path: Path) -> str:
 
 
 def _told(path: Path, found: sheet.Sheet) -> list[str]:
-    count = len(found.substances)
-    said = [f"{_called(path)}: {count} substance{'s' * (count != 1)} read"]
+    said = [f"{_called(path)}: {counted(len(found.substances), 'substance')} read"]
     said += [f"not read: {words}" for words in found.unread]
     return [line for each in said for line in textwrap.wrap(each, WIDTH, subsequent_indent="  ")]
 
