@@ -14,7 +14,8 @@ from earlier import FIXTURES, NAMES, TYPED_TABS, entries, filled, placed
 from candlecalc import __version__
 from candlecalc.commands.cli import main
 from candlecalc.season.fields import Field
-from candlecalc.season.tables import MATERIALS, TABLES
+from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook.reading import read
 
 ENDING = (

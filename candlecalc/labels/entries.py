@@ -4,7 +4,7 @@ from candlecalc.calc.terms import label
 from candlecalc.declaration.term import Term
 from candlecalc.labels.shapes import KINDS, RULER_ACROSS, RULER_DOWN, SHEETS
 from candlecalc.season.fields import Field, Table, term_of
-from candlecalc.season.tables import YES_NO
+from candlecalc.season.tables.taken import YES_NO
 
 A_SIZE = Term("mm", "a length", low=5.0, high=400.0)
 A_MARGIN = Term("mm", "a length", high=400.0)

@@ -15,7 +15,8 @@ import pandas as pd
 import candlecalc.quantities.units as units
 from candlecalc.season.fields import Field, Table, Value
 from candlecalc.season.season import Problem, Row, Season, frame
-from candlecalc.season.tables import MADE_FOR, ONCE, SETTING_FIELDS, TABLES, tables_of
+from candlecalc.season.tables import TABLES, tables_of
+from candlecalc.season.tables.once import MADE_FOR, ONCE, SETTING_FIELDS
 
 DEMO = Path(__file__).parent / "demo"
 

@@ -21,7 +21,8 @@ from candlecalc.season.fields import (
     Value,
 )
 from candlecalc.season.measures import Measures
-from candlecalc.season.tables import ONCE, SETTINGS, TABLES, tables_of
+from candlecalc.season.tables import TABLES, tables_of
+from candlecalc.season.tables.once import ONCE, SETTINGS
 
 Row = dict[str, Value]
 WITHOUT_BLANK = "type it without the blank"

@@ -8,7 +8,9 @@ import zipfile
 
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
-from candlecalc.season.tables import KINDS, PLACE_KINDS, TABLES
+from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.sell import PLACE_KINDS
+from candlecalc.season.tables.taken import KINDS
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.set_up import settings as settings_tab

@@ -4,7 +4,7 @@ import re
 
 import books
 
-from candlecalc.season.tables import SETTINGS, WHAT_IF
+from candlecalc.season.tables.once import SETTINGS, WHAT_IF
 from candlecalc.workbook.book import lists
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch

@@ -2,7 +2,8 @@
 
 import datetime
 
-from candlecalc.season.tables import WEIGHED, tables_of
+from candlecalc.season.tables import tables_of
+from candlecalc.season.tables.taken import WEIGHED
 
 PAIRS = {"sets": ("set", "product"), "prices": ("product", "place")}  # that stand in a table once
 

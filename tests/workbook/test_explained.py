@@ -9,7 +9,8 @@ import books
 import engine
 import pytest
 
-from candlecalc.season.tables import SETTINGS, tables_of
+from candlecalc.season.tables import tables_of
+from candlecalc.season.tables.once import SETTINGS
 from candlecalc.workbook.cells.checks import OVERWRITTEN
 from candlecalc.workbook.tabs.look import checks
 

@@ -9,7 +9,9 @@ from formulas import COMPARISONS, anywhere, depth, kinds, nodes, places, tree
 from candlecalc.declaration import native
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
-from candlecalc.season.tables import A_MOMENT, SETTING_FIELDS, tables_of
+from candlecalc.season.tables import tables_of
+from candlecalc.season.tables.once import SETTING_FIELDS
+from candlecalc.season.tables.taken import A_MOMENT
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.entries import FIRST_SERIAL, LAST_SERIAL
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW

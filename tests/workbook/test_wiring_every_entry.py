@@ -15,7 +15,8 @@ from shop import Entry, Shop
 from who_moves import TABLE, expected
 
 from candlecalc.season.fields import Field
-from candlecalc.season.tables import SETTINGS, WHAT_IF, tables_of
+from candlecalc.season.tables import tables_of
+from candlecalc.season.tables.once import SETTINGS, WHAT_IF
 from candlecalc.workbook.book import TABLE_TABS, lists
 from candlecalc.workbook.cells.columns import Column, calculated
 from candlecalc.workbook.cells.layout import OWN_ROW

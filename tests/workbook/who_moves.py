@@ -6,7 +6,7 @@ that is. A field that feeds no number has an empty line.
 
 from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
 
-from candlecalc.season.tables import SETTING_FIELDS
+from candlecalc.season.tables.once import SETTING_FIELDS
 
 STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
 CARD = " ".join(

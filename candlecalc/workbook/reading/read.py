@@ -17,7 +17,8 @@ from candlecalc.season.fields import Field, Table, Value, short
 from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, frame, plain
-from candlecalc.season.tables import MADE_FOR, SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF, tables_of
+from candlecalc.season.tables import TABLES, tables_of
+from candlecalc.season.tables.once import MADE_FOR, SETTING_FIELDS, SETTINGS, WHAT_IF
 from candlecalc.workbook.book import TABS
 from candlecalc.workbook.cells.layout import HEAD_ROW
 from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_of, plain_head

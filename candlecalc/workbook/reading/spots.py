@@ -6,7 +6,8 @@ from openpyxl.utils import get_column_letter
 from openpyxl.utils.cell import coordinate_from_string
 
 from candlecalc.season.fields import Table
-from candlecalc.season.tables import MADE_FOR, SETTINGS, TABLES, WHAT_IF
+from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.once import MADE_FOR, SETTINGS, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch, costing

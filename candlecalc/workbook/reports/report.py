@@ -14,7 +14,8 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.declaration.term import shown
 from candlecalc.season.fields import short
 from candlecalc.season.season import Row, Season, problems, wrong_entries
-from candlecalc.season.tables import SETTING_FIELDS, SETTINGS, TABLES, WHAT_IF
+from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.once import SETTING_FIELDS, SETTINGS, WHAT_IF
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan

@@ -5,7 +5,8 @@ from typing import Any
 from openpyxl.cell.cell import ERROR_CODES
 
 from candlecalc.season.season import Season
-from candlecalc.season.tables import RECIPES, TABLES
+from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.opening import cell_at
 from candlecalc.workbook.reports.report import Calculated, Finding

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables import RECIPES, WHAT_IF
+from candlecalc.season.tables.once import WHAT_IF
+from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree, words_in
 from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan

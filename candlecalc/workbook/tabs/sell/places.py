@@ -1,6 +1,6 @@
 """The Places sold tab: what each place keeps, and what an order costs there."""
 
-from candlecalc.season.tables import PLACES
+from candlecalc.season.tables.sell import PLACES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look, names_when_ready, result
 from candlecalc.workbook.cells.references import Named, Own

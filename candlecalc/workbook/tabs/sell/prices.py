@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables import PRICES
+from candlecalc.season.tables.sell import PRICES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import Plan

@@ -1,6 +1,7 @@
 """The Materials tab: what is bought, brought to the maker's own unit once, with its cost."""
 
-from candlecalc.season.tables import MATERIALS, WEIGHED
+from candlecalc.season.tables.set_up import MATERIALS
+from candlecalc.season.tables.taken import WEIGHED
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look, names_when_ready, result
 from candlecalc.workbook.cells.references import Running, at, constant, row_in, text

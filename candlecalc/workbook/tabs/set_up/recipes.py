@@ -1,6 +1,6 @@
 """The Recipes tab: what is sold and how it is made. Everything else follows from it."""
 
-from candlecalc.season.tables import RECIPES
+from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.references import Running, Same
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column

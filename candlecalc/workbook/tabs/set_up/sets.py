@@ -1,6 +1,6 @@
 """The Sets tab: which candles a set holds, and what they bring into its cost."""
 
-from candlecalc.season.tables import SETS
+from candlecalc.season.tables.set_up import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
 from candlecalc.workbook.cells.references import Running, Whole, at, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number, words_column

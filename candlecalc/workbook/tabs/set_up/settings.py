@@ -6,7 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
-from candlecalc.season.tables import MADE_FOR, SETTINGS
+from candlecalc.season.tables.once import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout, Plan

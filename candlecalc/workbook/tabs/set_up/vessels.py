@@ -1,6 +1,6 @@
 """The Vessels tab: what each vessel holds, by water or by size."""
 
-from candlecalc.season.tables import VESSELS
+from candlecalc.season.tables.set_up import VESSELS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import names_when_ready, result, total
 from candlecalc.workbook.cells.references import differs

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables import MATERIALS
+from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables import PURCHASES
+from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import Plan

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables import RECIPES
+from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import Column, look, result, total
 from candlecalc.workbook.cells.layout import Plan

@@ -4,7 +4,7 @@ Each line gets the whole coins of its share by value; what is left goes one coin
 of equal ones first. So the parts add up, as `split_charge` has it.
 """
 
-from candlecalc.season.tables import PURCHASES
+from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import Carry, CoinDigits, Expression, Given, Same, Whole, alike, written

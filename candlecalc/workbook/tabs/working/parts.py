@@ -1,6 +1,6 @@
 """The Part costs tab: what a unit of each part costs, and what one piece costs before any set is put together."""
 
-from candlecalc.season.tables import RECIPES
+from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import Column, look, result
 from candlecalc.workbook.cells.references import Carry, Named, Own, Same, at
 from candlecalc.workbook.cells.table_tab import result_tab

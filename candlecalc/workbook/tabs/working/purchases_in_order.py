@@ -1,6 +1,6 @@
 """The Purchases in order tab: each material's purchases by date, with what was bought and paid up to each."""
 
-from candlecalc.season.tables import PURCHASES
+from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.references import at, in_order, line_of, thing_of, to_date
 from candlecalc.workbook.cells.table_tab import sorted_tab

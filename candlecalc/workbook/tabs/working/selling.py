@@ -1,6 +1,6 @@
 """The Selling tab: for each line of Prices, the terms of its place and the sums behind its price."""
 
-from candlecalc.season.tables import PRICES
+from candlecalc.season.tables.sell import PRICES
 from candlecalc.workbook.cells.columns import look, result, row_number, total
 from candlecalc.workbook.cells.references import Carry, at, text
 from candlecalc.workbook.cells.table_tab import result_tab

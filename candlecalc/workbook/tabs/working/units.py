@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from candlecalc.quantities.units import GRAMS
-from candlecalc.season.tables import UNITS
+from candlecalc.season.tables.taken import UNITS
 from candlecalc.workbook.cells.layout import FIRST_ROW, Layout
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register

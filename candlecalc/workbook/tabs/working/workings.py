@@ -1,6 +1,6 @@
 """The Workings tab: where each named thing of a recipe stands, what a vessel takes, and the highest load."""
 
-from candlecalc.season.tables import RECIPES, SETS
+from candlecalc.season.tables.set_up import RECIPES, SETS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_number, total
 from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, written

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from candlecalc.season.tables import MATERIALS
+from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook.cells.entries import valid, valid_date
 from candlecalc.workbook.cells.references import Expression
 from candlecalc.workbook.tabs.make.batch.card import (

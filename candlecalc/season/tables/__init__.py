@@ -1,0 +1,15 @@
+"""The tables of a season, a file a subject, and all of them in the order of the work."""
+
+from candlecalc.season.fields import Table
+from candlecalc.season.tables.sell import PLACES, PRICES
+from candlecalc.season.tables.set_up import MATERIALS, RECIPES, SETS, VESSELS
+from candlecalc.season.tables.stock import PURCHASES
+
+TABLES: dict[str, Table] = {
+    table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES, PURCHASES)
+}
+
+
+def tables_of(records: bool) -> dict[str, Table]:
+    """The tables of a season: for costs and prices alone, or with the year's records."""
+    return {key: table for key, table in TABLES.items() if records or not table.records}
