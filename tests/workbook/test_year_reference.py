@@ -9,9 +9,10 @@ import pytest
 import year_seasons
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from year_cards import average_left, last_landed, lots_left
 from year_figures import ERROR, Cents, Figure, differences, figures
 from year_records import Change, Count, Line, Material, Move, Pour, Purchase, Rates, Recipe, Year
-from year_reference import lots_left, shares, worked_out
+from year_reference import shares, worked_out
 
 from candlecalc.calc import issue_costs, split_charge
 
@@ -177,6 +178,10 @@ def test_half_a_cent_goes_up():
 # Running short
 
 
+def test_the_last_gram_is_not_short():
+    assert not card("fifo", there(1, 10, 10), gone(1, 10)).lines[0].short
+
+
 def test_beyond_the_last_lot_its_unit_cost_goes_on():
     found = card("fifo", there(1, 10, 10), there(2, 10, 20), gone(3, 25))
     assert (costs(found), found.left, found.value) == ([40], -5, -1000)
@@ -237,6 +242,10 @@ def test_good_candles_carry_the_cost_of_the_batch():
     assert (costs(found), found.left, found.value) == ([17.13], 4, 1712)
 
 
+def test_one_good_candle_carries_a_batch_alone():
+    assert made(Pour(day(2), "B-1", "Candle", 1, planned=10)).cards["Candle"].value == 3425
+
+
 def test_a_batch_without_a_good_candle_is_lost_and_no_stock():
     found = made(Pour(day(2), "B-1", "Candle", 0, scrapped=10))
     assert found.made[0].cost == 3425
@@ -269,6 +278,11 @@ def test_a_recipe_and_a_wage_hold_from_their_day_and_move_nothing_before():
     assert [batch.labour for batch in after.made] == [1350, 2700, 1350]
     for row in (0, 2):
         assert after.made[row] == before.made[row]
+
+
+def test_of_two_rows_from_one_day_the_lower_holds():
+    rates = (Rates(1800, 50000), Rates(3600, 50000))
+    assert made(Pour(day(2), "B-1", "Candle", 10), rates=rates).made[0].labour == 2700
 
 
 def test_candles_are_ready_after_the_longer_cure_of_two_waxes():
@@ -313,6 +327,13 @@ def test_what_a_count_finds_over_comes_back_at_what_it_cost(method):
     assert (costs(found), found.left, found.value) == ([3, -1], 8, 800)
 
 
+@pytest.mark.parametrize("left, below", [(4, True), (5, False), (6, False)])
+def test_a_material_is_below_its_reorder_point_and_not_at_it(left, below):
+    materials = (replace(WAX, reorder_point=Fraction(5)), OTHER_WAX, JAR)
+    found = figures(worked_out(a_year(materials=materials, purchases=(there(1, left, 1),))))
+    assert found["Stock", "Wax", "below reorder"] is below
+
+
 # Lots and batches
 
 
@@ -329,6 +350,11 @@ def test_the_last_lot_opened_by_the_day_is_assumed_before_the_oldest():
     assert lots_of(there(1, 10, 10), opened, there(3, 10, 10, opened_on=day(5)), gone(4, 5)) == [(2, "opened")]
 
 
+def test_of_two_lots_opened_on_one_day_the_later_is_assumed():
+    lots = (there(number, 10, 10, opened_on=day(4)) for number in (1, 2))
+    assert lots_of(*lots, gone(4, 5)) == [(2, "opened")]
+
+
 def test_a_lot_that_was_noted_is_a_fact_and_costs_nothing_else():
     rows = there(1, 10, 10), there(2, 10, 20, lot="x"), gone(4, 5, lot="x")
     assert lots_of(*rows) == [(2, "noted")]
@@ -340,9 +366,24 @@ def test_what_goes_beyond_the_last_lot_comes_from_none():
     assert lots_of(gone(2, 15)) == []
 
 
+def test_a_lot_leads_to_its_batches_and_a_batch_to_its_lots():
+    pours = (Pour(day(4), "B-2", "Candle", 30), Pour(day(3), "B-1", "Candle", 20), Pour(day(5), "B-3", "Candle", 10))
+    wax = (there(1, 4000, 10), there(2, 4000, 10, lot="x"), there(1, 100, 10, "Jar"))
+    found = worked_out(a_year(purchases=wax, pours=pours, changes=(Change("B-1", "Wax", lot="x"),)))
+    assert found.batches_of("Wax", 1) == ["B-2 oldest"]
+    assert found.batches_of("Wax", 2) == ["B-1 noted", "B-2 oldest", "B-3 oldest"]
+    assert [(each.thing, each.lot) for each in found.lots_of("B-2")] == [("Wax", 1), ("Wax", 2), ("Jar", 3)]
+
+
 def test_lots_left_are_the_newest_and_a_begun_one_keeps_what_is_not_spent():
     found = lots_left(card("fifo", there(1, 3, 1), there(2, 3, 1), there(3, 3, 2), gone(4, 4)))
     assert [(lot.left, lot.value) for lot in found] == [(0, 0), (2, 67), (3, 200)]
+
+
+def test_a_price_to_use_is_of_the_latest_receipt_or_the_average_of_what_is_left():
+    found = card("fifo", there(1, 10, 10), there(3, 10, 30), there(2, 10, 20), gone(4, 15))
+    assert (last_landed(found), average_left(found)) == (300, Fraction(4000, 15))
+    assert average_left(card("fifo", there(1, 10, 10), gone(2, 10))) == 100
 
 
 # What was typed wrong

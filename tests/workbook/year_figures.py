@@ -6,7 +6,8 @@ from fractions import Fraction
 from math import isfinite
 from typing import NamedTuple
 
-from year_reference import Worked, lots_left, ready_on
+from year_cards import average_left, last_landed, lots_left
+from year_reference import Worked, ready_on
 
 
 class Figure(NamedTuple):
@@ -42,6 +43,10 @@ def _row(tab: str, row: object, **heads: Value) -> Found:
 
 def _money(cents: int | None) -> Value:
     return ERROR if cents is None else Cents(cents)
+
+
+def _unit_cost(cents: Fraction | None) -> Value:
+    return ERROR if cents is None else cents / 100
 
 
 def _purchases(worked: Worked) -> Found:
@@ -106,6 +111,8 @@ def _stock(worked: Worked) -> Found:
             value_bought=_money(card.value_received),
             used=card.taken_by("Used"),
             below_reorder=point is not None and card.left < point,
+            last_landed=_unit_cost(last_landed(card)),
+            average=_unit_cost(average_left(card)),
         )
 
 
@@ -146,7 +153,8 @@ def _lots(worked: Worked) -> Found:
     for name, card in worked.cards.items():
         tab = "Lots" if name in materials else "Candle lots"
         for lot in lots_left(card):
-            yield from _row(tab, lot.row, left=lot.left, value=_money(lot.value))
+            batches = tuple(worked.batches_of(name, lot.row))
+            yield from _row(tab, lot.row, left=lot.left, value=_money(lot.value), batches=batches)
 
 
 def _trace(worked: Worked) -> Found:

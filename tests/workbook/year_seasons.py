@@ -13,8 +13,9 @@ from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
 
+from year_cards import received_by
 from year_records import Change, Count, Line, Material, Move, Pour, Purchase, Rates, Recipe, Year
-from year_reference import received_by, worked_out
+from year_reference import worked_out
 
 FIRST = date(2026, 1, 1)
 SUPPLIERS = ("Hill Wax Works", "Fern Oils", "Bright Glass")
