@@ -268,7 +268,7 @@ def _twice(table: Table, place: int, row: Row, seen: set[tuple[str, ...]]) -> li
     """A name, or a pair that must be alone, that stands in the table already."""
     values = tuple(str(row[key]).casefold() for key in table.unique)
     # A log may hold two lines alike.
-    if not values or any(row[key] is None for key in table.unique):
+    if not values or any(row[key] is None for key in table.unique if table[key].required):
         return []
     if values in seen:
         first = table.unique[0]

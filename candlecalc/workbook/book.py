@@ -84,10 +84,17 @@ def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
     """Where everything stands in the season's workbook."""
     tabs = registered(season.records)
     ours = {key: rows_of[key] for key in season.tables}
-    layouts = [layout_of_tab(each.tab, ours[each.tab.typed_on]) for each in tabs if isinstance(each.tab, TableTab)]
+    layouts = [layout_of_tab(each.tab, each.tab.rows(ours)) for each in tabs if isinstance(each.tab, TableTab)]
     layouts += [each.layout(ours) for each in tabs if each.layout]
     by_key = {layout.key: layout for layout in layouts}
-    return Plan(season.measures, season.currency, _coin_digits(season.currency), season.records, by_key)
+    return Plan(
+        season.measures,
+        season.currency,
+        _coin_digits(season.currency),
+        season.records,
+        str(season.settings.get("stock") or "fifo"),
+        by_key,
+    )
 
 
 def order(records: bool) -> list[str]:

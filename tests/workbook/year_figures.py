@@ -144,7 +144,12 @@ def _candles(worked: Worked) -> Found:
         ready = max(Fraction(0), min(card.left, cured - card.taken))
         yield from _both("Candles", worked, product)
         yield from _row(
-            "Candles", product, made=card.received, packed=card.taken_by("Used"), ready=ready, curing=card.left - ready
+            "Candles",
+            product,
+            made=card.received,
+            packed=card.taken_by("Used"),
+            ready=ready,
+            curing=max(Fraction(0), card.left - ready),
         )
 
 

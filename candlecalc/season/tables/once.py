@@ -25,6 +25,7 @@ SETTINGS = Table(
         Field("price_ending", "Price ending, {money}", "what your prices end in: 0.95 for 17.95; below the step", entry(terms.Ending, high=1e5), required=True),
         Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", term_of(terms.Step), required=True),
         Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", POT, required=True),
+        Field("as_of", "As of", "the day for which stock and recipes are shown; the latest day in your records if left out", date=True),
     ),
     usual_rows=0,
     purpose="What holds for the whole season.",
@@ -66,6 +67,12 @@ MADE_FOR = Table(
             required=True,
         ),
         Field("records", "Records of the year", "yes where it keeps purchases, batches and stock", choices=YES_NO),
+        Field(
+            "stock",
+            "Stock is valued",
+            "fifo: first in, first out; average: at the moving average",
+            choices=("fifo", "average"),
+        ),
     ),
     usual_rows=0,
 )

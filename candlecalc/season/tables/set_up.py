@@ -48,6 +48,8 @@ MATERIALS = Table(
         Field("flash_point", "Flash point, {temperature}", "of the neat oil, by its data sheet: for storing and shipping it", FLASH, not_in_cost=True),
         Field("cure_days", "Cure, days", "days from pouring to selling, by the wax", CURE_DAYS, not_in_cost=True),
         Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True, not_in_cost=True),
+        Field("reorder_at", "Order again below, in pack unit", "when less than this is left you order again", Term("", "an amount", high=1e7), not_in_cost=True),
+        Field("price_from", "Price to use", "where you keep records: the one you typed, what you paid last, or the average of what is left", choices=("typed", "last", "average"), width=9),
     ),
     usual_rows=200,
     purpose="What you buy, what it costs, and what its data sheet says.",
@@ -108,10 +110,11 @@ RECIPES = Table(
         Field("setup", "Set-up, minutes", "minutes to set up and clean, once a batch", MINUTES, smallest=A_MOMENT, required=True),
         Field("usual_batch", "Usual batch", "how many you usually make together", entry(terms.Batch, high=1e4), required=True),
         Field("paid_share", "Paid help, of time", term=term_of(terms.PaidShare)),
+        Field("holds_from", "From", "the first day this row holds, where the product has an earlier row", date=True),
     ),
     usual_rows=60,
     purpose="What you sell and how it is made, for one piece.",
-    unique=("product",),
+    unique=("product", "holds_from"),
 )  # fmt: skip
 
 SETS = Table(

@@ -169,9 +169,10 @@ def row_number(head: str, table: str, name: Expression) -> Column:
     return look(head, row_in(table, name), "row", needs=("ready", name), width=7)
 
 
-def names_when_ready(name: str) -> dict[str, Column]:
-    """The column of names by which other tabs find the rows that are ready."""
-    return {WHEN_READY: look("Name, once its row is whole and can be used", as_text(name), width=35)}
+def names_when_ready(name: str, *blank_if: Expression) -> dict[str, Column]:
+    """The column of names by which other tabs find the rows that are ready, but those for which a test holds."""
+    head = "Name, once its row is whole and can be used"
+    return {WHEN_READY: look(head, as_text(name), width=35, blank_if=blank_if)}
 
 
 def total(

@@ -82,6 +82,7 @@ class Plan:
     currency: str
     coin_digits: int
     records: bool = False  # whether it keeps the year's records
+    stock: str = "fifo"  # how stock is valued: first in first out, or by moving average
     layouts: dict[str, Layout] = field(default_factory=dict)
 
     def head(self, text: str) -> str:

@@ -3,7 +3,7 @@
 A column's formula is one such tree, written once. `fed_by` walks it and answers what a cell depends on.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from openpyxl.utils import absolute_coordinate
@@ -114,6 +114,23 @@ class Results(Expression):
 
 
 @dataclass(frozen=True)
+class Block(Expression):
+    """Whole columns of a tab side by side, from one to another."""
+
+    table: str
+    first: str
+    last: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        there = plan.layouts[self.table]
+        begins, ends = there.range(self.first).partition(":")[0], there.column(self.last).partition(":")[2]
+        return f"{begins}:{ends}"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return _columns(plan.layouts[self.table], self.first, self.last)
+
+
+@dataclass(frozen=True)
 class Above(Expression):
     """The number in the row above of an own column that nobody types in; 0 where that is the head, or blank.
 
@@ -127,6 +144,19 @@ class Above(Expression):
 
     def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(layout.key, self.key)]
+
+
+@dataclass(frozen=True)
+class ByPlan(Expression):
+    """What is written by how the workbook was made: with the year's records, or by the way stock is valued."""
+
+    chosen: Callable[[Plan], Expression]
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return self.chosen(plan).spell(plan, layout)
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return fed_by(self.chosen(plan), plan, layout)
 
 
 @dataclass(frozen=True)
@@ -333,6 +363,19 @@ def to_date(amount: Given, balance: str, thing: str) -> Expression:
     before = written("IF({thing}={above},{balance},0)", thing=thing, above=Above(thing), balance=Above(balance))
     # To nine decimals: what is lost line by line stays far below what is shown, a thousand lines on.
     return written("ROUND({before}+{amount},9)", before=before, amount=amount)
+
+
+def in_force(table: str, thing: Given, day: Given) -> Expression:
+    """The row that holds for a thing on a day, by a list in order of rows and the day from which each holds."""
+    latest = written(
+        "LOOKUP({thing}*{key_thing}+({day}+1)*{key_day},{numbers})",
+        thing=thing,
+        day=day,
+        numbers=Results(table, "number"),
+        key_thing=KEY_THING,
+        key_day=KEY_DAY,
+    )
+    return written("IF({there}={thing},{row},NA())", there=thing_of(latest), thing=thing, row=line_of(latest))
 
 
 def last_line(table: str, key: str, thing: Given) -> Expression:

@@ -1,7 +1,7 @@
 """A tab that is a list: its columns, its checks, and how it prints."""
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from openpyxl.utils import get_column_letter
@@ -54,6 +54,8 @@ class TableTab(Tab):
     results_printed: bool = True
 
     goes_with: str = ""  # the table that people type whose rows its rows go with, where that is another
+    # How many rows it has, by those of the tables that people type, where that is not the rows of the one it goes with.
+    counted: Callable[[Mapping[str, int]], int] | None = None
 
     @property
     def printed(self) -> int:
@@ -70,6 +72,10 @@ class TableTab(Tab):
     def typed_on(self) -> str:
         """The table that people type whose rows the tab's rows go with."""
         return self.goes_with or self.key
+
+    def rows(self, rows_of: Mapping[str, int]) -> int:
+        """How many rows it has room for, by those of the tables that people type."""
+        return self.counted(rows_of) if self.counted else rows_of[self.typed_on]
 
     @property
     def fields(self) -> list[Field]:
@@ -135,7 +141,9 @@ def _faults(table: Table) -> dict[str, Column]:
     if not table.unique:
         return found
     # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
-    alike = [written('({column}={cell})*({cell}<>"")', column=Whole(table.key, key), cell=key) for key in table.unique]
+    alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.unique]
+    # Two rows may be alike in what may be left out: a product has one row that holds from the first day on.
+    alike.append(written('({cell}<>"")', cell=joined("&", [key for key in table.unique if table[key].required])))
     names = " and ".join(table.label(table[key]) for key in table.unique)
     twice = written(
         f'IFERROR(REPT({_text(f"{names}: twice on this tab; keep one row")},SUMPRODUCT({{alike}}*1)>1),"")',
@@ -368,10 +376,21 @@ def result_tab(
     return TableTab(title, kind, purpose, key, all_columns, checks, goes_with=goes_with.key)
 
 
-def sorted_tab(title: str, purpose: str, key: str, goes_with: Table, columns: Mapping[str, Column]) -> TableTab:
-    """A working tab with the lines of a log in another order, as many rows as the log has."""
+def lines_tab(
+    title: str,
+    kind: str,
+    purpose: str,
+    key: str,
+    goes_with: Table,
+    columns: Mapping[str, Column],
+    counted: Callable[[Mapping[str, int]], int] | None = None,
+) -> TableTab:
+    """A tab of lines that follow from a log, where nobody types: the log's in another order, or several for each.
+
+    It has as many rows as the log, or as `counted` says.
+    """
     own_row = {OWN_ROW: _own_row()}
-    return TableTab(title, "working", purpose, key, {**own_row, **columns}, goes_with=goes_with.key)
+    return TableTab(title, kind, purpose, key, {**own_row, **columns}, goes_with=goes_with.key, counted=counted)
 
 
 def letters(columns: Mapping[str, object]) -> dict[str, str]:

@@ -33,7 +33,7 @@ def write_entry(draft: Draft, sheet: Worksheet, field: Field, line: SingleEntry,
     """Write the entry and what goes with it. Over a list, words stand to the right and the value says what it is."""
     shown, side = entry_format(field), "row" if over_a_list else "text"
     draft.put(sheet[line.label], draft.plan.head(field.head), "label", side)
-    draft.put(sheet[line.entry], draft.season.settings[field.key], "entry", shown)
+    draft.put(sheet[line.entry], draft.season.settings.get(field.key), "entry", shown)
     test = bad(field, {field.key: line.typed}, draft.plan)
     takes = allowed(draft.plan, field).replace('"', "'")
     mend = Formula(f'=REPT("Takes {takes}",{test})')

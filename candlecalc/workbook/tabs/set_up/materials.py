@@ -3,18 +3,41 @@
 from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.season.tables.taken import WEIGHED
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.columns import look, names_when_ready, result
-from candlecalc.workbook.cells.references import Running, at, constant, row_in, text
+from candlecalc.workbook.cells.columns import calculated, look, names_when_ready, result
+from candlecalc.workbook.cells.references import (
+    ByPlan,
+    Running,
+    Same,
+    at,
+    constant,
+    expression_of,
+    row_in,
+    text,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import entry_tab, or_error
 from candlecalc.workbook.tabs.registry import register
+
+TYPED = expression_of("typed_cost")
+# What was paid, where that is asked for and something was bought; else the price that was typed.
+ASKED = written(
+    'IF({choice}="last",{last},IF({choice}="average",{average},""))',
+    choice="price_from",
+    last=Same("stock", "unit_cost"),
+    average=Same("stock", "average"),
+)
+PAID = written("IF(COUNT({paid})=0,{typed},{paid})", paid=ASKED, typed=TYPED)
+ON_HAND = calculated("in_unit", size="on_hand", factor="factor")
 
 TAB = entry_tab(
     MATERIALS,
     {
         "factor": look("Pack unit, in {weight} or each", at("units", "factor", row_in("units", "pack_unit")), "factor", width=10),
         "size": result("Pack, {weight} or each", "in_unit", size="pack_size", factor="factor", format="quantity"),
-        "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
-        "stock": result("On hand, {weight} or each", "in_unit", size="on_hand", factor="factor", format="quantity"),
+        "typed_cost": result("Cost as typed, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
+        "unit_cost": look("Cost, {money} per {weight} or each", ByPlan(lambda plan: PAID if plan.records else TYPED), "unit_cost"),
+        "stock": look("On hand, {weight} or each", ByPlan(lambda plan: Same("stock", "left") if plan.records else ON_HAND), "quantity"),
+        "reorder": result("Order again below, {weight} or each", "in_unit", size="reorder_at", factor="factor", format="quantity"),
         # An error where the limit, or what it is of, is not what it takes: it must not count as none.
         "limits": look("Highest load, known", or_error(MATERIALS, "highest_load", "basis"), "row", width=9),
         "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", needs=("ready", "limits"), if_blank=("highest_load", constant(0.5))),

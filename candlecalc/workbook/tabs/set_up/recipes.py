@@ -1,14 +1,28 @@
 """The Recipes tab: what is sold and how it is made. Everything else follows from it."""
 
 from candlecalc.season.tables.set_up import RECIPES
-from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Running, Same
+from candlecalc.workbook.cells.columns import look, names_when_ready
+from candlecalc.workbook.cells.references import Named, Running, Same, Whole, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
+# Of a product's rows one holds: the latest by the day for which recipes are shown.
+ANOTHER_HOLDS = written(
+    "(SUM({day})>{today})+(SUMPRODUCT(({products}={product})*({days}>{day})*({days}<={today}))>0)",
+    day="holds_from",
+    today=Named("as_of"),
+    products=Whole("recipes", "product"),
+    product="product",
+    days=Whole("recipes", "holds_from"),
+)
+
 TAB = entry_tab(
     RECIPES,
-    {"of_kind": look("Kind, number", Running("kind"), needs=("product", "kind"), width=12)},
+    {
+        "of_kind": look("Kind, number", Running("kind"), needs=("product", "kind"), width=12),
+        "other": look("Not now: another row holds", ANOTHER_HOLDS, "row", width=8),
+        **names_when_ready("product", written("{other}>0", other="other")),
+    },
     waits={field.key: not_ready_there(field.names_from, field.key) for field in RECIPES.fields if field.names_from},
     # Where it is mended, and not where it was found.
     also={"checked": words_column("Look at, from Workings", Same("workings", "warnings"))},

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.set_up import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
-from candlecalc.workbook.cells.references import Running, Whole, at, row_in, written
+from candlecalc.workbook.cells.references import ByPlan, Names, Running, Whole, at, constant, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
@@ -14,6 +14,9 @@ def _brings(key: str) -> Column:
 
 CANDLES_LOAD = written('IFERROR(INDEX({said},{row})&"","")', said=Whole("workings", "loads"), row="row")
 
+PACKED = written("MAX(0,{sets})*{count}", sets=at("candles", "left", written("MATCH({set},{names},0)", set="set", names=Names("recipes", ready=False))), count="count")  # fmt: skip
+NONE = constant(0)
+
 TAB = entry_tab(
     SETS,
     {
@@ -22,6 +25,10 @@ TAB = entry_tab(
         "set_row": look("Set, row", row_in("recipes", "set"), "row", needs=("set",), width=7),
         "key": look("Line of the set", Running("set_row"), width=9),
         **{key: _brings(key) for key in PIECES},
+        "product_row": look(
+            "Candle, first row", row_in("recipes", "product", ready=False), "row", needs=("product",), width=8
+        ),
+        "packed": look("In packed sets", ByPlan(lambda plan: PACKED if plan.records else NONE), "pieces"),
         "brought": total("All of it, {money}", *PIECES),
     },
     waits={"product": no_number("brought")},

@@ -10,8 +10,9 @@ from candlecalc.season.tables.once import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout, Plan
-from candlecalc.workbook.cells.references import Written
+from candlecalc.workbook.cells.references import Named, Written
 from candlecalc.workbook.cells.table_tab import Tab
+from candlecalc.workbook.tabs.make.rates import rate, rates_of
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.writing.draft import Draft, Formula, band
 from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
@@ -19,7 +20,10 @@ from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
 TAB = Tab(SETTINGS.title, "input", SETTINGS.purpose)
 FIRST_LINE = 5
 PLACE = Layout(SETTINGS.key, TAB.title, 0, {})
-KEY_THING, KEY_DAY = 10**11, 10**6
+KEY_THING, KEY_DAY, KEY_PLACE, KEY_LINE = 10**11, 10**6, 10**9, 10**3
+# What the day of stock and recipes is where none is typed: the latest of these, if there are any.
+BY_DAY = ("paid_rate",)  # ... where they hold for the whole season: with records they may change from a day on
+DATED = ("purchases", "pours", "moves", "counts")
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
     "tax_rate",
@@ -52,7 +56,7 @@ def write(draft: Draft) -> None:
     for field in MADE_FOR.fields:
         row = line_of(field.key)
         draft.put(sheet.cell(row, 1), field.head, "label")
-        draft.put(sheet.cell(row, 2), draft.season.settings[field.key], "label")
+        draft.put(sheet.cell(row, 2), draft.season.settings.get(field.key), "label")
         draft.put(sheet.cell(row, 5), field.help, "note")
     draft.name("shelf_prices", "Settings", f"B{line_of('shelf_prices')}")
     last = _derived(draft, sheet, row + 1)
@@ -66,7 +70,7 @@ def _line(draft: Draft, sheet: Worksheet, field: Field) -> None:
     line = SingleEntry(f"A{row}", f"B{row}", f"C{row}", f"D{row}", over, under)
     write_entry(draft, sheet, field, line)
     draft.put(sheet.cell(row, 5), field.help, "note")
-    if field.key in NAMED:
+    if field.key in NAMED and not (draft.plan.records and field.key in BY_DAY):
         draft.name(field.key, "Settings", line.used)
 
 
@@ -75,15 +79,15 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     measures = draft.plan.measures
     hours = f"D{line_of('season_hours')}"
 
-    def rate(key: str) -> Formula:
-        an_hour = calculated("overhead_rate", overhead=Written(f"D{line_of(key)}"), activity=Written(hours))
-        return Formula("=" + an_hour.spell(draft.plan, PLACE))
+    def an_hour(key: str) -> Formula:
+        spread = calculated("overhead_rate", overhead=Written(f"D{line_of(key)}"), activity=Written(hours))
+        return Formula("=" + spread.spell(draft.plan, PLACE))
 
     also = "=weight_g" if measures.also_unit == "g" else "=weight_g/grams_in_oz"
     registered = f"D{line_of('registered')}"
     lines = [
-        ("Production overhead, {money} an hour", "overhead_an_hour", rate("production_overhead"), "money"),
-        ("Running costs, {money} an hour", "running_an_hour", rate("running_costs"), "money"),
+        *_making_rates(draft, an_hour("production_overhead")),
+        ("Running costs, {money} an hour", "running_an_hour", an_hour("running_costs"), "money"),
         ("Registered for tax: 1 for yes", "registered_yes", Formula(f'=IF({registered}="yes",1,0)'), "count"),
         ("Grams in this workbook's unit of weight", "weight_g", measures.weight_g, "factor"),
         ("Grams in one oz", "grams_in_oz", GRAMS["oz"], "factor"),
@@ -92,11 +96,28 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         ("{temperature} at the freezing point of water", "temp_zero", measures.temp_zero, "count"),
         ("{temperature} for one degree Celsius", "temp_step", measures.temp_step, "count"),
     ]
+    lines += [
+        ("Stock and recipes are shown as of", "as_of", _as_of(draft), "date"),
+    ]
     if draft.plan.records:
-        # A line of a log sorts by thing, day and row as one number, exact below two to the power of 53.
         lines += [
+            # A line of a log sorts by thing, day and row as one number, exact below two to the power of 53.
             ("A thing in a line's number", "key_thing", KEY_THING, "count"),
             ("A day in a line's number", "key_day", KEY_DAY, "count"),
+            ("A thing in the number of a lot's place", "key_place", KEY_PLACE, "count"),
+            ("A recipe in the number of its line", "key_line", KEY_LINE, "count"),
+            ("Lines that batches take", "lines_of_pours", _sum(draft, "pours", "parts"), "count"),
+            ("Materials taken out, lines", "material_moves", _most(draft, "moves", "nth_material"), "count"),
+            ("Materials counted, lines", "material_counts", _most(draft, "counts", "nth_material"), "count"),
+            (
+                "Lines on Used",
+                "used_lines",
+                _within(draft, "used", "lines_of_pours", "material_moves", "material_counts"),
+                "count",
+            ),
+            ("Candles taken out, lines", "product_moves", _sum(draft, "moves", "lines"), "count"),
+            ("Candles counted, lines", "product_counts", _most(draft, "counts", "nth_product"), "count"),
+            ("Lines on Candles out", "out_lines", _within(draft, "out", "product_moves", "product_counts"), "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):
@@ -105,6 +126,45 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         draft.put(sheet.cell(row + step, 5), f"formulas call it {name}", "note")
         draft.name(name, "Settings", f"D{row + step}")
     return row + len(lines)
+
+
+def _making_rates(draft: Draft, overhead: Formula) -> list[tuple[str, str, Formula, str]]:
+    """What an hour of making costs: with records, what held first, and what holds now by Rates by day."""
+    head = "Production overhead, {money} an hour"
+    if not draft.plan.records:
+        return [(head, "overhead_an_hour", overhead, "money")]
+    today = rates_of(Named("as_of"))
+    paid, now = (Formula("=" + rate(*of, today).spell(draft.plan, PLACE)) for of in (
+        ("paid_rate", "paid_at_first"), ("overhead", "overhead_at_first")
+    ))  # fmt: skip
+    return [
+        ("Paid help at first, {money} an hour", "paid_at_first", Formula(f"=D{line_of('paid_rate')}"), "money"),
+        ("Production overhead at first, {money} an hour", "overhead_at_first", overhead, "money"),
+        ("Paid help, {money} an hour", "paid_rate", paid, "money"),
+        (head, "overhead_an_hour", now, "money"),
+    ]
+
+
+def _as_of(draft: Draft) -> Formula:
+    """The day that is typed; else the latest in the records, else the season's last."""
+    typed, last = f"D{line_of('as_of')}", f"D{line_of('last_day')}"
+    if not draft.plan.records:
+        return Formula(f'=IF({typed}="",{last},{typed})')
+    days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
+    return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({days})))')
+
+
+def _within(draft: Draft, table: str, *names: str) -> Formula:
+    """What lines come to; an error where there is no room for them, since what is left out would not be missed."""
+    return Formula(f"=IF(SUM({','.join(names)})>{draft.plan.layouts[table].rows},NA(),SUM({','.join(names)}))")
+
+
+def _sum(draft: Draft, table: str, key: str) -> Formula:
+    return Formula(f"=SUM({draft.plan.layouts[table].results(key)})")
+
+
+def _most(draft: Draft, table: str, key: str) -> Formula:
+    return Formula(f"=MAX({draft.plan.layouts[table].results(key)})")
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:

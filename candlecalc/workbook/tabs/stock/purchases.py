@@ -4,11 +4,20 @@ from collections.abc import Iterable
 
 from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
-from candlecalc.workbook.cells.columns import look, result
+from candlecalc.workbook.cells.columns import calculated, look, result
 from candlecalc.workbook.cells.layout import Plan
-from candlecalc.workbook.cells.references import Same, at, line_key, row_in
+from candlecalc.workbook.cells.references import CoinDigits, Same, at, line_key, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import Shown, register
+
+# Of opening stock the price is of all of it.
+GOODS = written(
+    'ROUND(IF({kind}="",{bought},{price}),{digits})',
+    kind="kind",
+    price="price",
+    bought=calculated("cost_of_all", cost="price", count="packs"),
+    digits=CoinDigits(),
+)
 
 TAB = entry_tab(
     PURCHASES,
@@ -16,9 +25,11 @@ TAB = entry_tab(
         "landed": result("Cost landed, {money}", "landed_cost", price="goods", returned="discount", shipping=Same("freight", "share"), tax="tax", format="money_strong"),
         "unit_cost": result("Cost, {money} per {weight} or each", "unit_cost", price="landed", size="amount"),
         "amount": result("Bought, {weight} or each", "pieces_for", each=at("materials", "size", "material_row"), count="packs", format="quantity"),
-        "goods": result("Goods, {money}", "cost_of_all", cost="price", count="packs", format="money"),
+        "goods": look("Goods, {money}", GOODS, "money"),
         "material_row": look("Material, row", row_in("materials", "material", ready=False), "row", width=8),
         "number": look("Line's number", line_key("material_row", "date"), "row", width=16),
+        "opened_number": look("Number by the day it was opened", line_key("material_row", "opened"), "row", needs=("ready", "opened"), width=16),
+        "lot_name": look("Material and lot", written('{material}&"|"&{lot}', material="material_row", lot="lot"), needs=("ready", "lot"), width=16),
     },
     waits={"material": not_ready_there("materials", "material")},
 )  # fmt: skip

@@ -19,7 +19,7 @@ TOGETHER = alike(LOG, "document", "supplier")
 def _of_document(one: Given, all_lines: Expression) -> Expression:
     """What the lines of one document hold together; a line without a document is one by itself."""
     return written(
-        'IF({document}="",N({one}),SUMPRODUCT({together}*1,{all_lines}))',
+        'IF({document}="",SUM({one}),SUMPRODUCT({together}*1,{all_lines}))',
         document=DOCUMENT,
         one=one,
         together=TOGETHER,

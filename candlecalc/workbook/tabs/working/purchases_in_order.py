@@ -1,26 +1,30 @@
-"""The Purchases in order tab: each material's purchases by date, with what was bought and paid up to each."""
+"""The Purchases in order tab: each material's purchases by date, with what they add up to and what is left of each."""
 
 from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import at, in_order, line_of, thing_of, to_date
-from candlecalc.workbook.cells.table_tab import sorted_tab
+from candlecalc.workbook.cells.references import Named, at, written
+from candlecalc.workbook.cells.stock_card import NUMBERED, came_columns
+from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import register
 
-TAB = sorted_tab(
+# By the amounts alone, the oldest lot first: a lot that was noted moves no other.
+LEFT = written("MAX(0,MIN({amount},ROUND({came}-{gone},9)))", amount="amount", came="came", gone=at("stock", "gone", "thing"))  # fmt: skip
+SOON = 60  # days
+EXPIRING = written(
+    f'({{left}}>0)*({{day}}<>"")*({{day}}<={{today}}+{SOON})*{{left}}', left="left", day=at("purchases", "expiry", "line"), today=Named("as_of")
+)  # fmt: skip
+
+TAB = lines_tab(
     "Purchases in order",
-    "Each material's purchases by date, with what was bought and paid up to each.",
+    "working",
+    "Each material's purchases by date, with what was bought and paid up to each, and what is left of it.",
     "lots",
     PURCHASES,
     {
-        "number": look("Line's number", in_order("purchases", "number"), "row", needs=(), width=16),
-        "line": look("Row on Purchases", line_of("number"), "row", needs=("number",), width=9),
-        "material_row": look("Material, row", thing_of("number"), "row", needs=("number",), width=8),
-        "date": look("Date", at("purchases", "date", "line"), "date", needs=("number",)),
-        "amount": look("Bought, {weight} or each", at("purchases", "amount", "line"), "quantity", needs=("number",)),
-        "landed": look("Cost landed, {money}", at("purchases", "landed", "line"), "money", needs=("number",)),
-        "bought": look("Bought to date, {weight} or each", to_date("amount", "bought", "material_row"), "quantity", needs=("number",)),
-        "paid": look("Paid to date, {money}", to_date("landed", "paid", "material_row"), "money", needs=("number",)),
-        "unit_cost": look("Cost, {money} per {weight} or each", at("purchases", "unit_cost", "line"), "unit_cost", needs=("number",)),
+        **came_columns("purchases", "card", ("amount", "Bought, {weight} or each"), ("landed", "Cost landed, {money}")),
+        "left": look("Left of it, {weight} or each", LEFT, "quantity", needs=NUMBERED),
+        "unit": look("Cost, {money} per {weight} or each", at("purchases", "unit_cost", "line"), "unit_cost", needs=NUMBERED),
+        "expiring": look("Of that, use by soon", EXPIRING, "quantity", needs=NUMBERED),
     },
 )  # fmt: skip
 

@@ -1,0 +1,223 @@
+"""The card of a thing in stock: what came, what went, and what that cost, first in first out or by moving average.
+
+Two lists in order stand side by side: what came, a lot a line (`came_columns`), and what went (`went_columns`). On
+both a thing's lines stand together, by day; on one day what came stands before what went. Money is rounded as it
+runs: all that went so far is rounded to the coin, and a line costs the difference. So nothing is lost on the way.
+"""
+
+from candlecalc.workbook.cells.columns import Column, look
+from candlecalc.workbook.cells.references import (
+    KEY_DAY,
+    Above,
+    ByPlan,
+    CoinDigits,
+    Expression,
+    Given,
+    Named,
+    Results,
+    at,
+    at_row,
+    expression_of,
+    in_order,
+    line_of,
+    thing_of,
+    to_date,
+    written,
+)
+
+FIFO, AVERAGE = "fifo", "average"
+# What a thing counts in the place where a lot begins: more than there can be of anything.
+KEY_PLACE = Named("key_place")
+HAIR = 0.00005  # a lot that is used up to its very end is not the next one
+NUMBERED = ("number",)
+
+
+def by_method(fifo: Expression, average: Expression) -> Expression:
+    """What is written where stock is valued first in first out, and where by moving average."""
+    return ByPlan(lambda plan: average if plan.stock == AVERAGE else fifo)
+
+
+def last_below(table: str, number: Given) -> Expression:
+    """The place of the last line of a list in order whose number is not above this one; 0 where there is none.
+
+    An error in the list is one here too: it must not read as none.
+    """
+    return written(
+        "IF(OR(N({first})=0,{number}<{first}),0,MATCH({number},{numbers},1))",
+        first=at_row(table, "number", written("1")),
+        number=number,
+        numbers=Results(table, "number"),
+    )
+
+
+def of_same_thing(table: str, place: Given, key: str, thing: Given = "thing") -> Expression:
+    """A value of a list in order at a place, if that line is of the same thing; else 0."""
+    there = written("INDEX({things},{place})={thing}", things=Results(table, "thing"), place=place, thing=thing)
+    return written("IF({place}=0,0,IF({there},{value},0))", place=place, there=there, value=at_row(table, key, place))
+
+
+def end_of_day(number: Given) -> Expression:
+    """A line's number as that of the last line there could be of its thing on its day."""
+    return written("(INT({number}/{key})+1)*{key}", number=number, key=KEY_DAY)
+
+
+def begin_of_day(number: Given) -> Expression:
+    """... and of the first."""
+    return written("INT({number}/{key})*{key}", number=number, key=KEY_DAY)
+
+
+def same_thing(then: Given, otherwise: Given) -> Expression:
+    """One thing where the row above is of the same thing, else another."""
+    return written(
+        "IF({thing}={above},{then},{otherwise})", thing="thing", above=Above("thing"), then=then, otherwise=otherwise
+    )
+
+
+NOTHING = written("0")
+
+
+def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str, str]) -> dict[str, Column]:
+    """The columns of what came, in order. `amount` and `value` are the log's columns for them, each with its head.
+
+    `log` is the tab whose lines they are, `went` the list in order of what went.
+    """
+    before = written("ROUND({came}-{amount},9)", came="came", amount="amount")  # what came before this lot
+    # What was there when it came, with what else came that day; nothing where more had gone than had come.
+    that_day = written(
+        "({thing}={above})*({date}={day})", thing="thing", above=Above("thing"), date="date", day=Above("date")
+    )
+    there = written(
+        "IF({that_day}=1,{there}+{amount},MAX(0,{before}-{gone}))",
+        that_day=that_day,
+        there=Above("there"),
+        amount=Above("amount"),
+        before=before,
+        gone="from",
+    )
+    all_there = written("({there}+{amount})", there="there", amount="amount")
+    averaged = written(
+        "IF({all}=0,{rate},({there}*{rate}+{value})/{all})",
+        all=all_there,
+        there="there",
+        rate=Above("rate"),
+        value="value",
+    )
+    single = written("{value}/MAX({amount},({amount}=0)*1)", value="value", amount="amount")
+    so_far = written(
+        "{spent}+({gone}-{gone_above})*{rate}",
+        spent=Above("spent"),
+        gone="from",
+        gone_above=Above("from"),
+        rate=Above("rate"),
+    )
+    # What came on one day has one price; and what went before anything came has that of the first day.
+    by_day = written(
+        "IF({date}={day},{above},{gone})",
+        date="date",
+        day=Above("date"),
+        above=Above("from"),
+        gone=of_same_thing(went, "went_line", "gone"),
+    )
+    gone = same_thing(by_day, NOTHING)
+    return {
+        "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
+        "line": look("Row in its log", line_of("number"), "row", needs=NUMBERED, width=9),
+        "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),
+        "date": look("Date", at(log, "date", "line"), "date", needs=NUMBERED),
+        "amount": look(amount[1], at(log, amount[0], "line"), "quantity", needs=NUMBERED),
+        "value": look(value[1], at(log, value[0], "line"), "money", needs=NUMBERED),
+        "came": look("Came to date", to_date("amount", "came", "thing"), "quantity", needs=NUMBERED),
+        "worth": look("Value to date, {money}", to_date("value", "worth", "thing"), "money", needs=NUMBERED),
+        "went_line": look(
+            "Last line of what went before",
+            by_method(NOTHING, last_below(went, begin_of_day("number"))),
+            "row",
+            needs=NUMBERED,
+            width=9,
+        ),
+        "from": look("Priced from, of what went", by_method(before, gone), "quantity", needs=NUMBERED),
+        "there": look("There before it", by_method(NOTHING, there), "quantity", needs=NUMBERED),
+        "rate": look(
+            "Cost each, {money}", by_method(single, same_thing(averaged, single)), "unit_cost", needs=NUMBERED
+        ),
+        "spent": look(
+            "Cost of what went before, {money}",
+            by_method(written("ROUND({worth}-{value},9)", worth="worth", value="value"), same_thing(so_far, NOTHING)),
+            "unit_cost",
+            needs=NUMBERED,
+        ),
+        "place": look(
+            "Where it begins, as a number",
+            written("{thing}*{key}+{before}", thing="thing", key=KEY_PLACE, before=before),
+            "row",
+            needs=NUMBERED,
+            width=16,
+        ),
+    }
+
+
+def went_columns(log: str, came: str, amount: Expression, counted: tuple[Expression, Expression]) -> dict[str, Column]:
+    """The columns of what went, in order. `log` is the tab whose lines they are, `came` the list of what came.
+
+    `counted` is the test that a line is a count to take over, and what was counted: from then on that is there.
+    """
+    before = same_thing(Above("gone"), NOTHING)
+    is_count, count = counted
+    gone = written(
+        "ROUND(IF({is_count},{came}-{count},{before}+{amount}),9)",
+        is_count=is_count,
+        came="came",
+        count=count,
+        before=before,
+        amount=amount,
+    )
+    found = Results(came, "place")
+    lot = written(
+        "MATCH({thing}*{key}+MAX(0,{gone}-{hair}),{places},1)",
+        thing="thing",
+        key=KEY_PLACE,
+        gone="gone",
+        hair=written(f"{HAIR:.5f}"),
+        places=found,
+    )
+    # What went before anything came is at the cost of the first day.
+    first = at_row(
+        came, "number", written("MATCH({thing}*{key},{places},1)", thing="thing", key=KEY_PLACE, places=found)
+    )
+    first = written("MATCH({last},{numbers},1)", last=end_of_day(first), numbers=Results(came, "number"))
+    by_day = written("IF({came}>0,{day},{first})", came="came", day="by_day", first=first)
+    value = written(
+        "{spent}+({gone}-{start})*{rate}",
+        gone="gone",
+        **{
+            name: at_row(came, key, "priced") for name, key in (("spent", "spent"), ("start", "from"), ("rate", "rate"))
+        },
+    )
+    # To six decimals first: half a coin is half a coin in every program.
+    spent = written(
+        "IF({there}={thing},ROUND(ROUND({value},6),{digits}),NA())",
+        there=at_row(came, "thing", "priced"),
+        thing="thing",
+        value=value,
+        digits=CoinDigits(),
+    )
+    cost = written(
+        "ROUND({spent}-{before},{digits})",
+        spent="spent",
+        before=same_thing(Above("spent"), NOTHING),
+        digits=CoinDigits(),
+    )
+    return {
+        "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
+        "line": look("Row in its list", line_of("number"), "row", needs=NUMBERED, width=9),
+        "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),
+        "by_day": look(
+            "Last line of what came by that day", last_below(came, end_of_day("number")), "row", needs=NUMBERED, width=9
+        ),
+        "came": look("Came by that day", of_same_thing(came, "by_day", "came"), "quantity", needs=NUMBERED),
+        "gone": look("Gone to date", gone, "quantity", needs=NUMBERED),
+        "lot": look("Lot, oldest first: its line", lot, "row", needs=NUMBERED, width=9),
+        "priced": look("Priced by the line", by_method(expression_of("lot"), by_day), "row", needs=NUMBERED, width=9),
+        "spent": look("Cost to date, {money}", spent, "money", needs=NUMBERED),
+        "cost": look("Cost, {money}", cost, "money", needs=NUMBERED),
+    }

@@ -1,0 +1,76 @@
+"""The Candles tab: of each product what was made, what left, what is curing and what can be sold."""
+
+from collections.abc import Iterable
+
+from candlecalc.season.tables.set_up import RECIPES
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
+from candlecalc.workbook.cells.columns import look
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
+from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Expression, Given, Same, sum_where, written
+from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
+from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.workbook.tabs.registry import Shown, register
+from candlecalc.workbook.tabs.stock.stock import last_count
+from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
+
+NUMBER = written("({thing}+1)*{key}", thing=OWN_ROW, key=KEY_THING)
+COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW, key=KEY_THING)
+# A product has one line, that of its first row on Recipes.
+FIRST = ("first",)
+
+
+def _last(table: str, key: str, place: Given) -> Expression:
+    return of_same_thing(table, place, key, OWN_ROW)
+
+
+CHECKS = (
+    Check(
+        '(first="")+(N(left)>=0)>0',
+        "more left than were made",
+        "type the batch that is missing, or count them",
+        "product",
+    ),
+    Check(
+        '(first="")+(N(loose)>=0)>0',
+        "packed sets hold more of it than there are",
+        "see the batches of the sets, or count them",
+        "product",
+    ),
+)
+
+TAB = result_tab(
+    "Candles",
+    "output",
+    "What you made of each product, what left, what is curing, what can be sold, and what all of it is worth.",
+    "candles",
+    RECIPES,
+    {
+        "ready_now": look("Ready to sell", written("MAX(0,{loose}-{curing})", loose="loose", curing="curing"), "pieces", needs=FIRST),
+        "curing": look("Curing", written("MAX(0,MIN({loose},{curing}))", loose="loose", curing=sum_where("made", "curing", thing=OWN_ROW)), "pieces", needs=FIRST),
+        "in_sets": look("In packed sets", sum_where("sets", "packed", product_row=OWN_ROW), "pieces", needs=FIRST),
+        "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
+        "value": look("Value, {money}", written("ROUND({worth}-{spent},{digits})", worth="worth", spent="spent", digits=CoinDigits()), "money_strong", needs=FIRST),
+        "made": look("Made", _last("made", "came", "last"), "pieces", needs=FIRST),
+        "gone": look("Left", _last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
+        "worth": look("Cost of those made, {money}", _last("made", "worth", "last"), "money", needs=FIRST),
+        "spent": look("Cost of those that left, {money}", _last("out_card", "spent", "last_gone"), "money", needs=FIRST),
+        "loose": look("Not in sets", written("{left}-{in_sets}", left="left", in_sets="in_sets"), "pieces", needs=FIRST),
+        **last_count(COUNT_NUMBER, written("{more}+{row}", more=KEY_LINE, row=OWN_ROW)),
+        "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
+        "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
+        "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
+    },
+    CHECKS,
+)  # fmt: skip
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    candles, pours, out = (plan.layouts[key] for key in ("candles", "pours", "out_card"))
+    went = f"{out.sum('cost')}+{candles.sum('value')}"
+    yield sums_agree(
+        "Candles that left and those there are come to what batches cost", TAB.title, went, pours.sum("value")
+    )
+
+
+SHOWN = ("product", "ready_now", "curing", "in_sets", "left", "value", "made", "gone")
+register(TAB, __name__, 60, checks=checks, shown=Shown("candles", SHOWN), records=True)

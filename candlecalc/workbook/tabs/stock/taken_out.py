@@ -1,0 +1,62 @@
+"""The Taken out tab: what left stock without a sale."""
+
+from candlecalc.season.tables.stock import MOVES
+from candlecalc.workbook.cells.checks import Check
+from candlecalc.workbook.cells.columns import Column, look
+from candlecalc.workbook.cells.references import Above, Whole, row_in, written
+from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
+from candlecalc.workbook.tabs.registry import register
+
+ONE_OF_TWO = Check(
+    '(material<>"")+(product<>"")=1', "a line is of a material or of a product", "name one of the two", "material"
+)
+
+
+def _running(key: str, head: str) -> Column:
+    """A line's number among those of the log that name a material, or a product."""
+    so_far = written(
+        '{above}+IF({ready}="",0,{ready}*({name}<>""))', above=Above(f"nth_{key}"), ready="ready", name=key
+    )
+    return look(head, so_far, "row", needs=(), width=8)
+
+
+def things(of_a_log: str) -> dict[str, Column]:
+    """The columns of a log whose lines are of a material or of a product: where each stands, and its number."""
+    return {
+        "material_row": look("Material, row", row_in("materials", "material", ready=False), "row", needs=("ready", "material"), width=8),
+        "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("ready", "product"), width=8),
+        "nth_material": _running("material", f"{of_a_log} of materials"),
+        "nth_product": _running("product", f"{of_a_log} of products"),
+    }  # fmt: skip
+
+
+# A set takes its candles along: a line for itself, and one for each line of it on Sets.
+LINES = written(
+    '{ready}*({product}<>"")*(1+COUNTIF({sets},{set}))',
+    ready="ready",
+    product="product",
+    sets=Whole("sets", "set_row"),
+    set="holds",
+)
+TAB = entry_tab(
+    MOVES,
+    {
+        **things("Lines"),
+        "holds": look(
+            "Recipe that holds now, row", row_in("recipes", "product"), "row", needs=("product_row",), width=8
+        ),
+        "lines": look(
+            "Lines on Candles out", written('IF({row}="",0,{lines})', row="product_row", lines=LINES), "row", width=8
+        ),
+        "start": look(
+            "Lines on Candles out before",
+            written("{start}+{lines}", start=Above("start"), lines=Above("lines")),
+            "row",
+            needs=(),
+            width=8,
+        ),
+    },
+    checks=(ONE_OF_TWO,),
+    waits={"material": not_ready_there("materials", "material"), "product": not_ready_there("recipes", "product")},
+)
+register(TAB, __name__, 30, records=True)

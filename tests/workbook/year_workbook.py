@@ -1,0 +1,296 @@
+"""A year of the reference typed into a season workbook, and the figures that its tabs show."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from fractions import Fraction
+
+import books
+from openpyxl.utils import get_column_letter
+from year_figures import ERROR, Figure, differences, figures
+from year_records import WEIGHED, Line, Year
+
+from candlecalc.season.season import Season, frame
+from candlecalc.season.tables import TABLES
+from candlecalc.workbook.book import drafted
+from candlecalc.workbook.cells.layout import FIRST_ROW
+
+DAY_0 = date(1899, 12, 30)
+GRAMS = {"each": 1, "g": 1, "kg": 1000}
+
+
+def without_sets(year: Year) -> Year:
+    """The same with no set in it: in the workbook a packed set goes on holding its candles, see test_sets.py.
+
+    Opening candles cure from the day of their row.
+    """
+    candles = {recipe.product for recipe in year.recipes} | {each.name for each in year.materials}
+    sets = {recipe.product for recipe in year.recipes if any(line.thing in candles - {m.name for m in year.materials} for line in recipe.lines)}  # fmt: skip
+    pours = [replace(pour, poured_on=pour.day if pour.kind == "opening" else None) for pour in year.pours if pour.product not in sets]  # fmt: skip
+    batches = {pour.batch for pour in pours}
+    return replace(
+        year,
+        recipes=tuple(recipe for recipe in year.recipes if recipe.product not in sets),
+        pours=tuple(pours),
+        changes=tuple(change for change in year.changes if change.batch in batches),
+        moves=tuple(move for move in year.moves if move.thing not in sets),
+        counts=tuple(count for count in year.counts if count.thing not in sets),
+    )
+
+
+def season_of(year: Year) -> Season:
+    """What a maker types for a year: grams, one vessel for each jar, a recipe's parts as shares."""
+    made = books.small().with_records()
+    first, rest = year.rates[0], year.rates[1:]
+    made.settings |= {
+        "weight_unit": "g",
+        "temperature_unit": "C",
+        "largest_pot": 5000.0,
+        "stock": year.method,
+        "as_of": year.as_of,
+        "waste": float(year.waste),
+        "season_hours": float(year.season_hours),
+        "paid_rate": first.paid_rate / 100,
+        "production_overhead": first.overhead / 100,
+    }
+    kinds = {each.name: each.kind for each in year.materials}
+    packs = {each.name: each.pack for each in year.materials}
+    tables = {key: [] for key in TABLES}
+    for each in year.materials:
+        point = None if each.reorder_point is None else float(each.reorder_point / GRAMS[each.pack_unit])
+        tables["materials"].append({
+            "material": each.name, "kind": each.kind, "pack_size": float(each.pack_size), "pack_unit": each.pack_unit,
+            "pack_price": 1.0, "density": 0.9 if each.kind == "wax" else None, "cure_days": float(each.cure_days) if each.cure_days else None,
+            "reorder_at": point,
+        })  # fmt: skip
+        if each.kind == "vessel":
+            tables["vessels"].append({
+                "vessel": each.name, "use": "stays", "bought_as": each.name, "measured": "water", "water": 200.0,
+                "water_temperature": 20.0, "headspace": 0.1,
+            })  # fmt: skip
+    tables["recipes"] = [_recipe(recipe, kinds) for recipe in year.recipes]
+    tables["rates"] = [
+        {"date": each.since, "paid_rate": each.paid_rate / 100, "overhead": float(Fraction(each.overhead, 100) / year.season_hours)}
+        for each in rest
+    ]  # fmt: skip
+    for line in year.purchases:
+        opening = line.kind == "opening"
+        tables["purchases"].append({
+            "date": line.day, "material": line.material, "kind": "opening" if opening else None,
+            "packs": float(line.amount / packs[line.material]) if opening else float(line.packs),
+            "price": line.value / 100 if opening else float(line.price / 100),
+            "discount": line.discount / 100 or None, "charges": line.charges / 100 or None, "tax": line.tax / 100 or None,
+            "document": line.document or None, "supplier": line.supplier or None, "lot": line.lot or None,
+            "expiry": line.use_by, "opened": line.opened_on,
+        })  # fmt: skip
+    for number, pour in enumerate(year.pours, start=1):
+        opening = pour.kind == "opening"
+        tables["pours"].append({
+            "date": pour.day, "batch": float(number), "product": pour.product, "good": float(pour.good),
+            "planned": None if pour.planned is None else float(pour.planned), "seconds": float(pour.seconds) or None,
+            "scrapped": float(pour.scrapped) or None, "tests": float(pour.tests) or None,
+            "hours": None if pour.hours is None else float(pour.hours),
+            "kind": "opening" if opening else None, "cost": pour.value / 100 if opening else None,
+        })  # fmt: skip
+    numbers = _numbers(year)
+    for change in year.changes:
+        tables["instead"].append({
+            "batch": float(numbers[change.batch]), "material": change.material, "other": change.instead or None,
+            "amount": None if change.weighed is None else float(change.weighed), "lot": change.lot or None,
+        })  # fmt: skip
+    for move in year.moves:
+        of = "material" if move.thing in kinds else "product"
+        tables["moves"].append({"date": move.day, "kind": move.kind, of: move.thing, "amount": float(move.amount)})
+    for count in year.counts:
+        of = "material" if count.thing in kinds else "product"
+        tables["counts"].append({
+            "date": count.day, of: count.thing, "counted": float(count.counted), "by": count.by,
+            "kept": "yes" if count.is_move else None,
+        })  # fmt: skip
+    for key, rows in tables.items():
+        type_in(made, key, rows)
+    return made
+
+
+def type_in(season, key, rows):
+    """Put rows into a table of a season in place of what it has."""
+    season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
+
+
+def in_memory(season):
+    """Where everything stands in a season's workbook, and its values by tab and cell, without a file."""
+    made = drafted(season, books.DATED, rows_of=books.few(season))
+    cells = {
+        (tab, f"{get_column_letter(column)}{row}"): value
+        for tab, rows in made.values.items()
+        for row, found in enumerate(rows, start=1)
+        for column, value in enumerate(found, start=1)
+    }
+    return made.plan, cells
+
+
+def _numbers(year: Year) -> dict[str, int]:
+    return {pour.batch: number for number, pour in enumerate(year.pours, start=1)}
+
+
+def _recipe(recipe, kinds):
+    """A recipe as it is typed: the first wax and its share of oil, and what else a piece has."""
+    of = {kind: [line for line in recipe.lines if kinds[line.thing] == kind] for kind in set(kinds.values())}
+    waxes, oils, dyes = (of.get(kind, []) for kind in WEIGHED)
+    wax, oil = (sum(line.each for line in lines) for lines in (waxes, oils))
+    row = {
+        "product": recipe.product, "kind": "made", "vessel": of["vessel"][0].thing, "wax": waxes[0].thing,
+        "load": float(oil / wax), "minutes": float(recipe.minutes), "setup": float(recipe.setup), "usual_batch": 12.0,
+        "paid_share": float(recipe.paid_share), "holds_from": recipe.since,
+        "wick": of["wick"][0].thing, "wicks": float(of["wick"][0].each),
+    }  # fmt: skip
+    if len(waxes) > 1:
+        row |= {"wax_second": waxes[1].thing, "share_wax": float(waxes[1].each / wax)}
+    for part, line in zip(("first", "second", "third"), oils, strict=False):
+        row |= {f"oil_{part}": line.thing, f"share_{part}": float(line.each / oil)}
+    if dyes:
+        row |= {"dye": dyes[0].thing, "dye_share": float(dyes[0].each / wax)}
+    if of.get("packaging"):
+        row |= {"packing": of["packaging"][0].thing}
+    return row
+
+
+class Typed:
+    """A year's workbook as it was calculated: its tabs by column, and what of the reference it answers."""
+
+    def __init__(self, year, plan, values):
+        """`values` are those of the cells by tab and cell."""
+        self.year, self.plan, self.values = year, plan, values
+
+    def cell(self, table, key, row):
+        """A value by its place in the list, the head being 1; None where it is blank."""
+        place = self.plan.layouts[table]
+        value = self.values.get((place.title, f"{place.letters[key]}{FIRST_ROW + row - 2}"))
+        if isinstance(value, str) and value.startswith("#"):
+            return ERROR
+        return None if value == "" else value
+
+    def rows(self, table, *keys):
+        """Each row of a list in which the first of the columns is not blank: its place, and those values."""
+        for row in range(2, self.plan.layouts[table].rows + 2):
+            found = [self.cell(table, key, row) for key in keys]
+            if found[0] is not None:
+                yield row, found
+
+    def as_poured(self):
+        """The year with what one piece takes as the workbook has it, so that each jar need not be measured to fit."""
+        names = [each.name for each in self.year.materials]
+        weighed = {each.name for each in self.year.materials if each.kind in WEIGHED}
+        lines = {}
+        for _, (recipe, material, amount) in self.rows("lines", "recipe", "material", "amount"):
+            if material is not None:
+                name = names[int(material) - 2]
+                left = 1 - self.year.waste if name in weighed else 1
+                lines.setdefault(int(recipe) - 2, []).append(Line(name, Fraction(amount) * left))
+        recipes = tuple(replace(each, lines=tuple(lines[at])) for at, each in enumerate(self.year.recipes))
+        return replace(self.year, recipes=recipes)
+
+    def figures(self):
+        """What the tabs show, as the reference calls it."""
+        found = {}
+        for part in (self._purchases, self._batches, self._used, self._counts, self._stock, self._candles, self._lots):
+            for tab, row, heads in part():
+                found |= {Figure(tab, row, head.replace("_", " ")): value for head, value in heads.items()}
+        return found
+
+    def _purchases(self):
+        for row, (landed, amount, cost) in self.rows("purchases", "landed", "amount", "unit_cost"):
+            share = self.cell("freight", "share", row)
+            yield "Purchases", row - 1, {"amount": amount, "share_of_charges": share, "landed_cost": landed, "unit_cost": cost}  # fmt: skip
+
+    def _batches(self):
+        keys = ("making", "ready_on", "pieces", "work", "materials", "paid", "overhead", "kind")
+        for row, (making, ready, pieces, work, materials, paid, overhead, kind) in self.rows("pours", *keys):
+            yield "Batch log", row - 1, {"making_cost": making, "ready_on": _day(ready)}
+            if not kind:
+                hours = work / 60 if isinstance(work, (int, float)) else work
+                yield "Batch log", row - 1, {"pieces": pieces, "hours": hours, "materials": materials, "labour": paid, "overhead": overhead}  # fmt: skip
+
+    def _used(self):
+        names = [each.name for each in self.year.materials]
+        batches = [pour.batch for pour in self.year.pours]
+        keys = ("what", "source", "part", "thing", "amount", "cost", "short")
+        for _, (what, source, part, thing, amount, cost, short) in self.rows("used", *keys):
+            if what == 1:
+                planned = names[int(self.cell("lines", "material", int(part) + 1)) - 2]
+                heads = {"thing": names[int(thing) - 2], "amount": amount, "cost": cost, "short": bool(short)}
+                yield "Used", (batches[int(source) - 2], planned), heads
+            elif what == 2:
+                yield "Moves", int(source) - 1, {"cost": cost, "short": bool(short)}
+            elif self.cell("counts", "kept", int(source)) == "yes":
+                yield "Counts", int(source) - 1, {"cost": cost}
+        for _, (what, source, cost) in self.rows("out", "what", "source", "cost"):
+            if what == 1:
+                yield "Moves", int(source) - 1, {"cost": cost}
+            elif self.cell("counts", "kept", int(source)) == "yes":
+                yield "Counts", int(source) - 1, {"cost": cost}
+
+    def _counts(self):
+        for row, (difference,) in self.rows("counts", "difference"):
+            yield "Counts", row - 1, {"difference": difference}
+
+    def _stock(self):
+        keys = ("material", "bought", "paid", "used", "taken", "corrected", "left", "value", "spent", "unit_cost", "average", "short", "reorder", "counted", "difference")  # fmt: skip
+        for _, found in self.rows("stock", *keys):
+            row = dict(zip(keys, found, strict=True))
+            heads = {
+                "bought": row["bought"], "value_bought": row["paid"], "used": row["used"], "moved": _sum(row["taken"], row["corrected"]),
+                "left": row["left"], "value": row["value"], "spent": row["spent"], "last_landed": _known(row["unit_cost"]), "average": _known(row["average"]),
+                "short_on_a_day": row["short"] > 0, "short_at_the_end": row["left"] < 0, "below_reorder": 0 < row["reorder"] > row["left"],
+            }  # fmt: skip
+            if row["counted"] is not None:
+                heads |= {"counted": row["counted"], "difference": row["difference"]}
+            yield "Stock", row["material"], heads
+
+    def _candles(self):
+        keys = ("first", "product", "made", "gone", "left", "ready_now", "curing", "spent", "value", "counted", "difference")  # fmt: skip
+        for _, found in self.rows("candles", *keys):
+            row = dict(zip(keys, found, strict=True))
+            heads = {
+                "made": row["made"], "moved": row["gone"], "left": row["left"], "ready": row["ready_now"], "curing": row["curing"],
+                "spent": row["spent"], "value": row["value"],
+            }  # fmt: skip
+            if row["counted"] is not None:
+                heads |= {"counted": row["counted"], "difference": row["difference"]}
+            yield "Candles", row["product"], heads
+
+    def _lots(self):
+        for _, (line, left) in self.rows("lots", "line", "left"):
+            yield "Lots", int(line) - 1, {"left": left}
+
+
+def _known(cost):
+    """The cost of what was never bought is blank, where the reference has none."""
+    return ERROR if cost is None else cost
+
+
+def _sum(*parts):
+    return ERROR if ERROR in parts else sum(parts)
+
+
+def _day(value):
+    return value if value in (None, ERROR) else DAY_0 + timedelta(days=int(value))
+
+
+def compared(worked, found):
+    """What tabs and reference both have, but for candles of which a batch has no cost, as a material was never bought.
+
+    The reference has no cost for any of them; the tabs have one for those that left before that batch is touched.
+    """
+    expected = figures(worked)
+    pours = zip(worked.year.pours, worked.made, strict=True)
+    unknown = {pour.product for pour, batch in pours if batch.cost is None}
+    logs = {"Moves": worked.year.moves, "Counts": worked.year.counts}
+
+    def left_out(figure):
+        log = logs.get(figure.tab)
+        return (log[figure.row - 1].thing if log else figure.row) in unknown
+
+    both = [figure for figure in expected if figure in found and not left_out(figure)]
+    return differences({figure: expected[figure] for figure in both}, {figure: found[figure] for figure in both}), len(
+        both
+    )
