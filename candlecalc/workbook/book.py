@@ -19,6 +19,7 @@ from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, layout_of_tab
 from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.registry import registered
+from candlecalc.workbook.tabs.working import words
 from candlecalc.workbook.writing import memory, pack
 from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
 from candlecalc.workbook.writing.memory import Values
@@ -87,7 +88,8 @@ def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
     layouts = [layout_of_tab(each.tab, ours[each.tab.typed_on]) for each in tabs if isinstance(each.tab, TableTab)]
     layouts += [each.layout(ours) for each in tabs if each.layout]
     by_key = {layout.key: layout for layout in layouts}
-    return Plan(season.measures, season.currency, _coin_digits(season.currency), season.records, by_key)
+    things = words.numbers(season.tables)
+    return Plan(season.measures, season.currency, _coin_digits(season.currency), season.records, by_key, things)
 
 
 def order(records: bool) -> list[str]:

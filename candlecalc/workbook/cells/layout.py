@@ -83,6 +83,8 @@ class Plan:
     coin_digits: int
     records: bool = False  # whether it keeps the year's records
     layouts: dict[str, Layout] = field(default_factory=dict)
+    # What rows of each tab speak of, numbered: see `words.py`.
+    things: Mapping[tuple[str, str], int] = field(default_factory=dict)
 
     def head(self, text: str) -> str:
         return self.measures.shown(text, self.currency)
