@@ -129,7 +129,7 @@ MOST, DEEPEST = 120, 3  # characters; functions inside one another
 # card finds everything by the chosen row; a vessel's shape is one formula, as declared. A cell of tests is read test by
 # test, each as short as any: a cell a test would be two thirds more of a workbook.
 LONG = ("To mend", "Checks", "Waits for", "Look at")  # begin the heads of such
-A_TEST = re.compile(r"&(?=CHOOSE\(|REPT\(|IFERROR\(REPT\()")
+A_TEST = re.compile(r"""(?:&|,"",)(?=CHOOSE\(|REPT\(|IFERROR\(REPT\()""")
 LONGEST = 8192  # characters that Excel takes
 # An entry is reached by its row's number in a range that a cut cannot move: it reads as the one cell it is.
 REACHED = re.compile(r"INDEX\(((?:'[^']+'!|\w+!)?)(\$[A-Z]+)\$\d+:\2\$\d+,\$[A-Z]+(\d+)\)")

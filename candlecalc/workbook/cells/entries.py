@@ -32,15 +32,16 @@ def entry_format(given: Field) -> str:
     return BY_UNIT.get(given.term.unit, "count")
 
 
-def fault(given: Field, cells: Mapping[str, str], row: str, codes: Sequence[str], plan: Plan) -> str:
+def fault(given: Field, cells: Mapping[str, str], codes: Sequence[str], plan: Plan) -> str:
     """Of what is wrong with an entry its code, in a cell's language: an empty text where nothing is; never an error.
 
-    `row` are all entries of its row: what is needed is missed once one of them is there. `codes` go with `told`.
+    Its row is one in which something is typed. `codes` go with `told`.
     """
     cell = cells[given.key]
     holds = valid(given, cell, plan)
-    # 1: nothing is wrong; 2: it is missing; from 3 on: what stands there is not taken.
-    wrong = f"(1-{holds})*({_which(given, cell, plan)}-ISBLANK({cell})*{_where_blank(given, cells, row)})"
+    missing = f"+ISBLANK({cell})*{needed}" if (needed := _needed(given, cells)) else ""
+    # 0: nothing is wrong; 1: it is missing; from 2 on: what stands there is not taken.
+    wrong = f"(1-{holds})*((1-ISBLANK({cell}))*{_which(given, cell, plan)}{missing})"
     return f'CHOOSE(1+{wrong},"",{",".join(codes)})'
 
 
@@ -73,17 +74,16 @@ def _which(given: Field, cell: str, plan: Plan) -> str:
     return f"(2+ISERROR({cell}))" if given.names_from else "2"
 
 
-def _where_blank(given: Field, cells: Mapping[str, str], row: str) -> str:
-    """How far a blank is from being missed: 1 where it is, 2 where it may be."""
+def _needed(given: Field, cells: Mapping[str, str]) -> str:
+    """1 where a row with something in it must have the entry, 0 where not; nothing where none must."""
     other, values = given.needed_when
     if given.required:
-        return f"(2-(COUNTA({row})>0))"
+        return "1"
     if not other:
-        return "2"
+        return ""
     if not values:
-        return f"(1+ISBLANK({cells[other]}))"
-    needed = "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values)
-    return f"(2-({needed}))"
+        return f"(1-ISBLANK({cells[other]}))"
+    return "(" + "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values) + ")"
 
 
 def _missing(given: Field, label: str, plan: Plan) -> str:

@@ -28,6 +28,7 @@ from candlecalc.workbook.cells.references import (
     constant,
     joined,
     row_in,
+    unless,
     written,
 )
 from candlecalc.workbook.cells.words import (
@@ -104,17 +105,15 @@ class Fault(Expression):
     def spell(self, plan: Plan, layout: Layout) -> str:
         keys = [self.field.key, self.field.needed_when[0]]
         cells = {key: layout.cell(key) for key in keys if key}
-        row = Own(self.table.keys[0], self.table.keys[-1]).spell(plan, layout)
         before = STOPS_NOT if self.field.not_in_cost else ""
         codes = [Code(self.table.key, self.field.key, way, before) for way in range(ways(self.field))]
-        return fault(self.field, cells, row, [each.spell(plan, layout) for each in codes], plan)
+        return fault(self.field, cells, [each.spell(plan, layout) for each in codes], plan)
 
     @property
     def parts(self) -> Iterable[Expression]:
         of, other = self.field.names_from, self.field.needed_when[0]
         there = [Names(of, ready=False), *([Whole(of, "kind")] if self.field.kind else [])] if of else []
-        row = [Own(self.table.keys[0], self.table.keys[-1])] if self.field.required else []
-        return [Own(self.field.key), *([Own(other)] if other else []), *row, *there]
+        return [Own(self.field.key), *([Own(other)] if other else []), *there]
 
 
 @dataclass(frozen=True)
@@ -133,7 +132,13 @@ class Holds(Expression):
         return [(layout.key, name) if name in layout.letters else ("", name) for name in names]
 
 
+def no_number(key: str) -> Expression:
+    """The test that an own result has no number."""
+    return written("COUNT({result})=0", result=key)
+
+
 TWICE = "twice"
+NOT_READY = no_number("ready")
 
 
 def _cells_of_faults(table: Table) -> dict[str, Sequence[str]]:
@@ -162,9 +167,15 @@ def _twice(table: Table) -> Expression:
 
 
 def _faults(table: Table) -> dict[str, Column]:
-    """The cells of a row that test its entries."""
+    """The cells of a row that test its entries, where anything is typed in it."""
+    blank_row = written("COUNTA({row})=0", row=Own(table.keys[0], table.keys[-1]))
     return {
-        key: _tests("To mend", [_name(table, thing) for thing in things], [_fault(table, thing) for thing in things])
+        key: _tests(
+            "To mend",
+            [_name(table, thing) for thing in things],
+            [_fault(table, thing) for thing in things],
+            unless_so=blank_row,
+        )
         for key, things in _cells_of_faults(table).items()
     }
 
@@ -173,10 +184,10 @@ def _name(table: Table, thing: str) -> str:
     return "twice" if thing == TWICE else table.label(table[thing])
 
 
-def _tests(head: str, names: Sequence[str], tests: Sequence[Expression]) -> Column:
-    """A column whose cells join the codes of what is wrong."""
+def _tests(head: str, names: Sequence[str], tests: Sequence[Expression], unless_so: Expression) -> Column:
+    """A column whose cells join the codes of what is wrong; most rows are blank, and cost no time."""
     ends = dict.fromkeys((names[0], names[-1]))
-    return words_column(f"{head}: {' to '.join(ends)}", joined("&", tests), width=WIDTH_OF_CODES)
+    return words_column(f"{head}: {' to '.join(ends)}", unless([unless_so], joined("&", tests)), width=WIDTH_OF_CODES)
 
 
 def _said_of_entries(table: Table) -> dict[str, Said]:
@@ -244,8 +255,7 @@ def check_key(number: int) -> str:
 def _holds_not(table: str, number: int, check: Check) -> Expression:
     """The code of a check that does not hold in a row that is ready; nothing where numbers are missing."""
     said = Code(table, check_key(number), 0, STOPS_NOT if check.unlikely else "")
-    test = written('({ready}<>"")*(1-({holds}))', ready="ready", holds=Holds(check.holds))
-    return written('IFERROR(REPT({code},{test}),"")', code=said, test=test)
+    return written('IFERROR(REPT({code},1-({holds})),"")', code=said, holds=Holds(check.holds))
 
 
 LOOK_AT, IS_IT_MEANT = "Look at", "Is it meant"
@@ -269,8 +279,7 @@ def _waits(table: Table, waits: Mapping[str, Expression]) -> Column:
         written('REPT({code},({entry}<>"")*({test}))', code=Code(table.key, waiting(key), 0), entry=key, test=test)
         for key, test in waits.items()
     ]
-    holds = written('IF(COUNT({ready})=0,"",{words})', ready="ready", words=words_of(joined("&", tests)))
-    return words_column("Waits for", holds)
+    return words_column("Waits for", unless([NOT_READY], words_of(joined("&", tests))))
 
 
 def waiting(key: str) -> str:
@@ -286,11 +295,6 @@ def _said_of_names(table: Table, keys: Iterable[str]) -> dict[str, Said]:
 def not_ready_there(table: str, key: str) -> Expression:
     """The test that the row which an entry names cannot be used yet."""
     return written("ISERROR({row})", row=row_in(table, key))
-
-
-def no_number(key: str) -> Expression:
-    """The test that an own result has no number."""
-    return written("COUNT({result})=0", result=key)
 
 
 def _doubts(table: Table) -> Iterator[Check]:
@@ -375,7 +379,10 @@ def _checked(table: str, checks: tuple[Check, ...]) -> Checked:
     cells = {f"checked_{at}": numbers for at, numbers in enumerate(in_cells(ordered), start=1)}
     columns = {
         key: _tests(
-            "Checks", [checks[at].words for at in numbers], [_holds_not(table, at, checks[at]) for at in numbers]
+            "Checks",
+            [checks[at].words for at in numbers],
+            [_holds_not(table, at, checks[at]) for at in numbers],
+            unless_so=NOT_READY,
         )
         for key, numbers in cells.items()
     }

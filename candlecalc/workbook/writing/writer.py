@@ -82,7 +82,7 @@ def _printed(sheet: Worksheet, tab: TableTab) -> int:
 
 def _last_printed(draft: Draft, tab: TableTab, layout: Layout) -> int:
     """The last row that is printed: the list may grow to twice what it holds, and to a page at least."""
-    used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
+    used = draft.season.tables.room(tab.typed_on)
     return min(layout.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
 
 
