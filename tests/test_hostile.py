@@ -72,3 +72,15 @@ def test_a_cell_far_out_is_refused_and_an_empty_one_is_not(tmp_path):
             hostile.with_parts(BLANK, **{hostile.MATERIALS: lambda xml, end=end: xml.replace(b"</sheetData>", end)})
         )
         assert run("check", path).exit_code == code
+
+
+DECLARED = {"plain": {}, "UTF-16": {"encoding": "utf-16"}, "after a remark": {"head": f"<!--{'wax ' * 5000}-->"}}
+
+
+@pytest.mark.parametrize("how", DECLARED.values(), ids=DECLARED)
+def test_a_tab_that_declares_an_entity_is_refused(tmp_path, how):
+    path = tmp_path / "mine.xlsx"
+    path.write_bytes(hostile.declaring(BLANK, **how))
+    done = run("check", path)
+    assert (done.exit_code, done.output.count("\n")) == (1, 1)
+    assert f"{path}: it cannot be read as a workbook" in done.output

@@ -45,7 +45,7 @@ def test_every_module_can_be_imported_first():
 HEAVY = ["numpy", "pandas", "openpyxl", "formualizer", "xlwings", "pint", "defusedxml"]
 OURS = ["candlecalc.calc", "candlecalc.season", "candlecalc.workbook"]
 CALCULATES = ["candlecalc.calc"]
-MAKES_A_BOOK = ["numpy", "pandas", "openpyxl", "defusedxml", *OURS]
+MAKES_A_BOOK = ["numpy", "openpyxl", "defusedxml", *OURS]
 READS_A_SEASON = [*MAKES_A_BOOK, "formualizer"]
 COMMANDS = [  # a call, and the most that it imports
     (["--help"], []),

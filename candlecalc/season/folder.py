@@ -10,11 +10,9 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import NamedTuple
 
-import pandas as pd
-
 import candlecalc.quantities.units as units
 from candlecalc.season.fields import Field, Table, Value
-from candlecalc.season.season import Problem, Row, Season, frame
+from candlecalc.season.season import Problem, Row, Season, Tables
 from candlecalc.season.tables import TABLES, tables_of
 from candlecalc.season.tables.once import MADE_FOR, ONCE, SETTING_FIELDS
 
@@ -59,7 +57,7 @@ def read(folder: Path) -> Season:
         key: _table(folder / f"{key}.csv", table, doubts)
         for key, table in tables_of(settings["records"] == "yes").items()
     }
-    return Season(settings, tables, tuple(doubts))
+    return Season(settings, Tables(tables), tuple(doubts))
 
 
 def refuse_unmade(where: str, settings: Mapping[str, Value]) -> None:
@@ -85,18 +83,17 @@ def write(season: Season, folder: Path) -> None:
         _write(folder / f"{key}.csv", table.keys, rows)
 
 
-def _table(path: Path, table: Table, doubts: list[Problem]) -> pd.DataFrame:
+def _table(path: Path, table: Table, doubts: list[Problem]) -> list[Row]:
     """A table from its file, and what in it can be read two ways."""
     found = lines_of(path, table.keys, table)
     for place, cells in enumerate(found.rows):
         for key, text in zip(table.keys, cells, strict=True):
             if _doubted(table, key, text, found):
                 doubts.append(_doubt(table, place, key, text))
-    rows: list[Row] = [
+    return [
         {field.key: _value(text, field) for field, text in zip(table.fields, cells, strict=True)}
         for cells in found.rows
     ]
-    return frame(rows, table)
 
 
 class _Found(NamedTuple):

@@ -3,11 +3,9 @@
 import datetime
 import math
 import numbers
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, MutableMapping
 from dataclasses import dataclass, replace
-from typing import Any
-
-import pandas as pd
+from typing import TYPE_CHECKING, Any
 
 from candlecalc.declaration.term import Term, shown
 from candlecalc.season.fields import (
@@ -24,6 +22,9 @@ from candlecalc.season.measures import Measures
 from candlecalc.season.tables import TABLES, tables_of
 from candlecalc.season.tables.once import ONCE, SETTINGS
 
+if TYPE_CHECKING:  # it takes a while to come, and plain rows need none of it
+    import pandas as pd
+
 Row = dict[str, Value]
 WITHOUT_BLANK = "type it without the blank"
 
@@ -38,13 +39,66 @@ class Problem:
     words: str
 
 
+class Tables(MutableMapping[str, "pd.DataFrame"]):
+    """The tables of a season: a pandas frame for who asks for one, whose index is the row's place in its table.
+
+    Until then the rows stay as they were read. Once asked for, the frame is what counts: it may be changed.
+    """
+
+    def __init__(self, held: "Mapping[str, list[Row] | pd.DataFrame]") -> None:
+        self._held = dict(held)
+
+    def __getitem__(self, key: str) -> "pd.DataFrame":
+        held = self._held[key]
+        if isinstance(held, list):
+            held = self._held[key] = frame(held, TABLES[key])
+        return held
+
+    def __setitem__(self, key: str, held: "list[Row] | pd.DataFrame") -> None:
+        self._held[key] = held
+
+    def __delitem__(self, key: str) -> None:
+        del self._held[key]
+
+    def __contains__(self, key: object) -> bool:  # without a frame made for it
+        return key in self._held
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._held)
+
+    def __len__(self) -> int:
+        return len(self._held)
+
+    def rows(self, key: str) -> Iterator[tuple[int, Row]]:
+        """Each row of a table with its place."""
+        held = self._held[key]
+        if isinstance(held, list):
+            for place, row in enumerate(held):
+                yield place, {name: plain(row.get(name)) for name in TABLES[key].keys}
+            return
+        for place, record in zip(held.index, held.to_dict("records"), strict=True):
+            yield int(place), {str(name): plain(value) for name, value in record.items()}
+
+    def with_all(self, keys: Iterable[str]) -> "Tables":
+        """The same tables, and those of the keys that are not there, empty."""
+        return Tables({key: [] for key in keys} | self._held)
+
+    def room(self, key: str) -> int:
+        """How many rows there are down to the last."""
+        held = self._held[key]
+        return len(held) if isinstance(held, list) else int(max(held.index, default=-1)) + 1
+
+
 @dataclass
 class Season:
-    """A maker's season. Tables are pandas frames whose index is the row's place in its table."""
+    """A maker's season: its settings, and its tables as pandas frames."""
 
     settings: dict[str, Value]
-    tables: dict[str, pd.DataFrame]
+    tables: Tables
     doubts: tuple[Problem, ...] = ()  # what could be read two ways where it was typed
+
+    def __post_init__(self) -> None:
+        self.tables = Tables(self.tables) if not isinstance(self.tables, Tables) else self.tables
 
     @property
     def measures(self) -> Measures:
@@ -62,10 +116,9 @@ class Season:
 
     def rows(self, key: str) -> Iterator[tuple[int, Row]]:
         """Each row of a table that has anything typed in it, with its place."""
-        for place, record in zip(self.tables[key].index, self.tables[key].to_dict("records"), strict=True):
-            row = {str(name): plain(value) for name, value in record.items()}
+        for place, row in self.tables.rows(key):
             if any(value is not None for value in row.values()):
-                yield int(place), row
+                yield place, row
 
     def names(self, key: str, kind: str = "") -> list[str]:
         """The names in a table, of one kind if asked."""
@@ -84,13 +137,11 @@ class Season:
                 raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
         places = {(TABLES[key].title, old): new for key in tables for new, (old, _) in enumerate(self.rows(key))}
         doubts = tuple(replace(doubt, row=places.get((doubt.tab, doubt.row), doubt.row)) for doubt in self.doubts)
-        frames = {key: frame(rows, TABLES[key]) for key, rows in tables.items()}
-        return Season(trimmed(self.settings), frames, doubts)
+        return Season(trimmed(self.settings), Tables(tables), doubts)
 
     def with_records(self) -> "Season":
         """The same, ready to keep the year's records."""
-        tables = {key: frame([], table) for key, table in TABLES.items()}
-        return Season(self.settings | {"records": "yes"}, tables | self.tables, self.doubts)
+        return Season(self.settings | {"records": "yes"}, self.tables.with_all(TABLES), self.doubts)
 
 
 def trimmed(row: Row) -> Row:
@@ -105,7 +156,7 @@ def without_blanks(text: str) -> str:
 
 def plain(value: Any) -> Value:
     """A cell of a frame or a sheet as a plain value, words as they stand; None for blank."""
-    if value is None or value is pd.NaT or value != value:
+    if value is None or value != value:  # a day that is none, too
         return None
     if isinstance(value, datetime.datetime):
         return value.date()
@@ -116,15 +167,17 @@ def plain(value: Any) -> Value:
     return str(value) or None  # a time of day, too: no entry takes one
 
 
-def frame(rows: list[Row], table: Table) -> pd.DataFrame:
+def frame(rows: list[Row], table: Table) -> "pd.DataFrame":
     """Rows as a frame of plain objects, one column a field."""
+    import pandas as pd
+
     return pd.DataFrame(rows, columns=table.keys, dtype=object)
 
 
 def empty(settings: dict[str, Value]) -> Season:
     """A season with nothing typed in its tables."""
     tables = tables_of(settings.get("records") == "yes")
-    return Season(settings, {key: frame([], table) for key, table in tables.items()})
+    return Season(settings, Tables({key: [] for key in tables}))
 
 
 def problems(season: Season) -> list[Problem]:

@@ -19,6 +19,7 @@ from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, layout_of_tab
 from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.registry import registered
+from candlecalc.workbook.tabs.working import words
 from candlecalc.workbook.writing import memory, pack
 from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
 from candlecalc.workbook.writing.memory import Values
@@ -94,6 +95,7 @@ def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
         season.records,
         str(season.settings.get("stock") or "fifo"),
         by_key,
+        words.numbers(season.tables),
     )
 
 

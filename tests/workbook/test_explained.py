@@ -78,3 +78,14 @@ def test_a_formula_is_said_to_be_typed_over_only_where_one_was(small, tried):
     held = engine.Held(small.path)
     over = held.cells(held.changed({small.cell("costing", "wax", 0): 99.0}), small.formulas)
     assert accused(over)
+
+
+def test_a_thing_named_0_accuses_no_blank(small):
+    # To a look-up a blank cell is a 0.
+    held = engine.Held(small.path)
+    name = small.cell("materials", "material", 0)
+    values = held.cells(held.changed({name: 0.0}), small.formulas)
+    untyped = len(small.rows("vessels"))
+    said = [values[small.cell("vessels", key, untyped)] for key in ("mend", "status")]
+    assert said == ["", ""]
+    assert "Material: takes a name" in values[small.cell("materials", "mend", 0)]

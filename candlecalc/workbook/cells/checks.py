@@ -16,12 +16,22 @@ class Check:
     sums: bool = False  # without it parts do not add up to their whole
 
 
+# A formula that says nothing gives an empty text.
+ANYTHING = '"?*"'
+
+
 @dataclass(frozen=True)
 class Rows:
-    """Cells that say in words what is wrong with their row, and the row of the first of them."""
+    """Cells that say what is wrong with their row, what is looked for in them, and the row of the first of them."""
 
-    words: str
+    cells: str
+    said: str  # a criterion
     first: int
+
+    @property
+    def count(self) -> str:
+        """How many of them say it."""
+        return f"COUNTIF({self.cells},{self.said})"
 
 
 @dataclass(frozen=True)
@@ -49,5 +59,5 @@ def sums_agree(name: str, title: str, found: str, should_be: str, tolerance: flo
 
 
 def words_in(cells: str) -> str:
-    """How many cells say something: a formula that says nothing gives an empty text."""
-    return f'COUNTIF({cells},"?*")'
+    """How many cells say something."""
+    return f"COUNTIF({cells},{ANYTHING})"

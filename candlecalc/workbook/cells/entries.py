@@ -3,7 +3,7 @@
 Nothing here may hold a number inside a text: a program reads such a text in its user's own language.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 import candlecalc.declaration.native as native
 from candlecalc.declaration.declared import LARGEST, Term
@@ -14,6 +14,7 @@ from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.styles import BY_UNIT
+from candlecalc.workbook.cells.words import TYPED
 
 SMALL_SHARE = 0.1  # shares up to this, such as a dye's, are told in hundredths of a percent
 # The days that an entry takes, as a cell holds them.
@@ -31,20 +32,30 @@ def entry_format(given: Field) -> str:
     return BY_UNIT.get(given.term.unit, "count")
 
 
-def fault(given: Field, label: str, cells: Mapping[str, str], row: str, plan: Plan) -> str:
-    """What is wrong with an entry, in a cell's language: an empty text where nothing is; never an error.
+def fault(given: Field, cells: Mapping[str, str], codes: Sequence[str], plan: Plan) -> str:
+    """Of what is wrong with an entry its code, in a cell's language: an empty text where nothing is; never an error.
 
-    `row` are all entries of its row: what is needed is missed once one of them is there.
+    Its row is one in which something is typed. `codes` go with `told`.
     """
     cell = cells[given.key]
     holds = valid(given, cell, plan)
-    # 1: nothing is wrong; 2: it is missing; from 3 on: what stands there is not taken.
-    wrong = f"(1-{holds})*({_which(given, cell, plan)}-ISBLANK({cell})*{_where_blank(given, cells, row)})"
-    words = [quoted(text) for text in (_missing(given, label, plan), *_not_taken(given, label, plan))]
-    if not given.names_from:
-        return f'CHOOSE(1+{wrong},"",{",".join(words)})'
-    told = [f"{quoted(before)}&{cell}{after}" for before, after in _no_such_name(given, label)]
-    return f'IFERROR(CHOOSE(1+{wrong},"",{",".join([words[0], *told])}),{quoted(f"{label}: holds an error")})'
+    missing = f"+ISBLANK({cell})*{needed}" if (needed := _needed(given, cells)) else ""
+    # 0: nothing is wrong; 1: it is missing; from 2 on: what stands there is not taken.
+    wrong = f"(1-{holds})*((1-ISBLANK({cell}))*{_which(given, cell, plan)}{missing})"
+    return f'CHOOSE(1+{wrong},"",{",".join(codes)})'
+
+
+def told(given: Field, label: str, plan: Plan) -> list[str]:
+    """What can be said of an entry: that it is missing, then each way of not being taken."""
+    not_taken = _no_such_name(given, label) if given.names_from else _not_taken(given, label, plan)
+    return [_missing(given, label, plan), *not_taken]
+
+
+def ways(given: Field) -> int:
+    """How many things `told` says."""
+    if given.names_from:
+        return 4 if given.kind else 3
+    return 3 if given.term else 2
 
 
 def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
@@ -54,26 +65,25 @@ def bad(given: Field, cells: Mapping[str, str], plan: Plan) -> str:
 
 
 def _which(given: Field, cell: str, plan: Plan) -> str:
-    """2, or 3 for the second way of being wrong: a text for a number, a name of another kind."""
+    """2, or from 3 on for another way of being wrong: a text for a number, a name of another kind, an error."""
     if given.term:
         return f"(2+ISTEXT({cell}))"
     if given.kind:
         there = plan.layouts[given.names_from]
-        return f"(2+ISNUMBER(MATCH({cell},{there.range(there.names)},0)))"
-    return "2"
+        return f"(2+ISNUMBER(MATCH({cell},{there.range(there.names)},0))+2*ISERROR({cell}))"
+    return f"(2+ISERROR({cell}))" if given.names_from else "2"
 
 
-def _where_blank(given: Field, cells: Mapping[str, str], row: str) -> str:
-    """How far a blank is from being missed: 1 where it is, 2 where it may be."""
+def _needed(given: Field, cells: Mapping[str, str]) -> str:
+    """1 where a row with something in it must have the entry, 0 where not; nothing where none must."""
     other, values = given.needed_when
     if given.required:
-        return f"(2-(COUNTA({row})>0))"
+        return "1"
     if not other:
-        return "2"
+        return ""
     if not values:
-        return f"(1+ISBLANK({cells[other]}))"
-    needed = "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values)
-    return f"(2-({needed}))"
+        return f"(1-ISBLANK({cells[other]}))"
+    return "(" + "+".join(f'COUNTIF({cells[other]},"{value}")' for value in values) + ")"
 
 
 def _missing(given: Field, label: str, plan: Plan) -> str:
@@ -101,12 +111,12 @@ def _not_taken(given: Field, label: str, plan: Plan) -> list[str]:
     return [takes + slip, f"{label}: type the number alone: no unit, and the decimal mark that your program uses"]
 
 
-def _no_such_name(given: Field, label: str) -> list[tuple[str, str]]:
-    """What stands before and after a name that is not there, and after that of one that is of another kind."""
+def _no_such_name(given: Field, label: str) -> list[str]:
+    """What is said of a name that is not there, then of one that is of another kind, and of an error."""
     title = TABLES[given.names_from].title
-    asked = quoted(": a blank at its end, or another spelling?")
-    said = [(f"{label}: not on {title}: ", f"&{asked}")]
-    return [*said, (f"{label}: no {given.kind} on {title}: ", "")] if given.kind else said
+    other_kind = [f"{label}: no {given.kind} on {title}: {TYPED}"] if given.kind else []
+    not_there = f"{label}: not on {title}: {TYPED}: a blank at its end, or another spelling?"
+    return [not_there, *other_kind, f"{label}: holds an error"]
 
 
 def allowed(plan: Plan, given: Field) -> str:

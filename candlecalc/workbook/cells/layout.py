@@ -84,6 +84,8 @@ class Plan:
     records: bool = False  # whether it keeps the year's records
     stock: str = "fifo"  # how stock is valued: first in first out, or by moving average
     layouts: dict[str, Layout] = field(default_factory=dict)
+    # What rows of each tab speak of, numbered: see `words.py`.
+    things: Mapping[tuple[str, str], int] = field(default_factory=dict)
 
     def head(self, text: str) -> str:
         return self.measures.shown(text, self.currency)

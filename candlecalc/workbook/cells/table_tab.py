@@ -1,8 +1,10 @@
 """A tab that is a list: its columns, its checks, and how it prints."""
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import partial
+from typing import NamedTuple
 
 from openpyxl.utils import get_column_letter
 
@@ -11,7 +13,7 @@ from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.entries import fault
+from candlecalc.workbook.cells.entries import fault, told, ways
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, Plan
 from candlecalc.workbook.cells.references import (
     Carry,
@@ -23,12 +25,23 @@ from candlecalc.workbook.cells.references import (
     Source,
     Whole,
     as_text,
-    braced,
     constant,
     joined,
-    quoted,
     row_in,
+    unless,
     written,
+)
+from candlecalc.workbook.cells.words import (
+    STOPS_NOT,
+    Code,
+    Said,
+    all_codes,
+    in_cells,
+    says,
+    with_numbers,
+    words_of,
+    words_of_doubt,
+    words_of_entries,
 )
 
 WIDTH_OF_NAMES = 30  # a name of 32 letters as wide as most are
@@ -56,6 +69,8 @@ class TableTab(Tab):
     goes_with: str = ""  # the table that people type whose rows its rows go with, where that is another
     # How many rows it has, by those of the tables that people type, where that is not the rows of the one it goes with.
     counted: Callable[[Mapping[str, int]], int] | None = None
+    says: Mapping[str, Said] = field(default_factory=dict)  # what its rows speak of, by key
+    tested_in: Mapping[str, str] = field(default_factory=dict)  # the column whose cells give the codes of each
 
     @property
     def printed(self) -> int:
@@ -88,7 +103,7 @@ def _is_word(column: Field | Column) -> bool:
 
 @dataclass(frozen=True)
 class Fault(Expression):
-    """What is wrong with an own entry, in words; an empty text where nothing is. It is never an error itself."""
+    """The code of what is wrong with an own entry; an empty text where nothing is. It is never an error itself."""
 
     table: Table
     field: Field
@@ -96,15 +111,15 @@ class Fault(Expression):
     def spell(self, plan: Plan, layout: Layout) -> str:
         keys = [self.field.key, self.field.needed_when[0]]
         cells = {key: layout.cell(key) for key in keys if key}
-        row = Own(self.table.keys[0], self.table.keys[-1]).spell(plan, layout)
-        return fault(self.field, self.table.label(self.field), cells, row, plan)
+        before = STOPS_NOT if self.field.not_in_cost else ""
+        codes = [Code(self.table.key, self.field.key, way, before) for way in range(ways(self.field))]
+        return fault(self.field, cells, [each.spell(plan, layout) for each in codes], plan)
 
     @property
     def parts(self) -> Iterable[Expression]:
         of, other = self.field.names_from, self.field.needed_when[0]
         there = [Names(of, ready=False), *([Whole(of, "kind")] if self.field.kind else [])] if of else []
-        row = [Own(self.table.keys[0], self.table.keys[-1])] if self.field.required else []
-        return [Own(self.field.key), *([Own(other)] if other else []), *row, *there]
+        return [Own(self.field.key), *([Own(other)] if other else []), *there]
 
 
 @dataclass(frozen=True)
@@ -123,42 +138,79 @@ class Holds(Expression):
         return [(layout.key, name) if name in layout.letters else ("", name) for name in names]
 
 
-def fault_of(field: Field) -> str:
-    """The key of the column that says what is wrong with an entry."""
-    return f"mend_{field.key}"
+def no_number(key: str) -> Expression:
+    """The test that an own result has no number."""
+    return written("COUNT({result})=0", result=key)
 
 
-TWICE = "mend_twice"
+TWICE = "twice"
+NOT_READY = no_number("ready")
 
 
-def _faults(table: Table) -> dict[str, Column]:
-    """What is wrong with each entry of a row, a column each: first what its cost rests on, then the rest."""
-    ordered = sorted(table.fields, key=lambda field: field.not_in_cost)
-    found = {
-        fault_of(field): words_column(f"To mend: {field.head}", Fault(table, field), width=WIDTH_OF_A_FAULT)
-        for field in ordered
-    }
-    if not table.unique:
-        return found
+def _cells_of_faults(table: Table) -> dict[str, Sequence[str]]:
+    """What each cell of tests of a row is about: first what the row does not count without, then the rest."""
+    needed = [each.key for each in table.fields if not each.not_in_cost]
+    rest = [each.key for each in table.fields if each.not_in_cost]
+    things = [*needed, *([TWICE] if table.unique else []), *rest]
+    return {f"mend_{at}": tested for at, tested in enumerate(in_cells(things), start=1)}
+
+
+def fault_of(table: Table, thing: str) -> str:
+    """The key of the column that says, by its codes, what is wrong with an entry, or that a row stands twice."""
+    return next(key for key, things in _cells_of_faults(table).items() if thing in things)
+
+
+def _fault(table: Table, thing: str) -> Expression:
+    return _twice(table) if thing == TWICE else Fault(table, table[thing])
+
+
+def _twice(table: Table) -> Expression:
     # Compared, not counted by a criterion: a criterion reads "<3" as a comparison and "1e3" as a number.
     alike = [written("({column}={cell})", column=Whole(table.key, key), cell=key) for key in table.unique]
     # Two rows may be alike in what may be left out: a product has one row that holds from the first day on.
     alike.append(written('({cell}<>"")', cell=joined("&", [key for key in table.unique if table[key].required])))
+    return written(
+        'IFERROR(REPT({code},SUMPRODUCT({alike}*1)>1),"")', code=Code(table.key, TWICE, 0), alike=joined("*", alike)
+    )
+
+
+def _faults(table: Table) -> dict[str, Column]:
+    """The cells of a row that test its entries, where anything is typed in it."""
+    blank_row = written("COUNTA({row})=0", row=Own(table.keys[0], table.keys[-1]))
+    return {
+        key: _tests(
+            "To mend",
+            [_name(table, thing) for thing in things],
+            [_fault(table, thing) for thing in things],
+            unless_so=blank_row,
+        )
+        for key, things in _cells_of_faults(table).items()
+    }
+
+
+def _name(table: Table, thing: str) -> str:
+    return "twice" if thing == TWICE else table.label(table[thing])
+
+
+def _tests(head: str, names: Sequence[str], tests: Sequence[Expression], unless_so: Expression) -> Column:
+    """A column whose cells join the codes of what is wrong; most rows are blank, and cost no time."""
+    ends = dict.fromkeys((names[0], names[-1]))
+    return words_column(f"{head}: {' to '.join(ends)}", unless([unless_so], joined("&", tests)), width=WIDTH_OF_CODES)
+
+
+def _said_of_entries(table: Table) -> dict[str, Said]:
+    """What rows can say of each entry, and of one that stands twice."""
     names = " and ".join(table.label(table[key]) for key in table.unique)
-    twice = written(
-        f'IFERROR(REPT({_text(f"{names}: twice on this tab; keep one row")},SUMPRODUCT({{alike}}*1)>1),"")',
-        alike=joined("*", alike),
-    )
-    needed = sum(not field.not_in_cost for field in table.fields)
-    columns = list(found.items())
-    return dict(
-        [*columns[:needed], (TWICE, words_column("To mend: twice", twice, width=WIDTH_OF_A_FAULT)), *columns[needed:]]
-    )
+    said = {
+        each.key: Said(each.head, ways(each), partial(told, each, table.label(each)), place)
+        for place, each in enumerate(table.fields, start=1)
+    }
+    return said | ({TWICE: _one(names, f"{names}: twice on this tab; keep one row", 1)} if table.unique else {})
 
 
-def _last_needed(table: Table) -> str:
-    """The last of the columns without which a row does not count."""
-    return TWICE if table.unique else fault_of([field for field in table.fields if not field.not_in_cost][-1])
+def _one(of: str, words: str, place: int | None = None) -> Said:
+    """What is always said in the same words."""
+    return Said(of, 1, lambda plan: [words], place)
 
 
 def words_column(head: str, holds: Expression, width: float = 30) -> Column:
@@ -166,7 +218,7 @@ def words_column(head: str, holds: Expression, width: float = 30) -> Column:
     return Column(head=head, holds=holds, format="note", width=width, needs=(), is_fault=True)
 
 
-WIDTH_OF_A_FAULT = 12
+WIDTH_OF_CODES = 12
 
 
 def first_of(*keys: str) -> Expression:
@@ -176,16 +228,12 @@ def first_of(*keys: str) -> Expression:
     return written('IFERROR(INDEX({cells},MATCH("?*",{cells},0)),"")', cells=Own(keys[0], keys[-1]))
 
 
-def _text(words: str) -> str:
-    return braced(quoted(words))
-
-
 def or_error(table: Table, *keys: str) -> Expression:
     """An own entry that its row counts without: as it is, an error where something is wrong with it.
 
     Of several: 1, or an error where something is wrong with any of them.
     """
-    wrong = [written('({fault}<>"")', fault=fault_of(table[key])) for key in keys]
+    wrong = [says(table.key, key, fault_of(table, key)) for key in keys]
     if len(keys) == 1:
         return written("CHOOSE(1+{wrong},{entry},NA())", wrong=wrong[0], entry=keys[0])
     return written("CHOOSE(1+({wrong}>0),1,NA())", wrong=joined("+", wrong))
@@ -198,40 +246,28 @@ def _own_row() -> Column:
 
 def _ready(table: Table, required: tuple[str, ...]) -> Column:
     """Blank while a row is not complete, 1 when every entry is what its field takes, an error otherwise."""
+    # What stops a row comes before what does not.
     holds = written(
-        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+({{wrong}}>0),1,NA()))',
+        f'IF(COUNTA({{cells}})<{len(required)},"",CHOOSE(1+(LEFT({{codes}}&"{STOPS_NOT}")<>"{STOPS_NOT}"),1,NA()))',
         cells=joined(",", required),
-        wrong=written('COUNTIF({faults},"?*")', faults=Own(fault_of(table.fields[0]), _last_needed(table))),
+        codes=all_codes(list(_cells_of_faults(table))),
     )
     return Column(head="Ready", holds=holds, format="row", width=6, needs=())
 
 
 def check_key(number: int) -> str:
-    """The key of the column that says whether a check of a tab holds, by its number there."""
+    """What a check of a tab goes by, by its number there."""
     return f"check_{number}"
 
 
-def _said(check: Check) -> Column:
-    """What does not hold in a row that is ready, in words; nothing where numbers are missing."""
-    told = told_with_numbers(check)
-    holds = written(
-        'IFERROR(REPT({told},({ready}<>"")*(1-({holds}))),"")', told=told, ready="ready", holds=Holds(check.holds)
-    )
-    head = f"{IS_IT_MEANT if check.unlikely else LOOK_AT}: {check.words}"
-    return Column(head=head, holds=holds, format="note", width=WIDTH_OF_A_FAULT, needs=(), is_fault=True)
+def _holds_not(table: str, number: int, check: Check) -> Expression:
+    """The code of a check that does not hold in a row that is ready; nothing where numbers are missing."""
+    said = Code(table, check_key(number), 0, STOPS_NOT if check.unlikely else "")
+    return written('IFERROR(REPT({code},1-({holds})),"")', code=said, holds=Holds(check.holds))
 
 
 LOOK_AT, IS_IT_MEANT = "Look at", "Is it meant"
-NUMBER_IN_WORDS = re.compile(r"\{(\w+)\}")
-
-
-def told_with_numbers(check: Check) -> Expression:
-    """What a row says where a check does not hold, with the shares in it that the words ask for."""
-    parts: list[Given] = []
-    for at, words in enumerate(NUMBER_IN_WORDS.split(_whole(check))):
-        # By itself, so that a program shows it with its own decimal mark.
-        parts.append(written("ROUND({share}*100,2)", share=words) if at % 2 else written(_text(words)))
-    return joined("&", parts)
+SHARE_IN_WORDS = re.compile(r"\{(\w+)\}")
 
 
 def _whole(check: Check) -> str:
@@ -245,12 +281,23 @@ def _sentence(words: str) -> str:
     return words[0].upper() + words[1:]
 
 
-def _waits(table: Table, key: str, test: Expression) -> Column:
-    """Whether a name of a row that is whole stands for something that cannot be used yet: where to look next."""
-    words = _text(f"{table.label(table[key])}: see its row on {TABLES[table[key].names_from].title}")
-    said = written(f'REPT({words},({{entry}}<>"")*({{test}}))', entry=key, test=test)
-    holds = written('IF(COUNT({ready})=0,"",{said})', ready="ready", said=said)
-    return words_column(f"Waits for: {table[key].head}", holds, width=WIDTH_OF_A_FAULT)
+def _waits(table: Table, waits: Mapping[str, Expression]) -> Column:
+    """Of a row that is whole, the first name that stands for something which cannot be used yet: where to look next."""
+    tests = [
+        written('REPT({code},({entry}<>"")*({test}))', code=Code(table.key, waiting(key), 0), entry=key, test=test)
+        for key, test in waits.items()
+    ]
+    return words_column("Waits for", unless([NOT_READY], words_of(joined("&", tests))))
+
+
+def waiting(key: str) -> str:
+    """What a name that may wait goes by."""
+    return f"waits_{key}"
+
+
+def _said_of_names(table: Table, keys: Iterable[str]) -> dict[str, Said]:
+    labels = {key: (table.label(table[key]), TABLES[table[key].names_from].title) for key in keys}
+    return {waiting(key): _one(label, f"{label}: see its row on {title}") for key, (label, title) in labels.items()}
 
 
 def not_ready_there(table: str, key: str) -> Expression:
@@ -258,27 +305,22 @@ def not_ready_there(table: str, key: str) -> Expression:
     return written("ISERROR({row})", row=row_in(table, key))
 
 
-def no_number(key: str) -> Expression:
-    """The test that an own result has no number."""
-    return written("COUNT({result})=0", result=key)
-
-
 def _doubts(table: Table) -> Iterator[Check]:
     """What a spreadsheet is likely to have made of something else that was typed: asked, never refused."""
-    for field in table.fields:
-        if not field.term or field.term.unit.startswith("of "):
+    for each in table.fields:
+        if not each.term or each.term.unit.startswith("of "):
             continue
-        number = f"N({field.key})"
-        if field.term.low < FIRST_LIKELY_DAY < field.term.high:
+        number = f"N({each.key})"
+        if each.term.low < FIRST_LIKELY_DAY < each.term.high:
             # A half, typed as 1/2, is the first of February.
             day = f"({number}>={FIRST_LIKELY_DAY})*({number}<={LAST_LIKELY_DAY})*({number}=INT({number}))"
-            yield Check(f"{day}=0", f"{table.label(field)}: is it a date?", FRACTION, field.key, unlikely=True)
-        if field.term.unit in ("", "min") and not field.term.whole:
+            yield Check(f"{day}=0", f"{table.label(each)}: is it a date?", FRACTION, each.key, unlikely=True)
+        if each.term.unit in ("", "min") and not each.term.whole:
             # Half past one is a sixteenth of a day: whole minutes of a day, and no number with three decimals.
             a_minute = f"ROUND({number}*1440,6)=ROUND({number}*1440,0)"
             a_number = f"ROUND({number}*1000,6)=ROUND({number}*1000,0)"
             time = f"({number}>0)*({number}<1)*({a_minute})*(1-({a_number}))"
-            yield Check(f"{time}=0", f"{table.label(field)}: is it a time of day?", MINUTES, field.key, unlikely=True)
+            yield Check(f"{time}=0", f"{table.label(each)}: is it a time of day?", MINUTES, each.key, unlikely=True)
 
 
 FIRST_LIKELY_DAY, LAST_LIKELY_DAY = 43831, 49674  # 2020 to 2035, as a cell holds them
@@ -306,34 +348,65 @@ def entry_tab(
     """
     required = required or tuple(field.key for field in table.fields if field.required and not field.not_in_cost)
     every = (*checks, *_doubts(table))
-    faults = _faults(table)
-    waiting = {f"waits_{key}": _waits(table, key, test) for key, test in (waits or {}).items()}
+    faults, tested = _faults(table), _checked(table.key, every)
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
     columns[OWN_ROW] = _own_row()
     columns["ready"] = _ready(table, required)
-    columns |= {**(results or {}), **faults, **waiting, **_each_said(every)}
-    said = {"mend": words_column("To mend", first_of(*faults))}
-    said |= {"waits": words_column("Waits for", first_of(*waiting))} if waiting else {}
-    said |= {**(also or {}), **_first_said(every)}
+    columns |= {**(results or {}), **faults, **tested.columns}
+    mend = words_of_entries(all_codes(list(faults)), table.keys[0], table.keys[-1])
+    said = {"mend": words_column("To mend", mend)}
+    said |= {"waits": _waits(table, waits)} if waits else {}
+    said |= {**(also or {}), **tested.said}
     status = {STATUS: words_column("What to do", first_of(*said), width=WIDTH_OF_STATUS)}
     return TableTab(
-        table.title, "input", table.purpose, table.key, {**status, **columns, **said}, every, results_printed
+        table.title,
+        "input",
+        table.purpose,
+        table.key,
+        {**status, **columns, **said},
+        every,
+        results_printed,
+        says={**_said_of_entries(table), **_said_of_names(table, waits or ()), **tested.says},
+        tested_in={thing: key for key, things in _cells_of_faults(table).items() for thing in things} | tested.by_check,
     )
 
 
-def _each_said(checks: tuple[Check, ...]) -> dict[str, Column]:
-    """A column for each check: those that must hold, then those of what is unlikely and may be meant."""
+class Checked(NamedTuple):
+    """The columns of a tab that test its checks, those that say the first in words, and where each check is."""
+
+    columns: dict[str, Column]
+    said: dict[str, Column]
+    by_check: dict[str, str]
+    says: dict[str, Said]
+
+
+def _checked(table: str, checks: tuple[Check, ...]) -> Checked:
+    """Tests of what must hold, then of what is unlikely and may be meant."""
     ordered = sorted(range(len(checks)), key=lambda at: checks[at].unlikely)
-    return {check_key(at): _said(checks[at]) for at in ordered}
+    cells = {f"checked_{at}": numbers for at, numbers in enumerate(in_cells(ordered), start=1)}
+    columns = {
+        key: _tests(
+            "Checks",
+            [checks[at].words for at in numbers],
+            [_holds_not(table, at, checks[at]) for at in numbers],
+            unless_so=NOT_READY,
+        )
+        for key, numbers in cells.items()
+    }
+    by_check = {check_key(at): key for key, numbers in cells.items() for at in numbers}
+    says = {check_key(at): _one(check.words, _whole(check)) for at, check in enumerate(checks)}
+    return Checked(columns, _first_said(checks, list(columns)), by_check, says)
 
 
-def _first_said(checks: tuple[Check, ...]) -> dict[str, Column]:
+def _first_said(checks: tuple[Check, ...], cells: Sequence[str]) -> dict[str, Column]:
     """What does not hold in a row, and what is unlikely there and may be meant: the first words of each."""
     columns = {}
-    for key, head, unlikely in (("warnings", LOOK_AT, False), ("doubts", f"{IS_IT_MEANT}?", True)):
-        if keys := [check_key(at) for at, check in enumerate(checks) if check.unlikely == unlikely]:
-            columns[key] = words_column(head, first_of(*keys), width=42)
+    if any(not check.unlikely for check in checks):
+        shares = dict.fromkeys(key for check in checks for key in SHARE_IN_WORDS.findall(check.told))
+        columns["warnings"] = words_column(LOOK_AT, with_numbers(words_of(all_codes(cells)), shares), width=42)
+    if any(check.unlikely for check in checks):
+        columns["doubts"] = words_column(f"{IS_IT_MEANT}?", words_of_doubt(all_codes(cells)), width=42)
     return columns
 
 
@@ -358,7 +431,7 @@ def result_tab(
     `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
     `said` are further columns of words, `status` is what to do about a row, in words that stand left of its name.
     """
-    first = goes_with.fields[0]
+    first, tested = goes_with.fields[0], _checked(key, checks)
     # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice leaves a row a pass
     # behind where two tabs read each other through whole columns.
     ready = written('IF({there}=1,{when_so},"")', there=Same(goes_with.key, "ready"), when_so=when_so)
@@ -369,11 +442,21 @@ def result_tab(
         "ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()),
         OWN_ROW: _own_row(),
         **columns,
-        **_each_said(checks),
-        **_first_said(checks),
+        **tested.columns,
+        **tested.said,
         **(said or {}),
     }
-    return TableTab(title, kind, purpose, key, all_columns, checks, goes_with=goes_with.key)
+    return TableTab(
+        title,
+        kind,
+        purpose,
+        key,
+        all_columns,
+        checks,
+        goes_with=goes_with.key,
+        says=tested.says,
+        tested_in=tested.by_check,
+    )
 
 
 def lines_tab(

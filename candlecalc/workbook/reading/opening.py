@@ -9,12 +9,13 @@ from collections.abc import Iterable, Iterator
 from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any, NamedTuple
+from xml.etree.ElementTree import iterparse
 
 import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
 import openpyxl
 from defusedxml.ElementTree import fromstring
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
-from openpyxl.worksheet._reader import FORMULA_TAG, WorkSheetParser
+from openpyxl.worksheet._reader import FORMULA_TAG, ROW_TAG, WorkSheetParser
 
 from candlecalc.season.folder import UnreadableError
 from candlecalc.workbook.reading.unreadable import why_not
@@ -114,7 +115,17 @@ def _marks(package: zipfile.ZipFile, name: str, most: int) -> int:
 
 
 class _Cells(WorkSheetParser):  # type: ignore[misc]
-    """openpyxl's reader of a tab, which gives a cell's value or its formula, made to give both in one pass."""
+    """openpyxl's reader of a tab, which gives a cell's value or its formula, made to give both in one pass.
+
+    It reads rows alone, by the parser in C. On opening, openpyxl looks for each tab's size by defusedxml's, which goes
+    through what stands before the first element and refuses entities.
+    """
+
+    def parse(self) -> Iterator[tuple[int, list[dict[str, Any]]]]:
+        for _, element in iterparse(self.source):  # noqa: S314  see above
+            if element.tag == ROW_TAG:
+                yield self.parse_row(element)
+                element.clear()
 
     def parse_cell(self, element: Any) -> dict[str, Any]:
         cell: dict[str, Any] = super().parse_cell(element)

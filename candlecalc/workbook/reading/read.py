@@ -10,13 +10,12 @@ from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
-import pandas as pd
 from openpyxl.utils import column_index_from_string, get_column_letter
 
 from candlecalc.season.fields import Field, Table, Value, short
 from candlecalc.season.folder import UnreadableError, refuse_unmade
 from candlecalc.season.measures import Measures
-from candlecalc.season.season import Row, Season, frame, plain
+from candlecalc.season.season import Row, Season, Tables, plain
 from candlecalc.season.tables import TABLES, tables_of
 from candlecalc.season.tables.once import MADE_FOR, SETTING_FIELDS, SETTINGS, WHAT_IF
 from candlecalc.workbook.book import TABS
@@ -75,7 +74,7 @@ class _Reader:
         self.shown = partial(measures.shown, currency=str(settings["currency"]))
         settings[costing.RISE.key] = self._rise()
         tables = {key: self._table(table) for key, table in tables_of(settings["records"] == "yes").items()}
-        season, card, log = Season(settings, tables), self._card(), self._log()
+        season, card, log = Season(settings, Tables(tables)), self._card(), self._log()
         return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent, self.book.formulas)
 
     def _settings(self) -> dict[str, Value]:
@@ -112,13 +111,13 @@ class _Reader:
         self.spots[WHAT_IF.title, costing.RISE.key] = Spot(get_column_letter(column), row)
         return plain(cell_at(rows, row, column))
 
-    def _table(self, table: Table) -> pd.DataFrame:
+    def _table(self, table: Table) -> list[Row]:
         rows = self._rows(table)
         heads = found_heads(rows, [head for each in table.fields for head in heads_of(each, self.shown)])
         if heads is None:
             if rows or not table.optional:
                 raise UnreadableError(f"{self.path}: {table.title} has no column {self.shown(table.fields[0].head)}")
-            return frame([], table)
+            return []
         columns = self._columns(table, heads)
         self.spots |= column_spots(table, heads.row + 1, {each.key: at for each, at in columns.items()})
         typed: list[Row] = []
@@ -127,7 +126,7 @@ class _Reader:
             typed.append(dict.fromkeys(table.keys) | held)
         while typed and not any(value is not None for value in typed[-1].values()):
             typed.pop()
-        return frame(typed, table)
+        return typed
 
     def _columns(self, table: Table, heads: Heads) -> dict[Field, int]:
         """The numbers of a table's columns, of those that are there."""

@@ -21,6 +21,7 @@ from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import TableTab, check_key
+from candlecalc.workbook.cells.words import code
 from candlecalc.workbook.reading.heads import plain_head
 from candlecalc.workbook.reading.opening import Rows, cell_at
 from candlecalc.workbook.reading.spots import TODAYS, Spots
@@ -112,8 +113,8 @@ def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int,
     for key, tab in book.lists(calculated.plan.records).items():
         asked = {check_key(at): check for at, check in enumerate(tab.checks) if check.unlikely == unlikely}
         for row, entries in calculated.season.rows(tab.typed_on) if asked else ():
-            for column, check in asked.items():
-                if calculated.value(key, column, row):
+            for name, check in asked.items():
+                if code(calculated.plan, key, name) in calculated.value(key, tab.tested_in[name], row):
                     yield TABLES[tab.typed_on].title, row, entries, check
 
 

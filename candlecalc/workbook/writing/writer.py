@@ -12,7 +12,8 @@ from candlecalc.workbook.cells.columns import Column
 from candlecalc.workbook.cells.entries import entry_format
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, in_row
 from candlecalc.workbook.cells.references import quoted
-from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab, fault_of
+from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab
+from candlecalc.workbook.cells.words import says
 from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
@@ -29,7 +30,7 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     heads = _write_heads(draft, sheet, tab)
     _write_rows(draft, sheet, tab, layout)
     for each in tab.fields:
-        _check_entries(draft, sheet, each, layout)
+        _check_entries(draft, sheet, tab, each, layout)
     for key, column in tab.columns.items():
         if isinstance(column, Column) and column.is_fault:
             letter = layout.letters[key]
@@ -81,7 +82,7 @@ def _printed(sheet: Worksheet, tab: TableTab) -> int:
 
 def _last_printed(draft: Draft, tab: TableTab, layout: Layout) -> int:
     """The last row that is printed: the list may grow to twice what it holds, and to a page at least."""
-    used = int(max(draft.season.tables[tab.typed_on].index, default=-1)) + 1
+    used = draft.season.tables.room(tab.typed_on)
     return min(layout.last_row, FIRST_ROW + max(2 * used, ROWS_OF_A_PAGE) - 1)
 
 
@@ -170,9 +171,10 @@ def _type_in(cell: Cell, value: Value) -> None:
         cell.data_type = "s"
 
 
-def _check_entries(draft: Draft, sheet: Worksheet, field: Field, layout: Layout) -> None:
+def _check_entries(draft: Draft, sheet: Worksheet, tab: TableTab, field: Field, layout: Layout) -> None:
     letter = layout.letters[field.key]
     cells = f"{letter}{FIRST_ROW}:{letter}{layout.last_row}"
     add_validation(draft, sheet, field, cells)
     # It looks at a locked cell of its own row: what is cut and pasted elsewhere takes its colours along.
-    turns_red(sheet, cells, f'{in_row(layout.cell(fault_of(field)), FIRST_ROW)}<>""')
+    wrong = says(tab.key, field.key, tab.tested_in[field.key]).spell(draft.plan, layout)
+    turns_red(sheet, cells, in_row(wrong, FIRST_ROW))

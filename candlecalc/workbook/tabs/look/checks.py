@@ -5,9 +5,10 @@ from collections.abc import Iterator, Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
+from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck
 from candlecalc.workbook.cells.layout import FIRST_ROW, Layout, Plan
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, check_key
+from candlecalc.workbook.cells.words import saying
 from candlecalc.workbook.tabs.registry import register, registered
 from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list
@@ -42,19 +43,27 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
     for at, check in enumerate(tab.checks):
         if not check.unlikely:
             name = f"{typed_on}: no {check.words}"
-            yield _of_rows(name, typed_on, layout, check_key(at), check.mend, rested_on=check.sums)
+            cells, said = tab.tested_in[check_key(at)], saying(plan, tab.key, check_key(at))
+            yield _of_rows(name, typed_on, layout, cells, check.mend, said, rested_on=check.sums)
     if any(check.unlikely for check in tab.checks):
         mend = "see the words left of the row's name; leave what is meant"
         yield _of_rows(f"{typed_on}: entries are likely", typed_on, layout, "doubts", mend, unlikely=True)
 
 
 def _of_rows(
-    name: str, title: str, layout: Layout, key: str, mend: str, *, rested_on: bool = False, unlikely: bool = False
+    name: str,
+    title: str,
+    layout: Layout,
+    key: str,
+    mend: str,
+    said: str = ANYTHING,
+    *,
+    rested_on: bool = False,
+    unlikely: bool = False,
 ) -> WorkbookCheck:
     """A line that counts the rows which say something in a column, and leads to the first of them."""
-    words = layout.results(key)
-    rows = Rows(words, layout.first_row)
-    return WorkbookCheck(name, title, words_in(words), mend, rows=rows, rested_on=rested_on, unlikely=unlikely)
+    rows = Rows(layout.results(key), said, layout.first_row)
+    return WorkbookCheck(name, title, rows.count, mend, rows=rows, rested_on=rested_on, unlikely=unlikely)
 
 
 def write(draft: Draft) -> None:
@@ -117,7 +126,7 @@ def _first_row(line: WorkbookCheck) -> Formula:
     """A link to the first row that a line speaks of, where there is one; else to the tab."""
     there, number, words = f"'{line.tab}'" if " " in line.tab else line.tab, "1", ""
     if line.rows:
-        at = f'MATCH("?*",{line.rows.words},0)+{line.rows.first - 1}'
+        at = f"MATCH({line.rows.said},{line.rows.cells},0)+{line.rows.first - 1}"
         number, words = f"IFERROR({at},1)", f'&IFERROR(", row "&({at}),"")'
     return Formula(f'=HYPERLINK("#{there}!A"&{number},"{line.tab}"{words})')
 

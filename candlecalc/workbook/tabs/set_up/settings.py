@@ -7,7 +7,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
 from candlecalc.season.tables.once import MADE_FOR, SETTINGS
-from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
+from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout, Plan
 from candlecalc.workbook.cells.references import Named, Written
@@ -176,7 +176,7 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
         TAB.title,
         words_in(mend),
         "see To mend beside the setting",
-        rows=Rows(mend, first),
+        rows=Rows(mend, ANYTHING, first),
         rested_on=True,
     )
     turned = f"IF({ends}<{begins},1,0)"

@@ -3,8 +3,9 @@
 from candlecalc.season.tables.set_up import RECIPES, SETS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, count_where, look, result, row_number, total
-from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, written
-from candlecalc.workbook.cells.table_tab import check_key, fault_of, first_of, result_tab, words_column
+from candlecalc.workbook.cells.references import Carry, Named, Own, Whole, as_text, at, constant, joined, written
+from candlecalc.workbook.cells.table_tab import check_key, fault_of, result_tab, words_column
+from candlecalc.workbook.cells.words import WithCode, says
 from candlecalc.workbook.tabs.registry import register
 
 POURED = ("ready", "vessel_row")
@@ -36,12 +37,20 @@ CHECKS = (
 
 LOADS = range(3)  # the checks of a load against its limits: what they say goes wherever the load's figures are used
 
+# They come before the others: where one of them is said, the first words are of a load.
+OF_LOADS = written(
+    "REPT({words},({any})>0)",
+    words="warnings",
+    any=joined("+", [says("workings", check_key(at), "checked_1") for at in LOADS]),
+)
+
 NO_OIL = written("COUNT({points})=0", points=Own("flash_first", "flash_third"))  # no oil's flash point is known
-# 1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's. Its head is counted.
+# 1 for a candle, and for a set while every line of Sets names one: a stray line may be this set's.
 WHOLE = written(
-    'CHOOSE(1+(({kind}<>"set")+(COUNTIFS({wrong},"?*",{sets},"<>")=1)>0),NA(),1)',
+    'CHOOSE(1+(({kind}<>"set")+(COUNTIFS({wrong},{strays},{sets},"<>")=0)>0),NA(),1)',
     kind="kind",
-    wrong=Whole("sets", fault_of(SETS["set"])),
+    wrong=Whole("sets", fault_of(SETS, "set")),
+    strays=WithCode("sets", "set"),
     sets=Whole("sets", "set"),
 )
 
@@ -110,6 +119,6 @@ TAB = result_tab(
         "priced": count_where("Lines on Prices", "prices", "product", "product"),
     },
     CHECKS,
-    said={"loads": words_column("Load above a limit", first_of(*(check_key(at) for at in LOADS)))},
+    said={"loads": words_column("Load above a limit", OF_LOADS)},
 )  # fmt: skip
 register(TAB, __name__, 10)
