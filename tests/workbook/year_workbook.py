@@ -213,20 +213,20 @@ class Typed:
     def _used(self):
         names = [each.name for each in self.year.materials]
         batches = [pour.batch for pour in self.year.pours]
-        keys = ("what", "source", "part", "thing", "amount", "cost", "short")
-        for _, (what, source, part, thing, amount, cost, short) in self.rows("used", *keys):
+        keys = ("what", "source", "part", "thing", "amount", "cost")
+        for _, (what, source, part, thing, amount, cost) in self.rows("used", *keys):
             if what == 1:
                 planned = names[int(self.cell("lines", "material", int(part) + 1)) - 2]
-                heads = {"thing": names[int(thing) - 2], "amount": amount, "cost": cost, "short": bool(short)}
+                heads = {"thing": names[int(thing) - 2], "amount": amount, "cost": cost}
                 yield "Used", (batches[int(source) - 2], planned), heads
             elif what == 2:
-                yield "Moves", int(source) - 1, {"cost": cost, "short": bool(short)}
-            elif self.cell("counts", "kept", int(source)) == "yes":
+                yield "Moves", int(source) - 1, {"cost": cost}
+            else:
                 yield "Counts", int(source) - 1, {"cost": cost}
         for _, (what, source, cost) in self.rows("out", "what", "source", "cost"):
             if what == 1:
                 yield "Moves", int(source) - 1, {"cost": cost}
-            elif self.cell("counts", "kept", int(source)) == "yes":
+            else:
                 yield "Counts", int(source) - 1, {"cost": cost}
 
     def _counts(self):

@@ -17,7 +17,6 @@ from candlecalc.workbook.cells.references import (
     Results,
     at,
     at_row,
-    expression_of,
     in_order,
     line_of,
     thing_of,
@@ -156,20 +155,20 @@ def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str,
     }
 
 
-def went_columns(log: str, came: str, amount: Expression, counted: tuple[Expression, Expression]) -> dict[str, Column]:
+def went_columns(log: str, came: str, counts: int) -> dict[str, Column]:
     """The columns of what went, in order. `log` is the tab whose lines they are, `came` the list of what came.
 
-    `counted` is the test that a line is a count to take over, and what was counted: from then on that is there.
+    Lines whose `what` is `counts` hold what was counted: from then on that is there.
     """
     before = same_thing(Above("gone"), NOTHING)
-    is_count, count = counted
+    line = line_of("number")
     gone = written(
-        "ROUND(IF({is_count},{came}-{count},{before}+{amount}),9)",
-        is_count=is_count,
+        "ROUND(IF({what}={counts},{came}-{amount},{before}+{amount}),9)",
+        what=at(log, "what", line),
+        counts=written(str(counts)),
         came="came",
-        count=count,
+        amount=at(log, "amount", line),
         before=before,
-        amount=amount,
     )
     found = Results(came, "place")
     lot = written(
@@ -189,14 +188,12 @@ def went_columns(log: str, came: str, amount: Expression, counted: tuple[Express
     value = written(
         "{spent}+({gone}-{start})*{rate}",
         gone="gone",
-        **{
-            name: at_row(came, key, "priced") for name, key in (("spent", "spent"), ("start", "from"), ("rate", "rate"))
-        },
+        **{name: at_row(came, key, "lot") for name, key in (("spent", "spent"), ("start", "from"), ("rate", "rate"))},
     )
     # To six decimals first: half a coin is half a coin in every program.
     spent = written(
         "IF({there}={thing},ROUND(ROUND({value},6),{digits}),NA())",
-        there=at_row(came, "thing", "priced"),
+        there=at_row(came, "thing", "lot"),
         thing="thing",
         value=value,
         digits=CoinDigits(),
@@ -209,15 +206,13 @@ def went_columns(log: str, came: str, amount: Expression, counted: tuple[Express
     )
     return {
         "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
-        "line": look("Row in its list", line_of("number"), "row", needs=NUMBERED, width=9),
         "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),
         "by_day": look(
             "Last line of what came by that day", last_below(came, end_of_day("number")), "row", needs=NUMBERED, width=9
         ),
         "came": look("Came by that day", of_same_thing(came, "by_day", "came"), "quantity", needs=NUMBERED),
         "gone": look("Gone to date", gone, "quantity", needs=NUMBERED),
-        "lot": look("Lot, oldest first: its line", lot, "row", needs=NUMBERED, width=9),
-        "priced": look("Priced by the line", by_method(expression_of("lot"), by_day), "row", needs=NUMBERED, width=9),
+        "lot": look("Priced by the line", by_method(lot, by_day), "row", needs=NUMBERED, width=9),
         "spent": look("Cost to date, {money}", spent, "money", needs=NUMBERED),
         "cost": look("Cost, {money}", cost, "money", needs=NUMBERED),
     }

@@ -63,7 +63,6 @@ LOST = written('IF({weighed}="","",{weighed}-{left}-{fill}*{pieces})', weighed="
 CHECKS = (
     Check('(planned="")+(N(good)+N(seconds)+N(scrapped)+N(tests)<=N(planned))>0', "more came out than was planned", "type how many you weighed out for, or leave it out", "planned"),
     Check('(kind="")+(N(good)>0)>0', "opening stock of no candles", "type how many there were, or clear the row", "good"),
-    Check('N(short)=0', "took more of a material than had come by then", "type the purchase that is missing, or see its day; Used names the material", "date"),
     Check('(lost="")+(N(lost)>=0-0.01*N(weighed_in))>0', "more came out than was weighed in", "see Weighed in and Left over: both are wax and oil together", "weighed_in", unlikely=True),
     Check('(lost="")+(N(lost)<=0.1*N(weighed_in))>0', "a tenth of what was weighed in is not accounted for", "see Weighed in, Left over and how many came out", "weighed_in", unlikely=True),
     Check('(yield="")+(N(yield)>=0.8)>0', "fewer than four in five are good", "a batch gone wrong? Notes are for why", "good", unlikely=True),
@@ -88,7 +87,6 @@ TAB = entry_tab(
         "parts": look("Lines on Used", PARTS, "row", width=8),
         "start": look("Lines on Used before", written("{start}+{parts}", start=Above("start"), parts=Above("parts")), "row", needs=(), width=8),
         "value": look("Value of the good ones, {money}", written("IF({good}=0,0,{making})", good="good", making="making"), "money"),
-        "short": look("Lines that took more than there was", _of_lines("short"), "row", width=8),
         # A batch of which none is good leaves nothing in stock.
         "number": look("Line's number", line_key("product_row", "date"), "row", blank_if=(written("{good}=0", good="good"),), width=16),
     },

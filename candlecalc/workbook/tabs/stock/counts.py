@@ -2,7 +2,8 @@
 
 from candlecalc.season.tables.stock import COUNTS
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Expression, Named, Results, at_row, line_key, written
+from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, Named, line_key, written
+from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.taken_out import ONE_OF_TWO, things
@@ -10,29 +11,46 @@ from candlecalc.workbook.tabs.stock.used import MOVED, POURED
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 
 
-def _should_be(went: str) -> Expression:
-    """What came by that day, less what had gone before the count."""
-    place = "place"
-    of_it = written("{there}={thing}", there=at_row(went, "thing", written("MAX(1,{place}-1)", place=place)), thing=at_row(went, "thing", place))  # fmt: skip
-    gone = written("IF({place}=1,0,IF({of_it},{gone},0))", place=place, of_it=of_it, gone=at_row(went, "gone", written("MAX(1,{place}-1)", place=place)))  # fmt: skip
-    return written("ROUND({came}-{gone},9)", came=at_row(went, "came", place), gone=gone)
+def _of_either(material: Expression, product: Expression) -> Expression:
+    return written(
+        'IF({product}="",{of_material},{of_product})', product="product", of_material=material, of_product=product
+    )
 
 
-def _place(log: str, went: str, before: Expression, nth: str) -> Expression:
-    """Where the line of this count stands in the list in order. `before` is how many lines of its list come first."""
-    line = written("({before}+{nth})", before=before, nth=nth)
-    return written("MATCH({number},{numbers},1)", number=at_row(log, "number", line), numbers=Results(went, "number"))
+HOLDS = written('{kept}="yes"', kept="kept")
+THING = _of_either(written("{row}", row="material_row"), written("{row}", row="product_row"))
+# Of its list all that stands before it: lines of batches and of Taken out, then the counts above that hold.
+BEFORE = written(
+    "{thing}*{key_thing}+{day}*{key_day}+{lines}-({holds})*1+1.5",
+    thing="thing",
+    key_thing=KEY_THING,
+    day="date",
+    key_day=KEY_DAY,
+    lines=_of_either(
+        written("{poured}+{moved}+{nth}", poured=POURED, moved=MOVED, nth="nth_material"),
+        written("{moved}+{nth}", moved=Named("product_moves"), nth="nth_product"),
+    ),
+    holds=HOLDS,
+)
+NEXT_DAY = written(
+    "{thing}*{key_thing}+({day}+1)*{key_day}", thing="thing", key_thing=KEY_THING, day="date", key_day=KEY_DAY
+)
+CAME, WENT = (
+    _of_either(*(of_same_thing(table, place, key) for table in tables))
+    for tables, place, key in ((("lots", "made"), "came_line", "came"), (("card", "out_card"), "went_line", "gone"))
+)
 
-
-IS_MATERIAL = written('{product}=""', product="product")
 TAB = entry_tab(
     COUNTS,
     {
-        "should_be": look("Should be, {weight} or each", written("IF({is_material},{material},{product})", is_material=IS_MATERIAL, material=_should_be("card"), product=_should_be("out_card")), "quantity"),
+        "should_be": look("Should be, {weight} or each", written("ROUND({came}-{went},9)", came=CAME, went=WENT), "quantity"),
         "difference": look("Difference, {weight} or each", written("ROUND({counted}-{should_be},6)", counted="counted", should_be="should_be"), "quantity"),
-        "place": look("Its line in order", written("IF({is_material},{material},{product})", is_material=IS_MATERIAL, material=_place("used", "card", written("{poured}+{moved}", poured=POURED, moved=MOVED), "nth_material"), product=_place("out", "out_card", Named("product_moves"), "nth_product")), "row", width=9),
-        **things("Counts"),
-        "number": look("Line's number", line_key(written("IF({is_material},{material},{more}+{product})", is_material=IS_MATERIAL, material="material_row", more=KEY_LINE, product="product_row"), "date"), "row", width=16),
+        **things("Counts", HOLDS),
+        "thing": look("Its row", THING, "row", width=8),
+        "came_line": look("Last line of what came by then", _of_either(*(last_below(table, NEXT_DAY) for table in ("lots", "made"))), "row", width=8),
+        "went_line": look("Last line of what went by then", _of_either(*(last_below(table, "before") for table in ("card", "out_card"))), "row", width=8),
+        "before": look("Number of what went before", BEFORE, "row", width=16),
+        "number": look("Line's number", line_key(written("{thing}+({product}<>\"\")*{more}", thing="thing", product="product", more=KEY_LINE), "date"), "row", width=16),
     },
     checks=(ONE_OF_TWO,),
     waits={"material": not_ready_there("materials", "material"), "product": not_ready_there("recipes", "product")},

@@ -3,8 +3,8 @@
 from candlecalc.season.tables.stock import MOVES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.references import Above, Whole, row_in, written
-from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
+from candlecalc.workbook.cells.references import Above, Expression, Whole, row_in, written
+from candlecalc.workbook.cells.table_tab import ONE, entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 
 ONE_OF_TWO = Check(
@@ -12,21 +12,20 @@ ONE_OF_TWO = Check(
 )
 
 
-def _running(key: str, head: str) -> Column:
-    """A line's number among those of the log that name a material, or a product."""
-    so_far = written(
-        '{above}+IF({ready}="",0,{ready}*({name}<>""))', above=Above(f"nth_{key}"), ready="ready", name=key
-    )
+def _running(key: str, head: str, counts: Expression) -> Column:
+    """A line's number among those of the log that name a material, or a product, and count."""
+    one = written('{ready}*({name}<>"")*({counts})', ready="ready", name=key, counts=counts)
+    so_far = written('{above}+IF({ready}="",0,{one})', above=Above(f"nth_{key}"), ready="ready", one=one)
     return look(head, so_far, "row", needs=(), width=8)
 
 
-def things(of_a_log: str) -> dict[str, Column]:
+def things(of_a_log: str, counts: Expression = ONE) -> dict[str, Column]:
     """The columns of a log whose lines are of a material or of a product: where each stands, and its number."""
     return {
         "material_row": look("Material, row", row_in("materials", "material", ready=False), "row", needs=("ready", "material"), width=8),
         "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("ready", "product"), width=8),
-        "nth_material": _running("material", f"{of_a_log} of materials"),
-        "nth_product": _running("product", f"{of_a_log} of products"),
+        "nth_material": _running("material", f"{of_a_log} of materials", counts),
+        "nth_product": _running("product", f"{of_a_log} of products", counts),
     }  # fmt: skip
 
 

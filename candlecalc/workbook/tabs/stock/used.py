@@ -1,4 +1,4 @@
-"""The Used tab: what went of each material, a line each: what batches took, what was taken out, and what was counted.
+"""The Used tab: what went of each material, a line each: what batches took, what was taken out, counts that hold.
 
 Lines of batches come first, in the order of the Batch log, then those of Taken out and of Counts.
 """
@@ -9,8 +9,6 @@ from candlecalc.season.tables.stock import COUNTS, MOVES, POURS
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
-    KEY_DAY,
-    KEY_THING,
     Expression,
     Named,
     Results,
@@ -21,7 +19,6 @@ from candlecalc.workbook.cells.references import (
     line_key,
     written,
 )
-from candlecalc.workbook.cells.stock_card import last_below
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
@@ -69,21 +66,10 @@ WEIGHED = written(
 )
 BY_RECIPE = written("{each}*{pieces}", each=at_row("lines", "amount", "part"), pieces=_of_log("pours", "pieces"))
 AMOUNT = written("ROUND({amount},9)", amount=_by_source(
-    written("IF({weighed}>0,{weighed},{by_recipe})", weighed=WEIGHED, by_recipe=BY_RECIPE), _of_log("moves", "amount"), written("0"),
+    written("IF({weighed}>0,{weighed},{by_recipe})", weighed=WEIGHED, by_recipe=BY_RECIPE), _of_log("moves", "amount"), _of_log("counts", "counted"),
 ))  # fmt: skip
-COUNTED = written(
-    f'IF({{what}}={FROM_COUNTS},IF({{kept}}="yes",{{counted}},""),"")',
-    what="what", kept=_of_log("counts", "kept"), counted=_of_log("counts", "counted"),
-)  # fmt: skip
-NOTED = written('IF({otherwise}=0,"",{lot})', otherwise="otherwise", lot=at("instead", "lot_row", "otherwise"))
-OLDEST = at_row("lots", "line", at_row("card", "lot", "place"))
-OPENED = last_below("opened", written("{thing}*{key_thing}+({day}+1)*{key_day}", thing="thing", key_thing=KEY_THING, day="day", key_day=KEY_DAY))  # fmt: skip
-# The lot that was noted; else the one opened last by that day; else the oldest of which there is some.
-LOT_ROW = written(
-    'IF({noted}<>"",{noted},IF({opened}=0,{oldest},IF({there}={thing},{line},{oldest})))',
-    noted="noted", opened="opened", oldest=OLDEST, thing="thing", there=at_row("opened", "thing", "opened"), line=at_row("opened", "line", "opened"),
-)  # fmt: skip
-LOT = written('{lot}&IF({noted}="",IF({lot}="","","  (assumed)"),"")', lot=at("purchases", "lot", "lot_row"), noted="noted")  # fmt: skip
+DAY = _by_source(*(_of_log(table, "date") for table in ("pours", "moves", "counts")))
+IN_ORDER = written("MATCH({number},{numbers},1)", number="number", numbers=Results("card", "number"))
 
 
 def _rows(rows_of: Mapping[str, int]) -> int:
@@ -93,32 +79,23 @@ def _rows(rows_of: Mapping[str, int]) -> int:
 TAB = lines_tab(
     "Used",
     "output",
-    "What went of each material, line by line: for which batch, from which lot, and what it cost.",
+    "What went of each material, line by line, for which batch, and what it cost. Of a count: what was there.",
     "used",
     POURS,
     {
-        "day": look("Date", _by_source(*(_of_log(table, "date") for table in ("pours", "moves", "counts"))), "date", needs=WHAT),
         "batch": look("Batch number", _of_pours("{batch}", batch=_of_log("pours", "batch")), "row", needs=WHAT, width=10),
-        "why": look("Why", _by_source(as_text(_of_log("pours", "product")), as_text(_of_log("moves", "kind")), written('"counted"')), needs=WHAT, width=30),
         "material": look("Material", as_text(at("materials", "material", "thing")), needs=WHAT, width=30),
         "amount": look("Amount, {weight} or each", AMOUNT, "quantity", needs=WHAT),
-        "cost": look("Cost, {money}", at_row("card", "cost", "place"), "money", needs=WHAT),
-        "lot": look("Lot", LOT, needs=WHAT, width=24),
-        "what": look("From the Batch log, Taken out or Counts", KIND, "row", needs=(), width=9),
+        "cost": look("Cost, {money}", at_row("card", "cost", IN_ORDER), "money", needs=WHAT),
+        "what": look("From: 1 Batch log, 2 Taken out, 3 Counts", KIND, "row", needs=(), width=9),
         "source": look("Row there", SOURCE, "row", needs=WHAT, width=7),
         "part": look("Line of the recipe", PART, "row", needs=WHAT, width=8),
         "otherwise": look("Row on Used otherwise", OTHERWISE, "row", needs=WHAT, width=9),
         "thing": look("Material, row", THING, "row", needs=WHAT, width=8),
-        "counted": look("Counted, taken over", COUNTED, "quantity", needs=WHAT),
-        "number": look("Line's number", line_key("thing", "day"), "row", needs=WHAT, width=16),
-        "place": look("Its line in order", written("MATCH({number},{numbers},1)", number="number", numbers=Results("card", "number")), "row", needs=WHAT, width=8),
-        "short": look("1: more than had come by then", written("({gone}>{came})*1", gone=at_row("card", "gone", "place"), came=at_row("card", "came", "place")), "row", needs=WHAT, width=9),
-        "noted": look("Lot noted, row on Purchases", NOTED, "row", needs=WHAT, width=9),
-        "opened": look("Opened by then, line", OPENED, "row", needs=WHAT, width=8),
-        "lot_row": look("Lot, row on Purchases", LOT_ROW, "row", needs=WHAT, width=9),
+        "number": look("Line's number", line_key("thing", DAY), "row", needs=WHAT, width=16),
     },
     _rows,
 )  # fmt: skip
 
-SHOWN = ("day", "batch", "why", "material", "amount", "cost", "lot")
+SHOWN = ("batch", "material", "amount", "cost")
 register(TAB, __name__, 50, shown=Shown("used", SHOWN), records=True)

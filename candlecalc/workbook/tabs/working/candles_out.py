@@ -45,8 +45,10 @@ SET_LINE = written(
 )  # fmt: skip
 CANDLE = at("sets", "product_row", "set_line")
 THING = written("IF({set_line}>0,{candle},{own})", set_line="set_line", candle=CANDLE, own=_by_source(_of_log("moves", "product_row"), _of_log("counts", "product_row")))  # fmt: skip
-AMOUNT = _by_source(written("{amount}*IF({set_line}=0,1,{count})", amount=_of_log("moves", "amount"), set_line="set_line", count=at("sets", "count", "set_line")), written("0"))  # fmt: skip
-COUNTED = written(f'IF({{what}}={FROM_COUNTS},IF({{kept}}="yes",{{counted}},""),"")', what="what", kept=_of_log("counts", "kept"), counted=_of_log("counts", "counted"))  # fmt: skip
+AMOUNT = _by_source(written("{amount}*IF({set_line}=0,1,{count})", amount=_of_log("moves", "amount"), set_line="set_line", count=at("sets", "count", "set_line")), _of_log("counts", "counted"))  # fmt: skip
+
+
+DAY = _by_source(_of_log("moves", "date"), _of_log("counts", "date"))
 
 
 def _rows(rows_of: Mapping[str, int]) -> int:
@@ -63,11 +65,9 @@ TAB = lines_tab(
         "what": look("From Taken out or Counts", written('IF({line}>{all},"",1+({line}>{moved}))', line=LINE, all=Named("out_lines"), moved=MOVED), "row", needs=(), width=9),
         "source": look("Row there", SOURCE, "row", needs=WHAT, width=7),
         "set_line": look("Row on Sets", SET_LINE, "row", needs=WHAT, width=7),
-        "day": look("Date", _by_source(_of_log("moves", "date"), _of_log("counts", "date")), "date", needs=WHAT),
         "thing": look("Product's first row", THING, "row", needs=WHAT, width=8),
         "amount": look("Pieces", AMOUNT, "quantity", needs=WHAT),
-        "counted": look("Counted, taken over", COUNTED, "quantity", needs=WHAT),
-        "number": look("Line's number", line_key("thing", "day"), "row", needs=WHAT, width=16),
+        "number": look("Line's number", line_key("thing", DAY), "row", needs=WHAT, width=16),
         "cost": look("Cost, {money}", at_row("out_card", "cost", written("MATCH({number},{numbers},1)", number="number", numbers=Results("out_card", "number"))), "money", needs=WHAT),
     },
     _rows,
