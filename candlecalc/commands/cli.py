@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought"]
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "lots", "pours", "used", "stock", "candles", "trace"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -123,20 +123,39 @@ def check(book: Path) -> None:
 @click.option(
     "--make", "count", type=click.IntRange(1, 100_000), help="How many, for batch; else as many as Batch says, or 12."
 )
+@click.option("--batch", type=int, metavar="NUMBER", help="Of trace: the batch whose lots you look for.")
+@click.option("--lot", metavar="LOT", default="", help="Of trace: the supplier's lot whose batches you look for.")
+@click.option("--material", metavar="NAME", default="", help="Of trace: the material, where several have that lot.")
 @click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
-def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
+def show(
+    book: Path,
+    what: str,
+    product: str,
+    count: int | None,
+    batch: int | None,
+    lot: str,
+    material: str,
+    as_csv: bool,
+    as_json: bool,
+) -> None:
     """Show the costs, the prices or a batch of a workbook or a folder.
 
-    Of a workbook with the year's records: its purchases, and what was bought of
-    each material.
+    Of a workbook with the year's records: its purchases and what is left of
+    their lots; pours, what they used, stock, candles; and trace, every lot in
+    a batch (--batch) or every batch of a lot (--lot).
     """
+    if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
+        raise click.UsageError("trace takes either --batch or --lot, and nothing else does")
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")
     from candlecalc.commands import make
 
     with _told():
-        shown = make.show(book, what, product, count)
+        if what == "trace":
+            shown = make.trace(book, batch, lot, material)
+        else:
+            shown = make.show(book, what, product, count)
     if as_csv or as_json:
         click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:

@@ -5,6 +5,7 @@ import datetime
 import io
 import json
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, NamedTuple, cast
 
@@ -157,6 +158,20 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
     records = shown.of_list(work.calculated, what, product)
     formats = shown.formats(work.calculated, what)
     return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong), formats)
+
+
+def trace(path: Path, batch: int | None, lot: str, material: str) -> Shown:
+    """Every lot in a batch; or of a lot the batches that it was noted for, then those that may hold it."""
+    held = held_in(path)
+    picks: Row = {"trace_batch": batch} if batch is not None else shown.lot_picked(held.season, lot, material)
+    season = replace(held.season, settings=held.season.settings | picks)
+    work = _worked_out(path, held._replace(season=season), held.card)
+    if batch is not None:
+        records, heading = shown.lots_of(work.calculated, batch), f"batch {batch}"
+    else:
+        records, heading = shown.batches_of(work.calculated), f"{picks['trace_material']}, lot {lot}"
+    beside = [] if batch is not None else [shown.ASSUMED]
+    return Shown(records, heading, [*beside, *_tally(path, work.wrong), *work.beside], bool(work.wrong))
 
 
 def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:

@@ -3,6 +3,7 @@
 from typing import Any
 
 from openpyxl.cell.cell import ERROR_CODES
+from openpyxl.utils.datetime import from_excel
 
 from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
@@ -14,6 +15,7 @@ from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.make.batch.parts import NAMED
 from candlecalc.workbook.tabs.registry import registered
 from candlecalc.workbook.tabs.set_up import settings
+from candlecalc.workbook.tabs.stock import trace
 from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
 from candlecalc.workbook.writing.writer import format_of
 
@@ -25,10 +27,14 @@ NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
     """What the list that answers to a word shows of each product, or of one."""
     season, (tab, columns) = calculated.season, _list(calculated, word)
-    if "product" in TABLES[tab.typed_on].keys:
+    if "product" in tab.columns:
         return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
     if product:
-        raise ValueError(f"--product goes with costs, prices and batch; {tab.title} is of materials")
+        raise ValueError(f"--product goes with costs, prices, batch, pours and candles; {tab.title} is of materials")
+    if tab.counted or tab.kind == "working":
+        rows = range(calculated.plan.layouts[tab.key].rows)
+        records = _records(calculated, tab.key, columns, list(rows))
+        return [record for record in records if any(value is not None for value in record.values())]
     return _records(calculated, tab.key, columns, [at for at, _ in season.rows(tab.typed_on)])
 
 
@@ -63,6 +69,63 @@ def bench(calculated: Calculated, product: str) -> list[Record]:
             short_by = _told(cell_at(card, row, 8 if weighed else 4))
             lines.append({"what": what, "for all": amount, "unit": unit, "short by": short_by})
     return lines
+
+
+ASSUMED = (
+    "Batches for which the lot was noted come first. Where no lot was noted it is assumed, from the lot before on: "
+    "any of those batches may hold it, and none is cleared by this list."
+)
+
+
+def lot_picked(season: Season, lot: str, material: str) -> Record:
+    """A lot that was bought, as Trace is set to it: its material is named where several have that lot."""
+    having = [row for _, row in season.rows("purchases") if str(row["lot"] or "").casefold() == lot.casefold()] if season.records else []  # fmt: skip
+    materials = {str(row["material"]).casefold(): str(row["material"]) for row in having}
+    if not having:
+        raise ValueError(f'"{lot}" is not among the lots on Purchases')
+    if material and material.casefold() not in materials:
+        raise ValueError(f'Purchases has no lot "{lot}" of "{material}"; of {", ".join(materials.values())} it has')
+    if not material and len(materials) > 1:
+        raise ValueError(f'lot "{lot}" is of {" and of ".join(materials.values())}: say which with --material')
+    return {"trace_material": materials[material.casefold()] if material else next(iter(materials.values())), "trace_lot": lot}  # fmt: skip
+
+
+def lots_of(calculated: Calculated, batch: int) -> list[Record]:
+    """What went into a batch, with its lots."""
+    if not calculated.season.records or not any(row["batch"] == batch for _, row in calculated.season.rows("pours")):
+        raise ValueError(f"there is no batch {batch} on the Batch log")
+    return _section(calculated, trace.PARTS, trace.PART_LINES, trace.PART_HEADS)
+
+
+def batches_of(calculated: Calculated) -> list[Record]:
+    """Where the lot went to which Trace is set: the batches it was noted for, then what went from the lot before on."""
+    noted = _section(calculated, trace.NOTED, trace.NOTED_LINES, trace.NOTED_HEADS)
+    went = _section(calculated, trace.WENT, trace.WENT_LINES, trace.WENT_HEADS)
+    heads = dict.fromkeys(calculated.plan.head(each) for each in trace.WENT_HEADS)
+    first = [
+        heads
+        | {trace.WENT_HEADS[0]: each["Product"], "Batch number": each["Batch number"], "Date": each["Poured on"]}
+        | {"How it is known": "noted", trace.WENT_HEADS[5]: "this lot"}
+        for each in noted
+    ]
+    listed = {each["Batch number"] for each in first}
+    return first + [each for each in went if each["Batch number"] is None or each["Batch number"] not in listed]
+
+
+def _section(calculated: Calculated, head: int, lines: int, heads: tuple[str, ...]) -> list[Record]:
+    """The lines of a section of Trace that hold something, by its heads."""
+    tab = calculated.tab(trace.TAB.title)
+    found = []
+    for row in range(head + 1, head + lines + 1):
+        values = [_told(cell_at(tab, row, column)) for column in range(1, len(heads) + 1)]
+        if any(value is not None for value in values):
+            named = zip(heads, values, strict=True)
+            found.append({calculated.plan.head(name): _day_of(name, value) for name, value in named if name})
+    return found
+
+
+def _day_of(head: str, value: Any) -> Any:
+    return from_excel(value).date() if head in trace.DAYS and isinstance(value, (int, float)) else value
 
 
 def _records(calculated: Calculated, table: str, keys: list[str], rows: list[int]) -> list[Record]:

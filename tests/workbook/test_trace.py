@@ -1,0 +1,78 @@
+"""Every lot in a batch, and every batch of a lot: as the year's reference has them."""
+
+import pytest
+from click.testing import CliRunner
+from year_reference import worked_out
+from year_seasons import year
+from year_workbook import Typed, in_memory, season_of, without_sets
+
+from candlecalc.commands.cli import main
+from candlecalc.workbook.tabs.stock import trace
+
+HOW = {"noted": "noted", "opened": trace.ASSUMED[0], "oldest": trace.ASSUMED[1]}
+
+
+def typed(season, made, **picks):
+    season.settings |= {f"trace_{key}": value for key, value in picks.items()}
+    return Typed(made, *in_memory(season))
+
+
+def section(tabs, head, lines, columns):
+    """The rows of a section of Trace in which the first of the columns holds something."""
+    for row in range(head + 1, head + lines + 1):
+        found = [tabs.values.get((trace.TAB.title, f"{letter}{row}")) for letter in columns]
+        if found[0] not in (None, ""):
+            yield found
+
+
+@pytest.mark.parametrize("seed", [1, 3, 7])
+def test_the_lots_of_a_batch_are_those_of_the_reference(seed):
+    made = without_sets(year(seed))
+    season = season_of(made)
+    worked = worked_out(Typed(made, *in_memory(season)).as_poured())
+    poured = [at for at, pour in enumerate(made.pours, start=1) if pour.kind == "poured"]
+    for number in poured[:: len(poured) // 3]:
+        tabs = typed(season, made, batch=float(number))
+        batch = made.pours[number - 1].batch
+        expected = {}
+        for each in worked.took():
+            if each.tab == "Used" and each.row[0] == batch:
+                expected.setdefault(each.thing, []).append((each.lot, HOW[each.how]))
+        found = {
+            material: (int(row) - 1, how) for material, how, row in section(tabs, trace.PARTS, trace.PART_LINES, "AEO")
+        }
+        assert found == {thing: lots[0] for thing, lots in expected.items()}
+
+
+@pytest.mark.parametrize("seed", [1, 3, 7])
+def test_no_batch_that_may_hold_a_lot_is_missing(seed):
+    made = without_sets(year(seed))
+    season = season_of(made)
+    worked = worked_out(Typed(made, *in_memory(season)).as_poured())
+    numbers = {pour.batch: number for number, pour in enumerate(made.pours, start=1)}
+    lots = [(row, line) for row, line in enumerate(made.purchases, start=1) if line.lot]
+    for row, line in lots[:: max(1, len(lots) // 4)]:
+        if [other.lot for other in made.purchases if other.material == line.material].count(line.lot) > 1:
+            continue
+        tabs = typed(season, made, material=line.material, lot=line.lot)
+        noted = [batch for batch, *_ in section(tabs, trace.NOTED, trace.NOTED_LINES, "B")]
+        may = [batch for batch, is_it in section(tabs, trace.WENT, trace.WENT_LINES, "BF") if is_it == "this lot"]
+        assert {numbers[batch] for batch in worked.batches_of(line.material, row)} <= {*noted, *may}
+
+
+def test_a_lot_that_two_materials_have_asks_for_the_material(tmp_path):
+    made = without_sets(year(3))
+    season = season_of(made)
+    season.tables["purchases"]["lot"] = "A1"
+    from books import Book
+
+    book = Book(season, tmp_path / "year.xlsx")
+    done = CliRunner().invoke(main, ["show", str(book.path), "trace", "--lot", "a1"])
+    assert done.exit_code == 1 and "say which with --material" in done.output
+
+
+@pytest.mark.parametrize("given", [["trace"], ["trace", "--batch", "1", "--lot", "A"], ["stock", "--lot", "A"]])
+def test_trace_takes_a_batch_or_a_lot(given, tmp_path):
+    (tmp_path / "any.xlsx").write_bytes(b"")
+    done = CliRunner().invoke(main, ["show", str(tmp_path / "any.xlsx"), *given])
+    assert done.exit_code == 2 and "either --batch or --lot" in done.output
