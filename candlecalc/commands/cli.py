@@ -152,10 +152,8 @@ def show(
     from candlecalc.commands import make
 
     with _told():
-        if what == "trace":
-            shown = make.trace(book, batch, lot, material)
-        else:
-            shown = make.show(book, what, product, count)
+        traced = what == "trace"
+        shown = make.trace(book, batch, lot, material) if traced else make.show(book, what, product, count)
     if as_csv or as_json:
         click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:

@@ -79,15 +79,16 @@ ASSUMED = (
 
 def lot_picked(season: Season, lot: str, material: str) -> Record:
     """A lot that was bought, as Trace is set to it: its material is named where several have that lot."""
-    having = [row for _, row in season.rows("purchases") if str(row["lot"] or "").casefold() == lot.casefold()] if season.records else []  # fmt: skip
-    materials = {str(row["material"]).casefold(): str(row["material"]) for row in having}
+    bought = [row for _, row in season.rows("purchases")] if season.records else []
+    having = [str(row["material"]) for row in bought if str(row["lot"] or "").casefold() == lot.casefold()]
+    materials = {name.casefold(): name for name in having}
     if not having:
         raise ValueError(f'"{lot}" is not among the lots on Purchases')
     if material and material.casefold() not in materials:
         raise ValueError(f'Purchases has no lot "{lot}" of "{material}"; of {", ".join(materials.values())} it has')
     if not material and len(materials) > 1:
         raise ValueError(f'lot "{lot}" is of {" and of ".join(materials.values())}: say which with --material')
-    return {"trace_material": materials[material.casefold()] if material else next(iter(materials.values())), "trace_lot": lot}  # fmt: skip
+    return {"trace_material": materials[material.casefold()] if material else having[0], "trace_lot": lot}
 
 
 def lots_of(calculated: Calculated, batch: int) -> list[Record]:
