@@ -24,6 +24,7 @@ from candlecalc.faces.asked import label_parts
 from candlecalc.faces.asked.results import Asked, shown
 from candlecalc.faces.described import reference, terminal
 from candlecalc.quantities import units
+from candlecalc.season.folder import DEMO
 from candlecalc.workbook.reading import read
 
 
@@ -545,3 +546,12 @@ def test_an_answer_does_not_depend_on_the_machines_region(place):
         capture_output=True, text=True, env={**os.environ, **place}, timeout=60,
     )  # fmt: skip
     assert done.stdout == "15.67 US fl oz (463.3 ml)\n"
+
+
+@pytest.mark.parametrize("watched, option, said", [(True, [], True), (True, ["--quiet"], False), (False, [], False)])
+def test_who_waits_at_a_terminal_is_told_what_for(monkeypatch, watched, option, said):
+    monkeypatch.setattr(cli, "MOMENT", 0.0)
+    monkeypatch.setattr(cli, "_is_watched", lambda: watched)
+    done = run("check", DEMO, *option)
+    assert done.exit_code == 0
+    assert ("calculating" in done.stderr) == said

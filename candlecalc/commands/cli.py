@@ -5,6 +5,7 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from threading import Timer
 from typing import TYPE_CHECKING, Any
 
 import click
@@ -18,6 +19,10 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 # What `show` takes: a batch, and the words that tabs register themselves with.
 SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "lots", "pours", "used", "stock", "candles", "trace"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
+
+
+MOMENT = 2.0  # seconds; what takes longer says what it is at
+QUIET = click.option("--quiet", is_flag=True, help="Do not say what it is at where that takes a while.")
 
 
 class Problem(click.ClickException):
@@ -75,6 +80,7 @@ def main(context: click.Context) -> None:
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
 @click.option("--records", is_flag=True, help="With tabs for the year's records: what you buy, and what it cost.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
+@QUIET
 def new(
     out: Path,
     demo: bool,
@@ -84,6 +90,7 @@ def new(
     date: Any,
     records: bool,
     force: bool,
+    quiet: bool,
 ) -> None:
     """Make a season workbook: blank, from your own data, or the demo."""
     if demo and source:
@@ -99,7 +106,7 @@ def new(
 
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
-    with _told():
+    with _told(), _at_work(f"making {out}", quiet):
         day = date.date() if date else None
         made = make.new(out, DEMO if demo else source, name, region or "us", day, records=records, force=force)
     _answer(made)
@@ -107,11 +114,12 @@ def new(
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
-def check(book: Path) -> None:
+@QUIET
+def check(book: Path, quiet: bool) -> None:
     """Say everything that is wrong in a workbook or a folder, a line each."""
     from candlecalc.commands import make
 
-    with _told():
+    with _told(), _at_work(f"calculating {book}", quiet):
         checked = make.check(book)
     _answer(checked)
 
@@ -128,6 +136,7 @@ def check(book: Path) -> None:
 @click.option("--material", metavar="NAME", default="", help="Of trace: the material, where several have that lot.")
 @click.option("--csv", "as_csv", is_flag=True, help="Write it as CSV.")
 @click.option("--json", "as_json", is_flag=True, help="Write it as JSON, for another program.")
+@QUIET
 def show(
     book: Path,
     what: str,
@@ -138,6 +147,7 @@ def show(
     material: str,
     as_csv: bool,
     as_json: bool,
+    quiet: bool,
 ) -> None:
     """Show the costs, the prices or a batch of a workbook or a folder.
 
@@ -151,7 +161,7 @@ def show(
         raise click.UsageError("--csv and --json do not go together")
     from candlecalc.commands import make
 
-    with _told():
+    with _told(), _at_work(f"calculating {book}", quiet):
         traced = what == "trace"
         shown = make.trace(book, batch, lot, material) if traced else make.show(book, what, product, count)
     if as_csv or as_json:
@@ -425,6 +435,22 @@ def _told() -> Iterator[None]:
         raise click.UsageError(str(problem)) from None
     except ValueError as problem:
         raise Problem(str(problem)) from None
+
+
+@contextmanager
+def _at_work(doing: str, quiet: bool) -> Iterator[None]:
+    """Who waits at a terminal is told what for."""
+    said = Timer(MOMENT, _complain, [f"{doing} ..."])
+    if _is_watched() and not quiet:
+        said.start()
+    try:
+        yield
+    finally:
+        said.cancel()
+
+
+def _is_watched() -> bool:
+    return sys.stderr.isatty()
 
 
 def _complain(message: str) -> None:

@@ -18,7 +18,7 @@ class Held:
     """A workbook that is calculated anew where a change reaches, and keeps its other values."""
 
     def __init__(self, path):
-        self.book = formualizer.Workbook.from_bytes(_readable(path.read_bytes()))
+        self.book = formualizer.Workbook.from_bytes(readable(path.read_bytes()))
         self.ranges = {title: _all(title, text) for title, text in books.sheets(path).items()}
         self.stood = {}  # what stood in cells that were typed into
         self.book.evaluate_all()
@@ -56,7 +56,7 @@ def _plain(value):
     return "" if value is None else value
 
 
-def _readable(package):
+def readable(package):
     """The package with a corner of each table: the engine takes no large ones."""
     parts = pack._parts(package)
     tables = {name: _corner(data) for name, data in parts.items() if name.startswith("xl/tables/")}

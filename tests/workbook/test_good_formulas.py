@@ -125,7 +125,8 @@ def test_27_numbers_in_formulas_are_declared(file, unique):  # 20P 14; FAST 3.04
 
 
 MOST, DEEPEST = 120, 3  # characters; functions inside one another
-# Not met, and said here: a name must be one, be there, and have no mark in it that a look-up takes for any letters; the
+# Not met, and said here: a name must be one, be there, be of its kind, be missed where another entry asks for it, and
+# have no mark in it that a look-up takes for any letters; the
 # card finds everything by the chosen row; a vessel's shape is one formula, as declared. A cell of tests is read test by
 # test, each as short as any: a cell a test would be two thirds more of a workbook.
 LONG = ("To mend", "Checks", "Waits for", "Look at")  # begin the heads of such
@@ -150,7 +151,7 @@ def test_28_most_formulas_are_short_and_none_is_long_but_for_those_said_here(uni
         if cell.parent.title not in ("Batch", "Checks"):
             steps = A_TEST.split(as_read(cell)) if head.startswith(LONG) else [as_read(cell)]
             longest = max(map(len, steps))
-            assert longest <= (320 if head.startswith(LONG) else 210), f"{cell.parent.title} {cell.coordinate}"
+            assert longest <= (330 if head.startswith(LONG) else 210), f"{cell.parent.title} {cell.coordinate}"
             assert len(cell.value) < LONGEST / 1.5, f"{cell.parent.title} {cell.coordinate}"
             assert depth(tree(as_read(cell))) <= (9 if head.startswith(LONG) else 5), (
                 f"{cell.parent.title} {cell.coordinate}"

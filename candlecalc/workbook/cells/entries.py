@@ -41,7 +41,8 @@ def fault(given: Field, cells: Mapping[str, str], codes: Sequence[str], plan: Pl
     holds = valid(given, cell, plan)
     missing = f"+ISBLANK({cell})*{needed}" if (needed := _needed(given, cells)) else ""
     # 0: nothing is wrong; 1: it is missing; from 2 on: what stands there is not taken.
-    wrong = f"(1-{holds})*((1-ISBLANK({cell}))*{_which(given, cell, plan)}{missing})"
+    # A blank is asked by itself: to a look-up it is a 0 in some programs, and may be found.
+    wrong = f"(1-ISBLANK({cell}))*(1-{holds})*{_which(given, cell, plan)}{missing}"
     return f'CHOOSE(1+{wrong},"",{",".join(codes)})'
 
 

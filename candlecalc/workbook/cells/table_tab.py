@@ -225,7 +225,7 @@ def first_of(*keys: str) -> Expression:
     """The first words in own cells side by side; nothing where all are silent."""
     if len(keys) == 1:
         return written('{cell}&""', cell=keys[0])
-    return written('IFERROR(INDEX({cells},MATCH("?*",{cells},0)),"")', cells=Own(keys[0], keys[-1]))
+    return written('IFERROR(INDEX({cells},1,MATCH("?*",{cells},0)),"")', cells=Own(keys[0], keys[-1]))
 
 
 def or_error(table: Table, *keys: str) -> Expression:

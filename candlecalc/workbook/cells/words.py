@@ -91,7 +91,7 @@ def words_of_entries(codes: Given, first: str, last: str) -> Expression:
     line = _line(_first(written(f'SUBSTITUTE({{codes}},"{STOPS_NOT}","")', codes=codes)))
     # What was typed may be an error: its words ask for nothing.
     typed = written(
-        'IFERROR(INDEX({row},INDEX({places},{line}))&"","")',
+        'IFERROR(INDEX({row},1,INDEX({places},{line}))&"","")',
         row=Own(first, last),
         places=Results(KEY, "place"),
         line=line,
