@@ -116,15 +116,19 @@ ALL_CALLS = pytest.StashKey()  # face -> key -> call
 ANSWERS = pytest.StashKey()  # face -> key -> rows, once it has calculated
 
 
-# Thousands of tests are collected once and stay: Python need not look through them for what it can throw away, neither
-# as they become more nor over and over while they run.
-gc.disable()
+@pytest.hookimpl(wrapper=True)
+def pytest_collection():
+    """Thousands of tests are collected and stay: Python need not look through them for what it can throw away.
 
-
-def pytest_collection_finish():
-    gc.collect()
-    gc.freeze()
-    gc.enable()
+    Neither as they become more nor, over and over, while they run.
+    """
+    gc.disable()
+    try:
+        return (yield)
+    finally:
+        gc.collect()
+        gc.freeze()
+        gc.enable()
 
 
 def pytest_generate_tests(metafunc):
