@@ -1,5 +1,7 @@
 """What every test may ask for."""
 
+import gc
+
 import face as faces
 import libreoffice
 import pytest
@@ -112,6 +114,21 @@ def face(request):
 CALLS = pytest.StashKey()
 ALL_CALLS = pytest.StashKey()  # face -> key -> call
 ANSWERS = pytest.StashKey()  # face -> key -> rows, once it has calculated
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection():
+    """Thousands of tests are collected and stay: Python need not look through them for what it can throw away.
+
+    Neither as they become more nor, over and over, while they run.
+    """
+    gc.disable()
+    try:
+        return (yield)
+    finally:
+        gc.collect()
+        gc.freeze()
+        gc.enable()
 
 
 def pytest_generate_tests(metafunc):

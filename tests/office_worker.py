@@ -1,6 +1,6 @@
 """Runs under the office suite's own Python: starts the office and answers requests, a line of JSON each.
 
-`libreoffice.py` starts it as `office_worker.py SOFFICE PROFILE`. `uno` is imported where it is used: only
+`libreoffice.py` starts it as `office_worker.py SOFFICE PROFILE [OPTION...]`. `uno` is imported where it is used: only
 that Python has it, and the test run reads this file too.
 """
 
@@ -19,11 +19,11 @@ FILTERS = {"xlsx": "Calc MS Excel 2007 XML", "ods": "calc8", "pdf": "calc_pdf_Ex
 ERRORS = {32767: "#N/A", 503: "#NUM!", 519: "#VALUE!", 521: "#NULL!", 524: "#REF!", 525: "#NAME?", 532: "#DIV/0!"}
 
 
-def main(soffice, profile):
+def main(soffice, profile, *options):
     # A pipe has a name of our own choosing, where a port could be taken by another office.
     pipe = f"pipe,name=candles{Path(profile).name};urp;"
     office = subprocess.Popen(  # noqa: S603
-        [soffice, f"-env:UserInstallation={Path(profile).as_uri()}", f"--accept={pipe}"]
+        [soffice, f"-env:UserInstallation={Path(profile).as_uri()}", f"--accept={pipe}", *options]
         + ["--headless", "--norestore", "--nolockcheck", "--nodefault", "--nologo"],
         stdout=subprocess.DEVNULL,
         stderr=subprocess.DEVNULL,
@@ -162,34 +162,76 @@ def _do(
     """
     if modules:
         return _shown(desktop, modules, formulas)
+    if rounds or save is not None or not anew:
+        with _opened(desktop, path) as book:
+            return _once(book, codes, edits[0], rounds, save, kind)
+    try:
+        book = _kept(desktop, path)
+        reader = _Reader(book, codes, tabs)
+        return [_after(book, reader, changes, times) for changes in edits]
+    except Exception:
+        _let_go()  # what was typed may still stand there
+        raise
+
+
+@contextlib.contextmanager
+def _opened(desktop, path):
     book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
     if book is None or not hasattr(book, "Sheets"):
         raise ValueError(f"{Path(path).name} was not opened as a workbook")
     try:
-        if not anew:
-            return [_Reader(book, codes).values()]
-        # Typing would calculate at each cell; what counts is calculated once, from scratch, below.
-        book.enableAutomaticCalculation(False)
-        if rounds:
-            return [_seconds(book.calculateAll) for _ in range(rounds)]
-        if save is None:
-            reader = _Reader(book, codes, tabs)
-            return [_after(book, reader, changes, times) for changes in edits]
-        _type(book, edits[0])
-        book.calculateAll()
-        book.enableAutomaticCalculation(True)  # the file would keep that it is off
-        book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
-        return save
+        yield book
     finally:
         book.close(True)
+
+
+def _once(book, codes, changes, rounds, save, kind):
+    """What may leave a book other than it was: seconds of calculations, a saved copy, what it shows on opening."""
+    if not rounds and save is None:
+        return [_Reader(book, codes).values()]
+    book.enableAutomaticCalculation(False)
+    if rounds:
+        return [_seconds(book.calculateAll) for _ in range(rounds)]
+    _type(book, changes)
+    book.calculateAll()
+    book.enableAutomaticCalculation(True)  # the file would keep that it is off
+    book.storeToURL(Path(save).as_uri(), (_property("FilterName", FILTERS[kind]),))
+    return save
+
+
+# The book that was asked last stays open, {its file as it stands: (what closes it, the book)}: most questions are of
+# the same one again, and to open it takes twenty times as long as to calculate it.
+KEPT = {}
+
+
+def _kept(desktop, path):
+    """A book to type into. Whoever does so puts back what stood there."""
+    file = path, Path(path).stat().st_mtime_ns, Path(path).stat().st_size
+    if file in KEPT:
+        book = KEPT[file][1]
+        # A calculation of all cells may leave some one behind: twice, and nothing is left of earlier questions.
+        for _ in range(2):
+            book.calculateAll()
+        return book
+    _let_go()
+    closing = contextlib.ExitStack()
+    book = closing.enter_context(_opened(desktop, path))
+    KEPT[file] = closing, book
+    # Typing would calculate at each cell; what counts is calculated once, from scratch.
+    book.enableAutomaticCalculation(False)
+    return book
+
+
+def _let_go():
+    while KEPT:
+        KEPT.popitem()[1][0].close()
 
 
 def _after_gestures(context, desktop, codes, path, gestures, tabs=()):
     """The values after each sequence of gestures; each begins with the file as it is, once the last is undone."""
     from office_gestures import Hand
 
-    book = desktop.loadComponentFromURL(Path(path).as_uri(), "_blank", 0, (_property("Hidden", True),))
-    try:
+    with _opened(desktop, path) as book:
         hand, reader = Hand(context, book), _Reader(book, codes, tabs)
         stood = reader.found
         for sequence in gestures:
@@ -202,8 +244,6 @@ def _after_gestures(context, desktop, codes, path, gestures, tabs=()):
             reader.found = {**stood, **{name: _found(reader.sheets[name]) for name in touched}}
             yield reader.values()
             hand.undoes_all()
-    finally:
-        book.close(True)
 
 
 def _shown(desktop, modules, formulas):

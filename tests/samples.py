@@ -8,7 +8,7 @@ in_a_cell(value)       a value as the cell that holds it
 import math
 import random
 from datetime import date, timedelta
-from itertools import islice
+from itertools import chain, islice
 
 from hypothesis import strategies as st
 
@@ -29,6 +29,11 @@ def samples(declared, count):
     """At least `count` dictionaries of arguments that the checked function takes."""
     found = list(_ends(declared))
     return found + list(islice(_spread(declared), max(count - len(found), count // 2)))
+
+
+def first_samples(declared, count):
+    """The first of them, in a fraction of the time."""
+    return list(islice(chain(_ends(declared), _spread(declared)), count))
 
 
 def in_a_cell(value):

@@ -2,10 +2,11 @@
 
 import face
 
-# Files whose tests take longest together.
+# Files whose tests take longest together, the longest first: more than ten seconds of a processor each.
 LONG = [
-    "test_make.py", "test_bad_entries.py", "test_wiring_every_entry.py", "test_checks.py", "test_guard.py",
-    "test_imports.py", "test_add_functions.py", "test_functions_book.py", "test_wiring.py", "test_batch.py",
+    "test_make.py", "test_earlier.py", "test_engines.py", "test_wiring_every_entry.py", "test_gestures.py",
+    "test_imports.py", "test_bad_entries.py", "test_cli.py", "test_printing.py", "test_explained.py",
+    "test_purchases.py", "test_add_functions.py", "test_good_practice.py", "test_types.py", "test_guard.py",
 ]  # fmt: skip
 OFFICE = "the office with the add-in"  # two faces share it
 BESIDE = {"test_typing.py": "test_engines.py"}  # they ask offices of the same locales

@@ -9,10 +9,12 @@ from click.testing import CliRunner
 from hypothesis import given
 from hypothesis import strategies as st
 
+from candlecalc.commands.asking import ask
 from candlecalc.commands.cli import main
 from candlecalc.declaration.declared import REGISTRY, Term
-from candlecalc.faces.asked.own_units import Currency, Written, handy, unit_for
+from candlecalc.faces.asked.own_units import Written, handy, unit_for
 from candlecalc.faces.asked.results import Asked, shown
+from candlecalc.faces.asked.typed import Currency
 from candlecalc.quantities import units
 
 
@@ -197,6 +199,25 @@ def test_words_of_a_data_sheet_keep_their_semicolons():
 ])  # fmt: skip
 def test_working_days_are_named_weekends_included(working, day):
     assert answer("pour_by_own_days", "2026-12-05", "14", working) == [day]
+
+
+@pytest.mark.parametrize("words", [["oil_for_wax", "10 oz", "7%"], ["material_cost", "7.3 oz", "$2.60/lb"]])
+def test_a_value_is_read_once_however_much_is_asked_of_it(monkeypatch, words):
+    read = []
+    for reader in (units.read, units.written):
+
+        def noting(text, *unit, reader=reader):
+            read.append(text)
+            return reader(text, *unit)
+
+        monkeypatch.setattr(units, reader.__name__, noting)
+    ask(words[0], words[1:])
+    assert sorted(read) == sorted(word.removesuffix("/lb") for word in words[1:])
+
+
+def test_a_cost_that_is_no_amount_of_money_is_refused_by_its_name():
+    with pytest.raises(ValueError, match='material_cost: cost is "1 oz/lb"'):
+        ask("material_cost", ["7.3 oz", "1 oz/lb"])
 
 
 def test_what_to_know_beside_an_answer_stands_under_it():

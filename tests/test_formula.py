@@ -343,8 +343,8 @@ def test_a_note_is_told_where_its_condition_holds(empty_registry):
         return wax * 2
 
     formula(source="none", notes={"wax > 500": "a large pot", "": "weigh it"})(heavier)
-    assert find("heavier").noted("1 kg") == ["a large pot", "weigh it"]
-    assert find("heavier").noted(wax=500) == ["weigh it"]
+    assert find("heavier").noted(find("heavier").read({"wax": "1 kg"})) == ["a large pot", "weigh it"]
+    assert find("heavier").noted({"wax": 500}) == ["weigh it"]
     assert inspect.getdoc(find("heavier").checked).count("- a large pot.") == 1
 
 

@@ -181,3 +181,21 @@ def test_a_missing_office_is_named(monkeypatch, book):
     monkeypatch.setattr(shutil, "which", lambda name: None)
     with pytest.raises(OfficeError, match="LibreOffice is not installed"):
         libreoffice._soffice()
+
+
+def test_two_offices_may_have_one_file_open(office, office_in, book):
+    assert office.recalculated(book) == office_in("de-DE").recalculated(book) == office.recalculated(book)
+
+
+def test_a_file_that_is_written_anew_is_opened_anew(office, book):
+    before = office.recalculated(book)["Pots", "B1"]
+    made = load_workbook(book)
+    made["Pots"]["A1"] = 50
+    made.save(book)
+    assert (before, office.recalculated(book)["Pots", "B1"]) == (80, 100)
+
+
+def test_what_was_typed_before_a_refusal_is_not_kept(office, book):
+    with pytest.raises(OfficeError, match="there is no sheet Pans"):
+        office.edited(book, {("Pots", "A1"): 7, ("Pans", "A1"): 1})
+    assert office.recalculated(book)["Pots", "B1"] == 80

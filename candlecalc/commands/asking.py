@@ -1,8 +1,6 @@
 """The functions at the terminal: one question asked and answered."""
 
-import re
 from collections.abc import Iterable, Mapping, Sequence
-from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +8,7 @@ from candlecalc.declaration.declared import Argument, Function, Term
 from candlecalc.faces.asked import goods, label_parts, months, own_units
 from candlecalc.faces.asked.question import arguments, function, unit_wanted
 from candlecalc.faces.asked.results import Asked, answered, lines, shown
+from candlecalc.faces.asked.typed import Currency, Typed, read_argument
 from candlecalc.quantities import units
 
 
@@ -37,15 +36,17 @@ def answer(
     `wanted` is the unit to show it in, as it is spelled; else it is the one that serves who asked so. What was `read`
     from elsewhere is taken as it is.
     """
-    given = {name: _value(formula.arguments[name], text) for name, text in typed.items()} | dict(read or {})
-    given = months.as_days(formula, given)
+    in_days = months.as_days(formula, typed)
+    given = {name: read_argument(formula.arguments[name], text) for name, text in in_days.items()} | dict(read or {})
     currency = own_units.currency(formula, given)
     counted = goods.in_one_unit(formula, given)
-    rows = formula.rows(formula.call(**counted.given))
-    asked = Asked("", currency, int(float(given.get("digits", 2))), counted.unit, _in_pieces(formula, given))
+    values = formula.read(counted.given)
+    rows = formula.rows(formula.answer(values))
+    asked = Asked("", currency, int(values.get("digits", 2)), counted.unit, _in_pieces(formula, given))
+    written = own_units.written(formula, given)
     words = [
         [
-            shown(value, term, asked._replace(unit=_unit(formula, term, value, given, wanted)))
+            shown(value, term, asked._replace(unit=_unit(term, value, given, wanted, written)))
             for term, value in zip(_terms(formula), row, strict=True)
         ]
         for row in rows
@@ -53,18 +54,18 @@ def answer(
     if label_parts.is_label(formula):
         return label_parts.lines(words)
     told = _with_costs_said(formula, lines(formula, words), given, counted)
-    return [*_with_money_said(formula, told, currency), *_noted(formula, counted.given)]
+    return [*_with_money_said(formula, told, currency), *_noted(formula, values)]
 
 
-def _noted(formula: Function, given: Mapping[str, Any]) -> list[str]:
+def _noted(formula: Function, values: Mapping[str, Any]) -> list[str]:
     """What to know beside the answer."""
-    return [line for note in formula.noted(**given) for line in answered("note", note)]
+    return [line for note in formula.noted(values) for line in answered("note", note)]
 
 
 def checked(argument: Argument, text: str) -> Any:
     """A text for one argument as `answer` takes it; a ValueError says what is wrong with it."""
     given = [text] if argument.term.many else text
-    argument.read(_value(argument, given))
+    argument.read(read_argument(argument, given))
     return given
 
 
@@ -72,20 +73,19 @@ def _terms(formula: Function) -> list[Term]:
     return [*formula.fields.values()] or [formula.result]
 
 
-def _unit(formula: Function, term: Term, value: Any, given: Mapping[str, Any], wanted: str) -> str:
+def _unit(term: Term, value: Any, given: Mapping[str, Any], wanted: str, written: list[own_units.Written]) -> str:
     if term.unit_in:
         return units.named(given[term.unit_in])
     own = wanted and units.in_kind(wanted, term.unit)
-    return own or own_units.handy(value, term, own_units.unit_for(term, own_units.written(formula, given)))
+    return own or own_units.handy(value, term, own_units.unit_for(term, written))
 
 
 def _in_pieces(formula: Function, given: Mapping[str, Any]) -> bool:
     """Whether amounts were all typed as whole numbers, as what is counted is."""
     amounts = [value for name, value in given.items() if formula.arguments[name].term.goods]
     cells = [cell for value in amounts for cell in (value if isinstance(value, list) else [value]) if cell != ""]
-    with suppress(ValueError):
-        return all(float(cell).is_integer() for cell in cells)
-    return False
+    numbers = [cell.reading and cell.reading.value if isinstance(cell, Typed) else cell for cell in cells]
+    return all(isinstance(number, float) and number.is_integer() for number in numbers)
 
 
 def _with_costs_said(formula: Function, told: list[str], given: Mapping[str, Any], counted: goods.Goods) -> list[str]:
@@ -104,38 +104,10 @@ def _with_costs_said(formula: Function, told: list[str], given: Mapping[str, Any
     return [*told, *costs]
 
 
-def _with_money_said(formula: Function, told: list[str], currency: own_units.Currency) -> list[str]:
+def _with_money_said(formula: Function, told: list[str], currency: Currency) -> list[str]:
     """The answer with the currency that it is in, where none was typed."""
     if currency.mark or not any(term.unit.startswith("money") for term in _terms(formula)):
         return told
     if len(told) == 1 and not formula.fields:
         return [f"{told[0]} in your currency"]
     return [*told, "amounts of money in your currency"]
-
-
-def _value(argument: Argument, text: Any) -> Any:
-    """A text as the declaration takes it: a list cut into its parts."""
-    term = argument.term
-    if not term.many:
-        return text
-    if term.text or term.unit == "date":  # commas are their own
-        return text if term.own_semicolons else [part.strip() for piece in text for part in piece.split(";")]
-    return [_number(term, part) for piece in text for part in _parts(argument.name, piece)]
-
-
-def _number(term: Term, text: str) -> Any:
-    """At the terminal all is text: a bare number in a list is one."""
-    with suppress(ValueError):
-        value, unit = units.read(text, term.unit)
-        return text if unit else value
-    return text
-
-
-def _parts(name: str, text: str) -> Sequence[str]:
-    if ";" in text:
-        return [part.strip() for part in text.split(";")]
-    # "1,5" may be one and a half or two numbers; where points are in use it can only be two.
-    unclear = re.search(r"[0-9],[0-9]", text) and "." not in text
-    if unclear:
-        raise ValueError(f'{name} is "{text}"; put semicolons between its values: "{text.replace(",", "; ")}"')
-    return [part.strip() for part in text.split(",")]

@@ -68,17 +68,25 @@ class Function:
         if any(is_column(value) and not self.arguments[name].term.many for name, value in bound.arguments.items()):
             # By name: it brings NumPy, which neither the start nor what add-ins take along may need.
             return import_module("..arrays", __package__).call(self, bound.arguments)
+        return self.answer(self.read(bound.arguments))
+
+    def read(self, given: Mapping[str, object]) -> Dict[str, Any]:
+        """Every argument by its name, read, and checked one by one and together."""
         values: Dict[str, Any] = {}
         problems: List[str] = []
         for argument in self.arguments.values():
             try:
-                values[argument.name] = argument.read(bound.arguments.get(argument.name, argument.default))
+                values[argument.name] = argument.read(given.get(argument.name, argument.default))
             except ValueError as problem:
                 problems.append(str(problem))
         if not problems:
             problems = self._together(values)
         if problems:
             raise ValueError(f"{self.name}: {_sentence(problems)}")
+        return values
+
+    def answer(self, values: Dict[str, Any]) -> Any:
+        """The checked result for values that have been read."""
         result = self._answer(values)
         if self.result.many:
             return [self._kept(row, values) for row in result]
@@ -122,10 +130,8 @@ class Function:
         """
         return _guarded(self, [language.parse(condition) for condition in self.requires], otherwise)
 
-    def noted(self, *given: object, **named: object) -> List[str]:
-        """What to know beside the answer for these arguments, which `call` has taken."""
-        bound = inspect.signature(self.checked).bind(*given, **named).arguments
-        values = {name: one.read(bound.get(name, one.default)) for name, one in self.arguments.items()}
+    def noted(self, values: Mapping[str, Any]) -> List[str]:
+        """What to know beside the answer for values that have been read."""
         return [words for condition, words in self.notes.items() if not condition or _condition(condition)[1](values)]
 
     def __repr__(self) -> str:

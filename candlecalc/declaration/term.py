@@ -93,14 +93,19 @@ class Term:
 
     def read(self, value: Any) -> Any:
         """One value as given, as `calc` takes it; a ValueError says what is allowed."""
+        return self.reading(value)[0]
+
+    def reading(self, value: Any) -> Tuple[Any, str]:
+        """The same with the unit that was written beside it ("" for none)."""
         if self.blank and _blank(value):
-            return None
+            return None, ""
         if not self.is_number:
-            return self._read_words(value)
+            return self._read_words(value), ""
         unit = ""
         if isinstance(value, str):
             try:
-                number, unit = units.read(value, self.unit)
+                # A text that was read before brings along what it was read as.
+                number, unit = getattr(value, "reading", None) or units.read(value, self.unit)
             except ValueError as problem:
                 raise ValueError(f"is {shown(value)}: {problem}") from None
         elif isinstance(value, (numbers.Real, Decimal)) and not isinstance(value, bool):
@@ -114,7 +119,7 @@ class Term:
             raise ValueError(f"is {shown(value)}; it takes {self.range}")
         if not self.takes(number):
             raise ValueError(f"is {shown(value)}; it takes {self.range}.{'' if unit else self._slip(number)}")
-        return number
+        return number, unit
 
     def _read_words(self, value: object) -> Any:
         if self.unit == "date":
@@ -187,12 +192,13 @@ class Argument:
                     f"is blank at place {position} of {len(cells)}; only blanks at the end are passed over"
                 )
             try:
-                read.append(self.term.read(cell))
+                taken, unit = self.term.reading(cell)
             except ValueError as problem:
                 raise ValueError(f"at place {position} {problem}") from None
             # Totals pass over a number that is text, so the maker's own sums would differ from ours.
-            if self.term.is_number and isinstance(cell, str) and cell and not units.read(cell, self.term.unit).unit:
+            if counts and isinstance(cell, str) and cell and not unit:
                 raise ValueError(f'at place {position} is the text "{cell}"; it takes a number, or one with its unit')
+            read.append(taken)
         return read
 
 

@@ -9,7 +9,9 @@ cell; `Typed("=1/0")` for a formula. An answer is the rows of cells it fills: nu
 """
 
 import atexit
+import io
 import tempfile
+import zipfile
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
@@ -45,22 +47,25 @@ class Laid(NamedTuple):
     rows: int  # that the case takes, its arguments among them
 
 
-def calculate(cases: Sequence[Case]) -> list[Rows]:
+def calculate(cases: Sequence[Case], by: Office | None = None) -> list[Rows]:
     """The answers of the add-in, in the order of the cases."""
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder, "cases.xlsx")
         laid = write(cases, path)
-        values = office().recalculated(path)
+        values = (by or office()).recalculated(path)
     return [rows_at(place, values) for place in laid]
 
 
 @cache
 def office() -> Office:
-    """An office that has the add-in, made from the declarations as they are now; one for this process."""
+    """An office that has the add-in, made from the declarations as they are now; one for this process.
+
+    It comes with it: to install it takes as long as a start. test_calc_addin.py does that, as a maker does.
+    """
     folder = tempfile.TemporaryDirectory()
-    addin = Path(folder.name, "candles.oxt")
-    addin.write_bytes(calc_addin.addin())
-    made = Office(addin=addin)
+    with zipfile.ZipFile(io.BytesIO(calc_addin.addin())) as package:
+        package.extractall(Path(folder.name, "candles.oxt"))
+    made = Office(comes_with=Path(folder.name))
     atexit.register(folder.cleanup)
     atexit.register(made.close)
     return made

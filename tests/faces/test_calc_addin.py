@@ -15,7 +15,6 @@ from datetime import date
 
 import pytest
 from click.testing import CliRunner
-from faces import calc_addin_book
 from faces.calc_addin_book import BLANK, Typed, calculate, rows_at, write
 from faces.test_every_function import alike
 from libreoffice import Error, Office, OfficeError
@@ -44,8 +43,13 @@ print(calc["why"](None, "OIL_FOR_WAX", (100.0, 8.0)))
 
 
 @pytest.fixture(scope="module")
-def addin_office():
-    return calc_addin_book.office()
+def addin_office(tmp_path_factory):
+    """An office that has the add-in installed, as a maker installs it."""
+    addin = tmp_path_factory.mktemp("installed") / "candles.oxt"
+    addin.write_bytes(calc_addin.addin())
+    made = Office(addin=addin)
+    yield made
+    made.close()
 
 
 @pytest.fixture(scope="module")
@@ -146,7 +150,7 @@ def test_an_office_that_is_too_old_is_refused(unpacked, tmp_path, monkeypatch):
 
 
 def test_the_function_wizard_has_the_help_of_every_function_and_argument(addin_office):
-    calculate([("oil_for_wax", (500, 0.08))])  # arguments are told once a function has been called
+    calculate([("oil_for_wax", (500, 0.08))], addin_office)  # arguments are told once a function has been called
     told = addin_office.functions("CANDLE_")
     assert len(told) == len(REGISTRY) + 1
     for formula in REGISTRY.values():
@@ -357,8 +361,9 @@ CASES = {
 
 
 @pytest.fixture(scope="module")
-def answers():
-    return dict(zip(CASES, calculate([(name, given) for name, given, _ in CASES.values()]), strict=True))
+def answers(addin_office):
+    told = calculate([(name, given) for name, given, _ in CASES.values()], addin_office)
+    return dict(zip(CASES, told, strict=True))
 
 
 @pytest.mark.parametrize("case", CASES)

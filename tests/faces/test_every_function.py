@@ -4,7 +4,7 @@ import random
 from functools import cache
 
 import pytest
-from samples import limits, samples
+from samples import first_samples, limits
 
 from candlecalc.calc import REGISTRY
 from candlecalc.declaration.declared import LARGEST
@@ -40,7 +40,7 @@ def in_range(name):
     """Arguments that are taken: drawn from the ranges, or the example's where words are wanted."""
     declared = REGISTRY[name]
     drawn = all(argument.term.is_number or argument.term.choices for argument in declared.arguments.values())
-    return list(samples(declared, EACH))[:EACH] if drawn else [reference.example(declared)]
+    return first_samples(declared, EACH) if drawn else [reference.example(declared)]
 
 
 @cache

@@ -45,7 +45,7 @@ class Book:
 
     def row(self, table, name):
         """The row whose name, or whose names joined by " @ ", stand in its first columns."""
-        for place, row in self.season.rows(NAMES_FROM.get(table, table)):
+        for place, row in self.rows(table):
             values = [str(value) for value in row.values()]
             if name in (values[0], " @ ".join(values[:2])):
                 return place

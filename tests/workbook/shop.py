@@ -61,7 +61,11 @@ class Shop:
 
     def name(self, entry):
         """The name in the first column of an entry's row."""
-        return next(iter(self.tables[entry.table][entry.row].values()))
+        return next(iter(self.typed(entry).values()))
+
+    def typed(self, entry):
+        """All that is typed in an entry's row."""
+        return self.tables[entry.table][entry.row]
 
     @cache  # noqa: B019  a few shops a run
     def lines(self, table, key, value):
@@ -72,6 +76,14 @@ class Shop:
         return [
             (each, part) for each, parts in self.parts.items() for part, named in parts.items() if named == material
         ]
+
+    def poured(self, vessel):
+        """The candles poured into a vessel."""
+        return [self.tables["recipes"][line]["product"] for line in self.lines("recipes", "vessel", vessel)]
+
+    def candles(self, name):
+        """The candles of a set; none where it is none."""
+        return [self.tables["sets"][line]["product"] for line in self.lines("sets", "set", name)]
 
     def sets_with(self, product):
         return [self.tables["sets"][line]["set"] for line in self.lines("sets", "product", product)]
@@ -264,7 +276,8 @@ class Shop:
 
     def step(self, product, part, *keys):
         """The card says it of the wax; of the first where there are two."""
-        return self.card(product, " ".join(keys)) if part == "wax_first" else []
+        there = part == "wax_first" and part in self.parts[product]
+        return self.card(product, " ".join(keys) if there else "")
 
     # --- stock -------------------------------------------------------------------------------------
 

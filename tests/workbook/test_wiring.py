@@ -2,6 +2,7 @@
 
 import books
 import pytest
+from wrong_wires import fail_unless_moved
 
 
 def moves(demo):
@@ -53,7 +54,7 @@ def test_each_entry_moves_the_full_cost_of_exactly_its_users(demo, values, offic
     for (name, _, users), after in zip(todo, found, strict=True):
         cells = {product: demo.cell("costing", "full", product) for product in products}
         moved = {product for product, cell in cells.items() if after[cell] != values[cell]}
-        assert moved == users, name
+        fail_unless_moved(f"{name}, in full cost,", moved, users)
         assert all(isinstance(after[cell], float) for cell in cells.values()), name
 
 
@@ -74,7 +75,9 @@ def test_each_term_of_a_place_moves_the_profit_of_exactly_its_lines(demo, office
     place = "Online craft marketplace"
     edits = [{}, *({demo.cell("places", key, place): value} for key, value in PLACE_MOVES.items())]
     before, *after = demo.edited_each(office, edits, tabs=["Prices"])
+    rows = demo.rows("prices")
     for key, now in zip(PLACE_MOVES, after, strict=True):
-        for line, row in demo.rows("prices"):
-            cell = demo.cell("prices", "profit", line)
-            assert (now[cell] != before[cell]) == (row["place"] == place), f"{key}, line {line}"
+        cells = {f"{row['product']} at {row['place']}": demo.cell("prices", "profit", line) for line, row in rows}
+        moved = {line for line, cell in cells.items() if now[cell] != before[cell]}
+        there = {line for line in cells if line.endswith(f" at {place}")}
+        fail_unless_moved(f"{place}: {key}, in profit,", moved, there)

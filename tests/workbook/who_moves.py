@@ -9,16 +9,6 @@ from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
 from candlecalc.season.tables.once import SETTING_FIELDS
 
 STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
-CARD = " ".join(
-    [*STEPS, "row load recipe enough melt pots pot fill flash"]
-    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEH"]
-    + [f"step_{nth}" for nth in range(1, 9)]
-    + [f"degree_{nth}" for nth in range(2, 7)]
-    + [f"words_{cell}" for cell in ("A0", "D0", "G0", "A1", "D1", "G1", "A2")]
-    + [f"{part}.{letter}" for part in PIECES for letter in "ABCDE"]
-    + [f"candle_{nth}.{letter}" for nth in (1, 2, 3, 4) for letter in "AB"]
-    + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
-)
 LISTS = " ".join(
     f"materials_{kind}?" for kind in ("wax", "fragrance_oil", "dye", "wick", "vessel", "lid", "label", "packaging")
 )
@@ -44,46 +34,34 @@ def on(tab, columns):
 
 
 def alone(tab, columns):
-    """Cells that stand alone: on Settings, on the card, a list of names."""
+    """Cells that stand alone: on Settings, on the card, a list of names; "*?" is any of them."""
     return lambda shop, entry: cells(tab, 0, columns)
 
 
-def users(effect, *given):
-    """Every candle that takes the material, by the part it is there."""
-    return lambda shop, entry: [
-        cell for product, part in shop.users(shop.name(entry)) for cell in effect(shop, product, part, *given)
-    ]
+def each(found):
+    """What follows for each of those that are found: `users(Shop.price)` is the price of every user."""
+    return lambda effect, *given: (
+        lambda shop, entry: [
+            cell
+            for one in found(shop, entry)
+            for cell in effect(shop, *(one if isinstance(one, tuple) else (one,)), *given)
+        ]
+    )
 
 
-def poured(effect, *given):
-    """Every candle poured into the vessel."""
-    return lambda shop, entry: [
-        cell
-        for line in shop.lines("recipes", "vessel", shop.name(entry))
-        for cell in effect(shop, shop.tables["recipes"][line]["product"], *given)
-    ]
+users = each(lambda shop, entry: shop.users(shop.name(entry)))  # candles that take the material, with its part there
+users_of_other = each(lambda shop, entry: shop.users(shop.typed(entry)["stands_in_for"]))
+poured = each(lambda shop, entry: shop.poured(shop.name(entry)))  # candles poured into the vessel
+product = each(lambda shop, entry: [shop.name(entry)])  # the one of the entry's row
+on_the_card = each(lambda shop, entry: [shop.shown])
+every_product = each(lambda shop, entry: shop.recipes)
+sold_there = each(lambda shop, entry: shop.lines("prices", "place", shop.name(entry)))  # lines of Prices at the place
+every_price = each(lambda shop, entry: range(len(shop.tables["prices"])))
+every_place = each(lambda shop, entry: range(len(shop.tables["places"])))
 
 
-def product(effect, *given):
-    """The product of the entry's row."""
-    return lambda shop, entry: effect(shop, shop.name(entry), *given)
-
-
-def every_product(effect, *given):
-    return lambda shop, entry: [cell for name in shop.recipes for cell in effect(shop, name, *given)]
-
-
-def every_price(columns):
-    return lambda shop, entry: [
-        cell for line in range(len(shop.tables["prices"])) for cell in cells("prices", line, columns)
-    ]
-
-
-def sold_there(effect):
-    """Every line of Prices at the place."""
-    return lambda shop, entry: [
-        cell for line in shop.lines("prices", "place", shop.name(entry)) for cell in effect(shop, line)
-    ]
+def on_row_of(shop, row, tab, columns):
+    return cells(tab, row, columns)
 
 
 def terms(columns, prices=""):
@@ -91,9 +69,19 @@ def terms(columns, prices=""):
     return sold_there(lambda shop, line: cells("selling", line, columns) + cells("prices", line, prices))
 
 
-def perhaps(*sentences):
+def where(keys, *sentences):
+    """They follow where the row has one of these entries."""
+    return lambda shop, entry: [
+        cell
+        for sentence in sentences
+        if any(shop.typed(entry)[key] for key in keys.split())
+        for cell in sentence(shop, entry)
+    ]
+
+
+def perhaps(sentence):
     """All of it may move and need not."""
-    return lambda shop, entry: maybe(cell for each in sentences for cell in each(shop, entry))
+    return lambda shop, entry: maybe(sentence(shop, entry))
 
 
 def least(sentence):
@@ -114,54 +102,48 @@ def named(part, row):
     return [on("workings", row), product(Shop.card_of, [part], "A"), product(Shop.step, part, *STEPS), *told]
 
 
-def other_vessel(shop, entry):
-    """The vessel is bought as another material."""
-    for line in shop.lines("recipes", "vessel", shop.name(entry)):
-        name = shop.tables["recipes"][line]["product"]
-        yield from cells("workings", line, "bought bought_row")
-        yield from shop.price(name, "vessel") + shop.on_hand(name, "vessel") + shop.card_of(name, ["vessel"], "A")
+def bought_otherwise(shop, name):
+    """Its vessel is bought as another material."""
+    told = cells("workings", shop.row[name], "bought bought_row") + shop.card_of(name, ["vessel"], "A")
+    return told + shop.price(name, "vessel") + shop.on_hand(name, "vessel")
 
 
-def poured_elsewhere(shop, entry):
+def poured_elsewhere(shop, name):
     """The recipe names another vessel, which may be bought as nothing."""
-    name = shop.name(entry)
-    yield from cells("workings", entry.row, "vessel_row volume headspace bought bought_row use?") + shop.filled(name)
-    yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
-    yield from cells("amounts", entry.row, "vessel?")
+    told = cells("workings", shop.row[name], "vessel_row volume headspace bought bought_row use?")
+    told += cells("amounts", shop.row[name], "vessel?") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
+    return told + shop.filled(name) + shop.price(name, "vessel")
 
 
-def stands_in(shop, entry):
+def less_full(shop, name):
+    return cells("workings", shop.row[name], "headspace") + shop.filled(name)
+
+
+def short(shop, name, part):
     """The card says of pieces that run short what may be taken instead."""
-    for name, part in shop.users(shop.tables["materials"][entry.row]["stands_in_for"]):
-        yield from shop.card_of(name, [part], "E" if part in PIECES else "")
+    return shop.card_of(name, [part], "E" if part in PIECES else "")
 
 
-def registered(shop, entry):
-    """Said beside a place: a maker who collects tax must be registered."""
-    for row, place in enumerate(shop.tables["places"]):
-        yield from cells("places", row, "warnings" if place["collector"] == "maker" else "")
+def of_collector(shop, row, columns, *collectors):
+    """What a place says where one of these pays the tax."""
+    return cells("places", row, columns if shop.tables["places"][row]["collector"] in collectors else "")
 
 
-def rate_of_tax(shop, entry):
+def taxed_otherwise(shop, line):
     """The rate counts where somebody collects it."""
-    for row, place in enumerate(shop.tables["places"]):
-        if place["collector"] != "nobody":
-            yield from cells("places", row, "tax")
-            for line in shop.lines("prices", "place", place["place"]):
-                yield from shop.tax(line)
+    return shop.tax(line) if shop.taxed(line) else []
 
 
-def scale_step(shop, entry):
+def scaled(shop, name):
     """All that the card weighs is shown to the scale's step."""
-    there = [part for part in WEIGHED if part in shop.parts[shop.shown]]
-    return shop.card_of(shop.shown, there, "B C D E? H") + shop.card(shop.shown, "load?" if there else "")
+    there = [part for part in WEIGHED if part in shop.parts[name]]
+    return shop.card_of(name, there, "B C D E? H") + shop.card(name, "load?" if there else "")
 
 
-def largest_pot(shop, entry):
+def shared_among_pots(shop, name):
     """How what is melted is shared among pots."""
-    there = shop.weighed(shop.shown)
-    told = shop.card(shop.shown, "pots pot load?" if there else "")
-    return told + shop.card_of(shop.shown, there, "B? C? D E H?")
+    there = shop.weighed(name)
+    return shop.card(name, "pots pot load?" if there else "") + shop.card_of(name, there, "B? C? D E H?")
 
 
 def stated_otherwise(shop, line):
@@ -182,44 +164,31 @@ def hidden(shop, line, told):
     return maybe(told) if shop.place(line)["least_fee"] else told
 
 
-def per_order(shop, entry):
-    """What an order costs, and its least fee, come to less a candle."""
-    place = shop.tables["places"][entry.row]
-    order = any(place[key] for key in ("fee_order", "postage_paid", "postage_charged", "packing_order"))
-    yield from cells("places", entry.row, " ".join(["fixed"] * order + ["least"] * bool(place["least_fee"])))
-    for line in shop.lines("prices", "place", place["place"]):
-        yield from shop.fixed(line) if order else []
-        yield from cells("selling", line, "least") + maybe(shop.kept(line)) if place["least_fee"] else []
-
-
 def cost_of_place(shop, entry):
     """The place's own cost is a sum and how often it is paid."""
-    place = shop.tables["places"][entry.row]
-    if place["fixed_cost"] and place["fixed_times"]:
-        yield from cells("places", entry.row, "season_fixed")
-        for line in shop.lines("prices", "place", place["place"]):
-            yield from cells("selling", line, "season_fixed") + cells("prices", line, "must_sell")
+    place = shop.typed(entry)
+    there = place["fixed_cost"] and place["fixed_times"]
+    return [*own("season_fixed")(shop, entry), *terms("season_fixed", "must_sell")(shop, entry)] if there else []
 
 
 def in_its_set(shop, entry):
     """A line brings into the cost of its set what its candle costs."""
-    row = shop.tables["sets"][entry.row]
+    row = shop.typed(entry)
     spends = shop.spends(row["product"])
     return cells("sets", entry.row, " ".join([*spends, "brought"])) + shop.full_cost(row["set"], spends)
 
 
 def other_candle(shop, entry):
-    row = shop.tables["sets"][entry.row]
     kinds = [*MATERIALS, *WORK]
-    yield from maybe(cells("sets", entry.row, " ".join([*kinds, "brought"])) + shop.full_cost(row["set"], kinds))
-    yield from in_its_set(shop, entry)
+    told = cells("sets", entry.row, " ".join([*kinds, "brought"])) + shop.full_cost(shop.typed(entry)["set"], kinds)
+    return maybe(told) + in_its_set(shop, entry)
 
 
 def line_on_card(letter):
     """The card counts the candles of a set that it shows."""
 
     def told(shop, entry):
-        name = shop.tables["sets"][entry.row]["set"]
+        name = shop.typed(entry)["set"]
         return shop.card(name, f"candle_{1 + shop.lines('sets', 'set', name).index(entry.row)}.{letter}")
 
     return told
@@ -227,7 +196,7 @@ def line_on_card(letter):
 
 def other_set(shop, entry):
     """A candle leaves one set and comes into another: the lines of both are counted anew."""
-    spends = shop.spends(shop.tables["sets"][entry.row]["product"])
+    spends = shop.spends(shop.typed(entry)["product"])
     yield from cells("sets", entry.row, "set_row")
     for name, recipe in shop.recipes.items():
         if recipe["kind"] == "set":
@@ -237,44 +206,32 @@ def other_set(shop, entry):
 
 def other_product(shop, entry):
     """The line sells another candle."""
-    yield from shop.dearer(entry.row, materials=True)
-    row = shop.row[shop.tables["prices"][entry.row]["product"]]
-    yield from cells("workings", row, "priced")
-    yield from maybe(cell for each in shop.row.values() for cell in cells("workings", each, "priced"))
+    priced = [cells("workings", row, "priced") for row in shop.row.values()]
+    told = shop.dearer(entry.row, materials=True) + priced[shop.row[shop.typed(entry)["product"]]]
+    return told + maybe(sum(priced, []))
 
 
 def other_place(shop, entry):
     """The line sells in another place: all its terms may differ."""
-    yield from cells("selling", entry.row, "fee? fee_basis? fixed? least? tax? discount? stated? margin? season_fixed?")
-    yield from maybe(shop.fixed(entry.row) + shop.kept(entry.row) + shop.stated(entry.row))
-    yield from cells("prices", entry.row, "tax? target?")
+    told = cells("selling", entry.row, "fee fee_basis fixed least tax discount stated margin season_fixed")
+    told += cells("prices", entry.row, "tax target")
+    return maybe(told + shop.fixed(entry.row) + shop.kept(entry.row) + shop.stated(entry.row))
 
 
-def more_pieces(shop, entry):
+def more_pieces(shop, name):
     """More of everything; what setting up costs is spread over more, the rest of a piece stays as it is."""
-    name, recipe = shop.shown, shop.recipes[shop.shown]
-    parts = shop.weighed(name)
+    parts, candles = shop.weighed(name), shop.candles(name)
     yield from shop.card(name, "makes" + " melt pots pot? load?" * bool(parts))
     yield from shop.card_of(name, parts, "B C D? E? H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
-    lines = shop.lines("sets", "set", name)
-    yield from shop.card_of(name, [f"candle_{nth}" for nth in range(1, 1 + len(lines))], "B")
-    candles = [shop.tables["sets"][line]["product"] for line in lines]
-    work = {kind for each in (name, *candles) for kind in shop.work(each)}
+    yield from shop.card_of(name, [f"candle_{nth}" for nth, _ in enumerate(candles, start=1)], "B")
+    work = {kind for one in (name, *candles) for kind in shop.work(one)}
     yield from shop.card_of(name, ["materials", "making", "full", *work], "C")
-    yield from shop.card_of(name, [*shop.work(name), "making", "full"] if recipe["setup"] else [], "B")
+    yield from shop.card_of(name, [*shop.work(name), "making", "full"] if shop.recipes[name]["setup"] else [], "B")
 
 
-def measured(shop, entry):
+def its_way(shop, entry):
     """Measures count in the way that the vessel is measured; the other ways stay blank."""
-    row = shop.tables["vessels"][entry.row]
-    yield from cells("vessels", entry.row, f"by_{row['measured']} volume")
-    for line in shop.lines("recipes", "vessel", row["vessel"]):
-        yield from shop.holds(shop.tables["recipes"][line]["product"])
-
-
-def poured_on(shop, entry):
-    """A candle cures from the day it is poured."""
-    return shop.step(shop.shown, "wax_first" if "wax_first" in shop.parts[shop.shown] else "", "cure_days")
+    return cells("vessels", entry.row, f"by_{shop.typed(entry)['measured']} volume")
 
 
 def of_order(columns=""):
@@ -291,22 +248,23 @@ def of_time(kind):
     return [alone("settings", f"{kind}_an_hour"), every_product(Shop.rate, kind)]
 
 
+MEASURED = [its_way, poured(Shop.holds)]
 ORDINALS = ("first", "second", "third")
 TABLE = {
     "settings": {
         "maker": [], "place": [], "season": [], "first_day": [], "last_day": [],
-        "registered": [alone("settings", "registered_yes"), registered],
-        "tax_rate": [rate_of_tax],
+        "registered": [alone("settings", "registered_yes"), every_place(of_collector, "warnings", "maker")],
+        "tax_rate": [every_place(of_collector, "tax", "maker", "place"), every_price(taxed_otherwise)],
         "paid_rate": [every_product(Shop.rate, "paid")],
         "own_rate": [every_product(Shop.rate, "own")],
         "production_overhead": of_time("overhead"),
         "running_costs": of_time("running"),
         "season_hours": of_time("overhead") + of_time("running"),
         "waste": [every_product(Shop.weighed_out)],
-        "price_step": [every_price("target_price")],
-        "price_ending": [every_price("target_price")],
-        "scale_step": [scale_step],
-        "largest_pot": [largest_pot],
+        "price_step": [every_price(on_row_of, "prices", "target_price")],
+        "price_ending": [every_price(on_row_of, "prices", "target_price")],
+        "scale_step": [on_the_card(scaled)],
+        "largest_pot": [on_the_card(shared_among_pots)],
     },
     "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
     "materials": {
@@ -318,7 +276,7 @@ TABLE = {
         "shipping": [own("unit_cost"), users(Shop.price)],
         "tax": [own("unit_cost"), users(Shop.price)],
         "on_hand": [own("stock"), users(Shop.on_hand)],
-        "stands_in_for": [stands_in],
+        "stands_in_for": [users_of_other(short)],
         "density": [users(Shop.denser)],
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
@@ -331,21 +289,21 @@ TABLE = {
     },
     "vessels": {
         "use": [poured(lambda shop, name: cells("workings", shop.row[name], "use"))],
-        "bought_as": [other_vessel],
-        "measured": [own("by_water? by_round? by_box?"), measured],
-        "water": [measured],
-        "water_temperature": [measured],
-        "top": [measured],
-        "bottom": [measured],
-        "height": [measured],
-        "base": [measured],
-        "headspace": [poured(lambda shop, name: cells("workings", shop.row[name], "headspace")), poured(Shop.filled)],
+        "bought_as": [poured(bought_otherwise)],
+        "measured": [own("by_water? by_round? by_box?"), *MEASURED],
+        "water": MEASURED,
+        "water_temperature": MEASURED,
+        "top": MEASURED,
+        "bottom": MEASURED,
+        "height": MEASURED,
+        "base": MEASURED,
+        "headspace": [poured(less_full)],
         "diameter": [], "panel_width": [], "panel_height": [],
     },
     "recipes": {
         "tag": [],
         "kind": [own("of_kind"), below("of_kind?"), on("workings", "kind"), alone("lists", "recipes_made recipes_set")],
-        "vessel": [poured_elsewhere],
+        "vessel": [product(poured_elsewhere)],
         "wax": named("wax_first", "wax_row"),
         "wax_second": named("wax_second", "wax_second_row"),
         "share_wax": [product(Shop.wax_share)],
@@ -376,7 +334,10 @@ TABLE = {
         "fee_item": of_order(),
         "fee_order": of_order("order_cost"),
         "least_fee": [own("least"), terms("least"), sold_there(Shop.kept)],
-        "per_order": [per_order],
+        "per_order": [
+            where("fee_order postage_paid postage_charged packing_order", *of_order()),
+            where("least_fee", own("least"), terms("least"), perhaps(sold_there(Shop.kept))),
+        ],
         "postage_paid": of_order("order_cost"),
         "postage_charged": of_order("order_cost"),
         "packing_order": of_order("order_cost"),
@@ -394,9 +355,9 @@ TABLE = {
         "price": [lambda shop, entry: shop.sold_for(entry.row)],
     },
     "batch": {
-        "product": [alone("batch", "row"), perhaps(alone("batch", CARD))],
-        "count": [more_pieces],
-        "date": [poured_on],
+        "product": [alone("batch", "row"), alone("batch", "*?")],
+        "count": [on_the_card(more_pieces)],
+        "date": [on_the_card(Shop.step, "wax_first", "cure_days")],
     },
 }  # fmt: skip
 

@@ -4,16 +4,13 @@ Functions of cost, stock and plans count goods in any one unit: candles, ounces,
 that; a question may say "7.3 oz" beside "12/lb".
 """
 
-import re
 from collections.abc import Iterator
-from contextlib import suppress
 from typing import Any, NamedTuple
 
 from candlecalc.declaration.declared import Function
+from candlecalc.faces.asked.typed import COST, Typed
 from candlecalc.quantities import factors, units
 
-PER_UNIT = re.compile(r"(?P<amount>.*[^\s/])\s*(?:/|\b(?:per|an?)\b)\s*(?P<unit>[^\s/0-9][^/0-9]*)", re.IGNORECASE)
-COST = "money per unit"
 AN = ("oz", "ml", "l", "imp fl oz", "imp gal")  # units that are said with "an"
 
 
@@ -26,19 +23,23 @@ class Goods(NamedTuple):
 
 
 class _Cell(NamedTuple):
-    """One value as typed: its argument, its place in a list, what it is an amount of, and the unit beside it."""
+    """One value as typed: its argument, its place in a list, and what it is an amount of."""
 
     name: str
     row: int | None
-    text: Any
+    typed: Any  # a number where it stands bare in a list
     is_cost: bool
-    unit: str
+
+    @property
+    def unit(self) -> str:
+        """The unit that it is in, or per."""
+        return self.typed.unit if isinstance(self.typed, Typed) else ""
 
     @property
     def nothing(self) -> bool:
-        with suppress(ValueError):
-            return self.text == "" or float(self.text) == 0
-        return False
+        if not isinstance(self.typed, Typed):
+            return not self.typed
+        return self.typed == "" or self.typed.reading == (0, "")
 
 
 def in_one_unit(formula: Function, given: dict[str, Any]) -> Goods:
@@ -67,26 +68,13 @@ def per(unit: str) -> str:
     return f"{'an' if name in AN else 'a'} {name}"
 
 
-def without_per(cost: str) -> str:
-    """A cost without the unit that it is per: "$12" of "$12/lb"."""
-    match = PER_UNIT.fullmatch(cost.strip())
-    return match["amount"] if match else cost
-
-
 def _cells(formula: Function, given: dict[str, Any]) -> Iterator[_Cell]:
     for name, value in given.items():
         term = formula.arguments[name].term
         if term.goods or term.unit == COST:
             rows = enumerate(value) if isinstance(value, list) else [(None, value)]
-            for row, text in rows:
-                yield _Cell(name, row, text, term.unit == COST, _unit_beside(str(text), term.unit == COST))
-
-
-def _unit_beside(text: str, is_cost: bool) -> str:
-    with suppress(ValueError):
-        match = PER_UNIT.fullmatch(text.strip()) if is_cost else None
-        return units.named(match["unit"]) if match else "" if is_cost else units.written(text).unit
-    return ""
+            for row, typed in rows:
+                yield _Cell(name, row, typed, term.unit == COST)
 
 
 def _rows(cells: list[_Cell]) -> list[list[_Cell]]:
@@ -103,25 +91,18 @@ def _moved(cell: _Cell, unit: str, beside: list[_Cell]) -> Any:
     """A value as it counts in the unit, as text where its currency stands with it."""
     if cell.unit and not factors.alike(cell.unit, unit):
         other = next(each for each in beside if each.unit == unit)
-        raise ValueError(f'{cell.name} is "{cell.text}", and {other.name} is "{other.text}": both in one kind of unit')
-    if cell.is_cost:
-        return _moved_cost(cell, unit)
-    if cell.unit:
-        value, own = units.written(cell.text)
-        return float(f"{units.convert(value, own, unit):.12g}")
-    if not cell.nothing:
+        raise ValueError(
+            f'{cell.name} is "{cell.typed}", and {other.name} is "{other.typed}": both in one kind of unit'
+        )
+    if cell.unit and cell.typed.amount:
+        amount = cell.typed.amount.value
+        moved = amount * units.factor(unit, cell.unit) if cell.is_cost else units.convert(amount, cell.unit, unit)
+        return float(f"{moved:.12g}")
+    if not cell.is_cost and not cell.nothing:
         other = next(each for each in beside if each.unit)
-        number = cell.text if isinstance(cell.text, str) else f"{cell.text:g}"
-        raise ValueError(f'{cell.name} is {number} beside {other.name} "{other.text}": write its unit with it')
-    return cell.text
-
-
-def _moved_cost(cell: _Cell, unit: str) -> Any:
-    match = PER_UNIT.fullmatch(str(cell.text).strip()) if cell.unit else None
-    if not match:
-        return cell.text
-    amount = units.read(match["amount"], COST).value
-    return float(f"{amount * units.factor(unit, cell.unit):.12g}")
+        number = cell.typed if isinstance(cell.typed, str) else f"{cell.typed:g}"
+        raise ValueError(f'{cell.name} is {number} beside {other.name} "{other.typed}": write its unit with it')
+    return cell.typed
 
 
 def _put(given: dict[str, Any], cell: _Cell, value: Any) -> None:

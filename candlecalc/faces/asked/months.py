@@ -15,9 +15,8 @@ BEGINS = ("made", "poured")
 
 def as_days(formula: Function, given: Mapping[str, Any]) -> dict[str, Any]:
     """What was given, with months as days; a ValueError where how many days they have cannot be told."""
-    begins = next((day for name in BEGINS if name in given and (day := days.read(given[name]))), None)
     return {
-        name: f"{_days(name, match, begins)} days" if (match := _months(formula, name, value)) else value
+        name: f"{_days(name, match, given)} days" if (match := _months(formula, name, value)) else value
         for name, value in given.items()
     }
 
@@ -27,8 +26,9 @@ def _months(formula: Function, name: str, value: Any) -> "re.Match[str] | None":
     return MONTHS.fullmatch(value.strip()) if counted_in_days else None
 
 
-def _days(name: str, match: "re.Match[str]", begins: date | None) -> int:
+def _days(name: str, match: "re.Match[str]", given: Mapping[str, Any]) -> int:
     count = int(match["count"])
+    begins = next((day for first in BEGINS if first in given and (day := days.read(given[first]))), None)
     if begins:
         return (after(begins, count) - begins).days
     if count % 12:

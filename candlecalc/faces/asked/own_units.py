@@ -4,8 +4,8 @@ from collections.abc import Iterator, Mapping
 from typing import Any, NamedTuple
 
 from candlecalc.declaration.declared import Function, Term
-from candlecalc.faces.asked import goods
-from candlecalc.quantities import numerals, units
+from candlecalc.faces.asked.typed import Currency, Typed
+from candlecalc.quantities import units
 
 # What who asks in ounces, inches or degrees F has on the bench, by what is measured.
 CUSTOMARY = {
@@ -35,37 +35,18 @@ class Written(NamedTuple):
     counted_in: str
 
 
-class Currency(NamedTuple):
-    """What stands beside amounts of money, and on which side; nothing where none was typed."""
-
-    mark: str = ""
-    before: bool = True
-
-    def beside(self, amount: str) -> str:
-        """An amount as its currency is written: $4.50, GBP 4.50, 4.50 EUR, -$2.00."""
-        if not self.mark:
-            return amount
-        if not self.before:
-            return f"{amount} {self.mark}"
-        sign, size = ("-", amount[1:]) if amount.startswith("-") else ("", amount)
-        return f"{sign}{self.mark}{' ' * self.mark.isalpha()}{size}"
-
-
-def texts(formula: Function, given: Mapping[str, Any]) -> Iterator[tuple[Term, str]]:
+def _typed(formula: Function, given: Mapping[str, Any]) -> Iterator[tuple[Term, Typed]]:
     """What was typed for each argument, list by list, without blanks."""
     for name, value in given.items():
         for text in value if isinstance(value, list) else [value]:
-            if isinstance(text, str) and text:
+            if isinstance(text, Typed) and text:
                 yield formula.arguments[name].term, text
 
 
 def written(formula: Function, given: Mapping[str, Any]) -> list[Written]:
     """The units beside values, in the order they were typed."""
-    measured = [
-        (term, text) for term, text in texts(formula, given) if term.is_number and term.unit in units.DIMENSIONS
-    ]
-    found = [Written(units.read(text, term.unit).unit, term.unit) for term, text in measured]
-    return [each for each in found if each.unit]
+    read = [(term, text.reading) for term, text in _typed(formula, given) if term.unit in units.DIMENSIONS]
+    return [Written(reading.unit, term.unit) for term, reading in read if reading and reading.unit]
 
 
 def unit_for(result: Term, asked_in: list[Written]) -> str:
@@ -98,10 +79,8 @@ def handy(value: Any, result: Term, unit: str) -> str:
 
 def currency(formula: Function, given: Mapping[str, Any]) -> Currency:
     """The currency that amounts were typed with; a ValueError where they were typed with two."""
-    amounts = [text for term, text in texts(formula, given) if term.unit.startswith("money")]
-    # "0.80/cup" is in no pesos.
-    found = [numerals.currency(goods.without_per(text)) for text in amounts]
-    marks = list(dict.fromkeys(mark for mark, _ in found if mark))
+    found = [text.currency for _, text in _typed(formula, given) if text.currency.mark]
+    marks = list(dict.fromkeys(each.mark for each in found))
     if len(marks) > 1:
         raise ValueError(f"amounts are in {marks[0]} and in {marks[1]}: give all of them in one currency")
-    return next((Currency(mark, before) for mark, before in found if mark), Currency())
+    return found[0] if found else Currency()

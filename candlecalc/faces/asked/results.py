@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 
 from candlecalc.declaration import native
 from candlecalc.declaration.declared import Function, Term
-from candlecalc.faces.asked.own_units import Currency
+from candlecalc.faces.asked.typed import Currency
 from candlecalc.faces.described.terminal import WIDTH
 from candlecalc.quantities import days, units
 from candlecalc.quantities.rounding import round_to
