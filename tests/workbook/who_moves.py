@@ -4,19 +4,21 @@ A line names the columns of the entry's own row and what follows for those that 
 that is. A field that feeds no number has an empty line.
 """
 
-from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
+from shop import EXTRAS, MATERIALS, PIECES, POTS, WEIGHED, WORK, Shop, cells, maybe
 
 from candlecalc.season.tables.once import SETTING_FIELDS
 
-STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
+STEPS = ("melt_high", "heat_to", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
 CARD = " ".join(
-    [*STEPS, "row load recipe enough melt pots pot fill flash"]
-    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEH"]
-    + [f"step_{nth}" for nth in range(1, 9)]
-    + [f"degree_{nth}" for nth in range(2, 7)]
-    + [f"words_{cell}" for cell in ("A0", "D0", "G0", "A1", "D1", "G1", "A2")]
-    + [f"{part}.{letter}" for part in PIECES for letter in "ABCDE"]
-    + [f"candle_{nth}.{letter}" for nth in (1, 2, 3, 4) for letter in "AB"]
+    [*STEPS, POTS, "row load recipe enough melt fill fill_words flash"]
+    + [f"{part}.{letter}" for part in WEIGHED for letter in "ABCDEFGHLM"]
+    + [f"step_{nth}" for nth in range(1, 10)]
+    + [f"degree_{nth}" for nth in range(2, 8)]
+    + [f"caution_{nth}" for nth in range(1, 7)]
+    + [f"head_{letter}" for letter in "ABCDEFGHIJ"]
+    + [f"words_{letter}{nth}" for letter in "ADGI" for nth in range(3)]
+    + ["packed", "words_H2", "do_B", "do_I", "do_J"]
+    + [f"{part}.{letter}" for part in (*PIECES, *EXTRAS) for letter in "ABCDELM"]
     + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
 )
 LISTS = " ".join(
@@ -110,8 +112,13 @@ def named(part, row):
     """The recipe names another material for a part."""
     told = [product(effect, part) for effect in (Shop.price, Shop.on_hand, Shop.denser)]
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
+    told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
     told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
-    return [on("workings", row), product(Shop.card_of, [part], "A"), product(Shop.step, part, *STEPS), *told]
+    return [on("workings", row), product(Shop.card_of, [part], "A L"), product(Shop.step, part, *STEPS), *told]
+
+
+BY_WAY = "measured? density? density_second? least? blend? by_volume? scaled? as_weighed? other_wax? "
+BY_WAY += "fill_wax? fill_wax_row? fill_density?"
 
 
 def other_vessel(shop, entry):
@@ -119,21 +126,22 @@ def other_vessel(shop, entry):
     for line in shop.lines("recipes", "vessel", shop.name(entry)):
         name = shop.tables["recipes"][line]["product"]
         yield from cells("workings", line, "bought bought_row")
-        yield from shop.price(name, "vessel") + shop.on_hand(name, "vessel") + shop.card_of(name, ["vessel"], "A")
+        yield from shop.price(name, "vessel") + shop.on_hand(name, "vessel") + shop.card_of(name, ["vessel"], "A L")
 
 
 def poured_elsewhere(shop, entry):
     """The recipe names another vessel, which may be bought as nothing."""
     name = shop.name(entry)
-    yield from cells("workings", entry.row, "vessel_row volume headspace bought bought_row use?") + shop.filled(name)
-    yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
+    yield from cells("workings", entry.row, f"vessel_row volume headspace bought bought_row use? {BY_WAY}")
+    yield from shop.filled(name) + shop.card(name, "fill_words?")
+    yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
     yield from cells("amounts", entry.row, "vessel?")
 
 
 def stands_in(shop, entry):
     """The card says of pieces that run short what may be taken instead."""
     for name, part in shop.users(shop.tables["materials"][entry.row]["stands_in_for"]):
-        yield from shop.card_of(name, [part], "E" if part in PIECES else "")
+        yield from shop.card_of(name, [part], "" if part in WEIGHED else "E")
 
 
 def registered(shop, entry):
@@ -154,14 +162,16 @@ def rate_of_tax(shop, entry):
 def scale_step(shop, entry):
     """All that the card weighs is shown to the scale's step."""
     there = [part for part in WEIGHED if part in shop.parts[shop.shown]]
-    return shop.card_of(shop.shown, there, "B C D E? H") + shop.card(shop.shown, "load?" if there else "")
+    return shop.card_of(shop.shown, there, "B C D E? F? G? H") + shop.card(
+        shop.shown, "load? load_fewer?" if there else ""
+    )
 
 
 def largest_pot(shop, entry):
     """How what is melted is shared among pots."""
     there = shop.weighed(shop.shown)
-    told = shop.card(shop.shown, "pots pot load?" if there else "")
-    return told + shop.card_of(shop.shown, there, "B? C? D E H?")
+    told = shop.card(shop.shown, f"pots in_pot {POTS}" if there else "")
+    return maybe(told[2:]) + told[:2] + shop.card_of(shop.shown, there, "B? C? D E F? G? H?")
 
 
 def stated_otherwise(shop, line):
@@ -220,7 +230,7 @@ def line_on_card(letter):
 
     def told(shop, entry):
         name = shop.tables["sets"][entry.row]["set"]
-        return shop.card(name, f"candle_{1 + shop.lines('sets', 'set', name).index(entry.row)}.{letter}")
+        return shop.card_of(name, [f"candle_{1 + shop.lines('sets', 'set', name).index(entry.row)}"], letter)
 
     return told
 
@@ -232,7 +242,7 @@ def other_set(shop, entry):
     for name, recipe in shop.recipes.items():
         if recipe["kind"] == "set":
             yield from cells("workings", shop.row[name], "in_set") + shop.full_cost(name, spends)
-            yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in (1, 2, 3, 4)], "A B"))
+            yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in range(1, 7)], "A B L M"))
 
 
 def other_product(shop, entry):
@@ -254,8 +264,9 @@ def more_pieces(shop, entry):
     """More of everything; what setting up costs is spread over more, the rest of a piece stays as it is."""
     name, recipe = shop.shown, shop.recipes[shop.shown]
     parts = shop.weighed(name)
-    yield from shop.card(name, "makes" + " melt pots pot? load?" * bool(parts))
-    yield from shop.card_of(name, parts, "B C D? E? H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
+    yield from shop.card(name, "makes" + " melt pots" * bool(parts)) + maybe(shop.card(name, POTS))
+    counted = [part for part in shop.parts[name] if part not in WEIGHED]
+    yield from shop.card_of(name, parts, "B C D? E? F? G? H") + shop.card_of(name, counted, "B D")
     lines = shop.lines("sets", "set", name)
     yield from shop.card_of(name, [f"candle_{nth}" for nth in range(1, 1 + len(lines))], "B")
     candles = [shop.tables["sets"][line]["product"] for line in lines]
@@ -267,9 +278,58 @@ def more_pieces(shop, entry):
 def measured(shop, entry):
     """Measures count in the way that the vessel is measured; the other ways stay blank."""
     row = shop.tables["vessels"][entry.row]
-    yield from cells("vessels", entry.row, f"by_{row['measured']} volume")
+    by_fill = row["measured"] == "fill"
+    yield from [] if by_fill else cells("vessels", entry.row, f"by_{row['measured']} volume")
     for line in shop.lines("recipes", "vessel", row["vessel"]):
-        yield from shop.holds(shop.tables["recipes"][line]["product"])
+        name = shop.tables["recipes"][line]["product"]
+        yield from shop.filled(name) if by_fill else shop.holds(name)
+
+
+def measured_otherwise(shop, entry):
+    """The fill is known in another way, and what that rests on comes into use."""
+    yield from measured(shop, entry)
+    yield from maybe(cells("vessels", entry.row, "by_water by_round by_box volume"))
+    for line in shop.lines("recipes", "vessel", shop.name(entry)):
+        yield from cells("workings", line, f"measured volume? headspace? {BY_WAY}")
+        yield from shop.card(shop.tables["recipes"][line]["product"], "fill_words?")
+
+
+def weighed_in(shop, entry):
+    """The wax that a vessel's fill was weighed with has another density."""
+    for vessel in shop.lines("vessels", "fill_wax", shop.name(entry)):
+        for line in shop.lines("recipes", "vessel", shop.tables["vessels"][vessel]["vessel"]):
+            yield from cells("workings", line, "fill_density")
+
+
+def weighed_with_another(shop, name):
+    """The vessel's fill was weighed with another wax."""
+    told = "fill_wax fill_wax_row fill_density" + " other_wax" * shop.as_weighed(name)
+    yield from cells("workings", shop.row[name], told)
+    yield from shop.filled(name) + shop.card(name, "fill_words")
+
+
+def goes_with(shop, entry):
+    """What goes with a product brings its cost."""
+    row = shop.tables["extras"][entry.row]
+    return cells("extras", entry.row, "cost") + shop.goes_with(row["product"])
+
+
+def extra_on_card(letters):
+    """The card counts what goes with the product that it shows."""
+
+    def told(shop, entry):
+        row = shop.tables["extras"][entry.row]
+        nth = shop.extras(row["product"]).index(row)
+        return shop.card_of(row["product"], [EXTRAS[nth]], letters)
+
+    return told
+
+
+def goes_with_another(shop, entry):
+    """An extra part leaves one product and goes with another: the lines of both are counted anew."""
+    yield from shop.goes_with(shop.tables["extras"][entry.row]["product"])
+    for name in shop.recipes:
+        yield from maybe(shop.goes_with(name) + shop.card_of(name, EXTRAS, "A B C D E L M"))
 
 
 def poured_on(shop, entry):
@@ -319,7 +379,7 @@ TABLE = {
         "tax": [own("unit_cost"), users(Shop.price)],
         "on_hand": [own("stock"), users(Shop.on_hand)],
         "stands_in_for": [stands_in],
-        "density": [users(Shop.denser)],
+        "density": [users(Shop.denser), weighed_in],
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
         "usual_load": [],
@@ -332,7 +392,7 @@ TABLE = {
     "vessels": {
         "use": [poured(lambda shop, name: cells("workings", shop.row[name], "use"))],
         "bought_as": [other_vessel],
-        "measured": [own("by_water? by_round? by_box?"), measured],
+        "measured": [measured_otherwise],
         "water": [measured],
         "water_temperature": [measured],
         "top": [measured],
@@ -341,6 +401,8 @@ TABLE = {
         "base": [measured],
         "headspace": [poured(lambda shop, name: cells("workings", shop.row[name], "headspace")), poured(Shop.filled)],
         "diameter": [], "panel_width": [], "panel_height": [],
+        "fill": [measured],
+        "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
         "tag": [],
@@ -364,10 +426,15 @@ TABLE = {
         "usual_batch": [product(Shop.timed, False)],  # the card works with the batch it is told of
         "paid_share": [product(Shop.paid_share)],
     },
+    "extras": {
+        "product": [own("row key"), below("key?"), goes_with_another],
+        "material": [own("material_row kind? unit_cost"), goes_with, extra_on_card("A L C? D? E?")],
+        "count": [goes_with, extra_on_card("B D M")],
+    },
     "sets": {
         "set": [own("key"), below("key?"), other_set],
-        "product": [own("row"), other_candle, line_on_card("A")],
-        "count": [in_its_set, line_on_card("B")],
+        "product": [own("row"), other_candle, line_on_card("A L")],
+        "count": [in_its_set, line_on_card("B M")],
     },
     "places": {
         "kind": [],

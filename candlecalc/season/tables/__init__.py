@@ -2,11 +2,11 @@
 
 from candlecalc.season.fields import Table
 from candlecalc.season.tables.sell import PLACES, PRICES
-from candlecalc.season.tables.set_up import MATERIALS, RECIPES, SETS, VESSELS
+from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
 from candlecalc.season.tables.stock import PURCHASES
 
 TABLES: dict[str, Table] = {
-    table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES, PURCHASES)
+    table.key: table for table in (MATERIALS, VESSELS, RECIPES, EXTRAS, SETS, PLACES, PRICES, PURCHASES)
 }
 
 

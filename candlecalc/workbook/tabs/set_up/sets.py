@@ -29,4 +29,4 @@ TAB = entry_tab(
     # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
 )
-register(TAB, __name__, 50)
+register(TAB, __name__, 60)
