@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc.calc import (
+    candles_a_pot,
     dye_for_wax,
     enough_for,
     equal_pot,
@@ -14,7 +15,9 @@ from candlecalc.calc import (
     full_pots,
     last_pot,
     pieces_for,
+    pots_for_candles,
     pots_needed,
+    pots_with_one_fewer,
     second_wax,
     short_by,
     to_scale_step,
@@ -56,6 +59,16 @@ def test_equal_pots_hold_the_whole_melt_and_none_holds_too_much(melt, pot):
     each = equal_pot(melt, pots)
     assert weight_in_pots(each, pots) == pytest.approx(melt)
     assert pot / 2 * (pots > 1) * (1 - 1e-6) <= each <= pot * (1 + 1e-6)
+
+
+@given(st.integers(1, 5000), st.floats(1, 500), st.floats(500, 50_000))
+def test_pots_for_whole_candles_make_the_batch_and_none_holds_too_much(count, each, pot):
+    pots = pots_for_candles(count, each, pot)
+    candles, fewer = candles_a_pot(count, pots), pots_with_one_fewer(count, pots)
+    assert (pots - fewer) * candles + fewer * (candles - 1) == count
+    assert 0 <= fewer < pots and candles >= 1
+    assert candles * each <= pot * (1 + 1e-6)
+    assert pots >= pots_needed(count * each, pot)
 
 
 @given(st.lists(st.floats(1, 500), min_size=2, max_size=5), st.floats(500, 5000), steps)

@@ -121,7 +121,7 @@ def test_what_stands_as_it_was_last_season_is_named(demo, tmp_path):
     assert told == [
         'Look at Settings: the season\'s name, "Autumn and winter 2027 (example)", and its first and last day, '
         "2027-08-02 and 2028-01-30, are as they were",
-        "Look at Materials and Prices: 33 pack prices, seen from 2027-05-31 to 2027-07-05, 33 amounts on hand and "
+        "Look at Materials and Prices: 35 pack prices, seen from 2027-05-31 to 2027-07-05, 35 amounts on hand and "
         "37 prices of yours are as they were",
     ]
     told = run("new", tmp_path / "named.xlsx", "--from", demo, "--season", "Spring 2028").stdout.splitlines()[1]
@@ -205,7 +205,7 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Batch", "C3", 0, "tab Batch, C3: Make: it is 0;"),
     ("Batch", "C3", "x", 'tab Batch, C3: Make: it is the text "x"'),
     ("Batch", "C3", None, "tab Batch, C3: Make: it is missing"),
-    ("Batch", "I3", "soon", 'tab Batch, I3: Pour on: it is "soon"'),
+    ("Batch", "I3", "soon", 'tab Batch, I3: Made on: it is "soon"'),
     ("Costing", "O2", "a lot", 'tab Costing, O2: What if materials rise by: it is the text "a lot"'),
 ]
 
@@ -318,7 +318,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
     ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
-    ("Materials", "AL9", "<=32", "<=33"),
+    ("Materials", "AM9", "<=32", "<=33"),
     ("Prices", "J7", "$I7-", "$I8-"),
 ]
 
@@ -439,9 +439,9 @@ def test_a_load_above_a_limit_is_said_beside_the_batch_in_the_words_of_the_workb
 
 
 def test_what_stands_behind_a_set_is_told_with_its_batch(demo, tmp_path):
-    path = typed(demo, tmp_path, "Vessels", "L7", None)  # of the tins
+    path = typed(demo, tmp_path, "Vessels", "P7", None)  # of the tins
     assert (
-        "tab Vessels, L7: Headspace: it is missing"
+        "tab Vessels, P7: Fill weighed: it is missing"
         in run("show", path, "batch", "--product", "two tins in a box").stderr
     )
     assert "Vessels" not in run("show", path, "batch", "--product", "Fig and cedar jar").stderr

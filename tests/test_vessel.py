@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from candlecalc.calc import (
     box_volume,
     cylinder_volume,
+    fill_in_another_wax,
     fill_weight,
     prism_volume,
     tapered_volume,
@@ -95,6 +96,12 @@ def test_the_same_weight_of_warmer_water_fills_more(water, temperature, warmer):
 def test_headspace_and_fill_make_up_the_vessel(volume, headspace, density):
     left_empty = volume * headspace * density
     assert fill_weight(volume, headspace, density) + left_empty == pytest.approx(fill_weight(volume, 0, density))
+
+
+@given(st.floats(50, 5000), st.floats(0, 0.9), st.floats(0.7, 1.1), st.floats(0.7, 1.1))
+def test_a_weighed_fill_in_another_wax_is_what_the_vessel_takes_of_that(volume, headspace, one, other):
+    weighed = fill_weight(volume, headspace, one)
+    assert fill_in_another_wax(weighed, one, other) == pytest.approx(fill_weight(volume, headspace, other))
 
 
 @given(st.integers(1, 5000), st.floats(10, 1000), st.floats(0, 0.5))

@@ -105,6 +105,60 @@ def equal_pot(melt: Weight, pots: Pots) -> Weight:
     return melt / pots
 
 
+@formula(
+    native="ROUNDUP(ROUND(count/INT(ROUND(pot/each,6)),6),0)",
+    requires={
+        "each > 0": "each must be more than 0",
+        "ROUND(pot/each,6) >= 1": "the pot must hold one candle at least",
+    },
+    source=PRACTICE,
+    words="how many pots, how many pours, pots for a batch, pitchers, pouring pitchers, melter too small",
+)
+def pots_for_candles(count: CandlesToMake, each: IntoEach, pot: PotHolds) -> Pots:
+    """Pots to melt for a batch where no candle is filled from two of them.
+
+    Each pot is for whole candles, so it may take more pots than the wax alone
+    would: three candles to a pot that has room for three and a half.
+
+    >>> pots_for_candles(count=24, each=220, pot=800)
+    8.0
+    """
+    return math.ceil(round_half_away(count / math.floor(round_half_away(pot / each, 6)), 6))
+
+
+@formula(
+    native="ROUNDUP(ROUND(count/pots,6),0)",
+    requires={"pots > 0": "pots must be more than 0"},
+    source=PRACTICE,
+    words="candles from one pot, share candles over pots, split the batch into pots, candles in each pour",
+)
+def candles_a_pot(count: CandlesToMake, pots: Pots) -> Candles:
+    """Candles that a pot is for, where a batch is shared evenly over pots in whole candles.
+
+    Where it does not come out even, some pots are for one candle fewer:
+    `pots_with_one_fewer` says how many.
+
+    >>> candles_a_pot(count=50, pots=8)
+    7.0
+    """
+    return math.ceil(round_half_away(count / pots, 6))
+
+
+@formula(
+    native="pots*ROUNDUP(ROUND(count/pots,6),0)-count",
+    requires={"pots > 0": "pots must be more than 0"},
+    source=ALGEBRA,
+    part=True,
+)
+def pots_with_one_fewer(count: CandlesToMake, pots: Pots) -> Pots:
+    """Pots that are for one candle fewer than `candles_a_pot` says; none where the batch comes out even.
+
+    >>> pots_with_one_fewer(count=50, pots=8)
+    6.0
+    """
+    return pots * candles_a_pot(count, pots) - count
+
+
 @formula(native="weight*pots", source=ALGEBRA, part=True)
 def weight_in_pots(weight: Weight, pots: Pots) -> Weight:
     """What is weighed out in all, where each pot takes the same weight, to the scale's step.

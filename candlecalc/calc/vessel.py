@@ -30,7 +30,10 @@ from candlecalc.calc.terms.vessel import (
     InsideHeight,
     InsideLength,
     InsideWidth,
+    OtherDensity,
     TopDiameter,
+    WeighedFill,
+    WeighedInDensity,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -164,6 +167,23 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
     216.0
     """
     return volume * (1 - headspace) * density
+
+
+@formula(
+    native="fill*density/weighed_in",
+    source=DENSITY,
+    words="same jar in another wax, change of wax, switch wax, how much of the new wax, fill weight for another wax",
+)
+def fill_in_another_wax(fill: WeighedFill, weighed_in: WeighedInDensity, density: OtherDensity) -> Fill:
+    """Weight of wax and oil to the same mark in another wax, from a fill that was weighed.
+
+    A heavier wax weighs more in the same room. Take both densities at one
+    temperature, set or melted alike.
+
+    >>> fill_in_another_wax(fill=216, weighed_in=0.9, density=0.875)
+    210.0
+    """
+    return fill * density / weighed_in
 
 
 @formula(

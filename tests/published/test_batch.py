@@ -57,6 +57,27 @@ def test_a_melt_is_shared_out_evenly(face, melt, pots, each):
         face.equal_pot(melt, 0)
 
 
+# Common practice, no source: no candle is filled from two pots, so each pot is for whole candles.
+WHOLE = [  # candles, each takes, a pot holds, pots, candles in the fuller pots, pots for one fewer
+    (24, 220, 800, 8, 3, 0),
+    (50, 7.56, 100, 4, 13, 2),
+    (50, 13.2, 100, 8, 7, 6),
+    (12, 7.56, 100, 1, 12, 0),
+    (7, 0.1, 0.3, 3, 3, 2),
+]
+
+
+@pytest.mark.parametrize("count, each, pot, pots, candles, fewer", WHOLE)
+def test_a_batch_is_shared_over_pots_in_whole_candles(face, count, each, pot, pots, candles, fewer):
+    assert face.pots_for_candles(count, each, pot) == pots
+    assert face.candles_a_pot(count, pots) == candles
+    assert face.pots_with_one_fewer(count, pots) == fewer
+    with face.refuses("the pot must hold one candle at least"):
+        face.pots_for_candles(count, pot * 1.01, pot)
+    with face.refuses("pots must be more than 0"):
+        face.candles_a_pot(count, 0)
+
+
 def test_what_is_weighed_in_all_is_what_the_pots_take(face):
     # Common practice, no source: three pots of 2173 g wax.
     assert face.weight_in_pots(2173, 3) == 6519

@@ -96,6 +96,13 @@ def test_a_fill_weighs_its_volume_times_its_density(face):
     assert face.fill_weight("20 l", 0, 0.68) == pytest.approx(13_600, abs=1e-9)
 
 
+def test_the_same_room_takes_as_much_more_of_a_denser_one(face):
+    # OpenStax, College Physics 2e, its table of densities: petrol 0.680, water at 4 C 1.000 g/ml; and 20.0 L of petrol
+    # are 13.6 kg, where as much water is 20.0 kg (worked here).
+    assert face.fill_in_another_wax(13_600, 0.68, 1.0) == pytest.approx(20_000, abs=1e-6)
+    assert face.fill_in_another_wax(216, 0.9, 0.9) == 216
+
+
 # Common practice, no source: oil comes on top of the wax, and a vessel that is not full is not counted.
 FILLS = [  # wax oz, load, fill oz, vessels
     (160, 0.10, 8, 22),

@@ -143,7 +143,7 @@ def demo():
 
 
 SMALL = ("Orange and clove tumbler", "Pear and honey tin", "Bitter orange tin", "Two tins in a box")
-SMALL_ROWS = {"materials": 24, "vessels": 8, "recipes": 10, "sets": 8, "places": 8, "prices": 16}
+SMALL_ROWS = {"materials": 24, "vessels": 8, "recipes": 10, "extras": 6, "sets": 8, "places": 8, "prices": 16}
 
 
 def small(products=SMALL, places=3):
@@ -152,9 +152,11 @@ def small(products=SMALL, places=3):
     rows = {key: [row for _, row in season.rows(key)] for key in season.tables}
     rows["recipes"] = [row for row in rows["recipes"] if row["product"] in products]
     rows["sets"] = [row for row in rows["sets"] if row["set"] in products]
+    rows["extras"] = [row for row in rows["extras"] if row["product"] in products]
     used = {value for row in rows["recipes"] for value in row.values()}
     rows["vessels"] = [row for row in rows["vessels"] if row["vessel"] in used]
-    used |= {row["bought_as"] for row in rows["vessels"]}
+    used |= {row["bought_as"] for row in rows["vessels"]} | {row["fill_wax"] for row in rows["vessels"]}
+    used |= {row["material"] for row in rows["extras"]}
     rows["materials"] = [row for row in rows["materials"] if row["material"] in used]
     rows["places"] = rows["places"][:places]
     sold = {row["place"] for row in rows["places"]}

@@ -8,7 +8,7 @@ from candlecalc.season.tables.once import SETTINGS, WHAT_IF
 from candlecalc.workbook.book import lists
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.make import batch
-from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
+from candlecalc.workbook.tabs.working.made_of import COUNTED, WEIGHED
 
 MASTER = ("checks", "master", 0)
 COSTS = ("materials", "paid", "overhead", "making", "own", "running", "full")
@@ -38,20 +38,23 @@ def _settings(book):
 
 
 def _card(book):
-    blocks = {part: (batch.WEIGH + nth, "ABCDEH") for nth, part in enumerate(WEIGHED, start=1)}
-    blocks |= {part: (batch.COUNTING + nth, "ABCDE") for nth, part in enumerate(COUNTED, start=1)}
-    candles = batch.COUNTING + len(COUNTED)
-    blocks |= {f"candle_{nth}": (candles + nth, "AB") for nth in range(1, batch.SET_LINES + 1)}
+    blocks = {part: (batch.WEIGH + nth, "ABCDEFGHLM") for nth, part in enumerate(WEIGHED, start=1)}
+    counted = [*COUNTED, *(f"extra_{nth}" for nth in range(1, batch.EXTRA_LINES + 1))]
+    blocks |= {part: (batch.COUNTING + nth, "ABCDELM") for nth, part in enumerate(counted, start=1)}
     blocks |= {kind: (batch.COSTS + nth, "BC") for nth, kind in enumerate(COSTS, start=1)}
     cells = {f"{letter}{row}": f"{name}.{letter}" for name, (row, letters) in blocks.items() for letter in letters}
-    steps = {2: "melt_high", 3: "ceiling", 4: "add_at", 5: "pour_at", 8: "cure_days"}
+    steps = {2: "melt_high", 3: "heat_to", 4: "ceiling", 5: "add_at", 6: "pour_at", 9: "cure_days"}
     cells |= {f"B{batch.DO + step}": key for step, key in steps.items()}
-    cells |= {f"{letter}{batch.POTS + 1}": name for letter, name in {"B": "enough", "E": "load", "H": "recipe"}.items()}
-    cells |= {f"B{batch.POTS}": "fill"}
-    cells |= {f"{letter}{batch.POTS + line}": f"words_{letter}{line}" for line in (0, 1) for letter in "ADG"}
-    cells |= {f"A{batch.POTS + 2}": "words_A2"}
-    cells |= {f"A{batch.DO + step}": f"step_{step}" for step in range(1, 9)}
-    cells |= {f"C{batch.DO + step}": f"degree_{step}" for step in range(2, 7)}
+    head = {"B0": "fill", "B1": "enough", "J0": "load", "J1": "load_fewer", "E2": "recipe", "A3": "fill_words"}
+    head |= {"H0": "candles", "E1": "shown_fewer", "H1": "candles_fewer"}
+    cells |= {f"{cell[0]}{batch.POTS + int(cell[1])}": name for cell, name in head.items()}
+    cells |= {f"{letter}{batch.WEIGH}": f"head_{letter}" for letter in "ABCDEFGHIJ"}
+    cells |= {f"{letter}{batch.POTS + line}": f"words_{letter}{line}" for line in range(3) for letter in "ADGI"}
+    cells |= {f"H{batch.POTS + 2}": "words_H2"}
+    cells |= {f"{letter}{batch.DO}": f"do_{letter}" for letter in "BIJ"}
+    cells |= {f"E{batch.COSTS + line}": f"caution_{line}" for line in range(1, 1 + len(batch.CAUTIONS))}
+    cells |= {f"A{batch.DO + step}": f"step_{step}" for step in range(1, 10)}
+    cells |= {f"C{batch.DO + step}": f"degree_{step}" for step in range(2, 8)}
     cells |= {f"B{batch.ENOUGH}": "says", f"E{batch.COSTS + len(batch.CAUTIONS) + 1}": "flash"}
     cells |= {cell: name.removeprefix("batch_") for name, (tab, cell) in book.names.items() if tab == "Batch"}
     return {("Batch", cell): ("batch", name, 0) for cell, name in cells.items()}

@@ -5,7 +5,11 @@ import datetime
 from candlecalc.season.tables import tables_of
 from candlecalc.season.tables.taken import WEIGHED
 
-PAIRS = {"sets": ("set", "product"), "prices": ("product", "place")}  # that stand in a table once
+PAIRS = {
+    "extras": ("product", "material"),
+    "sets": ("set", "product"),
+    "prices": ("product", "place"),
+}  # that stand in a table once
 
 
 def others(field, value, season):

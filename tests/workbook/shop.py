@@ -11,15 +11,24 @@ from functools import cache
 WAXES = {"wax": "wax_first", "wax_second": "wax_second"}
 OILS = ("oil_first", "oil_second", "oil_third")
 PIECES = ("vessel", "lid", "wick", "label", "packing")
+EXTRAS = tuple(f"extra_{nth}" for nth in range(1, 5))
 NAMED = {**WAXES, **{part: part for part in (*OILS, "dye", "lid", "wick", "label", "packing")}}
 WEIGHED = (*WAXES.values(), *OILS, "dye")
 # The kind of cost that a part goes into.
 COST = {
     **dict.fromkeys(WAXES.values(), "wax"),
     **dict.fromkeys(OILS, "oils"),
-    **dict.fromkeys(("dye", *PIECES), "other"),
+    **dict.fromkeys(("dye", *PIECES, *EXTRAS), "other"),
 }
 MATERIALS, WORK, NOT_IN_MAKING = ("wax", "oils", "other"), ("paid", "overhead", "own", "running"), ("own", "running")
+
+
+# On the card of a set its own parts come first, and its candles stand where else is weighed.
+OF_A_SET = dict(zip(("label", "packing", *EXTRAS), (*PIECES, *EXTRAS), strict=False))
+OF_A_SET |= {f"candle_{nth}": part for nth, part in enumerate(WEIGHED, start=1)}
+# How a batch is shared among pots.
+POTS = "pots in_pot fuller_pots fewer_pots candles candles_fewer shown_fewer load load_fewer head_D head_F head_G "
+POTS += "words_D1 words_G1 words_I1"
 
 
 @dataclass(frozen=True)
@@ -57,7 +66,12 @@ class Shop:
         """{part: material} of a product."""
         vessels = {row["vessel"]: row["bought_as"] for row in self.tables["vessels"]}
         named = {part: recipe[column] for column, part in NAMED.items()} | {"vessel": vessels.get(recipe["vessel"])}
+        named |= dict(zip(EXTRAS, (row["material"] for row in self.extras(recipe["product"])), strict=False))
         return {part: material for part, material in named.items() if material}
+
+    def extras(self, product):
+        """What goes with a product besides what its recipe names."""
+        return [row for row in self.tables["extras"] if row["product"] == product]
 
     def name(self, entry):
         """The name in the first column of an entry's row."""
@@ -105,7 +119,7 @@ class Shop:
 
     def spends(self, product):
         """The kinds of cost that one piece has of its own."""
-        there = [*self.weighed(product), *(part for part in self.parts[product] if part in PIECES)]
+        there = [*self.weighed(product), *(part for part in self.parts[product] if part not in WEIGHED)]
         return [*{COST[part] for part in there}, *self.work(product)]
 
     # --- the bench card: it is told of the product that it shows -----------------------------------
@@ -114,21 +128,29 @@ class Shop:
         return cells("batch", 0, columns) if product == self.shown else []
 
     def card_of(self, product, parts, letters):
-        return self.card(product, " ".join(f"{part}.{letter}" for part in parts for letter in letters.split()))
+        lines = [OF_A_SET.get(part, part) if self.recipes[product]["kind"] == "set" else part for part in parts]
+        return self.card(product, " ".join(f"{line}.{letter}" for line in lines for letter in letters.split()))
 
     def pots(self, product, mixed, jugs):
         """Parts whose share of a pot moves, and parts at which a jug then reads another weight."""
-        return self.card_of(product, mixed, "D E?") + self.card_of(product, jugs, "E")
+        return self.card_of(product, mixed, "D E? F? G?") + self.card_of(product, jugs, "E G?")
 
     # --- money -------------------------------------------------------------------------------------
 
     def price(self, product, part):
         """A unit of a part costs more."""
+        if part in EXTRAS:
+            row = self.extras(product)[EXTRAS.index(part)]
+            return cells("extras", self.tables["extras"].index(row), "unit_cost cost") + self.goes_with(product)
         return cells("parts", self.row[product], part) + self.cost(product, [COST[part]])
 
-    def cost(self, product, kinds, card=True):
+    def goes_with(self, product):
+        """What goes with a product costs more."""
+        return cells("parts", self.row[product], "extra") + self.cost(product, ["other"], named=False)
+
+    def cost(self, product, kinds, card=True, named=True):
         """Kinds of a piece's own cost move: on its lines of Sets, in its full cost and in that of its sets."""
-        told = cells("parts", self.row[product], " ".join(kinds))
+        told = cells("parts", self.row[product], " ".join([*kinds, *["named"] * (named and "other" in kinds)]))
         for line in self.lines("sets", "product", product):
             told += cells("sets", line, " ".join([*kinds, "brought"] if kinds else []))
         for name in (product, *self.sets_with(product)):
@@ -156,15 +178,27 @@ class Shop:
         if part not in WAXES.values():
             return []
         own = "density" if part == "wax_first" else "density_second"
-        return cells("workings", self.row[product], f"{own} blend" + " density_second" * alone) + self.filled(product)
+        told = f"{own} blend least?" + " density_second least" * alone
+        return cells("workings", self.row[product], told) + ([] if self.as_weighed(product) else self.filled(product))
+
+    def as_weighed(self, product):
+        """Whether its fill was weighed with its own wax, and no other density tells."""
+        recipe, vessel = self.recipes[product], self.vessel(product)
+        return vessel["measured"] == "fill" and vessel["fill_wax"] == recipe["wax"] and not recipe["share_wax"]
+
+    def vessel(self, product):
+        return next((row for row in self.tables["vessels"] if row["vessel"] == self.recipes[product]["vessel"]), None)
 
     def holds(self, product):
         """Its vessel holds more."""
         return cells("workings", self.row[product], "volume") + self.filled(product)
 
     def filled(self, product):
-        """What one vessel takes moves."""
-        told = cells("workings", self.row[product], "fill") + self.card(product, "fill")
+        """What one vessel takes moves; a fill that was weighed, where it is scaled to another wax."""
+        way = "by_volume"
+        if self.vessel(product)["measured"] == "fill":
+            way = "as_weighed scaled? other_wax?" if self.as_weighed(product) else "scaled as_weighed? other_wax?"
+        told = cells("workings", self.row[product], f"fill {way}") + self.card(product, "fill fill_words?")
         return told + self.weighed_out(product)
 
     def weighed_out(self, product):
@@ -181,13 +215,15 @@ class Shop:
         told = cells("amounts", self.row[product], " ".join(parts)) + self.cost(
             product, [*{COST[part]: 0 for part in parts}]
         )
-        told += self.card_of(product, parts, "B C H")
+        told += self.card_of(product, parts, "B C D? E? F? G? H M")
         return told + self.card(product, "enough" * any(part in WAXES.values() for part in parts))
 
     def melt(self, product):
         """There is more of it in all, so another number of pots, each about as full; their parts are rounded anew."""
-        told = cells("amounts", self.row[product], "melt") + self.card(product, "melt pots pot? load?")
-        return told + self.card_of(product, self.weighed(product), "B? C? D? E? H?")
+        told = (
+            cells("amounts", self.row[product], "melt") + self.card(product, "melt") + maybe(self.card(product, POTS))
+        )
+        return told + self.card_of(product, self.weighed(product), "B? C? D? E? F? G? H?")
 
     def wax_share(self, product):
         """More of the second wax and less of the first: another density too."""
@@ -201,15 +237,14 @@ class Shop:
         told += self.card(product, "recipe")
         if not set(OILS) & set(parts):
             return told + self.melt(product)
-        return told + self.card(product, "load") + self.pots(product, parts, self.short_of_full(product))
+        return told + self.card(product, "load load_fewer?") + self.pots(product, parts, self.short_of_full(product))
 
     def oil_share(self, product, part):
         """More of one oil, and so more in all; the certificates of the blend count where there are any."""
-        told = self.weights(product, [part]) + self.melt(product) + self.card(product, "load")
+        told = self.weights(product, [part]) + self.melt(product) + self.card(product, "load load_fewer?")
         oils = [self.materials[named] for part, named in self.parts[product].items() if part in OILS]
         certified = any(oil["certified_limit"] for oil in oils)
-        told += cells("workings", self.row[product], "blend_certified" if certified else "")
-        return told + self.pots(product, self.weighed(product), self.short_of_full(product))
+        return told + cells("workings", self.row[product], "blend_certified" if certified else "")
 
     def short_of_full(self, product):
         """The parts at which a jug is not yet, or no longer, filled with just the wax and the oil."""
@@ -222,7 +257,7 @@ class Shop:
 
     def more_wicks(self, product):
         told = cells("amounts", self.row[product], "wick") + self.cost(product, ["other"])
-        return told + self.card_of(product, ["wick"], "B D")
+        return told + self.card_of(product, ["wick"], "B D M")
 
     # --- time --------------------------------------------------------------------------------------
 
@@ -285,7 +320,7 @@ class Shop:
         """What is there, and how much is missing."""
         told = self.card_of(product, [part], "H" if part in WEIGHED else "C D")
         told += self.card(product, "enough" if part in WAXES.values() else "")
-        return told + (self.instead(product, part) if part in PIECES else [])
+        return told + (self.instead(product, part) if part not in WEIGHED else [])
 
     def instead(self, product, part):
         """What may be taken instead of what is missing, where something may."""

@@ -27,13 +27,14 @@ FOLLOWING = {"recipes": ("workings", "amounts", "parts", "costing"), "prices": (
 # Faults in rows that others use.
 USED = [
     ("materials", "Soft plant wax for jars", "pack_price", "much"),
-    ("materials", "Soft plant wax for jars", "density", None),
     ("materials", "Soft plant wax for jars", "density", 87.0),
     ("materials", "Clove and bay oil", "material", None),
     ("materials", "Steel lid, jar", "kind", "a word"),
     ("materials", "Smoke tumbler, tapered", "pack_size", 0.0),
     ("materials", "Wooden crate with wool", "shipping", "=NA()"),
-    ("vessels", "Travel tin", "headspace", 12.0),
+    ("vessels", "Smoke tumbler", "headspace", 12.0),
+    ("vessels", "Travel tin", "fill", 0.1),
+    ("vessels", "Square glass", "fill_wax", None),
     ("vessels", "Clear jar", "water", None),
     ("vessels", "Smoke tumbler", "vessel", "Another"),
     ("recipes", "Bitter orange tin", "load", 6.0),
@@ -82,7 +83,8 @@ def results(demo, values, table, row):
     found = {}
     for tab in (table, *FOLLOWING.get(table, ())):
         for key in TABLE_TABS[tab].columns:
-            running = (tab, key) == ("sets", "key")  # counts the lines of the set above it
+            # Counted or looked up by itself: a line half typed must not leave its product too cheap.
+            running = (tab, key) in {("sets", "key"), ("extras", "key"), ("extras", "row")}
             if key not in (OWN_ROW, "set_row") and not running and (tab not in TABLES or key not in TABLES[tab].by_key):
                 found[tab, key] = values.get(demo.cell(tab, key, row), "")
     return found
@@ -210,7 +212,10 @@ def test_a_bad_place_takes_the_number_from_its_prices_alone(demo, values, office
                 assert now == before, where
 
 
-@pytest.mark.parametrize("table, name", [("prices", "Smoked plum jar @ Own web shop"), ("sets", "Two tins in a box")])
+@pytest.mark.parametrize(
+    "table, name",
+    [("prices", "Smoked plum jar @ Own web shop"), ("sets", "Two tins in a box"), ("extras", "Fig melt bar")],
+)
 def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, office, table, name):
     place = demo.row(table, name)
     row = dict(demo.rows(table))[place]
@@ -256,6 +261,51 @@ def test_a_line_of_no_set_takes_the_number_from_every_set_since_it_may_be_any_on
     assert isinstance(whole[demo.named("batch_makes")], float)
     assert isinstance(after[demo.named("batch_makes")], Error)
     assert after[demo.named("master_check")] != "Numbers agree"
+
+
+@pytest.mark.parametrize(
+    "key, fault", [("count", "two"), ("count", None), ("material", "Nobody's cord"), ("count", NA)]
+)
+def test_a_bad_extra_part_takes_the_number_from_its_product_and_its_sets_alone(demo, values, office, key, fault):
+    bar = "Fig melt bar"  # in the crate, too
+    after = office.edited(demo.path, {demo.cell("extras", key, bar): fault, demo.named("batch_product"): bar})
+    for _, row in demo.rows("recipes"):
+        cell = demo.cell("costing", "full", row["product"])
+        if row["product"] in (bar, "Long nights crate"):
+            assert isinstance(after[cell], Error), row["product"]
+        else:
+            assert after[cell] == values[cell], row["product"]
+    assert after[demo.cell("costing", "status", bar)] == "Recipes: Extra parts: see its lines there"
+    assert isinstance(after[demo.named("batch_makes")], Error)
+    assert after[demo.named("master_check")] != "Numbers agree"
+
+
+def test_an_extra_part_of_no_product_takes_every_number_since_it_may_be_any_ones(demo, office):
+    line = demo.cell("extras", "product", "Fig melt bar")
+    for after in demo.edited_each(office, [{line: "Fig melt bars"}, {line: NA}]):
+        costs = [after[demo.cell("costing", "full", row["product"])] for _, row in demo.rows("recipes")]
+        assert all(isinstance(cost, Error) for cost in costs)
+
+
+def test_a_wax_without_its_density_takes_the_number_from_what_goes_by_volume_alone(demo, values, office):
+    wax = "Soft plant wax for jars"
+    after = office.edited(demo.path, {demo.cell("materials", "density", wax): None})
+    by_volume = "A wax has no density, and its vessel goes by water or size: "
+    by_volume += "type it on Materials, or weigh a fill in this wax: see Vessels"
+    ways = {row["vessel"]: row["measured"] for _, row in demo.rows("vessels")}
+    for _, row in demo.rows("recipes"):
+        name, cell = row["product"], demo.cell("costing", "full", row["product"])
+        if row["wax"] == wax and ways[row["vessel"]] != "fill":
+            assert isinstance(after[cell], Error), name
+            assert after[demo.cell("recipes", "status", name)] == by_volume
+            assert after[demo.cell("costing", "status", name)] == f"Recipes: {by_volume}"
+        elif row["wax"] == wax and not row["wax_second"]:
+            assert after[cell] == values[cell], name  # weighed with the wax that is in it
+    square = "Fir square, two wicks"
+    assert after[demo.cell("workings", "fill", square)] == 13.1  # as weighed, where it was scaled
+    words = "Fill weighed with another wax, and a density missing: "
+    words += "type both densities on Materials, or weigh a fill in this wax"
+    assert after[demo.cell("recipes", "status", square)] == words
 
 
 def test_a_bad_line_of_a_set_takes_the_number_from_the_set(demo, office):

@@ -8,7 +8,7 @@ from libreoffice import Error
 
 import candlecalc.calc as calc
 from candlecalc.workbook.tabs.make import batch
-from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
+from candlecalc.workbook.tabs.working.made_of import COUNTED, WEIGHED
 
 FINE = 0.0001  # a scale step so fine that rounding does not show
 JAR, DYED, BLEND = "Fig and cedar jar", "Smoked plum jar", "Winter hearth tumbler"
@@ -48,10 +48,15 @@ class Card:
         return {self[f"A{row}"]: self[f"{letter}{row}"] for row in rows if self[f"A{row}"]}
 
     def weights(self, letter="B"):
-        return self.column(letter, batch.WEIGH, len(WEIGHED))
+        """What is weighed; of a set nothing is."""
+        return {} if self.named("batch_packed") == 1 else self.column(letter, batch.WEIGH, len(WEIGHED))
 
     def pieces(self, letter="B"):
-        return self.column(letter, batch.COUNTING, len(COUNTED) + batch.SET_LINES)
+        return self.column(letter, batch.COUNTING, len(COUNTED) + batch.EXTRA_LINES)
+
+    def candles(self, letter="B"):
+        """The candles of a set, which stand where else is weighed."""
+        return self.column(letter, batch.WEIGH, batch.CANDLE_LINES) if self.named("batch_packed") == 1 else {}
 
     def costs(self, letter="B"):
         return self.column(letter, batch.COSTS, 7)
@@ -88,8 +93,9 @@ def unusable(demo, office):
 @pytest.mark.parametrize("product", PRODUCTS)
 def test_four_times_as_many_take_four_times_the_weights_and_pieces(cards, product):
     few, many = cards[product, 12], cards[product, 48]
-    assert many.weights() == pytest.approx({name: 4 * weight for name, weight in few.weights().items()}, abs=8 * FINE)
-    assert many.pieces() == {name: 4 * count for name, count in few.pieces().items()}
+    assert many.weights() == pytest.approx({name: 4 * weight for name, weight in few.weights().items()}, abs=30 * FINE)
+    assert many.pieces() == pytest.approx({name: 4 * count for name, count in few.pieces().items()})
+    assert many.candles() == {name: 4 * count for name, count in few.candles().items()}
     if product == CRATE:
         assert many.named("batch_melt") == ""
     else:
@@ -104,12 +110,14 @@ def test_the_card_names_every_part_of_the_recipe(demo, cards, product):
     counted = [row[key] for key in ("lid", "wick", "label", "packing") if row[key]]
     bought = {line["vessel"]: line["bought_as"] for _, line in demo.rows("vessels")}
     candles = {line["product"]: line["count"] for _, line in demo.rows("sets") if line["set"] == product}
+    extras = {line["material"]: line["count"] for _, line in demo.rows("extras") if line["product"] == product}
     vessel = bought.get(row["vessel"])
     assert list(card.weights()) == weighed
-    assert list(card.pieces()) == ([vessel] if vessel else []) + counted + list(candles)
+    assert list(card.pieces()) == ([vessel] if vessel else []) + counted + list(extras)
+    assert card.candles() == {name: 12 * count for name, count in candles.items()}
     assert all(weight > 0 for weight in card.weights().values())
-    each = {row["wick"]: row["wicks"], **candles}
-    assert card.pieces() == {name: 12 * each.get(name, 1) for name in card.pieces()}
+    each = {row["wick"]: row["wicks"], **extras}
+    assert card.pieces() == pytest.approx({name: 12 * each.get(name, 1) for name in card.pieces()})
 
 
 @pytest.mark.parametrize("product", PRODUCTS)
@@ -169,41 +177,64 @@ def test_the_money_of_a_batch_is_in_cents_and_its_lines_add_up(cards, product, c
 
 
 @pytest.mark.parametrize("product, count", [(JAR, 12), (JAR, 48), (BLEND, 48), (SQUARE, 48), (BAR, 48)])
-def test_jug_readings_end_at_the_pot(demo, cards, product, count):
+def test_pots_are_for_whole_candles_and_none_holds_too_much(demo, cards, product, count):
     card = cards[product, count]
-    largest = demo.season.settings["largest_pot"]
-    pots, pot = card.named("batch_pots"), card.named("batch_pot")
-    assert pots * pot == pytest.approx(card.named("batch_melt"))
-    assert pot <= largest < card.named("batch_melt") / (pots - 1) if pots > 1 else pot <= largest
-    readings, parts = list(card.weights("E").values()), list(card.weights("D").values())
-    assert readings[-1] == pytest.approx(pot, abs=6 * FINE)
-    assert readings == pytest.approx([sum(parts[: n + 1]) for n in range(len(parts))])
+    each, largest = card.named("batch_melt") / count, demo.season.settings["largest_pot"]
+    most = math.floor(largest / each)
+    pots, fewer, candles = (card.named(f"batch_{name}") for name in ("pots", "fewer_pots", "in_pot"))
+    assert pots == math.ceil(count / most)
+    assert candles <= most
+    assert (pots - fewer) * candles + fewer * (candles - 1) == count
+    for letter, jug, in_pot in (("D", "E", candles), ("F", "G", candles - 1)):
+        if letter == "D" or fewer:
+            readings, parts = list(card.weights(jug).values()), list(card.weights(letter).values())
+            assert readings[-1] == pytest.approx(in_pot * each, abs=6 * FINE)
+            assert readings == pytest.approx([sum(parts[: n + 1]) for n in range(len(parts))])
 
 
 def test_a_batch_in_pots_weighs_what_it_weighs_by_hand(demo, office):
     # The jar of worked_jar in test_by_hand: 9.65 oz of water at 20 C to the brim, 12 % left empty, wax of 0.87 g/ml.
-    fill = 9.65 * 28.349523125 * (1 - 0.0012 / 8) / (0.998207 - 0.0012) * 0.88 * 0.87 / 28.349523125
-    melt = 48 * fill / 0.98  # 2 % is lost
-    pots = math.ceil(melt / 100)  # a pot of 100 oz: 4 of them
-    wax, oil = round(melt / pots / 1.07 / 0.5) * 0.5, round(melt / pots * 0.07 / 1.07 / 0.5) * 0.5
-    typed = {**picked(demo, JAR, 48, 0.5), books.setting("largest_pot"): 100}
+    fill = 9.65 * 28.349523125 * (1 - 0.0012 / 8) / (0.998207 - 0.0012) * 0.88 * 0.87 / 28.349523125  # 7.41 oz
+    each = fill / 0.98  # 2 % is lost: 7.56 oz, so a pot of 100 oz is for 13 candles
+    count = 50  # 4 pots: two for 13, two for 12
+    wax, oil = ([round(each * n * part / 1.07 / 0.5) * 0.5 for n in (13, 12)] for part in (1, 0.07))
+    typed = {**picked(demo, JAR, count, 0.5), books.setting("largest_pot"): 100}
     typed |= {demo.cell("recipes", "load", JAR): 0.07}
     card = Card(demo, office.edited(demo.path, typed))
     assert card[f"B{batch.POTS}"] == pytest.approx(fill, rel=1e-5)
-    assert card.named("batch_pots") == pots == 4
-    assert list(card.weights("D").values()) == [wax, oil]
-    assert list(card.weights("E").values()) == [wax, wax + oil]
-    assert list(card.weights().values()) == [pots * wax, pots * oil]
-    assert card[f"E{batch.POTS + 1}"] == pytest.approx(oil / wax)
+    assert [card[f"{letter}{row}"] for row in (batch.POTS, batch.POTS + 1) for letter in "EH"] == [2, 13, 2, 12]
+    assert [card[f"{letter}{batch.WEIGH}"] for letter in "DF"] == ["pot of 13", "pot of 12"]
+    for nth, (letter, jug) in enumerate((("D", "E"), ("F", "G"))):
+        assert list(card.weights(letter).values()) == [wax[nth], oil[nth]]
+        assert list(card.weights(jug).values()) == [wax[nth], wax[nth] + oil[nth]]
+        assert card[f"J{batch.POTS + nth}"] == pytest.approx(oil[nth] / wax[nth])
+    assert list(card.weights().values()) == [2 * sum(wax), 2 * sum(oil)]
+
+
+def test_a_candle_that_the_largest_pot_cannot_hold_is_said(demo, office):
+    typed = {**picked(demo, SQUARE, 12), books.setting("largest_pot"): 10}
+    card = Card(demo, office.edited(demo.path, typed))
+    assert card[f"B{batch.SAID}"] == "Look at: One of these takes more than the largest pot on Settings holds"
+    assert isinstance(card.named("batch_pots"), Error)
 
 
 def test_a_set_is_packed_and_not_melted(cards):
     packed, poured = cards[CRATE, 12], cards[JAR, 12]
     assert poured[f"A{batch.DO + 2}"].startswith("Melt the wax")
     assert packed[f"A{batch.DO + 2}"] == "Check labels, cautions, batch nos."
-    head = [packed[f"{letter}{row}"] for row in range(batch.POTS, batch.WEIGH - 1) for letter in "BE"]
+    head = [packed[f"{letter}{row}"] for row in range(batch.POTS, batch.WEIGH) for letter in "ABCDEFGHIJ"]
     assert set(head) == {""}
-    assert {packed[f"C{batch.DO + step}"] for step in range(1, 9)} == {""}
+    assert {packed[f"{letter}{batch.DO + step}"] for step in range(1, batch.STEPS + 1) for letter in "BCD"} == {""}
+    assert packed[f"A{batch.WEIGH}"] == "Candles in it"
+    assert {packed[f"{letter}{batch.WEIGH}"] for letter in "CDEFGH"} == {""}
+    cautions = [[card[f"E{batch.COSTS + line}"] for line in range(1, 7)] for card in (packed, poured)]
+    assert "wax" in " ".join(cautions[1]) and "wax" not in " ".join(cautions[0])
+    assert "cautions" in " ".join(cautions[0])
+
+
+def test_the_card_says_what_the_data_sheet_heats_the_wax_to(demo, cards):
+    heated = {cards[product, 12][f"B{batch.DO + 3}"] for product in (JAR, BAR)}
+    assert heated == {185, 190}  # materials.csv
 
 
 def test_dye_comes_on_top_of_the_melt(cards):
@@ -227,7 +258,8 @@ def test_short_is_what_is_needed_beyond_what_is_on_hand(demo, cards, product):
 def test_weights_are_shown_to_the_step_of_the_scale(demo, cards, office):
     coarse = Card(demo, office.edited(demo.path, picked(demo, BLEND, 48, 0.5)))
     for name, weight in cards[BLEND, 48].weights().items():
-        pots = coarse.named("batch_pots")
+        pots, candles = coarse.named("batch_pots"), coarse.named("batch_in_pot")
+        assert pots * candles == 48
         assert coarse.weights("D")[name] == pytest.approx(round(weight / pots / 0.5) * 0.5)
         assert coarse.weights()[name] == pytest.approx(pots * coarse.weights("D")[name])
         assert coarse.weights("C")[name] == pytest.approx(coarse.weights()[name] * 28.349523125)  # NIST SP 811, B.8

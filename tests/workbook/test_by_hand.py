@@ -87,6 +87,8 @@ def worked_tumbler():
         + (15.5 + 1.6) / 50  # Wooden strip, narrow
         + (52 + 4.2) / 250  # Tumbler label with cautions
         + (33.5 + 6.1 + 2.01) / 50  # Folded carton, small
+        + (7.6 + 1.5 + 0.46) / 100  # extras.csv: Tissue, unbleached
+        + 0.4 * (11.5 + 1.2) / 50  # ... and two fifths of a yard of Waxed cord
     )
     minutes = 6.5 + 70 / 24
     paid = minutes * 0.25 / 60 * 18.5  # a quarter is paid help
@@ -131,6 +133,19 @@ PRICE_CELLS = {
 }  # fmt: skip
 
 
+def test_a_weighed_fill_is_taken_in_its_own_wax_and_scaled_to_a_blend(demo, values):
+    # vessels.csv: the tin was weighed with the wax that is in it, the square glass with the first of its two waxes.
+    tin, square = 4.05, 13.1
+    # Four parts of 0.87 g/ml and one of 0.84: each gram takes so many millilitres.
+    blend = 1 / (0.8 / 0.87 + 0.2 / 0.84)
+    fills = {"Pear and honey tin": tin, "Fir square, two wicks": square * blend / 0.87}
+    for product, fill in fills.items():
+        assert values[demo.cell("workings", "fill", product)] == pytest.approx(fill, rel=1e-9)
+        assert values[demo.cell("workings", "volume", product)] == ""  # no headspace is taken off
+        melt = values[demo.cell("amounts", "melt", product)]
+        assert melt == pytest.approx(fill / (1 - WASTE), rel=1e-9)
+
+
 @pytest.mark.parametrize("product, place", WORKED)
 @pytest.mark.parametrize("step", CELLS)
 def test_a_candle_costs_in_the_workbook_what_it_costs_by_hand(demo, values, product, place, step):
@@ -172,15 +187,16 @@ def functions_tumbler():
     weigh = calc.before_waste(amount=fill, waste=0.02)
     oils = calc.oil_parts(oil=calc.oil_for_fill(fill=weigh, load=0.07), shares=[0.5, 0.3, 0.2])
     bought = [(22.8, 12, 6.3, 0), (10.2, 12, 1.2, 0), (15.5, 50, 1.6, 0), (52, 250, 4.2, 0), (33.5, 50, 6.1, 2.01)]
+    bought += [(7.6, 100, 1.5, 0.46), (11.5, 50, 1.2, 0)]
     packs = [(26.2, 16, 3.1), (25.8, 16, 3.1), (14.2, 8, 1.9)]
     return (
-        _functions(volume, fill, weigh, 0.07, oils, packs, bought, (6.5, 70, 0.25)),
+        _functions(volume, fill, weigh, 0.07, oils, packs, bought, (6.5, 70, 0.25), pieces=[1, 1, 1, 1, 1, 1, 0.4]),
         {"fee": 0.027, "fixed": 0, "tax": 0.06, "basis": "gross", "least": 0},
         {"shelf": 22.5, "discount": 0, "stated": "with tax", "margin": 0.38, "season": 38 * 16},
     )
 
 
-def _functions(volume, fill, weigh, load, oils, packs, bought, time):
+def _functions(volume, fill, weigh, load, oils, packs, bought, time, pieces=(1, 1, 1, 1, 1)):
     wax = calc.wax_for_fill(fill=weigh, load=load)
     wax_unit = calc.unit_cost(price=92, size=45 * POUND * OUNCE, shipping=16.2)
     oil_units = [calc.unit_cost(price=price, size=size * OUNCE, shipping=shipping) for price, size, shipping in packs]
@@ -189,7 +205,7 @@ def _functions(volume, fill, weigh, load, oils, packs, bought, time):
     ]
     wax_cost = calc.material_cost(amount=wax, cost=wax_unit)
     oil_cost = calc.parts_cost(amounts=oils, costs=oil_units)
-    other = calc.parts_cost(amounts=[1] * len(units), costs=units)
+    other = calc.parts_cost(amounts=list(pieces), costs=units)
     minutes = calc.minutes_each(each=time[0], setup=time[1], batch=24)
     paid = calc.labour_cost(minutes=calc.paid_minutes(minutes=minutes, share=time[2]), rate=18.5)
     own = calc.labour_cost(minutes=calc.own_minutes(minutes=minutes, share=time[2]), rate=24)

@@ -17,7 +17,8 @@ SUMS = "Wax and oil in parts make up the fills"
 SETS_CARRY = "Sets carry what their candles cost"
 JUGS = "Batch: the jugs hold what is weighed"
 # What a maker may mean is to be looked at, and no more.
-UNLIKELY = {f"{tab}: entries are likely" for tab in ("Materials", "Recipes", "Places sold", "Prices")}
+LIKELY = ("Materials", "Vessels", "Recipes", "Extra parts", "Places sold", "Prices")
+UNLIKELY = {*(f"{tab}: entries are likely" for tab in LIKELY), "Recipes: entries go together"}
 
 
 def faults(demo, values):
@@ -43,7 +44,8 @@ def faults(demo, values):
         "Materials: no melting range upside down": ({demo.cell("materials", "melt_high", WAX): 100}, ()),
         "Materials: no temperature above its ceiling": ({demo.cell("materials", "ceiling", WAX): 150}, ()),
         "Materials: no melting range above the ceiling": (
-            {demo.cell("materials", "melt_high", WAX): 198, demo.cell("materials", "add_at", WAX): 190},
+            {demo.cell("materials", "melt_high", WAX): 198, demo.cell("materials", "add_at", WAX): 190,
+             demo.cell("materials", "heat_to", WAX): None},
             (),
         ),
         "Materials: entries are likely": ({demo.cell("materials", "on_hand", WAX): 46024}, ()),
@@ -53,8 +55,20 @@ def faults(demo, values):
                 headspace=0),
             (),
         ),
+        "Vessels: no melt pool wider than the vessel": ({demo.cell("vessels", "diameter", "Smoke tumbler"): 3.1}, ()),
+        "Vessels: entries are likely": ({demo.cell("vessels", "fill", "Clear jar"): 7.4,
+                                         demo.cell("vessels", "fill_wax", "Clear jar"): WAX}, ()),
         "Recipes: every row begun is whole": (new("recipes", product="Next"), ()),
         "Recipes: entries are likely": ({demo.cell("recipes", "minutes", PLAIN): 1 / 16}, ()),
+        "Extra parts: every row begun is whole": (new("extras", count=2), ()),
+        "Extra parts: no wax, oil or dye as an extra part": (new("extras", product=JAR, material=OIL, count=0.001), ()),
+        "Extra parts: entries are likely": ({demo.cell("extras", "count", BAR): 1 / 16}, ()),
+        "Recipes: entries go together": ({demo.cell("materials", "usual_load", OIL): 0.2}, ()),
+        "Recipes: no wax without its density": (
+            {demo.cell("materials", "density", "Firm plant wax for melts"): None},
+            ("Materials: entries are likely", "Recipes: entries go together", "Parts of the cost make up the full cost",
+             SETS_CARRY, SUMS, "Prices are cost, fees and profit"),
+        ),
         "Sets: every row begun is whole": (new("sets", count=2), ()),
         "Places sold: every row begun is whole": (new("places", place="Fair"), ()),
         "Places sold: no tax paid by a maker who is not registered": ({books.setting("registered"): "no"}, ()),

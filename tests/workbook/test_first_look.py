@@ -21,6 +21,7 @@ FOR = {
     "costing": ("product", "making", "full"),
     "materials": ("material", "pack_size", "pack_unit", "pack_price"),
     "vessels": ("vessel", "bought_as", "measured", "headspace"),
+    "extras": ("product", "material", "count", "cost"),
     "recipes": ("product", "kind", "vessel", "wax"),
     "sets": ("set", "product", "count"),
     "places": ("place", "kind", "fee"),
@@ -91,7 +92,7 @@ def test_cards_fit_the_screen_and_the_page(sheets):
 # What is typed, where, what the row says, and the rows elsewhere that use it.
 TOLD = [
     ("recipes", "load", "Pear and honey tin", 0.12, "Load 12 % is above 10 %"),
-    ("materials", "density", WAX, None, "Density: wax needs it; see the data sheet, or weigh 100 ml"),
+    ("materials", "density", WAX, 87, "Density: takes a number, "),
     ("recipes", "wax", "Pear and honey tin", f"{WAX} ", f"Wax: not on Materials: {WAX} : a blank at its end"),
 ]
 

@@ -44,8 +44,13 @@ COARSE = {
 }  # what such entries are changed to
 SAID = ("Batch", f"B{batch.SAID}")
 # What a vessel says besides where it is measured otherwise.
-SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1}
-BESIDE = {"water": {"water": 9.0, "water_temperature": 70.0}, "round": SIZES, "box": SIZES}
+SIZES = {"top": 3.0, "bottom": 2.9, "height": 3.1, "headspace": 0.1}
+BESIDE = {
+    "fill": {"fill": 9.0, "fill_wax": "Soft plant wax for jars"},
+    "water": {"water": 9.0, "water_temperature": 70.0, "headspace": 0.1},
+    "round": SIZES,
+    "box": SIZES,
+}
 
 
 def magnified():
@@ -140,7 +145,7 @@ def remark(cell, entry, told):
         return True
     # What is said of a load goes wherever its figures are used, and a row's words stand beside its name.
     return is_word(*cell[:2]) and (
-        cell[1] in ("status", "loads", "checked")
+        cell[1] in ("status", "loads", "checked", "asked")
         or cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
     )
 
@@ -172,7 +177,7 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
 STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "places")),
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
-         ("materials", "limits")}  # fmt: skip
+         ("materials", "limits"), ("parts", "open"), ("extras", "kind")}  # fmt: skip
 # Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
 OF_THE_ROW = (OWN_ROW, "ready")
 

@@ -175,7 +175,7 @@ def test_half_a_cent_goes_up():
     assert costs(card("fifo", there(1, 2, 0.05), gone(2, 1))) == [0.03]
 
 
-# Running short
+# running short
 
 
 def test_the_last_gram_is_not_short():

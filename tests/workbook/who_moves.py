@@ -98,8 +98,13 @@ def named(part, row):
     """The recipe names another material for a part."""
     told = [product(effect, part) for effect in (Shop.price, Shop.on_hand, Shop.denser)]
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
+    told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
     told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
-    return [on("workings", row), product(Shop.card_of, [part], "A"), product(Shop.step, part, *STEPS), *told]
+    return [on("workings", row), product(Shop.card_of, [part], "A L"), product(Shop.step, part, *STEPS), *told]
+
+
+BY_WAY = "measured? density? density_second? least? blend? by_volume? scaled? as_weighed? other_wax? "
+BY_WAY += "fill_wax? fill_wax_row? fill_density?"
 
 
 def bought_otherwise(shop, name):
@@ -201,7 +206,7 @@ def other_set(shop, entry):
     for name, recipe in shop.recipes.items():
         if recipe["kind"] == "set":
             yield from cells("workings", shop.row[name], "in_set") + shop.full_cost(name, spends)
-            yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in (1, 2, 3, 4)], "A B"))
+            yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in range(1, 7)], "A B L M"))
 
 
 def other_product(shop, entry):
@@ -299,6 +304,8 @@ TABLE = {
         "base": MEASURED,
         "headspace": [poured(less_full)],
         "diameter": [], "panel_width": [], "panel_height": [],
+        "fill": [measured],
+        "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
         "tag": [],
@@ -322,10 +329,15 @@ TABLE = {
         "usual_batch": [product(Shop.timed, False)],  # the card works with the batch it is told of
         "paid_share": [product(Shop.paid_share)],
     },
+    "extras": {
+        "product": [own("row key"), below("key?"), goes_with_another],
+        "material": [own("material_row kind? unit_cost"), goes_with, extra_on_card("A L C? D? E?")],
+        "count": [goes_with, extra_on_card("B D M")],
+    },
     "sets": {
         "set": [own("key"), below("key?"), other_set],
-        "product": [own("row"), other_candle, line_on_card("A")],
-        "count": [in_its_set, line_on_card("B")],
+        "product": [own("row"), other_candle, line_on_card("A L")],
+        "count": [in_its_set, line_on_card("B M")],
     },
     "places": {
         "kind": [],

@@ -2,13 +2,13 @@
 
 from candlecalc.season.fields import Table
 from candlecalc.season.tables.sell import PLACES, PRICES
-from candlecalc.season.tables.set_up import MATERIALS, RECIPES, SETS, VESSELS
+from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
 from candlecalc.season.tables.stock import COUNTS, INSTEAD, MOVES, POURS, PURCHASES, RATES
 
 TABLES: dict[str, Table] = {
     table.key: table
     for table in (
-        *(MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES),
+        *(MATERIALS, VESSELS, RECIPES, EXTRAS, SETS, PLACES, PRICES),
         *(PURCHASES, POURS, INSTEAD, MOVES, COUNTS, RATES),
     )
 }

@@ -10,7 +10,7 @@ PLACES = Table(
     "Places sold",
     (
         Field("place", "Place", "one line for each place you sell in", name=True, required=True),
-        Field("kind", "Kind", "how you sell there", choices=PLACE_KINDS, required=True, width=16, not_in_cost=True),
+        Field("kind", "Kind", "how you sell there; a shop is asked what it keeps", choices=PLACE_KINDS, required=True, width=16, not_in_cost=True),
         Field("fee", "Fee, of price", "what the place, or the card firm, keeps of the price", term_of(terms.Fee)),
         Field("fee_basis", "Fee is of", "the price before tax (net) or with tax (gross)", choices=term_of(terms.FeeBasis).choices, needed_when=("fee", ()), width=8),
         Field("fee_item", "Fee an item, {money}", "fixed fee for each candle", MONEY),
@@ -26,7 +26,7 @@ PLACES = Table(
         Field("stated", "Prices are", "whether prices there are stated with tax in them; as Settings says if left out", choices=STATED, width=11),
         Field("collector", "Tax is paid by", "who charges the buyer tax and pays it over; nobody where none is due", choices=term_of(terms.Collector).choices, required=True, width=9),
         Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", term_of(terms.Margin), required=True),
-        Field("rules", "Buyers' rules", "which rules its buyers live under", choices=RULES, required=True, width=8, not_in_cost=True),
+        Field("rules", "Buyers' rules", "which rules its buyers live under: whether prices there are with tax", choices=RULES, required=True, width=8, not_in_cost=True),
     ),
     usual_rows=12,
     purpose="Where you sell, what each place keeps, and what you want left.",

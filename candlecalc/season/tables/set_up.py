@@ -1,4 +1,4 @@
-"""What a maker sets up: materials, vessels, recipes, sets."""
+"""What a maker sets up: materials, vessels, recipes, extra parts, sets."""
 
 from candlecalc.calc import terms
 from candlecalc.declaration.term import Term
@@ -8,6 +8,7 @@ from candlecalc.season.tables.taken import (
     BASE,
     CEILING,
     CURE_DAYS,
+    FILL,
     FLASH,
     INSIDE,
     KINDS,
@@ -35,13 +36,13 @@ MATERIALS = Table(
         Field("tax", "Tax kept, {money}", "tax on the pack that you cannot claim back", MONEY),
         Field("on_hand", "On hand, in pack unit", "how much you have, in the unit of the pack size", Term("", "an amount", high=1e7)),
         Field("stands_in_for", "Stands in for", "the material it can take the place of", names_from="materials", not_in_cost=True),
-        Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", term_of(terms.Density), needed_when=("kind", ("wax",)), missing="wax needs it; see the data sheet, or weigh 100 ml"),
+        Field("density", "Density, g/ml", "wax at the temperature you fill to the mark; from its data sheet, or weigh it", term_of(terms.Density)),
         Field("melt_low", "Melts from, {temperature}", "low end of the wax's melting range", MELTS, not_in_cost=True),
         Field("melt_high", "Melts to, {temperature}", "high end of the wax's melting range", MELTS, not_in_cost=True),
         Field("add_at", "Add oil at, {temperature}", "temperature to add oil at, by the wax's data sheet", POURS, not_in_cost=True),
         Field("pour_at", "Pour at, {temperature}", "temperature to pour at, by the wax's data sheet", POURS, not_in_cost=True),
         Field("ceiling", "Never above, {temperature}", "the wax's highest temperature, by its data sheet", CEILING, not_in_cost=True),
-        Field("usual_load", "Usual load, of wax", "the load you start from with this wax or oil", term_of(terms.Load), not_in_cost=True),
+        Field("usual_load", "Usual load, of wax", "the load you start from with this wax or oil; one far from it is asked about", term_of(terms.Load), not_in_cost=True),
         Field("highest_load", "Highest load", "the supplier's highest load for this wax or oil", term_of(terms.Highest), not_in_cost=True),
         Field("basis", "Highest load is", "what the highest load is a share of; of wax if left out", choices=term_of(terms.LoadBasis).choices, width=9, not_in_cost=True),
         Field("certified_limit", "Certified limit, of candle", "highest share of the oil in a candle by its certificate; nothing if it sets none", term_of(terms.Limit), not_in_cost=True),
@@ -50,6 +51,7 @@ MATERIALS = Table(
         Field("priced_on", "Price seen on", "the day the supplier asked this price", date=True, not_in_cost=True),
         Field("reorder_at", "Order again below, in pack unit", "when less than this is left you order again", Term("", "an amount", high=1e7), not_in_cost=True),
         Field("price_from", "Price to use", "where you keep records: the one you typed, what you paid last, or the average of what is left", choices=("typed", "last", "average"), width=9),
+        Field("heat_to", "Heat to, {temperature}", "temperature to heat the wax to, where its data sheet gives one", POURS, not_in_cost=True),
     ),
     usual_rows=200,
     purpose="What you buy, what it costs, and what its data sheet says.",
@@ -63,20 +65,22 @@ VESSELS = Table(
         Field("vessel", "Vessel", "one line for each jar, tin, glass or mould", name=True, required=True),
         Field("use", "Use", "stays with the candle, or a mould that is used again", choices=("stays", "mould"), required=True, width=8),
         Field("bought_as", "Bought as", "its line on Materials; none for a mould", names_from="materials", kind="vessel", needed_when=("use", ("stays",))),
-        Field("measured", "Measured by", "by the water it holds, or by its size: round or box", choices=("water", "round", "box"), required=True, width=12),
+        Field("measured", "Measured by", "by a fill that was weighed, the best; by the water it holds; or by its size, round or box", choices=("fill", "water", "round", "box"), required=True, width=12),
         Field("water", "Water to the brim, {weight}", "weigh the vessel full of water, less the vessel", WATER, needed_when=("measured", ("water",))),
         Field("water_temperature", "Water at, {temperature}", "temperature of that water", term_of(terms.WaterTemperature), needed_when=("measured", ("water",))),
         Field("top", "Inside top or length, {length}", "round: inside diameter at the top; box: inside length", INSIDE, needed_when=("measured", ("round", "box"))),
         Field("bottom", "Inside bottom or width, {length}", "round: inside diameter at the bottom; box: inside width", INSIDE, needed_when=("measured", ("round", "box"))),
         Field("height", "Inside height, {length}", "from the floor's edge to the brim", INSIDE, needed_when=("measured", ("round", "box"))),
         Field("base", "Floor pushed up, {length}", "how high the floor is pushed up; minus where it bulges down", BASE),
-        Field("headspace", "Headspace, of brim volume", "share left empty above the wax", entry(terms.Headspace, high=0.6), required=True),
-        Field("diameter", "Melt pool across, {length}", "inside diameter where the wax stands, for choosing a wick", INSIDE, not_in_cost=True),
-        Field("panel_width", "Label panel width, {length}", "flat or round face that a label can cover", PANEL, not_in_cost=True),
+        Field("headspace", "Headspace, of brim volume", "share left empty above the wax", entry(terms.Headspace, high=0.6), needed_when=("measured", ("water", "round", "box"))),
+        Field("diameter", "Melt pool across, {length}", "inside diameter where the wax stands: a wide one is asked about its wicks", INSIDE, not_in_cost=True),
+        Field("panel_width", "Label panel width, {length}", "flat or round face that a label can cover; it stands on the bench card", PANEL, not_in_cost=True),
         Field("panel_height", "Label panel height, {length}", "height of that face", PANEL, not_in_cost=True),
+        Field("fill", "Fill weighed, {weight}", "wax and oil together, as they stood in the vessel, filled as you sell it: no headspace is taken off", FILL, needed_when=("measured", ("fill",))),
+        Field("fill_wax", "Weighed with", "the wax that the fill was weighed with; for another it is scaled by their densities", names_from="materials", kind="wax", needed_when=("measured", ("fill",))),
     ),
     usual_rows=24,
-    purpose="What you pour into, how it was measured, and how far it is filled.",
+    purpose="What you pour into, and how its fill is known: weighed, wax and oil as sold; or by water or size, less the headspace.",
     unique=("vessel",),
 )  # fmt: skip
 
@@ -86,7 +90,7 @@ RECIPES = Table(
     "Recipes",
     (
         Field("product", "Product", "one line for each thing you sell", name=True, required=True),
-        Field("tag", "Season tag", "your own word for a range or a season", width=17, longest=16, not_in_cost=True),
+        Field("tag", "Season tag", "your own word for a range or a season; it stands on the bench card", width=17, longest=16, not_in_cost=True),
         Field("kind", "Made or set", "made: a candle; set: a box of candles, listed on Sets", choices=("made", "set"), required=True, width=8),
         Field("vessel", "Vessel", "what it is poured into", names_from="vessels", needed_when=MADE),
         Field("wax", "Wax", "the wax, or the first of two", names_from="materials", kind="wax", needed_when=MADE),
@@ -115,6 +119,20 @@ RECIPES = Table(
     usual_rows=60,
     purpose="What you sell and how it is made, for one piece.",
     unique=("product", "holds_from"),
+)  # fmt: skip
+
+EXTRAS = Table(
+    "extras",
+    "Extra parts",
+    (
+        Field("product", "Product", "the candle or set that it goes with, as it stands on Recipes", names_from="recipes", required=True),
+        Field("material", "Material", "what goes with it: a second label, tissue, a sample bag, cord by the length", names_from="materials", required=True),
+        Field("count", "How many, each", "how many go with one piece; 0.4 for two fifths of a length of cord", Term("", "how many", low_excluded=True, high=100.0), required=True),
+    ),
+    usual_rows=90,
+    purpose="What else goes with a product, besides what Recipes names: a line for each.",
+    unique=("product", "material"),
+    optional=True,
 )  # fmt: skip
 
 SETS = Table(

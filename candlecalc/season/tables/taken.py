@@ -23,7 +23,7 @@ PRICE = Term("money", "a price", low_excluded=True, high=1e6)
 A_WEIGHT, A_DEGREE = Term("g", "a weight", low_excluded=True), Term("C", "a temperature")
 MELTS, POURS = entry(A_DEGREE, 20, 110), entry(A_DEGREE, 30, 120)  # wax freezes below, and smokes above
 CEILING, FLASH = entry(A_DEGREE, 40, 250), entry(A_DEGREE, 20, 300)
-WATER, POT = entry(A_WEIGHT, 10, 20e3), entry(A_WEIGHT, 100, 200e3)
+WATER, POT, FILL = entry(A_WEIGHT, 10, 20e3), entry(A_WEIGHT, 100, 200e3), entry(terms.Fill, 5, 20e3)
 INSIDE, PANEL, BASE = entry(terms.Length, 10, 600), entry(terms.Length, 5, 600), entry(terms.BaseRise, -50, 50)
 MINUTES = entry(terms.Minutes, high=1440)
 A_MOMENT = 0.05  # minutes; 0:05, typed for five, is a 288th of a day to a spreadsheet

@@ -189,14 +189,14 @@ class Names(Expression):
 
 
 @dataclass(frozen=True)
-class Running(Expression):
-    """An own cell with its running number down the column: "wax 2" for the second wax."""
+class Nth(Expression):
+    """How many cells of an own column hold the same, from the head down to this row."""
 
     key: str
 
     def spell(self, plan: Plan, layout: Layout) -> str:
         cell, head = layout.cell(self.key), f"${layout.letters[self.key]}${layout.first_row - 1}"
-        return f'{cell}&" "&COUNTIF({head}:{cell},{cell})'
+        return f"COUNTIF({head}:{cell},{cell})"
 
     def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         return [(layout.key, self.key)]
@@ -276,6 +276,11 @@ def row_in(table: str, name: Given, *, ready: bool = True) -> Expression:
     With `ready` false among all of them: a log keeps its order while one thing in it waits for an entry.
     """
     return written("MATCH({name},{names},0)", name=name, names=Names(table, ready))
+
+
+def running(key: str) -> Expression:
+    """An own cell with its running number down the column: "wax 2" for the second wax."""
+    return written('{cell}&" "&{nth}', cell=key, nth=Nth(key))
 
 
 def as_text(given: Given) -> Expression:

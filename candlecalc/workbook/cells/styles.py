@@ -5,6 +5,7 @@ from functools import cache
 from openpyxl import Workbook
 from openpyxl.styles import Alignment, Border, Font, NamedStyle, PatternFill, Protection, Side
 from openpyxl.styles.differential import DifferentialStyle
+from openpyxl.styles.numbers import NumberFormat
 
 INK, PAPER = "22303A", "FFFFFF"
 ENTRY_GROUND, ENTRY_LINE = "FFF4DC", "9A6A12"
@@ -19,11 +20,14 @@ FACE = "Calibri"
 
 TAB_COLOURS = {"input": ENTRY_LINE, "working": "9AA7AF", "output": "1F5F8B", "check": "2E7D5B", "control": HEAD_GROUND}
 
+WHOLE_NUMBER, NOT_SHOWN = 190, 191  # numbers of formats of our own in a package; those below 164 are every program's
+
 # Padded on the right by the format: an indent is honoured unevenly.
 NUMBERS = {
     "text": "@",
     "note": "@",
     "words": "General",
+    "before": '@"  "',  # words with what they speak of to their right
     "row": "0_)",
     "count": "#,##0.##########_)",
     "fine_weight": "#,##0.000_)",
@@ -116,10 +120,13 @@ def _looks() -> dict[str, dict[str, object]]:
         # Words of any length: cut at the edge, where shown smaller nobody could read them.
         "told": {"font": font(), "border": Border(bottom=_side(RULE))},
         "strong_result": {"font": font(bold=True), "border": Border(bottom=_side(RULE))},
-        "fill": {"font": font(22, bold=True), "border": Border(bottom=_side(INK))},
-        "weigh": {"font": font(16, bold=True), "border": Border(bottom=_side(INK))},
-        "weigh_small": {"font": font(12), "border": Border(bottom=_side(INK))},
+        "fill": {"font": font(22, bold=True)},
+        # Lines and boxes of a row that may be blank are drawn by a rule, as far as it says something.
+        "weigh": {"font": font(16, bold=True)},
+        "weigh_small": {"font": font(12)},
         "write": {"font": font(), "border": _box(INK)},
+        "write_where": {"font": font()},
+        "write_line": {"font": font(), "border": Border(bottom=_side(INK))},
     }  # fmt: skip
 
 
@@ -129,7 +136,7 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
     style = NamedStyle(name, number_format=formats.get(number, "General"))
     for attribute, value in _looks()[look].items():
         setattr(style, attribute, value)
-    left = number in LEFT or look in ("title", "purpose", "section", "note", "link", "mark")
+    left = number in LEFT or look in ("title", "purpose", "note", "link", "mark")
     style.alignment = Alignment(
         horizontal="left" if left else "right",
         vertical="center",
@@ -144,6 +151,22 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
 def ruled() -> DifferentialStyle:
     """The lines around an entry, as conditional formatting has them."""
     return DifferentialStyle(border=_box(ENTRY_LINE))
+
+
+def ruled_by_hand(box: bool) -> DifferentialStyle:
+    """A line under cells of a card, or a box to write in."""
+    return DifferentialStyle(border=_box(INK) if box else Border(bottom=_side(INK)))
+
+
+def whole_number() -> DifferentialStyle:
+    """Pieces, in cells of a card that else hold weights."""
+    whole = NumberFormat(numFmtId=WHOLE_NUMBER, formatCode=NUMBERS["pieces"])
+    return DifferentialStyle(numFmt=whole, border=Border(bottom=_side(INK)))
+
+
+def unseen() -> DifferentialStyle:
+    """A number that is there and says nothing."""
+    return DifferentialStyle(numFmt=NumberFormat(numFmtId=NOT_SHOWN, formatCode=";;;"))
 
 
 def failing() -> DifferentialStyle:

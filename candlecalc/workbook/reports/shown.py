@@ -5,18 +5,17 @@ from typing import Any
 from openpyxl.cell.cell import ERROR_CODES
 from openpyxl.utils.datetime import from_excel
 
-from candlecalc.season.season import Season
+from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.opening import cell_at
 from candlecalc.workbook.reports.report import Calculated, Finding
 from candlecalc.workbook.tabs.make import batch
-from candlecalc.workbook.tabs.make.batch.parts import NAMED
 from candlecalc.workbook.tabs.registry import registered
 from candlecalc.workbook.tabs.set_up import settings
 from candlecalc.workbook.tabs.stock import trace
-from candlecalc.workbook.tabs.working.amounts import COUNTED, WEIGHED
+from candlecalc.workbook.tabs.working.made_of import COUNTED, WEIGHED
 from candlecalc.workbook.writing.writer import format_of
 
 Record = dict[str, Any]
@@ -58,13 +57,14 @@ def _list(calculated: Calculated, word: str) -> tuple[TableTab, list[str]]:
 def bench(calculated: Calculated, product: str) -> list[Record]:
     """What to weigh and count for a batch, as on Batch, which was set to the product."""
     card, named = calculated.tab(batch.TAB.title), _parts(calculated.season, product)
+    poured = _recipe(calculated.season, product)["kind"] != "set"
     lines = []
     for row in range(batch.WEIGH + 1, batch.DO):
         what, amount = _told(cell_at(card, row, 1)), _told(cell_at(card, row, 2))
         # A part whose name is not told either is one that the recipe may not have.
         what = named.get(row) if what == NOT_KNOWN else what
         if what and (amount == NOT_KNOWN or isinstance(amount, (int, float))):
-            weighed = row < batch.COUNTING
+            weighed = poured and row < batch.COUNTING
             unit = calculated.season.measures.weight_unit if weighed else "each"
             short_by = _told(cell_at(card, row, 8 if weighed else 4))
             lines.append({"what": what, "for all": amount, "unit": unit, "short by": short_by})
@@ -137,13 +137,17 @@ def _told(value: Any) -> Any:
     return NOT_KNOWN if value in ERROR_CODES else None if value == "" else value
 
 
+def _recipe(season: Season, product: str) -> Row:
+    return next(row for _, row in season.rows("recipes") if row["product"] == product)
+
+
 def _parts(season: Season, product: str) -> dict[int, str]:
     """The names of a product's parts by their rows on Batch."""
-    recipe = next(row for _, row in season.rows("recipes") if row["product"] == product)
+    recipe = _recipe(season, product)
     bought = {row["vessel"]: row["bought_as"] or row["vessel"] for _, row in season.rows("vessels")}
     starts = ((batch.WEIGH, WEIGHED), (batch.COUNTING, COUNTED))
     rows = {part: row for start, parts in starts for row, part in enumerate(parts, start=start + 1)}
-    named = {part: recipe[NAMED.get(part, part)] for part in rows}
+    named = {part: recipe["wax" if part == "wax_first" else part] for part in rows}
     named["vessel"] = bought.get(named["vessel"], named["vessel"])
     return {row: str(named[part]) for part, row in rows.items() if named[part]}
 
@@ -164,7 +168,7 @@ def _behind(season: Season, table: str, name: str) -> set[tuple[str, int]]:
             for field in TABLES[table].fields if table != "materials" else ():
                 if field.names_from and row[field.key] and field.key != first:
                     places |= _behind(season, field.names_from, str(row[field.key]))
-    return places | (_behind(season, "sets", name) if table == RECIPES.key else set())
+    return places.union(*(_behind(season, key, name) for key in ("extras", "sets") if table == RECIPES.key))
 
 
 def _rows(season: Season, table: str, product: str) -> list[int]:

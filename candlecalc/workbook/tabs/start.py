@@ -22,7 +22,7 @@ CAUTION = (
 STEPS = (
     "1. Type what holds for the season on Settings.",
     "2. Type what you buy on Materials, and what you pour into on Vessels.",
-    "3. Type what you sell on Recipes; boxes of candles on Sets.",
+    "3. Type what you sell on Recipes, what else goes with it on Extra parts, and boxes of candles on Sets.",
     "4. Read what each one costs on Costing.",
     "5. Type where you sell on Places sold, and your prices on Prices.",
     "6. On Batch pick a product and say how many: weigh, count and tick.",

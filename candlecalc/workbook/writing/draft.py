@@ -124,6 +124,16 @@ def turns_red(sheet: Worksheet, cells: str, test: str) -> None:
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.failing(), formula=[test]))
 
 
+def ruled_where(sheet: Worksheet, cells: str, test: str, *, box: bool = False) -> None:
+    """Draw a line under cells, or a box around each, while a test holds."""
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled_by_hand(box), formula=[test]))
+
+
+def whole_where(sheet: Worksheet, cells: str, test: str) -> None:
+    """Show numbers as whole, with a line under them, while a test holds."""
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.whole_number(), formula=[test]))
+
+
 def mark_up(
     sheet: Worksheet, name: str, heads: list[str], last_row: int, first_row: int = HEAD_ROW, left: int = 0
 ) -> None:

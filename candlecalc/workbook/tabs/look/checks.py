@@ -47,7 +47,8 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
             yield _of_rows(name, typed_on, layout, cells, check.mend, said, rested_on=check.sums)
     if any(check.unlikely for check in tab.checks):
         mend = "see the words left of the row's name; leave what is meant"
-        yield _of_rows(f"{typed_on}: entries are likely", typed_on, layout, "doubts", mend, unlikely=True)
+        name = f"{typed_on}: entries {'are likely' if tab.fields else 'go together'}"
+        yield _of_rows(name, typed_on, layout, "doubts", mend, unlikely=True)
 
 
 def _of_rows(
@@ -83,7 +84,6 @@ def write(draft: Draft) -> None:
     mark_up(sheet, "Checks_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     print_list(sheet, len(WIDTHS), last)
-    sheet.page_setup.fitToHeight = 1
 
 
 def _master(verdicts: str) -> str:

@@ -10,6 +10,7 @@ from candlecalc.workbook.cells.references import (
     Given,
     Results,
     at,
+    expression_of,
     in_force,
     line_key,
     row_in,
@@ -18,6 +19,7 @@ from candlecalc.workbook.cells.references import (
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.make.rates import rate, rates_of
 from candlecalc.workbook.tabs.registry import Shown, register
+from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 
 RECIPE = "recipe"
 
@@ -38,13 +40,19 @@ def _of_lines(key: str) -> Expression:
 
 
 PIECES = _if_made('IF({planned}<>"",{planned},SUM({good},{seconds},{scrapped},{tests}))', **{key: key for key in ("planned", "good", "seconds", "scrapped", "tests")})  # fmt: skip
-PARTS = _if_made(
-    'IF({ready}=1,COUNTIFS({recipes},{recipe},{amounts},">"&0),NA())',
-    ready=at("amounts", "ready", RECIPE),
-    recipes=Results("lines", "recipe"),
-    recipe=RECIPE,
-    amounts=Results("lines", "amount"),
+
+
+def _lines(of: Expression) -> Expression:
+    """How many lines of Recipe lines a recipe has, or what goes with a product besides."""
+    recipes, amounts = (Results("lines", key) for key in ("recipe", "amount"))
+    return written('COUNTIFS({recipes},{of},{amounts},">"&0)', recipes=recipes, of=of, amounts=amounts)
+
+
+NAMED_PARTS = _if_made(
+    "IF({ready}=1,{lines},NA())", ready=at("amounts", "ready", RECIPE), lines=_lines(expression_of(RECIPE))
 )
+EXTRA_OF = written("({first}+{more})", first="product_row", more=written(str(OF_EXTRAS)))
+PARTS = _if_made("{named}+{extra}", named="named_parts", extra=_lines(EXTRA_OF))
 MINUTES = _if_made(
     'IF({hours}<>"",{hours}*60,{pieces}*{each}+{setup})',
     hours="hours",
@@ -84,6 +92,7 @@ TAB = entry_tab(
         "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", width=8),
         "recipe": look("Recipe that held, row", in_force("recipes_by_day", "product_row", "date"), "row", width=8),
         "rate_row": look("Rates that held, row", rates_of("date"), "row", width=8),
+        "named_parts": look("Parts that Recipes names", NAMED_PARTS, "row", width=8),
         "parts": look("Lines on Used", PARTS, "row", width=8),
         "start": look("Lines on Used before", written("{start}+{parts}", start=Above("start"), parts=Above("parts")), "row", needs=(), width=8),
         "value": look("Value of the good ones, {money}", written("IF({good}=0,0,{making})", good="good", making="making"), "money"),

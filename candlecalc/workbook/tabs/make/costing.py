@@ -22,16 +22,17 @@ def _with_set(key: str) -> Column:
     return with_sum_where(piece(key), Same("parts", key), "sets", key, "set_row")
 
 
-# 1 while every candle of a set has its cost: sums over other tabs are not stopped by an error everywhere.
+# 1 while every candle of a set and every extra part has its cost: sums over other tabs are not stopped by an error everywhere.
 WITH_ALL_CANDLES = written(
-    'CHOOSE(1+(COUNTIFS({sets},{row})-COUNTIFS({sets},{row},{brought},">="&0)=0),NA(),{whole})',
+    'CHOOSE(1+(COUNTIFS({sets},{row})-COUNTIFS({sets},{row},{brought},">="&0)=0)*(1-ISERROR({extra})),NA(),{whole})',
+    extra=Same("parts", "extra"),
     sets=Whole("sets", "set_row"),
     row=OWN_ROW,
     brought=Whole("sets", "brought"),
     whole=Same("workings", "whole"),
 )
 # What is to mend, or waits, where a product has no cost: in the words of its row on Recipes.
-TOLD = joined("&", [Same("recipes", key) for key in ("mend", "waits")])
+TOLD = joined("&", [Same("recipes", key) for key in ("mend", "waits", "extras", "checked")])
 WHY = written(
     'IF(COUNT({full})>0,"",IFERROR(REPT("Recipes: ",{told}<>"")&{told}&REPT(REPT("Sets: see its lines there",({product}<>"")*({told}="")),'
     'ISERROR({whole})+ISERROR({full})>0),""))',

@@ -19,6 +19,11 @@ TAB = entry_tab(
         **names_when_ready("place"),
     },
     checks=(
+        # Directive 98/6/EC, Articles 2(a) and 3; the Price Marking Order 2004 in Great Britain: from memory.
+        Check('((rules="eu")+(rules="gb"))*(kind<>"wholesale shop")*(tax>0)*(stated_used="before tax")=0', "price before tax for buyers under eu or gb rules",
+              "who buys for himself sees prices with tax in them there: choose with tax", "stated", unlikely=True),
+        Check('((kind="wholesale shop")+(kind="consignment shop")=0)+(N(discount)+N(fee)>0)>0', "shop that keeps nothing",
+              "type its discount, or the share of the price that it keeps as its fee", "discount", unlikely=True),
         Check('(collector="maker")*1<=registered_yes', "tax paid by a maker who is not registered",
               "choose nobody or place, or say on Settings that you are registered", "collector"),
     ),

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import look, names_when_ready
-from candlecalc.workbook.cells.references import Named, Running, Same, Whole, written
+from candlecalc.workbook.cells.references import Named, Same, Whole, running, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
@@ -15,16 +15,21 @@ ANOTHER_HOLDS = written(
     product="product",
     days=Whole("recipes", "holds_from"),
 )
+EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",{open}>0),"")', open=Same("parts", "open"))
 
 TAB = entry_tab(
     RECIPES,
     {
-        "of_kind": look("Kind, number", Running("kind"), needs=("product", "kind"), width=12),
+        "of_kind": look("Kind, number", running("kind"), needs=("product", "kind"), width=12),
         "other": look("Not now: another row holds", ANOTHER_HOLDS, "row", width=8),
         **names_when_ready("product", written("{other}>0", other="other")),
     },
     waits={field.key: not_ready_there(field.names_from, field.key) for field in RECIPES.fields if field.names_from},
     # Where it is mended, and not where it was found.
-    also={"checked": words_column("Look at, from Workings", Same("workings", "warnings"))},
+    also={
+        "extras": words_column("Waits for, from Extra parts", EXTRAS_SAY),
+        "checked": words_column("Look at, from Workings", Same("workings", "warnings")),
+        "asked": words_column("Is it meant, from Workings", Same("workings", "doubts")),
+    },
 )
 register(TAB, __name__, 40)

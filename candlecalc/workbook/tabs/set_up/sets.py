@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.set_up import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
-from candlecalc.workbook.cells.references import ByPlan, Names, Running, Whole, at, constant, row_in, written
+from candlecalc.workbook.cells.references import ByPlan, Names, Whole, at, constant, row_in, running, written
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
@@ -23,7 +23,7 @@ TAB = entry_tab(
         "row": look("Candle, row", row_in("recipes", "product"), "row", needs=READY, width=8),
         # By itself, ready or not: a line half typed must not leave its set too cheap.
         "set_row": look("Set, row", row_in("recipes", "set"), "row", needs=("set",), width=7),
-        "key": look("Line of the set", Running("set_row"), width=9),
+        "key": look("Line of the set", running("set_row"), width=9),
         **{key: _brings(key) for key in PIECES},
         "product_row": look(
             "Candle, first row", row_in("recipes", "product", ready=False), "row", needs=("product",), width=8
@@ -36,4 +36,4 @@ TAB = entry_tab(
     # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
 )
-register(TAB, __name__, 50)
+register(TAB, __name__, 60)

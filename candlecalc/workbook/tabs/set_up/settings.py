@@ -87,7 +87,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     registered = f"D{line_of('registered')}"
     lines = [
         *_making_rates(draft, an_hour("production_overhead")),
-        ("Running costs, {money} an hour", "running_an_hour", an_hour("running_costs"), "money"),
+        ("running costs, {money} an hour", "running_an_hour", an_hour("running_costs"), "money"),
         ("Registered for tax: 1 for yes", "registered_yes", Formula(f'=IF({registered}="yes",1,0)'), "count"),
         ("Grams in this workbook's unit of weight", "weight_g", measures.weight_g, "factor"),
         ("Grams in one oz", "grams_in_oz", GRAMS["oz"], "factor"),
@@ -106,7 +106,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("A day in a line's number", "key_day", KEY_DAY, "count"),
             ("A thing in the number of a lot's place", "key_place", KEY_PLACE, "count"),
             ("A recipe in the number of its line", "key_line", KEY_LINE, "count"),
-            ("Lines that batches take", "lines_of_pours", _sum(draft, "pours", "parts"), "count"),
+            ("Lines that batches take", "lines_of_pours", _lines_of_pours(draft), "count"),
             ("Materials taken out, lines", "material_moves", _most(draft, "moves", "nth_material"), "count"),
             ("Materials counted, lines", "material_counts", _most(draft, "counts", "nth_material"), "count"),
             (
@@ -157,6 +157,12 @@ def _as_of(draft: Draft) -> Formula:
 def _within(draft: Draft, table: str, *names: str) -> Formula:
     """What lines come to; an error where there is no room for them, since what is left out would not be missed."""
     return Formula(f"=IF(SUM({','.join(names)})>{draft.plan.layouts[table].rows},NA(),SUM({','.join(names)}))")
+
+
+def _lines_of_pours(draft: Draft) -> Formula:
+    """What batches take, in lines; an error while any line of a recipe is one."""
+    lines = draft.plan.layouts["lines"].results("number")
+    return Formula(f"=SUM({draft.plan.layouts['pours'].results('parts')})+0*SUM({lines})")
 
 
 def _sum(draft: Draft, table: str, key: str) -> Formula:

@@ -1,4 +1,4 @@
-"""The Vessels tab: what each vessel holds, by water or by size."""
+"""The Vessels tab: what each vessel takes, by a fill that was weighed, by water or by size."""
 
 from candlecalc.season.tables.set_up import VESSELS
 from candlecalc.workbook.cells.checks import Check
@@ -16,9 +16,14 @@ TAB = entry_tab(
         "volume": total("To the brim, ml", "by_water", "by_round", "by_box", format="volume"),
         **names_when_ready("vessel"),
     },
-    waits={"bought_as": not_ready_there("materials", "bought_as")},
+    waits={key: not_ready_there("materials", key) for key in ("bought_as", "fill_wax")},
     checks=(
-        Check('(measured="water")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
+        Check('(measured="water")+(measured="fill")+(N(diameter)<=MAX(top,bottom))>0', "melt pool wider than the vessel",
+              "it cannot reach further than the inside of the vessel", "diameter"),
+        Check('(measured="water")+(measured="fill")+(N(panel_height)<=height)*(N(panel_width)<=4*MAX(top,bottom))>0', "label panel larger than the vessel",
+              "see its unit: it is higher than the vessel is deep, or wider than once around it", "panel_height", unlikely=True),
+        Check('(measured="fill")+(N(fill)=0)>0', "weighed fill that is not used", "it is the best measure: choose fill under Measured by", "fill", unlikely=True),
+        Check('(measured="water")+(measured="fill")+(base<height)>0', "floor above the brim", "the floor cannot be pushed up as high as the vessel", "base"),
     ),
 )  # fmt: skip
 register(TAB, __name__, 30)

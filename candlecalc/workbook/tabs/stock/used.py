@@ -21,7 +21,7 @@ from candlecalc.workbook.cells.references import (
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
+from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE, OF_EXTRAS
 
 LINES_OF_A_BATCH = 6  # that there is room for: a wax, an oil, a vessel, a lid, a wick, a label
 FROM_POURS, FROM_MOVES, FROM_COUNTS = 1, 2, 3
@@ -51,7 +51,18 @@ SOURCE = written(
         written("MATCH({line}-{poured}-{moved},{lines},0)", line=LINE, poured=POURED, moved=MOVED, lines=Results("counts", "nth_material")),
     ),
 )  # fmt: skip
-PART = _of_pours("MATCH({recipe}*{key}+{line}-{start},{numbers},0)", recipe=_of_log("pours", "recipe"), key=KEY_LINE, line=LINE, start=_of_log("pours", "start"), numbers=Results("lines", "number"))  # fmt: skip
+NTH = written("({line}-{start})", line=LINE, start=_of_log("pours", "start"))
+# The parts that the recipe names come first, then what else goes with the product.
+PART_NUMBER = written(
+    "IF({nth}>{named},({first}+{more})*{key}-{named},{recipe}*{key})+{nth}",
+    nth=NTH,
+    named=_of_log("pours", "named_parts"),
+    first=_of_log("pours", "product_row"),
+    more=written(str(OF_EXTRAS)),
+    key=KEY_LINE,
+    recipe=_of_log("pours", "recipe"),
+)
+PART = _of_pours("MATCH({number},{numbers},0)", number=PART_NUMBER, numbers=Results("lines", "number"))
 OTHERWISE = written(
     f"IF({{what}}={FROM_POURS},IFERROR(MATCH({{batch}}*{{key}}+{{planned}},{{numbers}},0),0),0)",
     what="what", batch="batch", key=KEY_LINE, planned=at_row("lines", "material", "part"), numbers=Whole("instead", "number"),

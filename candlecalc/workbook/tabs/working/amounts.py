@@ -9,22 +9,7 @@ from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Carry, Given, Same, constant
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
-
-# Part -> the Workings column that holds its place on Materials. Weights first, then pieces.
-WEIGHED = {
-    "wax_first": "wax_row",
-    "wax_second": "wax_second_row",
-    "oil_first": "oil_first_row",
-    "oil_second": "oil_second_row",
-    "oil_third": "oil_third_row",
-    "dye": "dye_row",
-}
-COUNTED = {"vessel": "bought_row", "lid": "lid_row", "wick": "wick_row", "label": "label_row", "packing": "packing_row"}
-PARTS = {**WEIGHED, **COUNTED}
-HEADS = {
-    "wax_first": "Wax", "wax_second": "Second wax", "oil_first": "Oil 1", "oil_second": "Oil 2", "oil_third": "Oil 3",
-    "dye": "Dye", "vessel": "Vessel", "lid": "Lid", "wick": "Wick", "label": "Label", "packing": "Packing",
-}  # fmt: skip
+from candlecalc.workbook.tabs.working.made_of import HEADS, PARTS
 
 
 def has(part: str) -> tuple[Given, ...]:

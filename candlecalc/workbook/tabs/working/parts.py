@@ -1,11 +1,14 @@
 """The Part costs tab: what a unit of each part costs, and what one piece costs before any set is put together."""
 
-from candlecalc.season.tables.set_up import RECIPES
-from candlecalc.workbook.cells.columns import Column, look, result
-from candlecalc.workbook.cells.references import Carry, Named, Own, Same, at
-from candlecalc.workbook.cells.table_tab import result_tab
+from candlecalc.season.tables.set_up import EXTRAS, RECIPES
+from candlecalc.workbook.cells.columns import Column, look, result, total
+from candlecalc.workbook.cells.layout import OWN_ROW
+from candlecalc.workbook.cells.references import Carry, Named, Own, Same, Whole, at, sum_where, written
+from candlecalc.workbook.cells.table_tab import fault_of, result_tab
+from candlecalc.workbook.cells.words import WithCode
 from candlecalc.workbook.tabs.registry import register
-from candlecalc.workbook.tabs.working.amounts import HEADS, PARTS, WEIGHED, has
+from candlecalc.workbook.tabs.working.amounts import has
+from candlecalc.workbook.tabs.working.made_of import HEADS, PARTS, WEIGHED
 
 # What a piece's money is made of. A set adds up what its candles bring of each.
 PIECES = {
@@ -15,7 +18,7 @@ PIECES = {
     "paid": "Paid work",
     "overhead": "Production overhead",
     "own": "Own time",
-    "running": "Running costs",
+    "running": "running costs",
 }
 
 
@@ -30,6 +33,19 @@ def _unit_cost(part: str) -> Column:
     return look(f"{HEADS[part]}, {{money}} per {each}", cost, "unit_cost", needs=has(part))
 
 
+# Lines of the product without a cost, and lines that name no product: each may be this one's.
+OPEN_LINES = written(
+    'COUNTIFS({rows},{row})-COUNTIFS({rows},{row},{costs},">="&0)+COUNTIFS({wrong},{strays},{products},"<>")',
+    rows=Whole("extras", "row"),
+    row=OWN_ROW,
+    costs=Whole("extras", "cost"),
+    wrong=Whole("extras", fault_of(EXTRAS, "product")),
+    strays=WithCode("extras", "product"),
+    products=Whole("extras", "product"),
+)
+# Sums over other tabs are not stopped by an error everywhere.
+EXTRA = written("CHOOSE(1+({open}>0),{sum},NA())", open="open", sum=sum_where("extras", "cost", row=OWN_ROW))
+
 TAB = result_tab(
     "Part costs",
     "working",
@@ -40,7 +56,10 @@ TAB = result_tab(
         **{part: _unit_cost(part) for part in PARTS},
         "wax": result(piece("wax"), "parts_cost", amounts=Same("amounts", "wax_first", "wax_second"), costs=Own("wax_first", "wax_second")),
         "oils": result(piece("oils"), "parts_cost", amounts=Same("amounts", "oil_first", "oil_third"), costs=Own("oil_first", "oil_third")),
-        "other": result(piece("other"), "parts_cost", amounts=Same("amounts", "dye", "packing"), costs=Own("dye", "packing")),
+        "named": result("Parts that Recipes names, {money}", "parts_cost", amounts=Same("amounts", "dye", "packing"), costs=Own("dye", "packing")),
+        "open": look("Extra parts without a cost, lines", OPEN_LINES, "row"),
+        "extra": look("Extra parts, {money}", EXTRA, "money"),
+        "other": total(piece("other"), "named", "extra"),
         "minutes": result("Time, minutes", "minutes_each", each=Carry("recipes", "minutes"), setup=Carry("recipes", "setup"), batch=Carry("recipes", "usual_batch")),
         "paid_minutes": result("Paid time, minutes", "paid_minutes", minutes="minutes", share=Carry("recipes", "paid_share")),
         "own_minutes": result("Own time, minutes", "own_minutes", minutes="minutes", share=Carry("recipes", "paid_share")),

@@ -6,16 +6,18 @@ from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.tabs.make.batch import head, parts, work
 from candlecalc.workbook.tabs.make.batch.card import (
+    CANDLE_LINES,
     COSTS,
     COUNTING,
     DO,
     ENOUGH,
+    EXTRA_LINES,
     FOOT,
     LAST,
     PICK,
     POTS,
     SAID,
-    SET_LINES,
+    STEPS,
     TAB,
     WEIGH,
     Card,
@@ -24,20 +26,20 @@ from candlecalc.workbook.tabs.make.batch.card import (
 from candlecalc.workbook.tabs.make.batch.head import COUNT, DATE, ENTRIES, NOTHING_PICKED, PRODUCT
 from candlecalc.workbook.tabs.make.batch.work import CAUTIONS, COST
 from candlecalc.workbook.tabs.registry import register
-from candlecalc.workbook.tabs.working.amounts import WEIGHED
+from candlecalc.workbook.tabs.working.made_of import WEIGHED
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.printed import paper
 
-__all__ = ["CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "LAST", "NOTHING_PICKED", "PICK",
-           "POTS", "PRODUCT", "SAID", "SET_LINES", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
+__all__ = ["CANDLE_LINES", "CAUTIONS", "COST", "COSTS", "COUNT", "COUNTING", "DATE", "DO", "ENOUGH", "ENTRIES", "EXTRA_LINES", "LAST", "NOTHING_PICKED", "PICK",
+           "POTS", "PRODUCT", "SAID", "STEPS", "TAB", "WEIGH", "typed", "write"]  # fmt: skip
 
 # In all, what a page shows at 8 points; the blanks to write in are an inch wide on paper.
 WIDTHS = {
-    "A": 33,
+    "A": 32,
     "B": 12,
     "C": 10.5,
     "D": 10,
-    "E": 9,
+    "E": 10,
     **dict.fromkeys("FGH", 8.5),
     "I": 16.5,
     "J": 16.5,
@@ -68,9 +70,10 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     def column(letter: str) -> str:
         return f"{title}!${letter}${first}:${letter}${last}"
 
-    weighed, half_steps = f"SUM({column('B')})", f"{len(WEIGHED)}*N(scale_step)/2"
-    dye = f"N({title}!$B${last})"
-    jugs = f"MAX({column('E')})*N(batch_pots)"
+    # Of a set its candles stand there.
+    weighed, half_steps = f"IF(batch_packed=1,0,SUM({column('B')}))", f"{len(WEIGHED)}*N(scale_step)/2"
+    dye = f"IF(batch_packed=1,0,N({title}!$B${last}))"
+    jugs = f"MAX({column('E')})*N(batch_fuller_pots)+MAX({column('G')})*N(batch_fewer_pots)"
     a_piece, of_all = (f"N({title}!${letter}${LAST})" for letter in "BC")
     rounded = sum(not cost.function for cost in COST) * 10**-plan.coin_digits / 2 + ROUNDING
     product, count = (typed(letter, title) for letter in list(ENTRIES)[:2])

@@ -5,32 +5,35 @@ from dataclasses import dataclass
 
 from openpyxl.worksheet.worksheet import Worksheet
 
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout
 from candlecalc.workbook.cells.references import (
     Expression,
     Named,
+    Whole,
     Written,
     at,
     blank,
     braced,
     fed_by,
     standing,
+    text,
     unless,
     written,
 )
 from candlecalc.workbook.cells.table_tab import Tab
-from candlecalc.workbook.tabs.working.amounts import COUNTED, PARTS, WEIGHED
-from candlecalc.workbook.writing.draft import Draft, Formula
+from candlecalc.workbook.tabs.working.made_of import COUNTED, PARTS, WEIGHED
+from candlecalc.workbook.writing.draft import Draft, Formula, ruled_where
 
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 
 # Rows of the card: those of the head, and the heads of its sections.
 SAID, PICK, ENOUGH, POTS, WEIGH = 2, 3, 4, 5, 9
-COUNTING = WEIGH + len(WEIGHED) + 3
-SET_LINES = 4
-DO = COUNTING + len(COUNTED) + SET_LINES + 2
-STEPS = 8
+CANDLE_LINES, EXTRA_LINES = len(WEIGHED), 4  # of a set its candles stand where else is weighed
+COUNTING = WEIGH + len(WEIGHED) + 2
+DO = COUNTING + len(COUNTED) + EXTRA_LINES + 2
+STEPS = 9
 COSTS = DO + STEPS + 2
 COST_LINES = 7
 LAST = COSTS + COST_LINES
@@ -67,8 +70,13 @@ def empty(cell: Part) -> Expression:
 
 # Named cells of the card, and of Settings.
 MAKES, MELT, LARGEST, STEP = (Named(name) for name in ("batch_makes", "batch_melt", "largest_pot", "scale_step"))
-ROW = Named("batch_row")
+ROW, POTS_IN_ALL, IN_A_POT = (Named(name) for name in ("batch_row", "batch_pots", "batch_in_pot"))
+FULLER, FEWER = (
+    Named(name) for name in ("batch_fuller_pots", "batch_fewer_pots")
+)  # pots; the second for one candle less
+PACKED = f"$M${POTS}"  # 1 where a set is on the card
 UNPICKED = empty(MAKES)
+NOT_POURED: tuple[Part, ...] = (UNPICKED, f"{PACKED}=1")
 
 
 def typed(letter: str, sheet: str = "") -> str:
@@ -91,23 +99,34 @@ class Card:
         shown = part(value)
         for test in reversed(blank_if):
             shown = unless([part(test)], shown)
-        self.put(cell, Formula(f"={shown.spell(self.draft.plan, PLACE)}"), look, number)
+        self.put(cell, self._formula(shown), look, number)
+
+    def _formula(self, shown: Expression) -> Formula:
         self.draft.read.setdefault(TAB.title, set()).update(fed_by(shown, self.draft.plan, PLACE))
+        return Formula(f"={shown.spell(self.draft.plan, PLACE)}")
 
     def name(self, name: str, cell: str) -> None:
         self.draft.name(name, TAB.title, cell)
 
-    def boxes(self, row: int, letters: Iterable[str] = BOXES) -> None:
+    def boxes(self, row: int, letters: Iterable[str] = BOXES, *, where: str = "") -> None:
+        """Room to write by hand; only where a test holds, if there is one."""
         for letter in letters:
-            self.put(f"{letter}{row}", None, "write")
+            self.put(f"{letter}{row}", None, "write_where" if where else "write")
+            if where:
+                ruled_where(self.sheet, f"{letter}{row}", where, box=True)
+
+    def line(self, row: int, letters: str, where: str) -> None:
+        """A line under cells, where a test holds: a row that says nothing has none."""
+        ruled_where(self.sheet, f"{letters[0]}{row}:{letters[-1]}{row}", where)
 
     def height(self, row: int, points: float) -> None:
         self.sheet.row_dimensions[row].height = points
 
-    def section(self, row: int, heads: Sequence[str], *, words: str = WORDS, tall: bool = False) -> None:
+    def section(self, row: int, heads: Sequence[Part], *, words: str = WORDS, tall: bool = False) -> None:
         """The heads of a section over all columns, those of words to the left; tall ones take two lines."""
         for letter, head in zip(COLUMNS, [*heads, *[""] * (len(COLUMNS) - len(heads))], strict=True):
-            text, side = self.draft.plan.head(head) or None, "text" if letter in words else "row"
+            side = "text" if letter in words else "before"
+            text = self.draft.plan.head(head) or None if isinstance(head, str) else self._formula(head)
             self.draft.put(self.sheet[f"{letter}{row}"], text, "section", side, wrap=tall)
         self.height(row, 34 if tall else 20)
 
@@ -124,9 +143,27 @@ def of(table: str, key: str, row: Part = ROW) -> Expression:
 IS_SET = made_of('{kind}="set"', kind=of("recipes", "kind"))
 
 
+def unless_set(made: Part, packed: Part) -> Expression:
+    """One thing on the card of a candle that is poured, and another on that of a set."""
+    return made_of(f"IF({PACKED}=1,{{packed}},{{made}})", made=made, packed=packed)
+
+
 def words_unless_set(made: str, packed: str = "") -> Expression:
     """Words of the card for a candle that is poured, and others for a set."""
-    return made_of(f'IF(IFERROR(({{packing}})*1,0)>0,"{packed}","{made}")', packing=IS_SET)
+    return unless_set(text(made), text(packed))
+
+
+def line_of_product(table: str, line: int) -> Expression:
+    """The row of one of the product's lines on Sets or on Extra parts, which number them."""
+    return made_of(f'MATCH(batch_row&" {line}",{{keys}},0)', keys=Whole(table, "key"))
+
+
+def lines_beyond(table: str, key: str, room: int) -> Expression:
+    """How many lines the product has there that the card has no room for, in words."""
+    count = made_of("COUNTIF({rows},batch_row)", rows=Whole(table, key))
+    return made_of(
+        f'IFERROR(IF({{count}}>{room},"and "&({{count}}-{room})&" more: see {TABLES[table].title}",""),"")', count=count
+    )
 
 
 def of_material(key: str, name: str) -> Expression:

@@ -1,5 +1,6 @@
 """The foot of the bench card: what to do and how hot, what the batch costs, and cautions."""
 
+from itertools import zip_longest
 from typing import NamedTuple
 
 from candlecalc.season.tables.set_up import MATERIALS
@@ -13,6 +14,7 @@ from candlecalc.workbook.tabs.make.batch.card import (
     MAKES,
     NOTE_LINES,
     NOTES,
+    PACKED,
     PLACE,
     STEPS,
     UNPICKED,
@@ -39,14 +41,16 @@ class Step(NamedTuple):
     degrees: bool = True
 
 
+LABELLING = Step("Trim wicks, wipe, label with the batch no.", degrees=False)
 TO_DO = (
     Step("Vessels clean, dry and at room warmth; wicks fixed", "Take cured candles; put aside any with a flaw", degrees=False),
     Step("Melt the wax: its range is up to", "Check labels, cautions, batch nos.", "melt_high"),
-    Step("Melt no hotter than", "Write batch nos. under lot", "ceiling"),
-    Step("Stir dye in, then oil, slowly, at", "Wrap so that none can knock", "add_at"),
-    Step("Pour at", "Close; label with its batch no.", "pour_at"),
-    Step("Leave to set level, out of draughts; room is at", "Count what is packed, and what is left over"),
-    Step("Trim wicks, wipe, label with the batch no.", degrees=False),
+    Step("Heat it to", "Write batch nos. in their boxes", "heat_to"),
+    Step("Never hotter than", "Wrap so that none can knock", "ceiling"),
+    Step("Stir dye in, then oil, slowly, at", "Close; label with its batch no.", "add_at"),
+    Step("Pour at", "Count boxes, and what is left over", "pour_at"),
+    Step("Leave to set level, out of draughts; room is at"),
+    LABELLING,
     Step("Cure until", key="cure_days", degrees=False),
 )  # fmt: skip
 
@@ -68,7 +72,7 @@ COST = (
     Cost("Production overhead", "overhead"),
     MAKING,
     Cost("Own time, with set-up", "own"),
-    Cost("Running costs", "running"),
+    Cost("running costs", "running"),
     FULL,
 )
 
@@ -80,19 +84,36 @@ CAUTIONS = (
     "Air the room. Follow each data sheet; where it and this",
     "card differ, the data sheet and local rules decide.",
 )
+PACKING_CAUTIONS = (
+    "Pack candles that are set, cured and cool. Keep boxes out of",
+    "sun and heat. Each candle keeps its own label and cautions.",
+    "What must stand on the outside is for local rules to say.",
+)
 
 
 def write(card: Card) -> None:
-    card.section(DO, ["Do", "at", "", "", "", "", "", "done", "read", "time"])
+    read, time = words_unless_set("read"), words_unless_set("time")
+    card.section(DO, ["Do", words_unless_set("at"), "", "", "", "", "", "done", read, time], words="AHIJ")
     for row, step in zip(range(DO + 1, DO + 1 + STEPS), TO_DO, strict=True):
         _step(card, row, step)
+    _panel(card, DO + 1 + TO_DO.index(LABELLING))
     card.section(COSTS, ["Cost at this number, {money}", "a piece", "the batch", "", "Cautions"], words="AEIJ")
     for row, cost in zip(range(COSTS + 1, COSTS + 1 + COST_LINES), COST, strict=True):
         _cost(card, row, cost)
-    for row, words in enumerate(CAUTIONS, start=COSTS + 1):
-        card.put(f"E{row}", words, "label")
+    for row, (poured, packed) in enumerate(zip_longest(CAUTIONS, PACKING_CAUTIONS, fillvalue=""), start=COSTS + 1):
+        card.shows(f"E{row}", words_unless_set(poured, packed), "label")
     _flash(card, COSTS + len(CAUTIONS) + 1)
     _notes(card)
+
+
+def _panel(card: Card, row: int) -> None:
+    """How large a label the vessel has room for, where that is known."""
+    wide, high = (of("vessels", f"panel_{side}", of("workings", "vessel_row")) for side in ("width", "height"))
+    unit = card.draft.plan.measures.length_unit
+    words = made_of(
+        f'IF(COUNT({{wide}},{{high}})=2,"label panel: "&{{wide}}&" by "&{{high}}&" {unit}","")', wide=wide, high=high
+    )
+    card.shows(f"D{row}", words, "note", blank_if=[UNPICKED, empty(of("workings", "vessel_row"))])
 
 
 def _step(card: Card, row: int, step: Step) -> None:
@@ -100,9 +121,10 @@ def _step(card: Card, row: int, step: Step) -> None:
     if step.key:
         _from_the_wax(card, row, step.key)
     if step.degrees:
-        card.shows(f"C{row}", words_unless_set(_degree(card), ""), "label")
-    card.boxes(row, "HIJ")
-    card.height(row, 24)
+        card.shows(f"C{row}", words_unless_set(_degree(card)), "label")
+    card.boxes(row, "H", where=f'$A{row}<>""')
+    card.boxes(row, "IJ", where=f"{PACKED}<>1")
+    card.height(row, 21)
 
 
 def _from_the_wax(card: Card, row: int, key: str) -> None:
@@ -115,7 +137,7 @@ def _from_the_wax(card: Card, row: int, key: str) -> None:
     else:
         unknown = made_of("{known}=0", known=known)
         shown, number = value, "temperature"
-    card.shows(f"B{row}", shown, "strong_result", number, blank_if=[UNPICKED, no_wax, unknown])
+    card.shows(f"B{row}", shown, "strong", number, blank_if=[UNPICKED, no_wax, unknown])
 
 
 def _notes(card: Card) -> None:
@@ -124,7 +146,7 @@ def _notes(card: Card) -> None:
     card.section(NOTES, ["Notes"])
     for row in range(NOTES + 1, NOTES + 1 + NOTE_LINES):
         for letter in COLUMNS:
-            card.put(f"{letter}{row}", None, "weigh_small")
+            card.put(f"{letter}{row}", None, "write_line")
         card.height(row, 24)
 
 
