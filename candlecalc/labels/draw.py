@@ -15,7 +15,8 @@ from pypdf.generic import DictionaryObject, NameObject
 from candlecalc.labels import letters
 from candlecalc.labels.pictograms import SYMBOLS, drawn, least_sides
 from candlecalc.labels.positions import correction, places
-from candlecalc.labels.shapes import CROSS, OVER, RULER_ACROSS, RULER_DOWN, Label, Paper, Text
+from candlecalc.labels.shapes import CROSS, OVER, Label, Paper, Text
+from candlecalc.season.tables.labels import RULER_ACROSS, RULER_DOWN
 
 LABELS, RULERS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ"))
 SYMBOL_FILES = {code: f"symbols/{name}" for code, name in SYMBOLS.items()}

@@ -10,9 +10,10 @@ from candlecalc.quantities.days import read as day_of
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.folder import FORMULA_MARKS, UnreadableError, lines_of
 from candlecalc.season.season import without_blanks
+from candlecalc.season.tables.labels import LABELS, PAPERS
 
 DEMO = Path(__file__).parent / "demo"
-NEEDED = (entries.PAPERS, entries.PRODUCTS, entries.LABELS)
+NEEDED = (PAPERS, entries.PRODUCTS, LABELS)
 
 Row = dict[str, Any]
 

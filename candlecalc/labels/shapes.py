@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from candlecalc.season.tables.labels import RULER_ACROSS, RULER_DOWN, SHEETS
+
 # What is drawn may shrink a little on its way to paper: so much over every least height, side and area.
 OVER = 1.01
 
@@ -59,8 +61,8 @@ class Paper:
     outline: bool = False
     read_left: float = 20.0
     read_top: float = 20.0
-    read_across: float = 150.0
-    read_down: float = 200.0
+    read_across: float = RULER_ACROSS
+    read_down: float = RULER_DOWN
 
     @property
     def page(self) -> tuple[float, float]:
@@ -77,9 +79,6 @@ class Paper:
 
 
 TYPED_AS = {"sign": "fire", "signal word": "hazard", "pictogram": "hazard", "names": "hazard"}
-KINDS = ("front", "warning", "base")
-SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 
-# The calibration page: a cross so far from the left edge and from the top, and two rulers that begin there.
+# The calibration page has a cross so far from the left edge and from the top; its rulers begin there.
 CROSS = (20.0, 20.0)
-RULER_ACROSS, RULER_DOWN = 150.0, 200.0

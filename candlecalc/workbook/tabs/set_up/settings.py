@@ -6,6 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
+from candlecalc.season.hazards import LOAD_PARTS
 from candlecalc.season.tables.once import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
@@ -97,6 +98,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         lines += [
             ("A thing in a line's number", "key_thing", KEY_THING, "count"),
             ("A day in a line's number", "key_day", KEY_DAY, "count"),
+            ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):

@@ -1,0 +1,42 @@
+"""How far the load of a candle may rise before it takes another class."""
+
+from typing import List, NamedTuple, Optional, Sequence
+
+from candlecalc.calc.datasheet.lines import Numbers
+from candlecalc.calc.datasheet.mixture import candle
+from candlecalc.calc.datasheet.substance import Line
+
+STEPS = 5000  # of a load of 50 %: hundredths of a percent
+HIGHEST = 0.5  # of wax
+
+
+class Rise(NamedTuple):
+    """The highest load, in whole hundredths of a percent, that keeps the classes, and those that it takes above."""
+
+    load: float
+    then: List[str]
+
+
+def rise(lines: List[Line], loads: Sequence[float], dilutions: Numbers, fixed: Sequence[bool]) -> Optional[Rise]:
+    """The load up to which the classes stay as they are; None where they stay up to half the wax weight.
+
+    The oils keep their shares of each other; what is `fixed`, such as a dye, stays as it is. More of everything never
+    takes a class away, so halving the interval finds the load.
+    """
+    now = sum(load for load, stays in zip(loads, fixed) if not stays)
+
+    def classes(step: int) -> List[str]:
+        wanted = step / STEPS * HIGHEST
+        scaled = [load if stays else load * wanted / now for load, stays in zip(loads, fixed)]
+        return [each.name for each in candle(lines, scaled, dilutions, None, "additive", "EU", 0.0).classes]
+
+    if not now:
+        return None
+    kept, taken = round(now / HIGHEST * STEPS), STEPS
+    same = [each.name for each in candle(lines, loads, dilutions, None, "additive", "EU", 0.0).classes]
+    if classes(taken) == same:
+        return None
+    while taken - kept > 1:
+        half = (kept + taken) // 2
+        kept, taken = (half, taken) if classes(half) == same else (kept, half)
+    return Rise(kept / STEPS * HIGHEST, classes(taken))
