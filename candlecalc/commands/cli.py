@@ -270,10 +270,12 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
 
 
 @main.command()
-@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="[FOLDER] OUT.pdf")
-@click.option("--demo", is_flag=True, help="From an invented maker's folder, in place of FOLDER.")
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="[SOURCE] OUT.pdf")
+@click.option("--demo", is_flag=True, help="From an invented maker's folder, in place of SOURCE.")
 @click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
 @click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
+@click.option("--rules", type=click.Choice(["us", "gb", "eu"]), help="By whose rules, where a product has several.")
+@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base.")
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
@@ -283,6 +285,8 @@ def labels(
     demo: bool,
     product: str,
     kind: str,
+    rules: str | None,
+    batch: str,
     paper: str,
     skip: int,
     calibrate: bool,
@@ -290,12 +294,13 @@ def labels(
 ) -> None:
     """Print labels at true size: a sheet of one label as a PDF.
 
-    FOLDER holds papers.csv, products.csv, labels.csv and oils.csv. PROOF
-    stands across a label until every text on it is confirmed.
+    SOURCE is a workbook with the year's records, its season as a folder, or a
+    folder of papers.csv, products.csv, labels.csv and oils.csv. PROOF stands
+    across a label until every text on it is confirmed.
     """
-    *folders, out = paths
-    if len(folders) != (0 if demo else 1):
-        raise click.UsageError("give --demo and OUT.pdf" if demo else "give FOLDER and OUT.pdf, or --demo and OUT.pdf")
+    *sources, out = paths
+    if len(sources) != (0 if demo else 1):
+        raise click.UsageError("give --demo and OUT.pdf" if demo else "give SOURCE and OUT.pdf, or --demo and OUT.pdf")
     _new_file(out, ".pdf", force)
     with _told():
         try:
@@ -304,8 +309,9 @@ def labels(
             raise Problem(f"labels need {problem.name}: pip install 'candlecalc[labels]'") from None
         from candlecalc.labels.folder import DEMO
 
-        source = DEMO if demo else folders[0]
-        _answer(printing.made(source, out, product, kind, paper, skip, calibrate=calibrate, force=force))
+        source = DEMO if demo else sources[0]
+        wanted = printing.Wanted(product, kind, paper, skip, batch, rules or "")
+        _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
 
 
 @main.group()

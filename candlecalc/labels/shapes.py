@@ -36,11 +36,16 @@ class Label:
     kind: str  # front, warning or base
     texts: tuple[Text, ...]
     holds: float | None = None  # ml, which decides the sizes of a hazard label
+    not_counted: tuple[str, ...] = ()  # what the hazard elements leave out
 
     @property
     def unconfirmed(self) -> list[Text]:
-        """What is still to be confirmed: until there is nothing, PROOF stands across the label."""
         return [text for text in self.texts if not text.confirmed]
+
+    @property
+    def is_proof(self) -> bool:
+        """Whether PROOF stands across it: something is still to be confirmed, or was not counted."""
+        return bool(self.unconfirmed or self.not_counted)
 
 
 @dataclass(frozen=True)

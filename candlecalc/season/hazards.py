@@ -94,9 +94,7 @@ def _rise(given: Asked) -> Row:
     columns = given.columns
     lines = lines_of(*(columns[key] for key in ("substances", "concentrations", "classes", "specifics", "oils")))
     higher = rise(lines, given.loads, columns["dilutions"], given.dyes)
-    if higher is None:
-        return {"keeps_to": None, "then": None}
-    return {"keeps_to": higher.load, "then": "; ".join(higher.then)}
+    return {"keeps_to": higher.load, "then": _joined(higher.then)} if higher else {}
 
 
 class _By:
@@ -113,7 +111,7 @@ class _By:
 
     def not_counted(self, without_sheet: Sequence[str]) -> str | None:
         """What of the sheets was not read, and which oils have none."""
-        words = [each.element for each in self._label if each.element.startswith(("not read", "no CAS", "cannot"))]
+        words = [each.element for each in self._label if each.element.startswith(("not read", "cannot"))]
         return _joined([*(f"no data sheet typed: {name}" for name in without_sheet), *words])
 
     def unconfirmed(self) -> str | None:

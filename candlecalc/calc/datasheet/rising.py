@@ -11,14 +11,14 @@ HIGHEST = 0.5  # of wax
 
 
 class Rise(NamedTuple):
-    """The highest load, in whole hundredths of a percent, that keeps the classes, and those that it takes above."""
+    """The highest load, in whole hundredths of a percent, that keeps the classes, and the classes above it."""
 
     load: float
     then: List[str]
 
 
 def rise(lines: List[Line], loads: Sequence[float], dilutions: Numbers, fixed: Sequence[bool]) -> Optional[Rise]:
-    """The load up to which the classes stay as they are; None where they stay up to half the wax weight.
+    """The load up to which the classes stay as they are, half the wax weight at most; None where there is no oil.
 
     The oils keep their shares of each other; what is `fixed`, such as a dye, stays as it is. More of everything never
     takes a class away, so halving the interval finds the load.
@@ -35,7 +35,7 @@ def rise(lines: List[Line], loads: Sequence[float], dilutions: Numbers, fixed: S
     kept, taken = round(now / HIGHEST * STEPS), STEPS
     same = [each.name for each in candle(lines, loads, dilutions, None, "additive", "EU", 0.0).classes]
     if classes(taken) == same:
-        return None
+        return Rise(HIGHEST, [])
     while taken - kept > 1:
         half = (kept + taken) // 2
         kept, taken = (half, taken) if classes(half) == same else (kept, half)

@@ -73,9 +73,10 @@ PARTS = {
     **{f"state_{nth}": _part(f"Oil {at}, as it rests on it", name, row, _of_oil(share)) for at, (nth, (name, row, share)) in enumerate(OILS.items(), start=1)},
     "state_dye": _part("Dye, as it rests on it", "dye", "dye_row", written("N({share})", share=Same("workings", "share_dye"))),
 }  # fmt: skip
+HOLD_UP_TO = written('IFERROR({load}/({load}>0),"")', load=at("hazards_found", "keeps_to", "place"))
 PLACE = written('IFERROR(MATCH({state},{states},0),"")', state="state", states=Whole("hazards_found", "state"))
 TOLD = written(
-    'IFERROR(REPT({changed},({lines}>0)*({place}=""))&REPT("Not counted: "&{lacking},{lacking}<>""),"")',
+    'IFERROR(REPT({changed},(N({lines})>0)*({place}=""))&REPT("Not counted: "&{lacking},{lacking}<>""),"")',
     changed=text(f"Recipe or sheets changed since: {MAKE_IT_NEW}"),
     lines="lines",
     place="place",
@@ -91,7 +92,7 @@ TAB = result_tab(
     {
         **{key: _found(key, *WORDS[key]) for key in ("classes", "signal", "pictograms", "statements", "names")},
         "load": look("Load, of wax", Same("workings", "load"), "percent", needs=FOUND),
-        "keeps_to": look(KEEPS_TO, at("hazards_found", "keeps_to", "place"), "fine_percent", needs=(*FOUND, at("hazards_found", "keeps_to", "place"))),
+        "keeps_to": look(KEEPS_TO, HOLD_UP_TO, "fine_percent", needs=FOUND),
         **{key: _found(key, *WORDS[key]) for key in ("then", "precautions", "duties", "small", "unconfirmed", "not_counted")},
         "lines": look("Lines on Oil sheets", _lines_of(*(row for _, row, _ in OILS.values()), "dye_row"), "row"),
         "place": look("Row on Hazards found", PLACE, "row"),

@@ -7,7 +7,7 @@ from candlecalc.season.tables.labels import OIL_SHEETS
 from candlecalc.workbook.cells.checks import Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import Plan
-from candlecalc.workbook.cells.references import Named, Results, Whole, as_text, at, joined, row_in, text, written
+from candlecalc.workbook.cells.references import Named, Results, as_text, at, joined, row_in, text, written
 from candlecalc.workbook.cells.table_tab import entry_tab, words_column
 from candlecalc.workbook.tabs.registry import Shown, register
 
@@ -24,9 +24,9 @@ PLACE = written(
     places=Results("sheets_read", "place"),
 )
 UNREAD = written(
-    'IFERROR(CHOOSE(1+({place}=0),"Not read: "&INDEX({unread},{place}),{new}),"")',
+    'IFERROR(CHOOSE(1+({place}=0),REPT("Not read: "&{unread},{unread}<>""),{new}),"")',
     place="place",
-    unread=Whole("sheets_read", "unread"),
+    unread=at("sheets_read", "unread", "place"),
     new=text(f"Typed or changed since it was read: {MAKE_IT_NEW}"),
 )
 
