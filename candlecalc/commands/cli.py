@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought"]
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought", "sheets", "hazards"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -73,7 +73,11 @@ def main(context: click.Context) -> None:
 @click.option("--season", "name", metavar="NAME", help="What to call the season.")
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
-@click.option("--records", is_flag=True, help="With tabs for the year's records: what you buy, and what it cost.")
+@click.option(
+    "--records",
+    is_flag=True,
+    help="With tabs for the year's records: what you buy and what it cost, and what goes on labels.",
+)
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 def new(
     out: Path,
@@ -128,8 +132,8 @@ def check(book: Path) -> None:
 def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
     """Show the costs, the prices or a batch of a workbook or a folder.
 
-    Of a workbook with the year's records: its purchases, and what was bought of
-    each material.
+    Of a workbook with the year's records: its purchases, what was bought of
+    each material, its oil sheets, and the hazards that they bring.
     """
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")
@@ -267,6 +271,31 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
 
     with _told():
         _print(adding.add(mine, out, force=force))
+
+
+@main.command("import")
+@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--as", "kind", type=click.Choice(["oil-sheet"]), required=True, help="What the file is.")
+@click.option("--material", required=True, metavar="NAME", help="The oil or dye that the sheet is of.")
+@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="The date on the data sheet.")
+@click.option("--version", metavar="NO", default="", help="The version on the data sheet.")
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any, version: str, force: bool) -> None:
+    """Read section 3 of a data sheet into a new workbook.
+
+    FILE is CSV or copied text; - for what is pasted. OUT is BOOK with its
+    lines on Oil sheets, in place of those of the same oil; BOOK stays as it is.
+    """
+    _new_file(out, ".xlsx", force)
+    if out.exists() and out.samefile(book):
+        raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    from candlecalc.commands import importing
+
+    with _told():
+        imported = importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+    _answer(imported)
 
 
 @main.command()

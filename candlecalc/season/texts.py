@@ -1,12 +1,10 @@
 """The texts of ours that a label may carry: by the code or topic that a maker types, with how each was read."""
 
 import candlecalc.tables as tables
-from candlecalc.season.season import Row, Season
-
-READ = "read in the text"
+from candlecalc.season.season import Row
 
 
-def ours(season: Season) -> list[Row]:
+def ours() -> list[Row]:
     """Every statement of the tables once."""
     hazard = [_row(row["code"], row["text"], row["status"]) for row in tables.rows("hazard_statements")]
     fire = [_row(row["statement"], f"{row['statement']}.", row["status"]) for row in tables.rows("fire_statements")]

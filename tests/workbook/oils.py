@@ -8,6 +8,7 @@ from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 
 PEAR, ORANGE, CLOVE, AMBER = "Pear and honey oil", "Bitter orange oil", "Clove and bay oil", "Amber dye flakes"
+KEYS = ("material", "substance", "concentration", "classes")
 OF_LIMONENE = "Flam. Liq. 3 H226; Skin Sens. 1B H317; Aquatic Chronic 1 H410"
 SHEETS = [
     (PEAR, "Citral 5392-40-5", "3-5 %", "Skin Sens. 1 H317; Eye Irrit. 2 H319", None),

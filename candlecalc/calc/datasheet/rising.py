@@ -1,17 +1,18 @@
 """How far the load of a candle may rise before it takes another class."""
 
+import math
 from typing import List, NamedTuple, Optional, Sequence
 
 from candlecalc.calc.datasheet.lines import Numbers
 from candlecalc.calc.datasheet.mixture import candle
 from candlecalc.calc.datasheet.substance import Line
 
-STEPS = 5000  # of a load of 50 %: hundredths of a percent
 HIGHEST = 0.5  # of wax
+STEPS = 500  # of it: tenths of a percent
 
 
 class Rise(NamedTuple):
-    """The highest load, in whole hundredths of a percent, that keeps the classes, and the classes above it."""
+    """The highest load, in whole tenths of a percent, that keeps the classes, and the classes above it."""
 
     load: float
     then: List[str]
@@ -32,11 +33,11 @@ def rise(lines: List[Line], loads: Sequence[float], dilutions: Numbers, fixed: S
 
     if not now:
         return None
-    kept, taken = round(now / HIGHEST * STEPS), STEPS
+    kept, taken = math.floor(now / HIGHEST * STEPS), STEPS
     same = [each.name for each in candle(lines, loads, dilutions, None, "additive", "EU", 0.0).classes]
     if classes(taken) == same:
         return Rise(HIGHEST, [])
     while taken - kept > 1:
         half = (kept + taken) // 2
         kept, taken = (half, taken) if classes(half) == same else (kept, half)
-    return Rise(kept / STEPS * HIGHEST, classes(taken))
+    return Rise(max(kept / STEPS * HIGHEST, now), classes(taken))

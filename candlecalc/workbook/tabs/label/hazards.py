@@ -66,7 +66,7 @@ def _lines_of(*rows: str) -> Expression:
 
 
 def _found(key: str, head: str, width: float) -> Column:
-    return look(head, as_text(at("hazards_found", key, "place")), needs=FOUND, width=width)
+    return look(head, as_text(at("hazards_found", key, "place")), "note", needs=FOUND, width=width)
 
 
 PARTS = {
@@ -92,7 +92,7 @@ TAB = result_tab(
     {
         **{key: _found(key, *WORDS[key]) for key in ("classes", "signal", "pictograms", "statements", "names")},
         "load": look("Load, of wax", Same("workings", "load"), "percent", needs=FOUND),
-        "keeps_to": look(KEEPS_TO, HOLD_UP_TO, "fine_percent", needs=FOUND),
+        "keeps_to": look(KEEPS_TO, HOLD_UP_TO, "percent", needs=FOUND),
         **{key: _found(key, *WORDS[key]) for key in ("then", "precautions", "duties", "small", "unconfirmed", "not_counted")},
         "lines": look("Lines on Oil sheets", _lines_of(*(row for _, row, _ in OILS.values()), "dye_row"), "row"),
         "place": look("Row on Hazards found", PLACE, "row"),

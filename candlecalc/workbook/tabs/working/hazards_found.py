@@ -7,17 +7,17 @@ from candlecalc.workbook.tabs.registry import register
 
 # What is found, by key: its head on both tabs, and how wide its words are.
 WORDS = {
-    "classes": ("Classes", 34),
+    "classes": ("Classes", 40),
     "signal": ("Signal word", 10),
     "pictograms": ("Pictograms", 14),
     "statements": ("Statements", 16),
-    "names": ("Names to print", 40),
-    "precautions": ("Precautions to choose from", 40),
-    "duties": ("Duties", 60),
-    "small": ("Up to 125 ml", 50),
-    "unconfirmed": ("Unconfirmed: check against", 60),
+    "names": ("Names to print", 50),
+    "precautions": ("Precautions to choose from", 70),
+    "duties": ("Duties", 110),
+    "small": ("Up to 125 ml", 90),
+    "unconfirmed": ("Unconfirmed: check against", 150),
     "not_counted": ("Not counted", 36),
-    "then": ("Classes above that load", 34),
+    "then": ("Classes above that load", 40),
 }
 KEEPS_TO = "Classes hold up to, of wax"
 
@@ -28,8 +28,8 @@ TAB = values_tab(
     RECIPES,
     {
         "state": value("Written for", width=60),
-        "keeps_to": value(KEEPS_TO, "fine_percent"),
-        **{key: value(head, width=width) for key, (head, width) in WORDS.items()},
+        "keeps_to": value(KEEPS_TO, "percent"),
+        **{key: value(head, "note", width) for key, (head, width) in WORDS.items()},
     },
     found,
 )
