@@ -308,6 +308,7 @@ def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
+@click.option("--check-sheet", is_flag=True, help="A page a product of all that its labels state and lack, to sign.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 def labels(
     paths: tuple[Path, ...],
@@ -319,6 +320,7 @@ def labels(
     paper: str,
     skip: int,
     calibrate: bool,
+    check_sheet: bool,
     force: bool,
 ) -> None:
     """Print labels at true size: a sheet of one label as a PDF.
@@ -340,7 +342,10 @@ def labels(
 
         source = DEMO if demo else sources[0]
         wanted = printing.Wanted(product, kind, paper, skip, batch, rules or "")
-        _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
+        if check_sheet:
+            _answer(printing.checked(source, out, wanted, force=force))
+        else:
+            _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
 
 
 @main.group()

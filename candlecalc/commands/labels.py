@@ -8,9 +8,11 @@ from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
 from candlecalc.labels import draw, folder, from_season
+from candlecalc.labels.check_sheet import MISSING, check_sheet
 from candlecalc.labels.shapes import Label, Paper
 from candlecalc.labels.texts import facts_of, label_of
 from candlecalc.season.season import Season
+from candlecalc.season.tables.labels import SHEETS
 
 TO_CONFIRM = (
     "Confirm what stands on a label with the market's own authorities, each standard's text, and the supplier's data "
@@ -53,18 +55,46 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
     return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 
+def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
+    """Write check sheets: of one product or of all, by the rules asked for or by all that each is sold under."""
+    season = _season(source)
+    poured = _poured(season)
+    names = (
+        [wanted.product]
+        if wanted.product
+        else [str(row["product"]) for _, row in season.rows("recipes") if row["kind"] == "made" and row["product"]]
+    )
+    sheets = []
+    for name in names:
+        for rules in [wanted.rules] if wanted.rules else from_season.sold_under(season, name):
+            held = from_season.read(season, poured, name, rules)
+            product = str(held.products[0]["product"])
+            sheets.append(check_sheet(held, product, from_season.shipping(season, product)))
+    if not sheets:
+        raise ValueError(f"{from_season.CALLED.products}: {NOTHING_SOLD}")
+    page = SHEETS[str(season.settings["paper"]).casefold()]
+    write_whole(out, draw.check_sheets(sheets, page), force=force)
+    missing = sum(line.state.startswith(MISSING) for sheet in sheets for line in sheet.asked)
+    return Answer([f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing", TO_CONFIRM], False)
+
+
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
     """What labels are made from: a workbook, a season's folder, or a folder for labels alone."""
     if source.is_dir() and not (source / "settings.csv").is_file():
         if wanted.rules:
             raise ValueError(f"--rules is for a workbook: in {source} products.csv says which rules a label follows")
         return None, folder.read(source)
+    season = _season(source)
+    return season, from_season.read(season, _poured(season), wanted.product, wanted.rules)
+
+
+def _season(source: Path) -> Season:
     season = held_in(source).season
     if not season.records:
         raise ValueError(
             f"{source}: it has no tabs for labels; make it anew with candlecalc new NEW.xlsx --from {source} --records"
         )
-    return season, from_season.read(season, _poured(season), wanted.product, wanted.rules)
+    return season
 
 
 def _poured(season: Season) -> dict[str, from_season.Poured]:
@@ -72,7 +102,9 @@ def _poured(season: Season) -> dict[str, from_season.Poured]:
     from candlecalc.workbook import book
     from candlecalc.workbook.reports.report import Calculated
 
-    calculated = Calculated(season, book.drafted(season, book.date_of(season)))
+    # Rows that would stay blank cost time alone.
+    typed = {key: int(max(rows.index, default=0)) + 1 for key, rows in season.tables.items()}
+    calculated = Calculated(season, book.drafted(season, book.date_of(season), rows_of=typed))
     vessels = {str(row["vessel"]).casefold(): row for _, row in season.rows("vessels")}
     measures = season.measures
     found = {}

@@ -13,13 +13,14 @@ import typst
 from pypdf.generic import DictionaryObject, NameObject
 
 from candlecalc.labels import letters
+from candlecalc.labels.check_sheet import TO_SIGN, CheckSheet
 from candlecalc.labels.pictograms import SYMBOLS, drawn, least_sides
 from candlecalc.labels.positions import correction, places
 from candlecalc.labels.shapes import CROSS, OVER, Label, Paper, Text
 from candlecalc.season.fields import short
 from candlecalc.season.tables.labels import PAPERS, RULER_ACROSS, RULER_DOWN
 
-LABELS, RULERS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ"))
+LABELS, RULERS, CHECKS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ", "check.typ"))
 SYMBOL_FILES = {code: f"symbols/{name}" for code, name in SYMBOLS.items()}
 MARGIN = 1.5  # mm that stay free along the edge of a label, where a sheet may have slipped
 SQUARE_IN_CIRCLE = 0.5**0.5
@@ -105,6 +106,20 @@ def calibration(paper: Paper, where: str) -> bytes:
         ],
     }
     return _pdf(RULERS, asked)
+
+
+def check_sheets(sheets: Sequence[CheckSheet], page: tuple[float, float]) -> bytes:
+    """Check sheets as a PDF, each from a page of its own on; a ValueError says which letter the font lacks."""
+    asked = {
+        "title": "Check sheets for labels",
+        "page": page,
+        "to_sign": TO_SIGN,
+        "sheets": [sheet._asdict() for sheet in sheets],
+    }
+    missing = letters.lacking(letters.plain(json.dumps(asked, ensure_ascii=False)))
+    if missing:
+        raise ValueError(f"check sheet: the font has no {', '.join(missing)}; write it otherwise")
+    return _pdf(CHECKS, asked)
 
 
 def _typed_as(key: str) -> str:

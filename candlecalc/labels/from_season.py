@@ -5,7 +5,7 @@ from typing import Any, NamedTuple
 
 from candlecalc.labels.folder import Called, Held, Row, paper_of, said_twice
 from candlecalc.quantities import units
-from candlecalc.season.oils import asked, poured, sheets
+from candlecalc.season.oils import asked, of_sheet, poured, sheets
 from candlecalc.season.season import Season, problems
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS
 
@@ -106,6 +106,21 @@ def _oils(season: Season, recipes: Iterable[Row]) -> Iterable[Row]:
             if not lines:
                 blank = dict.fromkeys(("substance", "concentration", "classes", "specifics", "sample"))
                 yield {"product": recipe["product"], "oil": part.material, "load": part.load, **blank}
+
+
+def shipping(season: Season, product: str) -> list[str]:
+    """What to ask the carrier about, from the data sheets of a product's oils: no class of our own."""
+    recipe = next(row for _, row in season.rows("recipes") if str(row["product"]).casefold() == product.casefold())
+    of_oil = {str(row["material"]).casefold(): row for _, row in season.rows("materials")}
+    typed, degree = sheets(season), f"\u00b0{season.measures.temperature_unit}"
+    told = []
+    for part in poured(recipe):
+        flash = of_oil.get(part.material.casefold(), {}).get("flash_point")
+        point = f"flash point {flash:g} {degree}" if isinstance(flash, float) else "no flash point on Materials"
+        section = of_sheet(typed.get(part.material.casefold(), []), "transport")
+        says = f'section 14 says "{section}"' if section else "section 14 is not typed on Oil sheets"
+        told.append(f"shipping: {part.material}: {point}; {says}: confirm with the carrier, for the candle and the oil")
+    return told
 
 
 def _in_millimetres(season: Season, row: Mapping[str, Any]) -> Row:

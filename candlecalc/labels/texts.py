@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Literal, NamedTuple
 
+from candlecalc.calc.datasheet.findings import NOTHING_TYPED
 from candlecalc.calc.datasheet.label import LabelLine
 from candlecalc.calc.hazard_label import hazard_cautions, label_of_candle
 from candlecalc.calc.label import (
@@ -203,7 +204,9 @@ def _told(found: LabelLine) -> str:
 
 def _by_name(found: LabelLine, oils: Sequence[str]) -> str:
     """What was not counted, an oil by its name in place of its number."""
-    told = re.sub(r"for oil (\d+)", lambda number: f"for {oils[int(number[1]) - 1]}", found.element)
+    if found.element == NOTHING_TYPED:
+        return f"no data sheet typed for {', '.join(oils)}"
+    told = re.sub(r"for oil (\d+).*", lambda number: f"for {oils[int(number[1]) - 1]}", found.element)
     return f"{told} ({found.why.partition(',')[0]})" if found.why and told.startswith("not read") else told
 
 

@@ -1,6 +1,5 @@
 """What a recipe pours of oils and dyes, and the lines of their data sheets as the maker typed them."""
 
-import datetime
 from collections.abc import Iterable
 from typing import Any, NamedTuple
 
@@ -70,10 +69,6 @@ def asked(parts: Iterable[Poured], typed: dict[str, list[Row]]) -> Asked:
 def of_sheet(lines: Iterable[Row], key: str) -> Any:
     """What is typed once, on any of a sheet's lines."""
     return next((line[key] for line in lines if line[key] is not None), None)
-
-
-def shown_date(value: Any) -> str:
-    return value.isoformat() if isinstance(value, datetime.date) else ""
 
 
 def _number(value: Any) -> float:
