@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought", "sheets", "hazards"]
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought", "sheets", "hazards", "labels"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -133,7 +133,8 @@ def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, a
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases, what was bought of
-    each material, its oil sheets, and the hazards that they bring.
+    each material, its oil sheets, the hazards that they bring, and what labels
+    declare.
     """
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")

@@ -42,7 +42,7 @@ PRINTED = {
     "supplemental": "hazard",
 }
 NO_WORD = "none"  # in place of a signal word
-TOLD = ("duty", "small package")
+TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
 NOT_CHECKED = "your own words; read them once more"
 
