@@ -1,6 +1,6 @@
 """The command that prints labels, and the check sheets of what stands on them."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
 
@@ -8,7 +8,7 @@ from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
 from candlecalc.labels import draw, folder, from_season
-from candlecalc.labels.check_sheet import MISSING, check_sheet
+from candlecalc.labels.check_sheet import MISSING, CheckSheet, check_sheet
 from candlecalc.labels.shapes import Label, Paper
 from candlecalc.labels.texts import facts_of, label_of
 from candlecalc.season.season import Season
@@ -64,18 +64,34 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
         if wanted.product
         else [str(row["product"]) for _, row in season.rows("recipes") if row["kind"] == "made" and row["product"]]
     )
-    sheets = []
+    sheets: list[CheckSheet] = []
+    left_out: list[str] = []
     for name in names:
-        for rules in [wanted.rules] if wanted.rules else from_season.sold_under(season, name):
-            held = from_season.read(season, poured, name, rules)
-            product = str(held.products[0]["product"])
-            sheets.append(check_sheet(held, product, from_season.shipping(season, product)))
+        try:
+            sheets += _of_product(season, poured, name, wanted.rules)
+        except ValueError as problem:
+            if wanted.product:
+                raise
+            left_out.append(f"left out: {name}: {problem}")
     if not sheets:
-        raise ValueError(f"{from_season.CALLED.products}: {NOTHING_SOLD}")
+        raise ValueError("; ".join(left_out) or f"{from_season.CALLED.products}: {NOTHING_SOLD}")
     page = SHEETS[str(season.settings["paper"]).casefold()]
     write_whole(out, draw.check_sheets(sheets, page), force=force)
-    missing = sum(line.state.startswith(MISSING) for sheet in sheets for line in sheet.asked)
-    return Answer([f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing", TO_CONFIRM], False)
+    missing = sum(line.state == MISSING for sheet in sheets for line in sheet.asked)
+    made_of = f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing"
+    return Answer(
+        [f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing", *left_out, TO_CONFIRM], False
+    )
+
+
+def _of_product(
+    season: Season, poured: Mapping[str, from_season.Poured], name: str, rules: str
+) -> Iterator[CheckSheet]:
+    """A check sheet for each set of rules that a product is sold under, or for those asked for."""
+    for each in [rules] if rules else from_season.sold_under(season, name):
+        held = from_season.read(season, poured, name, each)
+        product = str(held.products[0]["product"])
+        yield check_sheet(held, product, from_season.shipping(season, product))
 
 
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:

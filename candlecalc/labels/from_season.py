@@ -8,10 +8,12 @@ from candlecalc.quantities import units
 from candlecalc.season.oils import asked, of_sheet, poured, sheets
 from candlecalc.season.season import Season, problems
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS
+from candlecalc.season.tables.set_up import RECIPES
 
 CALLED = Called("Papers", "Recipes", "Label texts", "Oil sheets", "Vessels")
 RULES = ("us", "gb", "eu")
 NET_WEIGHT = "net weight"
+OF_LABELS = (OIL_SHEETS.title, PAPERS.title, LABELS.title)
 
 
 class Poured(NamedTuple):
@@ -28,25 +30,30 @@ def read(season: Season, poured_of: Mapping[str, Poured], product: str = "", rul
 
     A ValueError names every entry for labels that is wrong.
     """
-    wrong = [
-        f"{problem.tab}, line {problem.row + 1}, {problem.column}: {problem.words}"
-        for problem in problems(season)
-        if problem.tab in (OIL_SHEETS.title, PAPERS.title, LABELS.title)
-    ]
-    labels = [dict(row) for _, row in season.rows("labels")]
-    wrong = wrong or said_twice(labels, CALLED.labels)
-    if wrong:
-        raise ValueError("; ".join(wrong))
     recipes = [row for _, row in season.rows("recipes") if row["kind"] == "made" and row["product"]]
     names = [str(row["product"]) for row in recipes]
     asked_for = [name for name in names if not product or name.casefold() == product.casefold()][:1]
     if product and not asked_for:
         raise ValueError(f'"{product}" is no candle on {CALLED.products}; there are {", ".join(names)}')
+    labels = [dict(row) for _, row in season.rows("labels")]
+    wrong = _wrong(season, asked_for) or said_twice(labels, CALLED.labels)
+    if wrong:
+        raise ValueError("; ".join(wrong))
     products = [_product(season, name, poured_of, labels, rules) for name in asked_for]
     papers = [paper_of(_in_millimetres(season, row)) for _, row in season.rows("papers")]
     # Its code has told what is declared: the words are worked out.
     told = [{**row, "code": None} if row["part"] == NET_WEIGHT else row for row in labels]
     return Held(papers, products, told, list(_oils(season, recipes)), CALLED)
+
+
+def _wrong(season: Season, products: Sequence[str]) -> list[str]:
+    """What is wrong with the entries for labels, and with the recipe of what is to be labelled."""
+    lines = {place for place, row in season.rows("recipes") if row["product"] in products}
+    return [
+        f"{problem.tab}, line {problem.row + 1}, {problem.column}: {problem.words}"
+        for problem in problems(season)
+        if problem.tab in OF_LABELS or (problem.tab == RECIPES.title and problem.row in lines)
+    ]
 
 
 def sold_under(season: Season, product: str) -> list[str]:
