@@ -79,9 +79,7 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
     write_whole(out, draw.check_sheets(sheets, page), force=force)
     missing = sum(line.state == MISSING for sheet in sheets for line in sheet.asked)
     made_of = f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing"
-    return Answer(
-        [f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing", *left_out, TO_CONFIRM], False
-    )
+    return Answer([made_of, *left_out, TO_CONFIRM], False)
 
 
 def _of_product(

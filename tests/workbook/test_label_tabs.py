@@ -68,7 +68,7 @@ def test_the_state_in_python_is_the_one_in_cells_in_every_locale(made, office, c
     for values in (stored(made.path), office.recalculated(made.path), comma.recalculated(made.path)):
         assert {shown(made, values, name, "status")[0] for name in (TIN, TUMBLER, BOX)} == {""}
         assert values[made.named("master_check")] == "Numbers agree"
-        found = [shown(made, values, name, "state")[0] for name in (TIN, TUMBLER)]
+        found = [values[made.cell("poured", "state", made.row("recipes", name))] for name in (TIN, TUMBLER)]
         assert found == [row["state"] for row in hazards.found(made.season)[1::-1]]
 
 

@@ -13,9 +13,9 @@ WORDS = {
     "statements": ("Statements", 16),
     "names": ("Names to print", 50),
     "precautions": ("Precautions to choose from", 70),
-    "duties": ("Duties", 110),
+    "duties": ("Duties", 100),
     "small": ("Up to 125 ml", 90),
-    "unconfirmed": ("Unconfirmed: check against", 150),
+    "unconfirmed": ("Unconfirmed: check against", 120),
     "not_counted": ("Not counted", 36),
     "then": ("Classes above that load", 40),
 }
