@@ -181,6 +181,40 @@ def test_a_check_sheet_has_the_flash_point_and_section_14_for_the_carrier(tmp_pa
     assert "Pear and honey oil: flash point 192 °F; section 14 is not typed on Oil sheets" in told
 
 
+def weighed(tmp_path, rules, grams, size, *words):
+    """What a check sheet says of the weights of a batch, of a candle that declares 110 g."""
+    lines = [
+        {"batch": "B2", "product": TIN, "net": each / 28.349523125, "package": f"no. {at}"}
+        for at, each in enumerate(grams, 1)
+    ]
+    lines[0]["size"] = size
+    lines.insert(0, {"batch": "B1", "product": TIN, "net": 2.0, "size": 1.0})
+    folder.write(oils.season(labels=[FRONT[1]], weights=lines), tmp_path / "season")
+    labels(tmp_path / "season", tmp_path / "check.pdf", "--check-sheet", "--rules", rules, *words)
+    return words_of(tmp_path / "check.pdf")
+
+
+# Directive 76/211/EEC, Annex I, 2.4: of 110 g 4.5 % may be missing, 4.95 g, up to 5.0: GOV.UK, Packaged goods.
+def test_the_weights_of_the_last_batch_are_tested_and_short_packages_named(tmp_path):
+    told = weighed(tmp_path, "eu", [111, 112, 104.9, 113], 4.0)
+    assert "weights of batch B2, 4 weighed of 4, declared 110 g: 1 are under 105 g, more than the 0 allowed" in told
+    assert "package no. 3 is 104.90 g, under 105 g" in told and "package no. 1 " not in told
+
+
+def test_another_batch_is_tested_where_it_is_named_and_too_few_weights_get_no_verdict(tmp_path):
+    assert "weights of batch B1, 1 weighed of 1, declared 110 g: the average is 56.70 g" in weighed(
+        tmp_path, "gb", [111], 4.0, "--batch", "b1"
+    )
+    (tmp_path / "check.pdf").unlink()
+    assert "weights of batch B2: 1 weighed; a batch of 4 asks for 4" in weighed(tmp_path, "gb", [111], 4.0)
+
+
+def test_a_us_batch_has_the_verdict_of_its_own_test(tmp_path):
+    # NIST Handbook 133 (2026), 2.3.7.2: an average of zero or more passes.
+    told = weighed(tmp_path, "us", [111, 112], 4.0)
+    assert "weights of batch B2, 2 weighed, declared 110.00 g: the average is not under the declared weight" in told
+
+
 def test_no_word_judges_a_candle(tmp_path):
     # The words of DEVELOPERS.md, Rules.
     told = check_sheet(tmp_path, "eu", [MAKER]).casefold()

@@ -11,6 +11,7 @@ from candlecalc.labels import draw, folder, from_season
 from candlecalc.labels.check_sheet import MISSING, CheckSheet, check_sheet
 from candlecalc.labels.shapes import Label, Paper
 from candlecalc.labels.texts import facts_of, label_of
+from candlecalc.labels.weights import weights_said
 from candlecalc.season.season import Season
 from candlecalc.season.tables.labels import SHEETS
 
@@ -68,7 +69,7 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
     left_out: list[str] = []
     for name in names:
         try:
-            sheets += _of_product(season, poured, name, wanted.rules)
+            sheets += _of_product(season, poured, name, wanted)
         except ValueError as problem:
             if wanted.product:
                 raise
@@ -83,13 +84,15 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
 
 
 def _of_product(
-    season: Season, poured: Mapping[str, from_season.Poured], name: str, rules: str
+    season: Season, poured: Mapping[str, from_season.Poured], name: str, wanted: Wanted
 ) -> Iterator[CheckSheet]:
     """A check sheet for each set of rules that a product is sold under, or for those asked for."""
-    for each in [rules] if rules else from_season.sold_under(season, name):
-        held = from_season.read(season, poured, name, each)
-        product = str(held.products[0]["product"])
-        yield check_sheet(held, product, from_season.shipping(season, product))
+    for rules in [wanted.rules] if wanted.rules else from_season.sold_under(season, name):
+        held = from_season.read(season, poured, name, rules)
+        product, net = str(held.products[0]["product"]), held.products[0]["net"]
+        held = _of_batch(held, product, wanted.batch) if wanted.batch else held
+        weighed = weights_said(season, product, wanted.batch, net, rules)
+        yield check_sheet(held, product, [*weighed, *from_season.shipping(season, product)])
 
 
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:

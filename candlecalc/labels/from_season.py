@@ -7,13 +7,13 @@ from candlecalc.labels.folder import Called, Held, Row, paper_of, said_twice
 from candlecalc.quantities import units
 from candlecalc.season.oils import asked, of_sheet, poured, sheets
 from candlecalc.season.season import Season, problems
-from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS
+from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
 from candlecalc.season.tables.set_up import RECIPES
 
 CALLED = Called("Papers", "Recipes", "Label texts", "Oil sheets", "Vessels")
 RULES = ("us", "gb", "eu")
 NET_WEIGHT = "net weight"
-OF_LABELS = (OIL_SHEETS.title, PAPERS.title, LABELS.title)
+OF_LABELS = (OIL_SHEETS.title, PAPERS.title, LABELS.title, WEIGHTS.title)
 
 
 class Poured(NamedTuple):

@@ -95,3 +95,19 @@ LABELS = Table(
     optional=True,
     records=True,
 )  # fmt: skip
+
+WEIGHTS = Table(
+    "weights",
+    "Weights",
+    (
+        Field("batch", "Batch", "its number", required=True, longest=32, width=14),
+        Field("product", "Product", "the candle", names_from="recipes", kind="made", required=True),
+        Field("package", "Package", "its own number or mark", longest=16, width=12),
+        Field("net", "Net weight, {weight}", "what the package weighs less its vessel, wick tab, lid and label", Term("g", "a net weight", low_excluded=True, high=25e3), required=True),
+        Field("size", "Batch of", "how many candles the batch has: typed once, on any of its lines", Term("", "how many", low=1.0, high=1e5, whole=True)),
+    ),
+    usual_rows=200,
+    purpose="What packages of a batch weigh, in the order in which they were taken; the check sheet says what they come to.",
+    optional=True,
+    records=True,
+)  # fmt: skip

@@ -31,7 +31,7 @@ def _sold(rules: str, head: str) -> Column:
 TAB = result_tab(
     "Labels",
     "output",
-    "What each label declares at its recipe's fill, and the least height of its figures. candlecalc labels prints them, and check sheets.",
+    "What each label declares at its recipe's fill, and how high its figures are at least.",
     "labelled",
     RECIPES,
     {
