@@ -176,7 +176,7 @@ TEXTS = [
 def test_a_text_says_its_words_how_ours_were_read_and_that_proof_stands_until_it_is_confirmed(tmp_path):
     made = books.Book(oils.season(labels=TEXTS), tmp_path / "texts.xlsx")
     values = stored(made.path)
-    columns = ("shown", "status", "state")
+    columns = ("shown", "read", "state")
     found = [[values.get(made.cell("labels", key, row), "") for key in columns] for row in range(4)]
     proof = "PROOF stands across the label"
     assert found == [
@@ -200,3 +200,12 @@ def test_labels_says_under_whose_rules_a_candle_is_sold_what_it_declares_and_how
         assert found[:5] == ["yes", "yes", "", 3.99, 113]
         assert found[5:7] == pytest.approx([1 / 16, 3 / 25.4]) and found[7] == "H317; H412"
         assert values.get(made.cell("labelled", "panel", made.row("recipes", BOX)), "") == ""
+
+
+def test_a_text_that_is_not_whole_says_left_of_it_what_is_missing(tmp_path):
+    texts = [{"part": "line", "text": "Pell and Osgood"}, {"part": "hazard"}, {**TEXTS[0], "confirmed_on": books.DATED}]
+    made = books.Book(oils.season(labels=texts), tmp_path / "texts.xlsx")
+    values = stored(made.path)
+    told = [values.get(made.cell("labels", "status", row), "") for row in range(3)]
+    assert told[0] == "Label: choose front or warning or base"
+    assert [words.partition(" ")[0] for words in told[1:]] == ["Code:", "Against:"]

@@ -83,7 +83,7 @@ LABELS = Table(
         Field("product", "Product", "blank: every product", names_from="recipes"),
         Field("label", "Label", "where a line of your own stands", choices=KINDS, needed_when=("part", ("line",)), width=9),
         Field("part", "Part", "what it is", choices=PARTS, required=True, width=11),
-        Field("code", "Code", "H317, GHS07, Warning, names; of a fire statement its topic, or sign; of a line what it says: maker, importer, UFI", longest=100, width=30),
+        Field("code", "Code", "H317, GHS07, Warning, names; of a fire statement its topic, or sign; of a line what it says: maker, importer, UFI", needed_when=("part", ("fire", "hazard")), longest=100, width=30),
         Field("text", "Your text", "your own words, or those of a language; blank: ours", needed_when=("part", ("name", "line")), longest=400, width=60),
         Field("height", "Height, mm", "least height of a small x; of a net weight, of its figures", A_HEIGHT),
         Field("language", "Language", "of the text", choices=LANGUAGES, width=9),

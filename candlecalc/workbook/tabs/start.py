@@ -30,8 +30,9 @@ STEPS = (
 )
 OF_RECORDS = (
     "8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",
-    "9. For labels type section 3 of each oil's data sheet on Oil sheets, and make the workbook new (candlecalc new NEW.xlsx --from THIS.xlsx): Hazards says what it brings.",
-    "10. Type your own texts, and what you confirmed, on Label texts, and your label sheets on Papers: candlecalc labels THIS.xlsx OUT.pdf prints them.",
+    "9. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
+    "10. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
+    "11. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
 )
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",

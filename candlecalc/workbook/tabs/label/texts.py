@@ -11,14 +11,16 @@ OURS = ("ready", "ours_row")
 TAB = entry_tab(
     LABELS,
     {
-        "shown": look("On labels", written('IF({own}<>"",{own},{ours})', own="text", ours=as_text("ours")), width=60),
+        "shown": look(
+            "On labels", written('CHOOSE(1+({own}=""),{own},{ours})', own="text", ours=as_text("ours")), width=60
+        ),
         "state": look(
             "Until it is confirmed",
             written('REPT({proof},{day}="")', proof=text("PROOF stands across the label"), day="confirmed_on"),
             width=30,
         ),
         "ours": look("Our words", as_text(at("our_texts", "text", "ours_row")), needs=OURS, width=60),
-        "status": look("How ours were read", as_text(at("our_texts", "status", "ours_row")), needs=OURS, width=18),
+        "read": look("How ours were read", as_text(at("our_texts", "status", "ours_row")), needs=OURS, width=18),
         "ours_row": look(
             "Row on Our texts",
             written('IFERROR(MATCH({code},{codes},0),"")', code=Own("code"), codes=Whole("our_texts", "code")),
