@@ -181,6 +181,20 @@ def test_a_check_sheet_has_the_flash_point_and_section_14_for_the_carrier(tmp_pa
     assert "Pear and honey oil: flash point 192 °F; section 14 is not typed on Oil sheets" in told
 
 
+def test_the_demo_with_records_has_sheets_that_say_that_they_are_invented_and_labels_to_print(tmp_path):
+    demo = folder.read(folder.DEMO, records=True).with_records()
+    folder.write(demo, tmp_path / "demo")
+    sheets = [row for _, row in demo.rows("oil_sheets")]
+    once = [row for row in sheets if row["version"]]
+    assert all("invented" in row["version"] and "invented" in row["transport"] for row in once)
+    assert {row["material"] for row in once} == {row["material"] for row in sheets}
+    for rules in ("us", "eu"):
+        said = labels(tmp_path / "demo", tmp_path / f"{rules}.pdf", "--label", "warning", "--rules", rules)
+        assert "not counted" not in said
+    assert "H317" not in words_of(tmp_path / "us.pdf")
+    assert "May cause an allergic skin reaction." in words_of(tmp_path / "eu.pdf")
+
+
 def weighed(tmp_path, rules, grams, size, *words):
     """What a check sheet says of the weights of a batch, of a candle that declares 110 g."""
     lines = [

@@ -1,9 +1,9 @@
 """The Labels tab: what each candle's label declares, how high its figures are, and under whose rules it is sold."""
 
 from candlecalc.season.tables.set_up import RECIPES
-from candlecalc.workbook.cells.columns import Column, look, result
+from candlecalc.workbook.cells.columns import Column, calculated, look, result
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Carry, Same, Whole, as_text, at, text, written
+from candlecalc.workbook.cells.references import Carry, Expression, Named, Same, Whole, as_text, at, text, written
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 
@@ -28,6 +28,11 @@ def _sold(rules: str, head: str) -> Column:
     return look(head, written('REPT("yes",{many}>0)', many=many), width=8)
 
 
+def _in_millimetres(length: Expression) -> Expression:
+    """A length in mm, as rules give it and rulers for print show it, whatever the workbook's own lengths are in."""
+    return written("{length}*{millimetres}", length=length, millimetres=Named("length_mm"))
+
+
 TAB = result_tab(
     "Labels",
     "output",
@@ -44,8 +49,8 @@ TAB = result_tab(
         "high": _side("Label panel high, {length}", "panel_height"),
         "wide": _side("Label panel wide, {length}", "panel_width"),
         "panel": result("Label panel, cm2", "panel_area", height="high", around="wide", shape=text("flat"), needs=("high", "wide"), format="quantity"),
-        "figures_us": result("Figures in the US at least, {length}", "least_figures_us", area="panel", needs=("panel",), format="factor"),
-        "figures_metric": result("Figures in GB and the EU at least, {length}", "least_figures_metric", net="fill", needs=FILLED, format="factor"),
+        "figures_us": look("Figures in the US at least, mm", _in_millimetres(calculated("least_figures_us", area="panel")), "quantity", needs=("panel",)),
+        "figures_metric": look("Figures in GB and the EU at least, mm", _in_millimetres(calculated("least_figures_metric", net="fill")), "quantity", needs=FILLED),
         "vessel": look("Vessel", as_text(Carry("recipes", "vessel")), width=25),
         "hazards": look("Hazard statements", as_text(Same("hazards", "statements")), width=24),
     },
