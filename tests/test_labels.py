@@ -148,7 +148,7 @@ def test_the_makers_own_words_stand_in_place_of_ours(mine):
 
 REFUSED = [  # table, line, cells, what is said
     ("papers", 0, {"columns": "0"}, r'papers.csv, line 2, columns: it is "0"; it takes whole numbers 1 to 100'),
-    ("papers", 0, {"read_across": "160"}, r'papers.csv, line 2, read_across: it is "160"; it takes 147 to 153 mm'),
+    ("papers", 0, {"read_across": "160"}, r'papers.csv, line 2, read_across: it is "160"; it takes 147 to 153'),
     ("papers", 1, {"paper": "small sheet"}, r'papers.csv: "small sheet" stands there twice'),
     ("products", 0, {"panel_height": ""}, r"products.csv, line 2, panel_height: it is missing; type 10 to 2000 mm"),
     ("products", 0, {"rules": "fr"}, r'products.csv, line 2, rules: it is "fr"; it takes us or gb or eu'),
@@ -236,7 +236,7 @@ WRONG = [  # words of the call, exit code, what is said
     (["--demo", "{}/x.pdf", "--product", "Pear"], 1, '"Pear" is not in products.csv; there are Fig and cedar jar'),
     (["--demo", "{}/x.pdf", "--paper", "A4"], 1, '"A4" is not in papers.csv; there are Small sheet'),
     (["--demo", "{}/x.pdf", "--skip", "24"], 1, "--skip takes 0 to 23"),
-    (["{}/x.pdf"], 2, "give FOLDER and OUT.pdf"),
+    (["{}/x.pdf"], 2, "give SOURCE and OUT.pdf"),
     (["--demo", "{}/x.png"], 2, "name it with .pdf at the end"),
     (["{}", "{}/x.pdf"], 1, "papers.csv, products.csv, labels.csv is not there"),
 ]

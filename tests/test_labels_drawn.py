@@ -66,7 +66,7 @@ def test_what_a_ruler_read_also_corrects_the_size(tmp_path):
 
 
 def test_the_rulers_of_the_calibration_page_are_true(tmp_path):
-    pdf = draw.calibration(OF_24)
+    pdf = draw.calibration(OF_24, "papers.csv")
     mm = printed.DPI / 25.4
     across = printed.dark(printed.dots(pdf, tmp_path, 0, 26, 210, 1))[5]
     down = printed.dark(printed.dots(pdf, tmp_path, 26, 0, 1, 297))[:, 5]

@@ -26,6 +26,8 @@ from candlecalc.calc.terms.label import (
     ShownArea,
     Standing,
     Statement,
+    WholeGrams,
+    WholeOunces,
 )
 from candlecalc.declaration.declared import formula
 from candlecalc.quantities.rounding import round_half_away
@@ -100,6 +102,31 @@ def _metric(net: float) -> str:
 def _down(amount: float, digits: int) -> float:
     # Rounded first: what is a hair under a whole number by its binary fraction is that number.
     return math.floor(round_half_away(amount * 10.0**digits, 3)) / 10.0**digits
+
+
+@formula(native=f"INT(ROUND(net/{OUNCE}*100,3))/100", source=NET_WEIGHT, part=True)
+def ounces_to_declare(net: NetWeight) -> WholeOunces:
+    """Ounces of a US declaration, all in ounces: down to two decimals. `net_weight_us` writes it out.
+
+    >>> ounces_to_declare(net=227)
+    8.0
+    """
+    return _down(net / OUNCE, 2)
+
+
+@formula(
+    native="IF(net<1000,INT(ROUND(net,3)),IF(net<10000,INT(ROUND(net/10,3))*10,INT(ROUND(net/100,3))*100))",
+    source=METRIC,
+    part=True,
+)
+def grams_to_declare(net: NetWeight) -> WholeGrams:
+    """Grams of a metric declaration: down to three digits. `net_weight_metric` writes it out.
+
+    >>> grams_to_declare(net=226.8)
+    226.0
+    """
+    step = 1 if net < 1000 else 10 if net < 10_000 else 100
+    return _down(net / step, 0) * step
 
 
 @formula(
@@ -197,8 +224,7 @@ def figure_height_us(area: ShownArea) -> FigureHeight:
     >>> figure_height_us(area=90)
     FigureHeight(height=3.175, note='unconfirmed: check against 16 CFR 500.21(b)')
     """
-    row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
-    return FigureHeight(float(row["height"]) * SIXTEENTH, unconfirmed("16 CFR 500.21(b)"))
+    return FigureHeight(least_figures_us(area), unconfirmed("16 CFR 500.21(b)"))
 
 
 @formula(
@@ -211,8 +237,38 @@ def figure_height_metric(net: NetWeight) -> FigureHeight:
     >>> figure_height_metric(net=180).height
     3.0
     """
-    row = tables.row_up_to("figure_heights_metric", net)
-    return FigureHeight(float(row["height"]), unconfirmed("Directive 76/211/EEC, Annex I, 3.1"))
+    return FigureHeight(least_figures_metric(net), unconfirmed("Directive 76/211/EEC, Annex I, 3.1"))
+
+
+@formula(
+    native=tables.native_steps(
+        "figure_heights_us", f"ROUND(area/{SQUARE_INCH},6)", lambda row: f"{row['height']}*{SIXTEENTH}"
+    ),
+    source=HEIGHT_US,
+    part=True,
+)
+def least_figures_us(area: ShownArea) -> Height:
+    """Least height of the figures of a US net weight, as a number: see `figure_height_us`.
+
+    >>> least_figures_us(area=90)
+    3.175
+    """
+    row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
+    return float(row["height"]) * SIXTEENTH
+
+
+@formula(
+    native=tables.native_steps("figure_heights_metric", "net", lambda row: row["height"]),
+    source=HEIGHT_METRIC,
+    part=True,
+)
+def least_figures_metric(net: NetWeight) -> Height:
+    """Least height of the figures of a declared weight in the EU and GB, as a number: see `figure_height_metric`.
+
+    >>> least_figures_metric(net=180)
+    3.0
+    """
+    return float(tables.row_up_to("figure_heights_metric", net)["height"])
 
 
 class FireStatement(NamedTuple):

@@ -17,7 +17,11 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "lots", "pours", "used", "stock", "candles", "trace"]
+SHOWN_WORDS = [
+    *("costs", "prices", "batch"),
+    *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("sheets", "hazards", "labels"),
+]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -78,7 +82,11 @@ def main(context: click.Context) -> None:
 @click.option("--season", "name", metavar="NAME", help="What to call the season.")
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
-@click.option("--records", is_flag=True, help="With tabs for the year's records: what you buy, and what it cost.")
+@click.option(
+    "--records",
+    is_flag=True,
+    help="With tabs for the year's records: what you buy and what it cost, and what goes on labels.",
+)
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 @QUIET
 def new(
@@ -152,8 +160,9 @@ def show(
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases and what is left of
-    their lots; pours, what they used, stock, candles; and trace, every lot in
-    a batch (--batch) or every batch of a lot (--lot).
+    their lots; pours, what they used, stock, candles; its oil sheets, the
+    hazards that they bring, and what labels declare; and trace, every lot in a
+    batch (--batch) or every batch of a lot (--lot).
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")
@@ -296,33 +305,65 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
         _print(adding.add(mine, out, force=force))
 
 
+@main.command("import")
+@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
+@click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
+@click.option("--as", "kind", type=click.Choice(["oil-sheet"]), required=True, help="What the file is.")
+@click.option("--material", required=True, metavar="NAME", help="The oil or dye that the sheet is of.")
+@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="The date on the data sheet.")
+@click.option("--version", metavar="NO", default="", help="The version on the data sheet.")
+@click.option("--force", is_flag=True, help="Write over a file that is there.")
+def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any, version: str, force: bool) -> None:
+    """Read section 3 of a data sheet into a new workbook.
+
+    FILE is CSV or copied text; - for what is pasted. OUT is BOOK with its
+    lines on Oil sheets, in place of those of the same oil; BOOK stays as it is.
+    """
+    _new_file(out, ".xlsx", force)
+    if out.exists() and out.samefile(book):
+        raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    from candlecalc.commands import importing
+
+    with _told():
+        imported = importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+    _answer(imported)
+
+
 @main.command()
-@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="[FOLDER] OUT.pdf")
-@click.option("--demo", is_flag=True, help="From an invented maker's folder, in place of FOLDER.")
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="[SOURCE] OUT.pdf")
+@click.option("--demo", is_flag=True, help="From an invented maker's folder, in place of SOURCE.")
 @click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
 @click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
+@click.option("--rules", type=click.Choice(["us", "gb", "eu"]), help="By whose rules, where a product has several.")
+@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base.")
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
+@click.option("--check-sheet", is_flag=True, help="A page a product of all that its labels state and lack, to sign.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 def labels(
     paths: tuple[Path, ...],
     demo: bool,
     product: str,
     kind: str,
+    rules: str | None,
+    batch: str,
     paper: str,
     skip: int,
     calibrate: bool,
+    check_sheet: bool,
     force: bool,
 ) -> None:
     """Print labels at true size: a sheet of one label as a PDF.
 
-    FOLDER holds papers.csv, products.csv, labels.csv and oils.csv. PROOF
-    stands across a label until every text on it is confirmed.
+    SOURCE is a workbook with the year's records, its season as a folder, or a
+    folder of papers.csv, products.csv, labels.csv and oils.csv. PROOF stands
+    across a label until every text on it is confirmed.
     """
-    *folders, out = paths
-    if len(folders) != (0 if demo else 1):
-        raise click.UsageError("give --demo and OUT.pdf" if demo else "give FOLDER and OUT.pdf, or --demo and OUT.pdf")
+    *sources, out = paths
+    if len(sources) != (0 if demo else 1):
+        raise click.UsageError("give --demo and OUT.pdf" if demo else "give SOURCE and OUT.pdf, or --demo and OUT.pdf")
     _new_file(out, ".pdf", force)
     with _told():
         try:
@@ -331,8 +372,12 @@ def labels(
             raise Problem(f"labels need {problem.name}: pip install 'candlecalc[labels]'") from None
         from candlecalc.labels.folder import DEMO
 
-        source = DEMO if demo else folders[0]
-        _answer(printing.made(source, out, product, kind, paper, skip, calibrate=calibrate, force=force))
+        source = DEMO if demo else sources[0]
+        wanted = printing.Wanted(product, kind, paper, skip, batch, rules or "")
+        if check_sheet:
+            _answer(printing.checked(source, out, wanted, force=force))
+        else:
+            _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
 
 
 @main.group()

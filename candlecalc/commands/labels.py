@@ -1,70 +1,193 @@
-"""The command that prints labels."""
+"""The command that prints labels, and the check sheets of what stands on them."""
 
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
+from typing import NamedTuple
 
 from candlecalc.commands.counted import counted
-from candlecalc.commands.make import Answer
+from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
-from candlecalc.labels import draw, folder
+from candlecalc.labels import draw, folder, from_season
+from candlecalc.labels.check_sheet import MISSING, CheckSheet, check_sheet
 from candlecalc.labels.shapes import Label, Paper
-from candlecalc.labels.texts import label_of
+from candlecalc.labels.texts import facts_of, label_of
+from candlecalc.labels.weights import weights_said
+from candlecalc.season.season import Season
+from candlecalc.season.tables.labels import SHEETS
 
 TO_CONFIRM = (
     "Confirm what stands on a label with the market's own authorities, each standard's text, and the supplier's data "
     "sheets: whoever sells the candle answers for it."
 )
 UNSCALED = "Print it at 100 %, without scaling; --calibrate makes a page that shows whether your printer does"
+NOTHING_SOLD = "there is no product to label"
 
 
-def made(
-    source: Path, out: Path, product: str, kind: str, paper_name: str, skip: int, *, calibrate: bool, force: bool
-) -> Answer:
+class Wanted(NamedTuple):
+    """Which labels are asked for."""
+
+    product: str = ""
+    kind: str = "front"
+    paper: str = ""
+    skip: int = 0
+    batch: str = ""
+    rules: str = ""
+
+
+def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: bool) -> Answer:
     """Write a sheet of labels, or the calibration page of a paper. Nothing is left half written."""
-    held = folder.read(source)
-    paper = _paper(held.papers, paper_name)
+    season, held = _held(source, wanted)
+    paper = _paper(held, wanted.paper)
     if calibrate:
-        write_whole(out, draw.calibration(paper), force=force)
-        return Answer(
-            [f"{out}: print it at 100 %, measure it, and type what you read in {source / 'papers.csv'}"], False
-        )
+        write_whole(out, draw.calibration(paper, held.called.papers), force=force)
+        return Answer([f"{out}: print it at 100 %, measure it, and type what you read in {held.called.papers}"], False)
     if not held.products:
-        raise ValueError(f"{source / 'products.csv'}: there is no product in it")
-    label, beside = label_of(held, product or held.products[0]["product"], kind)
+        raise ValueError(f"{held.called.products}: {NOTHING_SOLD}")
+    product = wanted.product or str(held.products[0]["product"])
+    held = _of_batch(held, product, wanted.batch) if wanted.batch else held
+    label, beside = label_of(held, product, wanted.kind)
     try:
-        pdf = draw.sheet(label, paper, skip)
+        pdf = draw.sheet(label, paper, wanted.skip)
     except draw.DoesNotFitError as problem:
-        raise ValueError(f"{problem}; {_larger(label, held.papers)}") from None
+        raise ValueError(f"{problem}; {_larger(label, held)}") from None
     write_whole(out, pdf, force=force)
-    many = counted(paper.places - skip, f"{kind} label")
-    lines = [f"{out}: {many}, {label.product}, on {paper.name}", UNSCALED]
-    return Answer([*lines, *_unconfirmed(label), *beside, TO_CONFIRM], False)
+    many = counted(paper.places - wanted.skip, f"{wanted.kind} label")
+    lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product), UNSCALED]
+    return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 
-def _paper(papers: list[Paper], name: str) -> Paper:
+def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
+    """Write check sheets: of one product or of all, by the rules asked for or by all that each is sold under."""
+    season = _season(source)
+    poured = _poured(season)
+    names = (
+        [wanted.product]
+        if wanted.product
+        else [str(row["product"]) for _, row in season.rows("recipes") if row["kind"] == "made" and row["product"]]
+    )
+    sheets: list[CheckSheet] = []
+    left_out: list[str] = []
+    for name in names:
+        try:
+            sheets += _of_product(season, poured, name, wanted)
+        except ValueError as problem:
+            if wanted.product:
+                raise
+            left_out.append(f"left out: {name}: {problem}")
+    if not sheets:
+        raise ValueError("; ".join(left_out) or f"{from_season.CALLED.products}: {NOTHING_SOLD}")
+    page = SHEETS[str(season.settings["paper"]).casefold()]
+    write_whole(out, draw.check_sheets(sheets, page), force=force)
+    missing = sum(line.state == MISSING for sheet in sheets for line in sheet.asked)
+    made_of = f"{out}: {counted(len(sheets), 'check sheet')}; {missing} particulars missing"
+    return Answer([made_of, *left_out, TO_CONFIRM], False)
+
+
+def _of_product(
+    season: Season, poured: Mapping[str, from_season.Poured], name: str, wanted: Wanted
+) -> Iterator[CheckSheet]:
+    """A check sheet for each set of rules that a product is sold under, or for those asked for."""
+    for rules in [wanted.rules] if wanted.rules else from_season.sold_under(season, name):
+        held = from_season.read(season, poured, name, rules)
+        product, net = str(held.products[0]["product"]), held.products[0]["net"]
+        held = _of_batch(held, product, wanted.batch) if wanted.batch else held
+        weighed = weights_said(season, product, wanted.batch, net, rules)
+        yield check_sheet(held, product, [*weighed, *from_season.shipping(season, product)])
+
+
+def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
+    """What labels are made from: a workbook, a season's folder, or a folder for labels alone."""
+    if source.is_dir() and not (source / "settings.csv").is_file():
+        if wanted.rules:
+            raise ValueError(f"--rules is for a workbook: in {source} products.csv says which rules a label follows")
+        return None, folder.read(source)
+    season = _season(source)
+    return season, from_season.read(season, _poured(season), wanted.product, wanted.rules)
+
+
+def _season(source: Path) -> Season:
+    season = held_in(source).season
+    if not season.records:
+        raise ValueError(
+            f"{source}: it has no tabs for labels; make it anew with candlecalc new NEW.xlsx --from {source} --records"
+        )
+    return season
+
+
+def _poured(season: Season) -> dict[str, from_season.Poured]:
+    """What the workbook makes of each product's vessel and wax."""
+    from candlecalc.workbook import book
+    from candlecalc.workbook.reports.report import Calculated
+
+    # Rows that would stay blank cost time alone.
+    typed = {key: int(max(rows.index, default=0)) + 1 for key, rows in season.tables.items()}
+    calculated = Calculated(season, book.drafted(season, book.date_of(season), rows_of=typed))
+    vessels = {str(row["vessel"]).casefold(): row for _, row in season.rows("vessels")}
+    measures = season.measures
+    found = {}
+    for place, recipe in season.rows("recipes"):
+        volume, headspace, fill = (
+            _number(calculated.value("workings", key, place)) for key in ("volume", "headspace", "fill")
+        )
+        vessel = vessels.get(str(recipe["vessel"]).casefold(), {})
+        width, height = (_number(vessel.get(key)) for key in ("panel_width", "panel_height"))
+        found[str(recipe["product"])] = from_season.Poured(
+            None if fill is None else measures.to_calc(fill, "g"),
+            None if volume is None or headspace is None else volume * (1 - headspace),
+            *(None if length is None else measures.to_calc(length, "mm") for length in (width, height)),
+        )
+    return found
+
+
+def _number(value: object) -> float | None:
+    return float(value) if isinstance(value, (int, float)) else None
+
+
+def _of_batch(held: folder.Held, product: str, number: str) -> folder.Held:
+    """The same with a batch's number on the base in place of what is typed for it."""
+    line = {"product": product, "label": "base", "part": "line", "code": "batch", "text": f"Batch {number}"}
+    blank = dict.fromkeys(("height", "language", "against"))
+    # It is typed for this very sheet.
+    own = {**line, **blank, "confirmed_on": "now"}
+    kept = [row for row in held.labels if (row["label"], row["part"], row["code"]) != ("base", "line", "batch")]
+    return held._replace(labels=[own, *kept])
+
+
+def _by_rules(season: Season | None, held: folder.Held, product: str) -> list[str]:
+    """By which rules a label was made, where a product is sold under several."""
+    if season is None:
+        return []
+    used, sold = facts_of(held, product)["rules"], from_season.sold_under(season, product)
+    others = [rules for rules in sold if rules != used]
+    also = f"; it is sold under {', '.join(others)} too: --rules {others[0]}" if others else ""
+    return [f"by the rules of {used}{also}"]
+
+
+def _paper(held: folder.Held, name: str) -> Paper:
+    papers, where = held.papers, held.called.papers
     if not papers:
-        raise ValueError("papers.csv: there is no paper in it; describe the label sheets you print on")
+        raise ValueError(f"{where}: there is no paper in it; describe the label sheets you print on")
     for paper in papers:
         if not name or paper.name.casefold() == name.casefold():
             return paper
-    raise ValueError(f'"{name}" is not in papers.csv; there are {", ".join(paper.name for paper in papers)}')
+    raise ValueError(f'"{name}" is not in {where}; there are {", ".join(paper.name for paper in papers)}')
 
 
-def _larger(label: Label, papers: list[Paper]) -> str:
+def _larger(label: Label, held: folder.Held) -> str:
     """The smallest of the maker's papers that a label fits on."""
-    for paper in sorted(papers, key=lambda paper: paper.area):
+    for paper in sorted(held.papers, key=lambda paper: paper.area):
         try:
             draw.fit(label, paper)
         except ValueError:
             continue
         return f"it fits on {paper.name} ({paper.width:g} x {paper.height:g} mm)"
-    return "it fits on none of your papers; describe a larger one in papers.csv"
+    return f"it fits on none of your papers; describe a larger one in {held.called.papers}"
 
 
-def _unconfirmed(label: Label) -> list[str]:
+def _unconfirmed(label: Label, called: folder.Called) -> list[str]:
     """What PROOF stands for, a line each."""
-    texts = label.unconfirmed
-    if not texts:
-        return []
+    texts: Sequence[str] = [f"  {text.called}: {text.against}" for text in label.unconfirmed]
     many = counted(len(texts), "text")
-    head = f"PROOF stands across it until labels.csv says of {many} when and against what you confirmed it:"
-    return [head, *(f"  {text.called}: {text.against}" for text in texts)]
+    head = f"PROOF stands across it until {called.labels} says of {many} when and against what you confirmed it:"
+    not_counted = [f"PROOF stands across it, as this is not counted: {words}" for words in label.not_counted]
+    return [*not_counted, *([head, *texts] if texts else [])]

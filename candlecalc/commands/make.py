@@ -40,9 +40,9 @@ class Shown(NamedTuple):
     formats: Mapping[str, str] = {}  # of numbers, by head
 
 
-def held_in(source: Path) -> read.Held:
+def held_in(source: Path, *, records: bool = False) -> read.Held:
     """What a folder of CSV files or a workbook holds."""
-    return read.Held(folder.read(source), {}, []) if source.is_dir() else read.held(source)
+    return read.Held(folder.read(source, records=records), {}, []) if source.is_dir() else read.held(source)
 
 
 def new(
@@ -56,24 +56,49 @@ def new(
     force: bool = False,
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
-    held = held_in(source) if source else None
+    held = held_in(source, records=records) if source else None
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
     if records:
         season = season.with_records()
-    card = trimmed(held.card) if held else {}
     if name:
         season.settings["season"] = name
-    mine = held is not None and source != folder.DEMO
-    before = MadeFrom(_printable(source.resolve().name), held.log) if source and held and mine else FROM_NOTHING
-    written = book.drafted(season, date or book.date_of(season), card or None, before)
-    made = book.packed(written)
+    taken_over = _taken_over(season, name) if _is_own(source) else []
+    return written(out, season, source, held, date, taken_over, force=force)
+
+
+def _is_own(source: Path | None) -> bool:
+    """Whether a source is a maker's own, and not the demo."""
+    return source is not None and source != folder.DEMO
+
+
+def written(
+    out: Path,
+    season: Season,
+    source: Path | None,
+    held: read.Held | None,
+    date: datetime.date | None,
+    told: Sequence[str] = (),
+    *,
+    force: bool,
+) -> Answer:
+    """Write the workbook of a season that came from a source, and say what was left out and what is wrong.
+
+    `told` is what else to say.
+    """
+    card = trimmed(held.card) if held else {}
+    own = _is_own(source)
+    before = MadeFrom(_printable(source.resolve().name), held.log) if source and held and own else FROM_NOTHING
+    drafted = book.drafted(season, date or book.date_of(season), card or None, before)
+    made = book.packed(drafted)
     left_out = _left_out(source, held) if source and held else []
     write_whole(out, made, force=force)
-    lines = [f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials", *left_out]
-    if mine:
-        lines += _taken_over(season, name)
-    wrong = report.everything_wrong(report.Calculated(season, written), card) if source else []
+    lines = [
+        f"{out}: {len(season.names('recipes'))} products, {len(season.names('materials'))} materials",
+        *left_out,
+        *told,
+    ]
+    wrong = report.everything_wrong(report.Calculated(season, drafted), card) if source else []
     return Answer([*lines, *(f"{out}, {finding}" for finding in wrong)], bool(wrong))
 
 
@@ -130,13 +155,15 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     ours = book.drafted(season, book.date_of(season), card or None)
     calculated = report.Calculated(season, ours)
     wrong = report.everything_wrong(calculated, held.card, held.spots)
+    doubts = report.doubts(calculated, held.spots) + report.to_look_at(calculated)
     beside = [f"{path}: {words}" for words in held.absent]
     # The formulas of another version are others, and nobody's fault.
     if not path.is_dir() and not held.origin.older:
         overwritten, moved = report.overwritten(held.formulas, ours)
         wrong += overwritten
+        doubts += report.outdated(held.formulas, ours)
         beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
-    return Work(calculated, wrong, report.doubts(calculated, held.spots), [*beside, *held.origin.advice(path)])
+    return Work(calculated, wrong, doubts, [*beside, *held.origin.advice(path)])
 
 
 UNIT_COST_DIGITS = 4

@@ -13,6 +13,7 @@ from candlecalc.faces.asked.question import CallError
 from candlecalc.faces.described.terminal import WIDTH
 
 COLUMNS = ["substances", "concentrations", "classes", "specifics"]
+FIELDS = ("substance", "concentration", "classes", "specifics")  # the same on Oil sheets
 PASTED = Path("-")
 LARGEST = 1_000_000  # bytes: a data sheet's text is a tenth of that
 
@@ -24,19 +25,20 @@ def columns(formula: Function, files: Sequence[Path]) -> tuple[dict[str, list[An
         raise CallError(f"{formula.name} takes no data sheet; these do: {', '.join(taking)}")
     if len(files) > 1 and "oils" not in formula.arguments:
         raise CallError(f"{formula.name} takes one data sheet")
-    read: dict[str, list[Any]] = {name: [] for name in COLUMNS}
+    lines: dict[str, list[Any]] = {name: [] for name in COLUMNS}
     oils: list[float] = []
     told: list[str] = []
     for oil, path in enumerate(files, start=1):
-        found = _read(path)
+        found = read(path)
         for name in COLUMNS:
-            read[name] += getattr(found, name)
+            lines[name] += getattr(found, name)
         oils += [float(oil)] * len(found.substances)
-        told += _told(path, found)
-    return read | ({"oils": oils} if len(files) > 1 else {}), [*told, ""]
+        told += told_of(path, found)
+    return lines | ({"oils": oils} if len(files) > 1 else {}), [*told, ""]
 
 
-def _read(path: Path) -> sheet.Sheet:
+def read(path: Path) -> sheet.Sheet:
+    """The lines of section 3 in a file, or in what is pasted."""
     try:
         return sheet.read(_text(path))
     except ValueError as problem:
@@ -55,7 +57,8 @@ def _text(path: Path) -> str:
         return held.decode("cp1252", errors="replace")
 
 
-def _told(path: Path, found: sheet.Sheet) -> list[str]:
+def told_of(path: Path, found: sheet.Sheet) -> list[str]:
+    """How many substances were read of a sheet, and what of it was not."""
     said = [f"{_called(path)}: {counted(len(found.substances), 'substance')} read"]
     said += [f"not read: {words}" for words in found.unread]
     return [line for each in said for line in textwrap.wrap(each, WIDTH, subsequent_indent="  ")]

@@ -13,11 +13,14 @@ import typst
 from pypdf.generic import DictionaryObject, NameObject
 
 from candlecalc.labels import letters
+from candlecalc.labels.check_sheet import TO_SIGN, CheckSheet
 from candlecalc.labels.pictograms import SYMBOLS, drawn, least_sides
 from candlecalc.labels.positions import correction, places
-from candlecalc.labels.shapes import CROSS, OVER, RULER_ACROSS, RULER_DOWN, Label, Paper, Text
+from candlecalc.labels.shapes import CROSS, OVER, Label, Paper, Text
+from candlecalc.season.fields import short
+from candlecalc.season.tables.labels import PAPERS, RULER_ACROSS, RULER_DOWN
 
-LABELS, RULERS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ"))
+LABELS, RULERS, CHECKS = (Path(__file__).parent / name for name in ("label.typ", "rulers.typ", "check.typ"))
 SYMBOL_FILES = {code: f"symbols/{name}" for code, name in SYMBOLS.items()}
 MARGIN = 1.5  # mm that stay free along the edge of a label, where a sheet may have slipped
 SQUARE_IN_CIRCLE = 0.5**0.5
@@ -74,7 +77,7 @@ def sheet(label: Label, paper: Paper, skip: int = 0) -> bytes:
         "label": [paper.width, paper.height],
         "outline": paper.outline,
         "round": paper.shape == "round",
-        "proof": bool(label.unconfirmed),
+        "proof": label.is_proof,
         "way": fitted.way,
         "grown": fitted.grown,
         **_body(label, paper),
@@ -82,8 +85,8 @@ def sheet(label: Label, paper: Paper, skip: int = 0) -> bytes:
     return _pdf(LABELS, asked)
 
 
-def calibration(paper: Paper) -> bytes:
-    """Two rulers from a cross, to be read on paper: papers.csv takes what they read."""
+def calibration(paper: Paper, where: str) -> bytes:
+    """Two rulers from a cross, to be read on paper; what they read is typed `where` the paper is described."""
     mm = "{:g}\u00a0mm".format
     asked = {
         "title": f"Calibration page for {paper.name} ({paper.sheet})",
@@ -93,15 +96,35 @@ def calibration(paper: Paper) -> bytes:
         "down": int(RULER_DOWN),
         "lines": [
             f"Calibration page for {paper.name}, {paper.sheet} paper. Print it at actual size, without scaling, "
-            "then measure it with a ruler and type what you read in papers.csv:",
-            f"read_left: from the left edge of the paper to the long line down ({mm(CROSS[0])} if all is well)",
-            f"read_top: from the upper edge of the paper to the long line across ({mm(CROSS[1])})",
-            f"read_across: from the crossing to the long mark at the right end ({mm(RULER_ACROSS)})",
-            f"read_down: from the crossing to the long mark at the lower end ({mm(RULER_DOWN)})",
+            f"then measure it with a ruler and type what you read in {where}:",
+            f"{_typed_as('read_left')}: from the left edge of the paper to the long line down"
+            f" ({mm(CROSS[0])} if all is well)",
+            f"{_typed_as('read_top')}: from the upper edge of the paper to the long line across ({mm(CROSS[1])})",
+            f"{_typed_as('read_across')}: from the crossing to the long mark at the right end ({mm(RULER_ACROSS)})",
+            f"{_typed_as('read_down')}: from the crossing to the long mark at the lower end ({mm(RULER_DOWN)})",
             f"Marks are {mm(10)} apart. More than 2\u00a0% off is a setting of the printer: look for scaling there.",
         ],
     }
     return _pdf(RULERS, asked)
+
+
+def check_sheets(sheets: Sequence[CheckSheet], page: tuple[float, float]) -> bytes:
+    """Check sheets as a PDF, each from a page of its own on; a ValueError says which letter the font lacks."""
+    asked = {
+        "title": "Check sheets for labels",
+        "page": page,
+        "to_sign": TO_SIGN,
+        "sheets": [sheet._asdict() for sheet in sheets],
+    }
+    missing = letters.lacking(letters.plain(json.dumps(asked, ensure_ascii=False)))
+    if missing:
+        raise ValueError(f"check sheet: the font has no {', '.join(missing)}; write it otherwise")
+    return _pdf(CHECKS, asked)
+
+
+def _typed_as(key: str) -> str:
+    """What a reading is called on the tab, and in a file."""
+    return f"{short(PAPERS[key].head)} ({key})"
 
 
 def _body(label: Label, paper: Paper) -> dict[str, Any]:

@@ -10,20 +10,35 @@ from candlecalc.quantities.days import read as day_of
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.folder import FORMULA_MARKS, UnreadableError, lines_of
 from candlecalc.season.season import without_blanks
+from candlecalc.season.tables.labels import LABELS, PAPERS
 
 DEMO = Path(__file__).parent / "demo"
-NEEDED = (entries.PAPERS, entries.PRODUCTS, entries.LABELS)
+NEEDED = (PAPERS, entries.PRODUCTS, LABELS)
 
 Row = dict[str, Any]
 
 
+class Called(NamedTuple):
+    """What a maker calls the place where something is typed: a file, or a tab."""
+
+    papers: str
+    products: str
+    labels: str
+    oils: str
+    panels: str
+
+
+FILES = Called("papers.csv", "products.csv", "labels.csv", "oils.csv", "products.csv")
+
+
 class Held(NamedTuple):
-    """What a folder holds: each table's rows with every value as its field takes it."""
+    """What labels are made from: each table's rows with every value as its field takes it."""
 
     papers: list[Paper]
     products: list[Row]
     labels: list[Row]
     oils: list[Row]
+    called: Called = FILES
 
 
 def read(folder: Path) -> Held:
@@ -36,10 +51,10 @@ def read(folder: Path) -> Held:
     oils = _rows(folder, entries.OILS, faults) if (folder / "oils.csv").is_file() else []
     if not faults:
         faults += _unknown(products, labels, "labels.csv") + _unknown(products, oils, "oils.csv")
-        faults += _said_twice(labels)
+        faults += said_twice(labels, FILES.labels)
     if faults:
         raise UnreadableError(f"{folder}: {'; '.join(faults)}")
-    return Held([_paper(row) for row in papers], products, labels, oils)
+    return Held([paper_of(row) for row in papers], products, labels, oils)
 
 
 def _rows(folder: Path, table: Table, faults: list[str]) -> list[Row]:
@@ -93,17 +108,17 @@ def _unknown(products: list[Row], rows: list[Row], where: str) -> list[str]:
     return [f'{where}: "{name}" is not in products.csv' for name in others]
 
 
-def _said_twice(labels: list[Row]) -> list[str]:
-    """Texts that stand in labels.csv twice for one product: which of the two is meant, nobody knows."""
+def said_twice(labels: list[Row], where: str) -> list[str]:
+    """Texts that stand there twice for one product: which of the two is meant, nobody knows."""
     said = [
         " ".join(filter(None, [row["part"], row["code"], f"of {row['product'] or 'every product'}"])).casefold()
         for row in labels
         if row["part"] != "line"
     ]
-    return [f"labels.csv: {each} stands there twice" for each in dict.fromkeys(said) if said.count(each) > 1]
+    return [f"{where}: {each} stands there twice" for each in dict.fromkeys(said) if said.count(each) > 1]
 
 
-def _paper(row: Row) -> Paper:
+def paper_of(row: Row) -> Paper:
     given = {key: value for key, value in row.items() if value is not None and key not in ("paper", "outline")}
     counts = {"rows": int(row["rows"]), "columns": int(row["columns"])}
     return Paper(**{**given, **counts, "name": row["paper"], "outline": row["outline"] == "yes"})

@@ -2,7 +2,8 @@
 
 from typing import NamedTuple
 
-from candlecalc.labels.shapes import CROSS, RULER_ACROSS, RULER_DOWN, Paper
+from candlecalc.labels.shapes import CROSS, Paper
+from candlecalc.season.tables.labels import RULER_ACROSS, RULER_DOWN
 
 CRUMB = 0.005  # mm; inches written with two decimals are no fault
 

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from candlecalc.season.tables.labels import RULER_ACROSS, RULER_DOWN, SHEETS
+
 # What is drawn may shrink a little on its way to paper: so much over every least height, side and area.
 OVER = 1.01
 
@@ -34,11 +36,16 @@ class Label:
     kind: str  # front, warning or base
     texts: tuple[Text, ...]
     holds: float | None = None  # ml, which decides the sizes of a hazard label
+    not_counted: tuple[str, ...] = ()  # what the hazard elements leave out
 
     @property
     def unconfirmed(self) -> list[Text]:
-        """What is still to be confirmed: until there is nothing, PROOF stands across the label."""
         return [text for text in self.texts if not text.confirmed]
+
+    @property
+    def is_proof(self) -> bool:
+        """Whether PROOF stands across it: something is still to be confirmed, or was not counted."""
+        return bool(self.unconfirmed or self.not_counted)
 
 
 @dataclass(frozen=True)
@@ -59,8 +66,8 @@ class Paper:
     outline: bool = False
     read_left: float = 20.0
     read_top: float = 20.0
-    read_across: float = 150.0
-    read_down: float = 200.0
+    read_across: float = RULER_ACROSS
+    read_down: float = RULER_DOWN
 
     @property
     def page(self) -> tuple[float, float]:
@@ -77,9 +84,6 @@ class Paper:
 
 
 TYPED_AS = {"sign": "fire", "signal word": "hazard", "pictogram": "hazard", "names": "hazard"}
-KINDS = ("front", "warning", "base")
-SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 
-# The calibration page: a cross so far from the left edge and from the top, and two rulers that begin there.
+# The calibration page has a cross so far from the left edge and from the top; its rulers begin there.
 CROSS = (20.0, 20.0)
-RULER_ACROSS, RULER_DOWN = 150.0, 200.0

@@ -1,13 +1,15 @@
 """The texts of a product's labels: the maker's own, and what the functions give for its weight, its rules and its oils.
 
-A text of ours stands until the maker types another in its place, and is unconfirmed until labels.csv says on which day
-it was checked and against what.
+A text of ours stands until the maker types another in its place, and is unconfirmed until the maker says on which
+day it was checked and against what.
 """
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Literal, NamedTuple
 
+from candlecalc.calc.datasheet.findings import NOTHING_TYPED
 from candlecalc.calc.datasheet.label import LabelLine
 from candlecalc.calc.hazard_label import hazard_cautions, label_of_candle
 from candlecalc.calc.label import (
@@ -40,7 +42,8 @@ PRINTED = {
     "supplemental": "hazard",
 }
 NO_WORD = "none"  # in place of a signal word
-TOLD = ("duty", "not read", "small package")
+TOLD = ("duty", "small package", "size of label")
+NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
 NOT_CHECKED = "your own words; read them once more"
 
 
@@ -53,27 +56,27 @@ class Labelled(NamedTuple):
 
 def label_of(held: Held, product: str, kind: str) -> Labelled:
     """A kind of label of a product; a ValueError says which name or code is not known, or what is left to fill in."""
-    facts = _facts(held, product)
+    facts = facts_of(held, product)
     own = [row for row in held.labels if row["product"] is None or row["product"].casefold() == product.casefold()]
     name = facts["product"]
     beside: list[str] = []
-    texts = [_name(name, kind, own)]
+    texts, not_counted = [_name(name, kind, own)], list[str]()
     if kind == "front":
-        texts += _lines(own, kind) + [_net_weight(facts, own)]
+        texts += _lines(own, kind) + [_net_weight(held, facts, own)]
     elif kind == "warning":
-        texts += list(_fire(facts, own)) + _hazards(held, facts, own, beside) + _lines(own, kind)
+        texts += [*_fire(held, facts, own), *_hazards(held, facts, own, beside, not_counted), *_lines(own, kind)]
     else:
         texts += _lines(own, kind)
-    _refuse_open(texts)
-    return Labelled(Label(name, kind, tuple(texts), facts["holds"]), beside)
+    _refuse_open(texts, held.called.labels)
+    return Labelled(Label(name, kind, tuple(texts), facts["holds"], tuple(not_counted)), beside)
 
 
-def _facts(held: Held, product: str) -> Row:
+def facts_of(held: Held, product: str) -> Row:
     for row in held.products:
         if row["product"].casefold() == product.casefold():
             return row
     known = ", ".join(row["product"] for row in held.products)
-    raise ValueError(f'"{product}" is not in products.csv; there are {known}')
+    raise ValueError(f'"{product}" is not in {held.called.products}; there are {known}')
 
 
 def _typed(own: Sequence[Row], part: str, code: str = "") -> Row:
@@ -113,10 +116,17 @@ def _lines(own: Sequence[Row], kind: str) -> list[Text]:
     return [_text(row, "line", "", LEAST, row["code"] or "") for row in lines]
 
 
-def _net_weight(facts: Row, own: Sequence[Row]) -> Text:
+def _net_weight(held: Held, facts: Row, own: Sequence[Row]) -> Text:
     row = _typed(own, "net weight")
-    net = facts["net"]
+    net, called = facts["net"], held.called
+    if net is None:
+        raise ValueError(f"{called.products}: {facts['product']} has no fill yet; candlecalc check says why")
     if facts["rules"] == "us":
+        if not (facts["panel_height"] and facts["panel_around"]):
+            raise ValueError(
+                f"{called.panels}: type the width and height of the label panel of {facts['product']}: in the US the "
+                "figures of its net weight go by them"
+            )
         stated, note = net_weight_us(net)
         area = panel_area(facts["panel_height"], facts["panel_around"], facts["panel_shape"])
         height, of_height = figure_height_us(area)
@@ -128,7 +138,8 @@ def _net_weight(facts: Row, own: Sequence[Row]) -> Text:
         words = net_weight_metric(net)
     if row["text"] and plain(row["text"]) != words:
         raise ValueError(
-            f'labels.csv: the net weight of {facts["product"]} is "{words}" by products.csv, not "{row["text"]}": '
+            f'{called.labels}: the net weight of {facts["product"]} is "{words}" by {called.products}, not '
+            f'"{row["text"]}": '
             "put right what is wrong, and confirm it anew"
         )
     return _by_its_words(row, _text(row, "net weight", words, height, "", against))
@@ -139,7 +150,7 @@ def _by_its_words(row: Row, text: Text) -> Text:
     return text if row["text"] else replace(text, confirmed=False, against=f"{text.against}; type the words with it")
 
 
-def _fire(facts: Row, own: Sequence[Row]) -> Iterator[Text]:
+def _fire(held: Held, facts: Row, own: Sequence[Row]) -> Iterator[Text]:
     """The sign, and the statements that the standard requires or the maker has named, by topic."""
     ours = fire_statements(REGIONS[facts["rules"]])
     topics = {"sign", *(each.statement.casefold() for each in ours)}
@@ -152,11 +163,11 @@ def _fire(facts: Row, own: Sequence[Row]) -> Iterator[Text]:
     for row in own:
         if row["part"] == "fire" and _code(row["code"]) not in topics:
             if not row["text"]:
-                raise ValueError(f'labels.csv: "{row["code"]}" is no fire statement of ours; type its text')
+                raise ValueError(f'{held.called.labels}: "{row["code"]}" is no fire statement of ours; type its text')
             yield _text(row, "fire", "", LEAST, row["code"] or "")
 
 
-def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> list[Text]:
+def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str], not_counted: list[str]) -> list[Text]:
     """What the oils bring to the label; of the precautions those that the maker has chosen."""
     lines = [row for row in held.oils if row["product"].casefold() == facts["product"].casefold()]
     if not lines:
@@ -166,17 +177,21 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> l
         return []
     chosen = {_code(row["code"]) for row in own if row["part"] == "hazard"}
     if not facts["holds"]:
-        raise ValueError(f"products.csv: type in holds what {facts['product']} holds, in ml: a hazard label goes by it")
+        raise ValueError(
+            f"{held.called.products}: what {facts['product']} holds in ml is not known: a hazard label goes by it"
+        )
     height = least_letters(facts["holds"])
-    found = _of_oils(lines, facts)
+    found = _of_oils(held, lines, facts)
     beside += [_told(each) for each in found if each.element in TOLD]
+    oils = list(dict.fromkeys(row["oil"] for row in lines))
+    not_counted += [_by_name(each, oils) for each in found if each.element.startswith(NOT_COUNTED)]
     offered = {each.code: each for each in found if each.element == "precaution" and each.code}
     taken = [line for code, line in offered.items() if _code(code) in chosen]
     printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
     texts = [_element(each, own, height) for each in printed + taken]
     names = [each for each in found if each.element == "name"]
     texts += [_names(names, own, height, beside)] if names else []
-    _refuse_unknown(own, {*(text.code for text in texts), *offered})
+    _refuse_unknown(held, own, {*(text.code for text in texts), *offered})
     left = [code for code, line in offered.items() if line not in taken]
     if left:
         beside.append(f"precautions to choose from, not more than six: {', '.join(left)}")
@@ -185,6 +200,14 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str]) -> l
 
 def _told(found: LabelLine) -> str:
     return ": ".join(filter(None, [found.element, found.code, found.text or found.why]))
+
+
+def _by_name(found: LabelLine, oils: Sequence[str]) -> str:
+    """What was not counted, an oil by its name in place of its number."""
+    if found.element == NOTHING_TYPED:
+        return f"no data sheet typed for {', '.join(oils)}"
+    told = re.sub(r"for oil (\d+).*", lambda number: f"for {oils[int(number[1]) - 1]}", found.element)
+    return f"{told} ({found.why.partition(',')[0]})" if found.why and told.startswith("not read") else told
 
 
 def _element(found: LabelLine, own: Sequence[Row], height: float) -> Text:
@@ -214,21 +237,21 @@ def _standing(text: Text) -> tuple[int, str]:
     return order.index(text.part), precaution
 
 
-def _refuse_unknown(own: Sequence[Row], known: set[str]) -> None:
+def _refuse_unknown(held: Held, own: Sequence[Row], known: set[str]) -> None:
     """A code typed for this product that its oils do not bring: a slip, or a recipe that has changed since."""
     folded = {code.casefold() for code in known}
     for row in own:
         code = row["code"] or ""
         if row["part"] == "hazard" and row["product"] and code.casefold() not in folded:
             raise ValueError(
-                f'labels.csv: "{code}" is nothing that the oils of {row["product"]} bring; '
+                f'{held.called.labels}: "{code}" is nothing that the oils of {row["product"]} bring; '
                 f"they bring {', '.join(sorted(known))}"
             )
 
 
-def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
+def _of_oils(held: Held, lines: Sequence[Row], facts: Row) -> list[LabelLine]:
     oils = list(dict.fromkeys(row["oil"] for row in lines))
-    loads = [_load(oil, {row["load"] for row in lines if row["oil"] == oil}, facts["product"]) for oil in oils]
+    loads = [_load(held, oil, {row["load"] for row in lines if row["oil"] == oil}, facts["product"]) for oil in oils]
     return label_of_candle(
         substances=[row["substance"] for row in lines],
         concentrations=[row["concentration"] for row in lines],
@@ -236,22 +259,23 @@ def _of_oils(lines: Sequence[Row], facts: Row) -> list[LabelLine]:
         loads=loads,
         specifics=[row["specifics"] for row in lines],
         oils=[float(oils.index(row["oil"]) + 1) for row in lines],
+        dilutions=[next(row.get("sample") for row in lines if row["oil"] == oil) for oil in oils],
         region=REGIONS[facts["rules"]],
         holds=facts["holds"],
     )
 
 
-def _load(oil: str, loads: set[float], product: str) -> float:
+def _load(held: Held, oil: str, loads: set[float], product: str) -> float:
     if len(loads) > 1:
         shown = " and ".join(f"{load:.4g}" for load in sorted(loads))
-        raise ValueError(f"oils.csv: {oil} in {product} has the loads {shown}; give all its lines the same")
+        raise ValueError(f"{held.called.oils}: {oil} in {product} has the loads {shown}; give all its lines the same")
     return loads.pop()
 
 
-def _refuse_open(texts: Sequence[Text]) -> None:
+def _refuse_open(texts: Sequence[Text], where: str) -> None:
     for text in texts:
         if text.part == "hazard" and any(mark in text.words for mark in LEFT_OPEN):
             raise ValueError(
                 f'{text.code} reads "{text.words}": what its wording leaves open is yours to fill in; '
-                f"type the text in labels.csv, part hazard, code {text.code}"
+                f"type the text in {where}, part hazard, code {text.code}"
             )

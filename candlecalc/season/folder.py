@@ -36,8 +36,11 @@ class UnreadableError(ValueError):
     """A season that cannot be read at all: what, where and what to do."""
 
 
-def read(folder: Path) -> Season:
-    """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
+def read(folder: Path, *, records: bool = False) -> Season:
+    """Read a season from its folder. A cell that is no number stays text, and is a problem to report.
+
+    With `records`, also what the folder has of the year's records where its settings do not ask for them.
+    """
     path = folder / "settings.csv"
     settings: dict[str, Value] = {}
     found = lines_of(path, ["key", "value"])
@@ -57,6 +60,9 @@ def read(folder: Path) -> Season:
         key: _table(folder / f"{key}.csv", table, doubts)
         for key, table in tables_of(settings["records"] == "yes").items()
     }
+    if records:
+        more = {key: table for key, table in tables_of(True).items() if key not in tables}
+        tables |= {key: _table(path, more[key], doubts) for key in more if (path := folder / f"{key}.csv").is_file()}
     return Season(settings, Tables(tables), tuple(doubts))
 
 

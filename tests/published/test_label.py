@@ -27,12 +27,17 @@ def test_a_us_statement_is_rounded_down_in_both_units(face, net, decimals, state
 @pytest.mark.parametrize("net, ounces", [(2.75 * 28.3495, "2.75"), ("2.75 oz", "2.75"), (2.759 * 28.36, "2.76")])
 def test_ounces_are_stated_to_two_decimals_and_rounded_down(face, net, ounces):
     assert face.net_weight_us(net).statement.startswith(f"Net Wt {ounces} oz (7")
+    assert face.ounces_to_declare(net) == pytest.approx(float(ounces), abs=1e-9)
 
 
 # 16 CFR 500.19(b): three digits, two below 100; rounded down by the NIST fact sheet on the UPLR (worked here).
-@pytest.mark.parametrize("net, statement", [(226.8, "226 g"), (99.9, "99 g"), (1234.5, "1.23 kg")])
-def test_a_metric_statement_never_says_more_than_there_is(face, net, statement):
+@pytest.mark.parametrize(
+    "net, statement, grams",
+    [(226.8, "226 g", 226), (99.9, "99 g", 99), (1234.5, "1.23 kg", 1230), (12_345, "12.3 kg", 12_300)],
+)
+def test_a_metric_statement_never_says_more_than_there_is(face, net, statement, grams):
     assert face.net_weight_metric(net) == statement
+    assert face.grams_to_declare(net) == grams
 
 
 def test_the_larger_declaration_binds(face):
@@ -85,12 +90,14 @@ def test_figures_on_a_us_panel_are_as_high_as_its_area_asks(face, inches, height
     found = face.figure_height_us(inches * 6.4516)
     assert found.height == pytest.approx(height, abs=1e-9)
     assert found.note == "unconfirmed: check against 16 CFR 500.21(b)"
+    assert face.least_figures_us(inches * 6.4516) == pytest.approx(height, abs=1e-9)
 
 
 # Directive 76/211/EEC by USDA Foreign Agricultural Service, Weight and volume indication (second-hand).
 @pytest.mark.parametrize("net, height", [(40, 2), (180, 3), (300, 4), (1500, 6)])
 def test_figures_of_a_metric_weight_are_as_high_as_the_weight_asks(face, net, height):
     assert face.figure_height_metric(net).height == height
+    assert face.least_figures_metric(net) == height
 
 
 # ASTM F2058 by a page reporting its pictograms; EN 15494:2019 by a UK page reproducing its list (second-hand).

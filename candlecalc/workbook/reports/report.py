@@ -21,6 +21,7 @@ from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import TableTab, check_key
+from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import code
 from candlecalc.workbook.reading.heads import plain_head
 from candlecalc.workbook.reading.opening import Rows, cell_at
@@ -28,6 +29,7 @@ from candlecalc.workbook.reading.spots import TODAYS, Spots
 from candlecalc.workbook.reports.wiring import resting_on
 from candlecalc.workbook.tabs.look import checks
 from candlecalc.workbook.tabs.make import batch
+from candlecalc.workbook.tabs.registry import registered
 
 
 @dataclass(frozen=True)
@@ -104,6 +106,18 @@ def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     ]
 
 
+def to_look_at(calculated: Calculated) -> list[Finding]:
+    """Lines of Checks that a tab gives besides what its rows are asked, and that are to look at."""
+    plan, rows, heads = calculated.plan, calculated.tab(checks.TAB.title), list(checks.WIDTHS)
+    own = {line.name for each in registered(plan.records) for line in each.checks(plan) if line.unlikely}
+    told = []
+    for row in range(FIRST_ROW, len(rows) + 1):
+        name, first = (cell_at(rows, row, column) for column in (1, 2))
+        if name in own and cell_at(rows, row, heads.index("Verdict") + 1) == checks.TO_LOOK_AT:
+            told.append(Finding(checks.TAB.title, f"A{row}", f"{name}: {first}: {cell_at(rows, row, len(heads))}"))
+    return told
+
+
 def _sentence(words: str) -> str:
     return words if words.endswith("?") else f"{words}."
 
@@ -174,6 +188,21 @@ def overwritten(theirs: Mapping[str, Rows], ours: book.Drafted) -> tuple[list[Fi
         for title, cells in changed.items():
             found += _told(title, cells, users)
     return found, moved
+
+
+OUTDATED = "written for recipes or sheets that have changed since: make a fresh workbook from this one"
+
+
+def outdated(theirs: Mapping[str, Rows], ours: book.Drafted) -> list[Finding]:
+    """Lists of values that are not those of today's entries: cells cannot work them out anew."""
+    found = []
+    for tab in book.lists(ours.plan.records).values():
+        if isinstance(tab, ValuesTab) and tab.title in theirs and not _moved(tab.title, ours.book, theirs[tab.title]):
+            for row in ours.book[tab.title].iter_rows(min_row=FIRST_ROW):
+                if any(each.value != cell_at(theirs[tab.title], each.row, each.column) for each in row):
+                    found.append(Finding(tab.title, row[0].coordinate, OUTDATED))
+                    break
+    return found
 
 
 def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:

@@ -32,6 +32,7 @@ GROUPS = {
     "make": Group("Make", "what each candle costs, and the bench card"),
     "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
+    "label": Group("Label", "what goes on the jar: data sheets, what they bring, texts and papers"),
     "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
     "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
 }

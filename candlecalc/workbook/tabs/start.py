@@ -28,7 +28,12 @@ STEPS = (
     "6. On Batch pick a product and say how many: weigh, count and tick.",
     "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
-OF_RECORDS = ("8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",)
+OF_RECORDS = (
+    "8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",
+    "9. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
+    "10. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
+    "11. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
+)
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",

@@ -1,11 +1,14 @@
 """Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
 
+from collections.abc import Iterable
+
 from openpyxl.cell.cell import Cell
 from openpyxl.formatting.rule import Rule
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.fields import Field, Value
+from candlecalc.season.season import Row
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.columns import Column
@@ -13,6 +16,7 @@ from candlecalc.workbook.cells.entries import entry_format
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, in_row
 from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab
+from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import says
 from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list, widths
@@ -38,7 +42,8 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     if tab.fields:
         _open_to_hands(sheet, layout, tab)
     else:
-        _hide_numbers_of_blank_rows(sheet, tab, layout)
+        if OWN_ROW in layout.letters:
+            _hide_numbers_of_blank_rows(sheet, tab, layout)
     # What is sorted or filtered is the entries alone: the rest is locked.
     marked = heads[tab.margin :][: len(tab.fields)] or heads[tab.margin :]
     mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row, left=tab.margin)
@@ -142,11 +147,12 @@ def _lines(words: list[str], width: int) -> int:
 
 
 def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
-    typed = dict(draft.season.rows(tab.key)) if tab.key in draft.season.tables else {}
+    valued = isinstance(tab, ValuesTab)
+    held = dict(enumerate(tab.values(draft.season)) if isinstance(tab, ValuesTab) else _typed(draft, tab))
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
-        entry = isinstance(column, Field)
+        as_it_is = valued or isinstance(column, Field)
         style = draft.style(_look(number - tab.margin, key, column), format_of(column))
-        text = "" if entry else column.formula(draft.plan, layout)  # type: ignore[union-attr]
+        text = "" if as_it_is else column.formula(draft.plan, layout)  # type: ignore[union-attr]
         array = None
         for row in range(FIRST_ROW, layout.last_row + 1):
             cell = sheet.cell(row, number)
@@ -156,12 +162,16 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -
                 array = cell._style
             else:
                 cell._style = array
-            if entry:
-                _type_in(cell, typed.get(row - FIRST_ROW, {}).get(key))
+            if as_it_is:
+                _type_in(cell, held.get(row - FIRST_ROW, {}).get(key))
             else:
                 cell.value = in_row(text, row)
     for row in range(FIRST_ROW, layout.last_row + 1):
         sheet.row_dimensions[row].height = 18
+
+
+def _typed(draft: Draft, tab: TableTab) -> Iterable[tuple[int, Row]]:
+    return draft.season.rows(tab.key) if tab.key in draft.season.tables else ()
 
 
 def _look(number: int, key: str, column: Field | Column) -> str:
@@ -169,7 +179,7 @@ def _look(number: int, key: str, column: Field | Column) -> str:
         return "list_entry"
     if key == OWN_ROW:
         return "note"
-    if column.is_fault:
+    if column.is_fault or column.format == "note":
         return "told"
     return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 

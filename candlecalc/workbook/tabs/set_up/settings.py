@@ -6,6 +6,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.quantities.units import GRAMS
 from candlecalc.season.fields import Field
+from candlecalc.season.hazards import LOAD_PARTS
 from candlecalc.season.tables.once import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
@@ -118,6 +119,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("Candles taken out, lines", "product_moves", _sum(draft, "moves", "lines"), "count"),
             ("Candles counted, lines", "product_counts", _most(draft, "counts", "nth_product"), "count"),
             ("Lines on Candles out", "out_lines", _within(draft, "out", "product_moves", "product_counts"), "count"),
+            ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):

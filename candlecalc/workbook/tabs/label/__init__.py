@@ -1,0 +1,1 @@
+"""Label: data sheets, hazards, texts and papers."""

@@ -1,0 +1,236 @@
+"""Labels straight from a workbook: from a data sheet to what is printed, and the check sheet to sign."""
+
+# ruff: noqa: S603, S607  the programs started here are our own choice
+
+import csv
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import openpyxl
+import pytest
+from click.testing import CliRunner
+
+sys.path.insert(0, str(Path(__file__).parent / "workbook"))
+import books
+import oils
+
+from candlecalc.commands.cli import main
+from candlecalc.season import folder
+
+TIN = "Pear and honey tin"
+PAPER = {"paper": "Large", "sheet": "a4", "shape": "rectangle", "rows": 3.0, "columns": 2.0, "outline": "yes"}
+PAPER |= {"width": 3.9, "height": 3.66, "left": 0.2, "top": 0.35, "gap_across": 0.1}
+MAKER = {"part": "line", "label": "warning", "code": "maker", "text": "Pell and Osgood Candle Room"}
+SHEET = """3.2 Mixtures
+Linalool 78-70-6 201-134-4 10 - 20 % Skin Sens. 1B, H317; Eye Irrit. 2, H319
+Geraniol 106-24-1 1 - 5 % Skin Sens. 1 H317
+"""
+
+
+def season(tmp_path, sheets=oils.SHEETS, labels=(MAKER,), papers=(PAPER,)):
+    """The folder of a season: as good as its workbook, and made at once."""
+    folder.write(oils.season(sheets, labels=list(labels), papers=list(papers)), tmp_path / "season")
+    return tmp_path / "season"
+
+
+def workbook(tmp_path, sheets=oils.SHEETS):
+    path = tmp_path / "year.xlsx"
+    books.Book(oils.season(sheets, labels=[MAKER], papers=[PAPER]), path)
+    return path
+
+
+def run(*words):
+    return CliRunner().invoke(main, list(map(str, words)))
+
+
+def labels(book, out, *words):
+    done = run("labels", book, out, "--product", TIN, *words)
+    assert done.exit_code == 0, done.stderr
+    return done.output
+
+
+def words_of(pdf):
+    run = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, check=True, text=True)
+    return " ".join(run.stdout.split())
+
+
+def test_a_sheet_that_is_imported_stands_on_the_label(tmp_path):
+    book, sheet, out = workbook(tmp_path), tmp_path / "sheet.txt", tmp_path / "new.xlsx"
+    sheet.write_text(SHEET, encoding="utf-8")
+    before = book.read_bytes()
+    done = run("import", sheet, book, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
+    told = " ".join(done.output.split())
+    assert done.exit_code == 0 and "2 substances read" in told and f"3 lines of {oils.PEAR} that stood there" in told
+    assert book.read_bytes() == before
+    labels(out, tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
+    assert "Contains Linalool, Geraniol." in words_of(tmp_path / "out.pdf")
+
+
+def test_a_sheet_typed_by_hand_is_as_good(tmp_path):
+    book = workbook(tmp_path, sheets=[])
+    held = openpyxl.load_workbook(book)
+    for cell, value in zip("BCDE", (oils.PEAR, "Linalool 78-70-6", "10-20 %", "Skin Sens. 1B H317"), strict=True):
+        held["Oil sheets"][f"{cell}4"] = value
+    held.save(tmp_path / "typed.xlsx")
+    made = run("new", tmp_path / "new.xlsx", "--from", tmp_path / "typed.xlsx")
+    assert made.exit_code == 0, made.output
+    shown = run("show", tmp_path / "new.xlsx", "hazards", "--product", TIN, "--csv").stdout
+    assert next(csv.DictReader(shown.splitlines()))["Classes"] == "Skin Sens. 1"
+    labels(tmp_path / "typed.xlsx", tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
+    assert "May cause an allergic skin reaction." in words_of(tmp_path / "out.pdf")
+
+
+def confirmed(texts):
+    return [{**text, "confirmed_on": books.DATED, "against": "the text of the rule"} for text in texts]
+
+
+FRONT = [{"part": "name", "product": TIN, "text": TIN}, {"part": "net weight", "product": TIN, "code": "110 g"}]
+
+
+def test_proof_goes_once_each_text_is_confirmed(tmp_path):
+    words = {"text": "NET WT 3.88 OZ (110 g)"}  # 110 g over 28.3495, down to two decimals: 16 CFR 500.19
+    for texts, proof in ((FRONT, True), (confirmed([FRONT[0], FRONT[1] | words]), False)):
+        said = labels(season(tmp_path, labels=texts), tmp_path / "front.pdf", "--force")
+        assert ("PROOF stands across it" in said) == proof == ("PROOF" in words_of(tmp_path / "front.pdf"))
+        assert "NET WT 3.88 OZ (110 g)" in words_of(tmp_path / "front.pdf")
+
+
+def test_a_net_weight_over_the_recipes_fill_is_refused(tmp_path):
+    texts = [FRONT[0], FRONT[1] | {"code": "8 oz"}]
+    done = run("labels", season(tmp_path, labels=texts), tmp_path / "front.pdf", "--product", TIN)
+    assert done.exit_code == 1 and "is 8 oz, more than the 113 g of its recipe's fill" in done.stderr
+    assert not (tmp_path / "front.pdf").exists()
+
+
+@pytest.mark.parametrize(
+    "sheets, told",
+    [
+        ([], f"no data sheet typed for {oils.PEAR}"),
+        ([(oils.PEAR, "Citral 5392-40-5", "3-5 %", "Zonk. 5", None)], "not read: Zonk. 5"),
+    ],
+)
+def test_what_is_not_counted_keeps_proof_across_the_warning(tmp_path, sheets, told):
+    said = labels(season(tmp_path, sheets), tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
+    assert f"PROOF stands across it, as this is not counted: {told}" in said
+    assert "PROOF" in words_of(tmp_path / "out.pdf")
+
+
+def test_a_batchs_number_stands_on_the_base_in_place_of_the_one_typed(tmp_path):
+    line = {"part": "line", "label": "base", "code": "batch", "text": "Batch 1"}
+    labels(season(tmp_path, labels=[line]), tmp_path / "base.pdf", "--label", "base", "--batch", "27-031")
+    assert "Batch 27-031" in words_of(tmp_path / "base.pdf") and "Batch 1 " not in words_of(tmp_path / "base.pdf")
+
+
+def test_a_paper_in_inches_is_printed_in_inches(tmp_path):
+    assert "Large" in labels(season(tmp_path), tmp_path / "out.pdf", "--force")
+    wide = season(tmp_path, papers=[PAPER | {"width": 4.5}])
+    done = run("labels", wide, tmp_path / "wide.pdf", "--product", TIN)
+    assert "Large: its labels reach 236.22 mm, 26.22 mm wider than a4 paper" in done.stderr  # 0.2 + 9 + 0.1 in
+
+
+def test_a_season_folder_gives_the_same_label_as_its_workbook(tmp_path):
+    for source, out in ((workbook(tmp_path), "a.pdf"), (season(tmp_path), "b.pdf")):
+        labels(source, tmp_path / out, "--label", "warning", "--rules", "eu")
+    assert (tmp_path / "a.pdf").read_bytes() == (tmp_path / "b.pdf").read_bytes()
+
+
+WRONG = [
+    (("--product", "Fog"), '"Fog" is no candle on Recipes; there are Orange and clove tumbler, '),
+    (("--paper", "Fog"), '"Fog" is not in Papers; there are Large'),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("words, said", WRONG)
+def test_a_name_that_is_not_there_is_told_with_those_that_are(tmp_path, words, said):
+    done = run("labels", season(tmp_path), tmp_path / "out.pdf", *words)
+    assert done.exit_code == 1 and said in done.stderr
+
+
+def test_a_workbook_without_records_says_how_to_get_the_tabs(tmp_path):
+    books.Book(books.small(), tmp_path / "costs.xlsx")
+    done = run("labels", tmp_path / "costs.xlsx", tmp_path / "out.pdf")
+    assert done.exit_code == 1 and "has no tabs for labels; make it anew with candlecalc new" in done.stderr
+
+
+def check_sheet(tmp_path, rules, texts):
+    labels(season(tmp_path, labels=texts), tmp_path / "check.pdf", "--check-sheet", "--rules", rules)
+    return words_of(tmp_path / "check.pdf")
+
+
+EVERY = {
+    "us": ["identity", "maker", "address"],
+    "eu": ["maker", "address", "electronic", "batch", "importer"],
+    "gb": ["maker", "address", "batch", "importer"],
+}
+
+
+@pytest.mark.parametrize("rules", EVERY)
+def test_a_check_sheet_names_what_each_region_asks_for_and_the_label_lacks(tmp_path, rules):
+    # US: 15 U.S.C. 1453(a)(1). EU: Regulation (EU) 2023/988, Art. 9, in part by summaries. GB: from memory.
+    texts = [{"part": "line", "label": "base", "code": code, "text": f"Our {code}"} for code in EVERY[rules]]
+    assert "MISSING" not in check_sheet(tmp_path, rules, texts)
+    (tmp_path / "check.pdf").unlink()
+    told = check_sheet(tmp_path, rules, texts[1:])
+    assert told.count("MISSING") == 1 and f"Our {EVERY[rules][0]}" not in told
+
+
+def test_a_check_sheet_has_the_flash_point_and_section_14_for_the_carrier(tmp_path):
+    told = check_sheet(tmp_path, "eu", [MAKER])
+    assert "Pear and honey oil: flash point 192 °F; section 14 is not typed on Oil sheets" in told
+
+
+def test_the_demo_with_records_has_sheets_that_say_that_they_are_invented_and_labels_to_print(tmp_path):
+    demo = folder.read(folder.DEMO, records=True).with_records()
+    folder.write(demo, tmp_path / "demo")
+    sheets = [row for _, row in demo.rows("oil_sheets")]
+    once = [row for row in sheets if row["version"]]
+    assert all("invented" in row["version"] and "invented" in row["transport"] for row in once)
+    assert {row["material"] for row in once} == {row["material"] for row in sheets}
+    for rules in ("us", "eu"):
+        said = labels(tmp_path / "demo", tmp_path / f"{rules}.pdf", "--label", "warning", "--rules", rules)
+        assert "not counted" not in said
+    assert "H317" not in words_of(tmp_path / "us.pdf")
+    assert "May cause an allergic skin reaction." in words_of(tmp_path / "eu.pdf")
+
+
+def weighed(tmp_path, rules, grams, size, *words):
+    """What a check sheet says of the weights of a batch, of a candle that declares 110 g."""
+    lines = [
+        {"batch": "B2", "product": TIN, "net": each / 28.349523125, "package": f"no. {at}"}
+        for at, each in enumerate(grams, 1)
+    ]
+    lines[0]["size"] = size
+    lines.insert(0, {"batch": "B1", "product": TIN, "net": 2.0, "size": 1.0})
+    folder.write(oils.season(labels=[FRONT[1]], weights=lines), tmp_path / "season")
+    labels(tmp_path / "season", tmp_path / "check.pdf", "--check-sheet", "--rules", rules, *words)
+    return words_of(tmp_path / "check.pdf")
+
+
+# Directive 76/211/EEC, Annex I, 2.4: of 110 g 4.5 % may be missing, 4.95 g, up to 5.0: GOV.UK, Packaged goods.
+def test_the_weights_of_the_last_batch_are_tested_and_short_packages_named(tmp_path):
+    told = weighed(tmp_path, "eu", [111, 112, 104.9, 113], 4.0)
+    assert "weights of batch B2, 4 weighed of 4, declared 110 g: 1 are under 105 g, more than the 0 allowed" in told
+    assert "package no. 3 is 104.90 g, under 105 g" in told and "package no. 1 " not in told
+
+
+def test_another_batch_is_tested_where_it_is_named_and_too_few_weights_get_no_verdict(tmp_path):
+    assert "weights of batch B1, 1 weighed of 1, declared 110 g: the average is 56.70 g" in weighed(
+        tmp_path, "gb", [111], 4.0, "--batch", "b1"
+    )
+    (tmp_path / "check.pdf").unlink()
+    assert "weights of batch B2: 1 weighed; a batch of 4 asks for 4" in weighed(tmp_path, "gb", [111], 4.0)
+
+
+def test_a_us_batch_has_the_verdict_of_its_own_test(tmp_path):
+    # NIST Handbook 133 (2026), 2.3.7.2: an average of zero or more passes.
+    told = weighed(tmp_path, "us", [111, 112], 4.0)
+    assert "weights of batch B2, 2 weighed, declared 110.00 g: the average is not under the declared weight" in told
+
+
+def test_no_word_judges_a_candle(tmp_path):
+    # The words of DEVELOPERS.md, Rules.
+    told = check_sheet(tmp_path, "eu", [MAKER]).casefold()
+    for word in ("safe", "approved", "compliant", "certified", "suitable", "non-toxic"):
+        assert not re.search(rf"\b{word}\b", told)
