@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought"]
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought", "tests"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 

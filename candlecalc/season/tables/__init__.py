@@ -1,12 +1,17 @@
 """The tables of a season, a file a subject, and all of them in the order of the work."""
 
 from candlecalc.season.fields import Table
+from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TESTS, WICKS
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import MATERIALS, RECIPES, SETS, VESSELS
 from candlecalc.season.tables.stock import PURCHASES
 
 TABLES: dict[str, Table] = {
-    table.key: table for table in (MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES, PURCHASES)
+    table.key: table
+    for table in (
+        *(MATERIALS, VESSELS, RECIPES, SETS, PLACES, PRICES, PURCHASES),
+        *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
+    )
 }
 
 

@@ -23,6 +23,7 @@ TAB_COLOURS = {"input": ENTRY_LINE, "working": "9AA7AF", "output": "1F5F8B", "ch
 NUMBERS = {
     "text": "@",
     "note": "@",
+    "said": "@",
     "words": "General",
     "row": "0_)",
     "count": "#,##0.##########_)",
@@ -39,6 +40,7 @@ NUMBERS = {
     "density": "0.000_)",
     "minutes": "0.0_)",
     "hours": "0.0_)",
+    "clock": "[h]:mm_)",
     "factor": "0.0000_)",
     "date": "yyyy-mm-dd",
 }
@@ -58,7 +60,7 @@ WIDTHS = {
     "note": 30,
     "volume": 9,
 }
-LEFT = {"text", "note", "words", "date"}
+LEFT = {"text", "note", "said", "words", "date"}
 # What is too long for its cell is shown smaller: never cut, never ####.
 SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "fill", "weigh", "weigh_small"}
 

@@ -157,7 +157,7 @@ def _look(number: int, key: str, column: Field | Column) -> str:
         return "list_entry"
     if key == OWN_ROW:
         return "note"
-    if column.is_fault:
+    if column.is_fault or column.format == "said":  # words of any length
         return "told"
     return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 
