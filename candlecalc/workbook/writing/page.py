@@ -3,7 +3,6 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.cells.layout import Layout
@@ -29,11 +28,6 @@ class Page:
     @property
     def place(self) -> Layout:
         return Layout(self.tab.title, self.tab.title, 1, {})
-
-    @property
-    def outside(self) -> str:
-        """A column beside the page, that is not printed."""
-        return get_column_letter(column_index_from_string(self.columns[-1]) + 2)
 
     def put(self, at: str, value: object, look: str = "label", number: str = "text", *, wrap: bool = False) -> None:
         shown = self.draft.plan.head(value) if isinstance(value, str) and not isinstance(value, Formula) else value

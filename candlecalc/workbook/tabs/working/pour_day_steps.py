@@ -9,7 +9,6 @@ from candlecalc.workbook.cells.references import (
     Above,
     Carry,
     Expression,
-    Given,
     Named,
     Results,
     Whole,
@@ -32,13 +31,14 @@ def _of_wax(key: str) -> Expression:
     return at("materials", key, "wax_row")
 
 
-def _heater(efficiency: str) -> dict[str, Given]:
-    """A heater's time for one pot by the maker's own melts: at their mean power and efficiency, or their worst."""
-    return {
-        "heat": "heat",
-        "power": written("AVERAGE({powers})", powers=Whole("melts", "power")),
-        "efficiency": written(f"{efficiency}({{all}})", all=EFFICIENCIES),
-    }
+def _heating(efficiency: str) -> Expression:
+    """Minutes for a pot by the maker's own melts: at their mean power, and their mean or worst efficiency."""
+    return calculated(
+        "melt_time",
+        heat="heat",
+        power=written("AVERAGE({powers})", powers=Whole("melts", "power")),
+        efficiency=written(f"{efficiency}({{all}})", all=EFFICIENCIES),
+    )
 
 
 # What pots of this wax took to cool from oil to pouring: on average, and at the longest.
@@ -92,9 +92,9 @@ TAB = result_tab(
         "melt": result("Wax and oil in all, {weight}", "cost_of_all", cost=at("amounts", "melt", "row"), count=COUNT, format="weight"),
         "pots": result("Pots", "pots_needed", melt="melt", pot=Named("largest_pot")),
         "pot": result("holding, {weight}", "equal_pot", melt="melt", pots="pots", format="weight"),
-        "heat": look("Heat for a pot, kJ", step_by_step([*map(blank, HEATED), NO_MELTS], HEAT), "quantity"),
-        "heating": result("Melting a pot, minutes", "melt_time", **_heater("AVERAGE"), needs=("ready", "heat")),
-        "heating_late": result("Melting at the longest, minutes", "melt_time", **_heater("MIN"), needs=("ready", "heat")),
+        "heat": look("Heat for a pot, kJ", step_by_step([*(blank(given) for given in HEATED), NO_MELTS], HEAT), "quantity"),
+        "heating": look("Melting a pot, minutes", _heating("AVERAGE"), "minutes", needs=("ready", "heat")),
+        "heating_late": look("Melting at the longest, minutes", _heating("MIN"), "minutes", needs=("ready", "heat")),
         "cooling": look("Cooling from oil to pouring, minutes", COOLING, "minutes", needs=("ready", "wax_row"), blank_if=(NOT_COOLED,)),
         "cooling_late": look("Cooling at the longest, minutes", LONGEST_COOLING, "minutes", needs=("ready", "wax_row"), blank_if=(NOT_COOLED,)),
         "free": look("Melter free, minutes after you begin", _free("free", "heating"), "minutes", needs=()),
