@@ -14,6 +14,11 @@ WICKS = [("wick 3", "cotton", 2.0), ("wick 12", "cotton", 1.0), ("wick 21", "fla
 RATES = {"too cool": 2.0, "within targets": 4.0, "too hot": 6.0}
 PICKED, NAMED, WHY = (("Wick summary", cell) for cell in ("A3", "A26", "B26"))
 PRODUCTS = 36
+AGAINST_ALL_SENSE = {  # by product: places by size, and how they burnt
+    5: [(0, "within targets"), (2, "too cool")],
+    17: [(3, "too cool"), (1, "too hot")],
+    29: [(1, "too cool"), (1, "too hot")],
+}
 
 
 def season():
@@ -61,8 +66,8 @@ def _findings(chance, number):
     if number % 6 == 4:  # cool below, hot above, neighbours or far apart
         low, high = sorted(chance.sample(range(len(cotton)), 2))
         return [(cotton[low], "too cool"), (cotton[high], "too hot")]
-    if number % 12 == 5:  # a smaller wick that suits beside a larger one that was too cool
-        return [(cotton[0], "within targets"), (cotton[2], "too cool")]
+    if number in AGAINST_ALL_SENSE:
+        return [(cotton[place], finding) for place, finding in AGAINST_ALL_SENSE[number]]
     return found
 
 
