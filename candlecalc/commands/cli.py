@@ -158,7 +158,8 @@ def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, a
     "files",
     multiple=True,
     type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path),
-    help="Section 3 of a data sheet, as CSV or copied text; - for what is pasted. Once for each oil.",
+    help="Section 3 of a data sheet, as CSV or copied text, once for each oil; or a log of burns as CSV. "
+    "- for what is pasted.",
 )
 def ask(name: str | None, values: tuple[str, ...], files: tuple[Path, ...]) -> None:
     """Ask one question and get the answer.
