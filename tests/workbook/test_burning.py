@@ -15,8 +15,11 @@ import candlecalc
 from candlecalc.calc.terms.burn import VERDICTS
 from candlecalc.calc.wick import recipe_verdict
 from candlecalc.quantities.statistics import t_quantile
+from candlecalc.workbook.book import drafted
+from candlecalc.workbook.reading import read
+from candlecalc.workbook.reports import report, shown
 
-SEEDS = [1, 2, 3]
+SEEDS = [1, 2]
 MISSING = ("", None)
 
 
@@ -148,8 +151,8 @@ def published():
     recipe = next(row for _, row in season.rows("recipes") if row["kind"] == "made")
     test = {key: recipe[key] for key in ("vessel", "wax", "wick", "load")} | {"date": burn_logs.FIRST}
     burns = []
-    for name, (hours, read, *_) in LOGS.items():
-        weights = [300 - each for each in read]
+    for name, (hours, readings, *_) in LOGS.items():
+        weights = [300 - each for each in readings]
         for day, step in enumerate(zip(hours, hours[1:], weights, weights[1:], strict=False)):
             start, end, before, after = step
             date = burn_logs.FIRST + datetime.timedelta(days=day)
@@ -166,3 +169,99 @@ def test_published_logs_typed_as_burns_have_the_published_slope(tmp_path, office
             assert (low + high) / 2 == pytest.approx(rate)
             if swing:
                 assert (high - low) / 2 / t_quantile(0.975, 4) == pytest.approx(swing, abs=within)
+
+
+# --- what is told ---------------------------------------------------------------------------------
+
+
+def told(season):
+    """What `check` says of a season's burns: what is wrong, and what is asked."""
+    calculated = report.Calculated(season, drafted(season, books.DATED))
+    wrong = [f"{each.tab}: {each.words}" for each in report.everything_wrong(calculated, {})]
+    return wrong, [f"{each.tab}: {each.words}" for each in report.doubts(calculated)]
+
+
+def changed(season, key, row, **entries):
+    """A season with some entries of a row as they are given."""
+    found = [line for _, line in season.rows(key)]
+    found[row] |= entries
+    return burn_logs.put(season, **{key: found})
+
+
+def small():
+    """A product with a price, three pieces of it burnt as it is made now, each twice."""
+    season = books.small(products=("Pear and honey tin",)).with_records()
+    recipe = next(row for _, row in season.rows("recipes"))
+    wick, day = recipe["wick"], burn_logs.FIRST
+    test = {key: recipe[key] for key in ("product", "vessel", "wax", "load", "wick")} | {"date": day}
+    test |= {"other_burning": 0.0, "afterglow": 3.0, "vessel_after": "whole", "lit_again": "no"}
+    burns = [
+        {"test": f"T{piece}", "date": day + datetime.timedelta(days=turn), "hours": 4.0, "flame": 1.0,
+         "before": 6.1 - turn * 0.42, "after": 5.68 - turn * 0.42}
+        for piece in range(3)
+        for turn in range(2)
+    ]  # fmt: skip
+    tests = [test | {"test": f"T{piece}"} for piece in range(3)]
+    aims = [{"vessel": recipe["vessel"], "rate_low": 0.08, "rate_high": 0.13}]
+    wicks = [{"wick": wick, "kind": "cotton", "size": 1.0}]
+    return burn_logs.put(season, wicks=wicks, burn_targets=aims, burn_tests=tests, burn_cycles=burns)
+
+
+def test_three_pieces_that_meet_the_targets_leave_nothing_to_say():
+    assert told(small()) == ([], [])
+
+
+@pytest.mark.parametrize("row, entries, words", [
+    (0, {"after": 6.1}, "Burns: each weighs less after it"),
+    (0, {"seen": "sooot"}, "and what was seen is a sign"),
+    (1, {"before": 5.9, "after": 5.48}, "Burn tests: Test: weights that rise: it weighs more at lighting"),
+])  # fmt: skip
+def test_a_slip_in_a_burn_is_to_fix(row, entries, words):
+    wrong, _ = told(changed(small(), "burn_cycles", row, **entries))
+    assert [each for each in wrong if words in each]
+
+
+@pytest.mark.parametrize("key, row, entries, words", [
+    ("burn_cycles", 0, {"hours": 5.0}, "burnt longer at a time than your limit?"),
+    ("burn_tests", 0, {"afterglow": None}, "judged on fewer than three pieces?"),
+    ("burn_tests", 0, {"lit_again": "yes"}, "a test of its present recipe was stopped?"),
+    ("recipes", 0, {"load": 0.07}, "its present recipe not tested?"),
+])  # fmt: skip
+def test_what_may_be_meant_is_asked_and_no_more(key, row, entries, words):
+    wrong, asked = told(changed(small(), key, row, **entries))
+    assert wrong == []
+    assert [each for each in asked if words in each]
+
+
+def test_a_limit_of_ones_own_is_the_one_that_counts():
+    season = changed(small(), "burn_targets", 0, longest=6.0)
+    assert told(changed(season, "burn_cycles", 0, hours=5.0)) == ([], [])
+
+
+@pytest.mark.parametrize("entries, words", [
+    ({}, ""),
+    ({"load": 0.07}, "load"),
+    ({"wicks": 2.0, "load": 0.07}, "load, number of wicks"),
+])  # fmt: skip
+def test_what_of_the_recipe_changed_since_the_test_is_said(entries, words):
+    season = changed(small(), "recipes", 0, **entries)
+    calculated = report.Calculated(season, drafted(season, books.DATED))
+    shown_of_it = [record["Recipe changed since"] for record in shown.of_list(calculated, "tests")]
+    assert shown_of_it == [words or None] * 3
+
+
+def test_a_test_not_burnt_yet_shows_nothing_and_stops_nothing(tmp_path):
+    season = small()
+    season = burn_logs.put(season, burn_cycles=[row for _, row in season.rows("burn_cycles") if row["test"] != "T1"])
+    made = books.Book(season, tmp_path / "begun.xlsx")
+    values = stored(made.path)
+    assert [values.get(made.cell("test_results", "verdict", row), "") != "" for row in range(3)] == [True, False, True]
+
+
+def test_all_that_is_typed_about_burns_is_read_back(tmp_path):
+    season = books.folder.read(books.folder.DEMO, records=True).with_records()
+    path = tmp_path / "demo.xlsx"
+    path.write_bytes(books.book.made(season, books.DATED))
+    again = read.held(path).season
+    for key in ("wicks", "burn_targets", "burn_tests", "burn_cycles", "melts", "pour_day"):
+        assert list(again.rows(key)) == list(season.rows(key)), key

@@ -28,7 +28,12 @@ STEPS = (
     "6. On Batch pick a product and say how many: weigh, count and tick.",
     "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
-OF_RECORDS = ("8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",)
+OF_RECORDS = (
+    "8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",
+    "9. Before you sell a candle, burn some: type your wicks on Wicks and your aims on Burn targets, a line for each candle on",
+    "   Burn tests, print its Test sheet for the bench, and type each burn on Burn cycles. Test results says what they come to.",
+    "10. For an evening of several products type them on Pour list, and your own melts on Melts timed: Pour day has it on a page.",
+)  # fmt: skip
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",

@@ -41,7 +41,7 @@ TAB = entry_tab(
         "efficiency": result("Heat that got into it, of the heater's", "heater_efficiency", heat="heat", power="power", minutes="minutes", needs=("heat",)),
         "to_oil": look("From the first reading to oil, minutes", _cooled_to("add_at"), "minutes"),
         "to_pour": look("From the first reading to pouring, minutes", _cooled_to("pour_at"), "minutes"),
-        "cooling": look("From oil to pouring, minutes", written("ROUND({pour}-{oil},6)", pour="to_pour", oil="to_oil"), "minutes", needs=("to_pour",)),
+        "cooling": look("From oil to pouring, minutes", written("{pour}-{oil}", pour="to_pour", oil="to_oil"), "minutes", needs=("to_pour",)),
         "wax_row": look("Wax, row", WAX_ROW, "row"),
         # A number in every row: a blank would stop a look through all of them.
         "cooling_number": look("The same, or 0", written("N({cooling})", cooling="cooling"), "minutes", needs=()),
