@@ -93,7 +93,8 @@ def differences(made, wax, values):
     for row, minutes in enumerate(evening(made, wax, values)):
         for key, expected in zip(("begins", "first_at", "last_at", "latest"), minutes, strict=True):
             got = values[made.cell("pour_day", key, row)] * 1440
-            if not math.isclose(got, expected, rel_tol=1e-9, abs_tol=1e-6):
+            # A time of day is read back to the thousandth of a second.
+            if not math.isclose(got, expected, abs_tol=1e-4):
                 found.append((row, key, got, expected))
     wanted = needed(made, values)
     for row, material in made.rows("materials"):
