@@ -39,7 +39,7 @@ SAME = joined(
         written("ROUND({load},6)", load=Carry("recipes", "load")),
     ],
 )
-TEST = written('IFERROR(MATCH({same},{tested},0),"")', same="same", tested=Whole(KEY, "same"))
+TEST = written('IF({same}="","",IFERROR(MATCH({same},{tested},0),""))', same="same", tested=Whole(KEY, "same"))
 
 
 def _known(value: Expression) -> Expression:
@@ -72,7 +72,7 @@ TAB = result_tab(
     "tested",
     RECIPES,
     {
-        "same": look("What makes the recipe", SAME, needs=("ready", Carry("recipes", "wick")), width=20),
+        "same": look("Recipe, by rows", SAME, needs=("ready", Carry("recipes", "wick")), width=20),
         "test_row": look("First test of it, row", TEST, "row"),
         "pieces": look("Pieces burnt", _known(at(KEY, "pieces", "test_row")), "row"),
         "judged": look("Pieces judged", _known(at(KEY, "judged_pieces", "test_row")), "row"),

@@ -170,6 +170,8 @@ def _label(page: Page) -> None:
     fill, stays = at(TESTS, "fill", first), at(TESTS, "stays", first)
     hours = calculated("label_hours", fill=fill, stays=stays, fastest=cell(f"$E${LABEL}"))
     page.shows(f"E{LABEL + 1}", hours, "strong_result", "count", blank_if=[UNPICKED, few, blank(fill), blank(stays)])
+    page.put(f"A{LABEL + 3}", "All tests of this season have cost, {money}")
+    page.shows(f"E{LABEL + 3}", written("SUM({all})", all=Results("test_results", "cost")), "result", "money")
     page.put(f"A{LABEL + 2}", "Verdict on the recipe")
     page.shows(f"B{LABEL + 2}", at("tested", "verdict", ROW), "strong", blank_if=[UNPICKED])
     page.shows(f"E{LABEL + 2}", at("tested", "reasons", ROW), "label", blank_if=[UNPICKED])
