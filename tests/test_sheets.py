@@ -117,8 +117,8 @@ def test_what_is_pasted_is_read_as_a_file_is():
 
 
 @pytest.mark.parametrize("words, held, message", [
-    (["oil_for_wax", "1", "8%"], b"x", "takes no data sheet; these do: hazard_lines"),
-    (["label_of_candle", "load=8%"], b"%PDF-1.7", "it is no text: copy section 3 out of it"),
+    (["oil_for_wax", "1", "8%"], b"x", "takes no file. A data sheet is for hazard_lines"),
+    (["label_of_candle", "load=8%"], b"%PDF-1.7", "it is no text: copy what is wanted out of it"),
     (["label_of_candle", "load=8%"], b"nothing here", "no line of section 3 is found there"),
     (["label_of_candle", "classes=H317"], b"Linalool 78-70-6 10 % H317", "classes is in the file already"),
 ])  # fmt: skip

@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from candlecalc.calc import burn_verdict, next_wick, recipe_verdict
+from candlecalc.calc.burn_signs import MEANING
 from candlecalc.calc.terms.burn import FINDINGS, VERDICTS
 
 STOP, NOT_JUDGED, MISSES, MEETS = VERDICTS
@@ -18,6 +19,17 @@ observations = st.fixed_dictionaries(
         "lit_again": st.none() | st.sampled_from(["no", "yes"]),
     }
 )
+STOPPING = [sign for sign, (direction, _) in MEANING.items() if direction == "stop"]
+
+
+@given(observations, st.lists(st.sampled_from(list(MEANING)) | st.none(), max_size=4))
+def test_a_sign_that_stops_a_burn_stops_its_verdict_and_no_other_sign_does(looked, seen):
+    told, without = burn_verdict(**looked, seen=seen), burn_verdict(**looked)
+    stopping = [sign for sign in STOPPING if sign in seen]
+    assert told.verdict == (STOP if stopping else without.verdict)
+    assert [sign for sign in STOPPING if f"seen: {sign}" in told.reasons] == stopping
+
+
 numbers = st.none() | st.floats(-10, 10)
 targets = st.integers(0, 4).flatmap(lambda n: st.tuples(*[st.lists(numbers, min_size=n, max_size=n)] * 3))
 

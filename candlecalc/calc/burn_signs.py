@@ -3,7 +3,7 @@
 Habits of the trade, no measured rules: a sign says what to try, and judges no candle.
 """
 
-from typing import Dict, List, NamedTuple, Tuple
+from typing import Dict, Iterable, List, NamedTuple, Optional, Tuple
 
 from candlecalc.calc.sources import SIGNS_OF_A_BURN
 from candlecalc.calc.terms.burn import Direction, Seen, Sign, ToDo
@@ -67,8 +67,13 @@ def wick_signs(seen: Seen) -> List[SignRead]:
     >>> wick_signs(seen=["tunneling", "flame over 75 mm"])[0].direction
     'stop'
     """
-    named = {" ".join(sign.lower().split()) for sign in seen}
+    return [SignRead(sign, *MEANING[sign]) for sign in known("wick_signs", seen)]
+
+
+def known(name: str, seen: Iterable[Optional[str]]) -> List[str]:
+    """What was seen, in the order in which it is told; a word that is no sign is refused."""
+    named = {" ".join(sign.lower().split()) for sign in seen if sign}
     strange = sorted(named - MEANING.keys())
     if strange:
-        raise ValueError(f'wick_signs: seen is "{strange[0]}"; it takes {", ".join(MEANING)}.')
-    return [SignRead(sign, *meaning) for sign, meaning in MEANING.items() if sign in named]
+        raise ValueError(f'{name}: seen is "{strange[0]}"; it takes {", ".join(MEANING)}.')
+    return [sign for sign in MEANING if sign in named]

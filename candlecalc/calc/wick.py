@@ -6,6 +6,7 @@ verdict says more than that a candle met what its maker asked of it.
 
 from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
 
+from candlecalc.calc import burn_signs
 from candlecalc.calc.sources import STOPS, WICKS
 from candlecalc.calc.terms import Load
 from candlecalc.calc.terms.burn import (
@@ -21,6 +22,7 @@ from candlecalc.calc.terms.burn import (
     NextWick,
     OtherBurning,
     Reasons,
+    SomeSeen,
     Tallest,
     TargetNames,
     TestedLoads,
@@ -69,27 +71,29 @@ def burn_verdict(
     lowest: Lowest = None,
     highest: Highest = None,
     tallest: MostFlame = 75.0,
+    seen: SomeSeen = None,
 ) -> Judged:
     """What one test burn comes to, against stop conditions and the maker's own targets, with every reason.
 
     One stop condition is enough. A missing observation does not count as good: the test
-    is then not judged. Stay with a test burn from lighting to cold.
+    is then not judged. What was `seen` stops it too, where `wick_signs` calls it a stop. Stay with a test burn from
+    lighting to cold.
 
     >>> burn_verdict(flame=82, other_burning=0, vessel="whole", afterglow=12, lit_again="no",
     ...              targets=["burn rate"], measured=[4.1], lowest=[3], highest=[5]).verdict
     'stop: do not sell or burn'
     """
-    seen = {
+    looked_at = {
         "flame": flame,
         "other burning": other_burning,
         "vessel": vessel,
         "afterglow": afterglow,
         "lit again": lit_again,
     }
-    stops = _stops(flame, other_burning, vessel, afterglow, lit_again, tallest)
+    stops = _stops(flame, other_burning, vessel, afterglow, lit_again, tallest) + _stops_seen(seen or [])
     if stops:
         return Judged(STOP, "; ".join([*stops, UNCONFIRMED]))
-    missing = [f"{name} not looked at" for name, value in seen.items() if value is None]
+    missing = [f"{name} not looked at" for name, value in looked_at.items() if value is None]
     misses, unmeasured = _against_targets(targets or [], measured or [], lowest or [], highest or [])
     if missing or unmeasured:
         return Judged(NOT_JUDGED, "; ".join(missing + unmeasured + misses))
@@ -118,6 +122,11 @@ def _stops(
         "lit again by itself": lit_again == "yes",
     }
     return [words for words, stop in found.items() if stop]
+
+
+def _stops_seen(seen: Sequence[Optional[str]]) -> List[str]:
+    signs = burn_signs.known("burn_verdict", seen)
+    return [f"seen: {sign}" for sign in signs if burn_signs.MEANING[sign][0] == burn_signs.STOP]
 
 
 def _against_targets(

@@ -4,9 +4,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from candlecalc.declaration.declared import Argument, Function, Term
+from candlecalc.declaration.declared import REGISTRY, Argument, Function, Term
 from candlecalc.faces.asked import goods, label_parts, months, own_units
-from candlecalc.faces.asked.question import arguments, function, unit_wanted
+from candlecalc.faces.asked.question import CallError, arguments, function, unit_wanted
 from candlecalc.faces.asked.results import Asked, answered, lines, shown
 from candlecalc.faces.asked.typed import Currency, Typed, read_argument
 from candlecalc.quantities import units
@@ -15,17 +15,32 @@ from candlecalc.quantities import units
 def ask(name: str, words: Iterable[str], files: Sequence[Path] = ()) -> list[str]:
     """The answer to a question as typed, a line for each number; a ValueError says what is wrong.
 
-    `files` are data sheets of oils, in the order of their loads.
+    `files` are data sheets of oils, in the order of their loads, or a log of burns.
     """
     formula = function(name)
     rest, wanted = unit_wanted(formula, list(words))
     if not files:
         return answer(formula, arguments(formula, rest), wanted)
-    from candlecalc.commands.sheets import columns
-
-    read, told = columns(formula, files)
+    rest, read, told = _from_files(formula, rest, files)
     typed = arguments(formula, rest, read)
     return [*told, *answer(formula, {name: typed[name] for name in typed if name not in read}, wanted, read)]
+
+
+def _from_files(
+    formula: Function, words: list[str], files: Sequence[Path]
+) -> tuple[list[str], dict[str, Any], list[str]]:
+    """The words that are left, what the files give, and what was read of them, in lines."""
+    from candlecalc.commands import burn_logs, sheets
+
+    if sheets.takes_sheet(formula):
+        return words, *sheets.columns(formula, files)
+    if burn_logs.takes_log(formula):
+        return burn_logs.read(formula, words, files)
+    taking = [name for name, other in REGISTRY.items() if sheets.takes_sheet(other)]
+    raise CallError(
+        f"{formula.name} takes no file. A data sheet is for {', '.join(taking)}; "
+        f"a log of burns for {', '.join(burn_logs.taking())}"
+    )
 
 
 def answer(

@@ -20,7 +20,7 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
-    *("sheets", "hazards", "labels"),
+    *("tests", "sheets", "hazards", "labels"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
@@ -194,7 +194,8 @@ def show(
     "files",
     multiple=True,
     type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path),
-    help="Section 3 of a data sheet, as CSV or copied text; - for what is pasted. Once for each oil.",
+    help="Section 3 of a data sheet, as CSV or copied text, once for each oil; or a log of burns as CSV. "
+    "- for what is pasted.",
 )
 def ask(name: str | None, values: tuple[str, ...], files: tuple[Path, ...]) -> None:
     """Ask one question and get the answer.

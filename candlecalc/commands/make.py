@@ -41,7 +41,7 @@ class Shown(NamedTuple):
 
 
 def held_in(source: Path, *, records: bool = False) -> read.Held:
-    """What a folder of CSV files or a workbook holds."""
+    """What a folder of CSV files or a workbook holds; of a folder with the year's records, where they are asked for."""
     return read.Held(folder.read(source, records=records), {}, []) if source.is_dir() else read.held(source)
 
 

@@ -49,6 +49,7 @@ class Field:
     missing: str = ""  # what to do where it is needed and not there, if that is more than to type it
     width: int = 0
     longest: int = 60  # characters of a text
+    offers: str = ""  # a text whose drop-down offers the first column of this list; what else is typed its tab tells
     formerly: tuple[str, ...] = ()  # heads that it had in earlier versions
 
     def __post_init__(self) -> None:

@@ -225,7 +225,7 @@ class _Known:
     def __init__(self, season: Season) -> None:
         self.measures = season.measures
         self._names: dict[tuple[str, str], set[str]] = {}
-        for field in (field for table in TABLES.values() for field in table.fields if field.names_from):
+        for field in (field for key in season.tables for field in TABLES[key].fields if field.names_from):
             for kind in {"", field.kind}:
                 if (field.names_from, kind) not in self._names:
                     self._names[field.names_from, kind] = {

@@ -180,6 +180,10 @@ NextWick = Annotated[
 Seen = Annotated[
     List[str], Term("", "what was seen, such as soot, mushrooming, tunneling or drowning", text=True, many=True)
 ]
+SomeSeen = Annotated[
+    Optional[List[Optional[str]]],
+    Term("", "what was seen, in the words of wick_signs; blank for nothing", text=True, many=True, blank=True),
+]
 Sign = Annotated[str, Term("", "what was seen", text=True)]
 Direction = Annotated[
     str,

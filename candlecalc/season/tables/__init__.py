@@ -1,6 +1,7 @@
 """The tables of a season, a file a subject, and all of them in the order of the work."""
 
 from candlecalc.season.fields import Table
+from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TESTS, WICKS
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
@@ -12,6 +13,7 @@ TABLES: dict[str, Table] = {
         *(MATERIALS, VESSELS, RECIPES, EXTRAS, SETS, PLACES, PRICES),
         *(PURCHASES, POURS, INSTEAD, MOVES, COUNTS, RATES),
         *(OIL_SHEETS, LABELS, PAPERS, WEIGHTS),
+        *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
     )
 }
 

@@ -401,6 +401,13 @@ def unless(tests: Sequence[Given], value: Given) -> Expression:
     return written('IF({test},"",{value})', test=test, value=value)
 
 
+def step_by_step(tests: Sequence[Given], value: Given) -> Expression:
+    """The same with each test asked only where those before it do not hold: a look-up by a row that may be blank."""
+    for test in reversed(tests):
+        value = unless([test], value)
+    return expression_of(value)
+
+
 def quoted(text: str) -> str:
     """A text inside a formula."""
     return '"' + text.replace('"', '""') + '"'

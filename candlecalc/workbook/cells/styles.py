@@ -26,6 +26,7 @@ WHOLE_NUMBER, NOT_SHOWN = 190, 191  # numbers of formats of our own in a package
 NUMBERS = {
     "text": "@",
     "note": "@",
+    "said": "@",
     "words": "General",
     "before": '@"  "',  # words with what they speak of to their right
     "row": "0_)",
@@ -43,6 +44,7 @@ NUMBERS = {
     "density": "0.000_)",
     "minutes": "0.0_)",
     "hours": "0.0_)",
+    "clock": "[h]:mm_)",
     "factor": "0.0000_)",
     "date": "yyyy-mm-dd",
 }
@@ -62,7 +64,7 @@ WIDTHS = {
     "note": 30,
     "volume": 9,
 }
-LEFT = {"text", "note", "words", "date"}
+LEFT = {"text", "note", "said", "words", "date"}
 # What is too long for its cell is shown smaller: never cut, never ####.
 SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "fill", "weigh", "weigh_small"}
 

@@ -30,6 +30,7 @@ GROUPS = {
         "Set up", "what holds for the season, what you buy, what you pour into, and how each candle is made"
     ),
     "make": Group("Make", "what each candle costs, and the bench card"),
+    "test": Group("Test", "what you burn before you sell it: each burn, and what the tests come to"),
     "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
     "label": Group("Label", "what goes on the jar: data sheets, what they bring, texts and papers"),

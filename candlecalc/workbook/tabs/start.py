@@ -30,10 +30,13 @@ STEPS = (
 )
 OF_RECORDS = (
     "8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",
-    "9. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
-    "10. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
-    "11. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
-)
+    "9. Before you sell a candle, burn some: type your wicks on Wicks and your aims on Burn targets, a line for each candle on",
+    "   Burn tests, print its Test sheet for the bench, and type each burn on Burn cycles. Test results says what they come to.",
+    "10. For an evening of several products type them on Pour list, and your own melts on Melts timed: Pour day has it on a page.",
+    "11. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
+    "12. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
+    "13. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
+)  # fmt: skip
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",

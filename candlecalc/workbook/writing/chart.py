@@ -1,9 +1,10 @@
-"""The chart on Costing: what each candle's full cost is made of."""
+"""Charts: what each candle's full cost is made of, and how a test burns down."""
 
 from collections.abc import Sequence
 
-from openpyxl.chart import BarChart, Reference, Series
+from openpyxl.chart import BarChart, Reference, ScatterChart, Series
 from openpyxl.chart.axis import ChartLines
+from openpyxl.chart.marker import Marker
 from openpyxl.chart.shapes import GraphicalProperties
 from openpyxl.chart.text import RichText
 from openpyxl.drawing.colors import ColorChoice
@@ -97,6 +98,52 @@ def _axes(chart: BarChart, currency: str) -> None:
     chart.x_axis.txPr = _as_large_as_cells()
     for axis in (chart.x_axis, chart.y_axis):
         axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+
+
+def over_hours(
+    draft: Draft,
+    sheet: Worksheet,
+    anchor: str,
+    columns: Sequence[str],
+    rows: tuple[int, int],
+    titles: tuple[str, str],
+) -> None:
+    """Two measures against hours, each on its own side: from columns of hours, of the one, and of the other."""
+    hours, *measures = (column_index_from_string(letter) for letter in columns)
+    first, last = rows
+    at_hours = Reference(sheet, min_col=hours, min_row=first, max_row=last)
+    left, right = ScatterChart(), ScatterChart()
+    for chart, column, title, colour, mark in zip(
+        (left, right), measures, titles, SERIES, ("circle", "diamond"), strict=False
+    ):
+        values = Reference(sheet, min_col=column, min_row=first, max_row=last)
+        series = Series(values, at_hours, title=title)
+        series.graphicalProperties = GraphicalProperties(ln=LineProperties(solidFill=colour, w=22000))
+        series.marker = Marker(symbol=mark, size=7, spPr=GraphicalProperties(solidFill=colour))
+        series.smooth = False
+        chart.scatterStyle = "lineMarker"
+        chart.append(series)
+        chart.y_axis.title, chart.y_axis.number_format, chart.y_axis.delete = title, "0.0", False
+    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+    left.y_axis.majorGridlines, right.y_axis.majorGridlines = light, None
+    left.x_axis.number_format, left.x_axis.delete = "0", False  # its title would stand over the chart too
+    left.x_axis.majorGridlines, left.x_axis.scaling.min = None, 0
+    right.y_axis.axId, right.y_axis.crosses = 200, "max"
+    right.y_axis.scaling.min = 0
+    for axis in (left.y_axis, right.y_axis):
+        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+        axis.txPr = _as_large_as_cells()
+    left.x_axis.txPr = _as_large_as_cells()
+    left.title = "Weight and melt pool over the hours burnt"
+    left.title.overlay = False
+    left.legend.position = "b"
+    left.legend.txPr = _as_large_as_cells()
+    left.width, left.height = 27.5, 9
+    left += right
+    sheet.add_chart(left, anchor)
+    draft.chart_texts.append(
+        "Two lines over the hours that the picked test burnt: what it weighs, which falls, and its melt pool."
+    )
 
 
 def _as_large_as_cells() -> RichText:

@@ -37,6 +37,9 @@ def _rule(draft: Draft, field: Field) -> dict[str, Any]:
         return {"type": "list", "formula1": f'"{",".join(field.choices)}"'}
     if field.names_from:
         return {"type": "list", "formula1": draft.plan.layouts["lists"].results(list_key(field))}
+    if field.offers:
+        offered = draft.plan.layouts[field.offers]
+        return {"type": "list", "formula1": offered.results(next(iter(offered.letters)))}
     if field.date:
         return {"type": "date", "operator": "between", "formula1": FIRST_SERIAL, "formula2": LAST_SERIAL}
     longest = NAME_LENGTH if field.name else field.longest

@@ -179,7 +179,7 @@ def _look(number: int, key: str, column: Field | Column) -> str:
         return "list_entry"
     if key == OWN_ROW:
         return "note"
-    if column.is_fault or column.format == "note":
+    if column.is_fault or column.format in ("note", "said"):  # words of any length
         return "told"
     return "strong_result" if number == 1 or format_of(column).endswith("strong") else "result"
 

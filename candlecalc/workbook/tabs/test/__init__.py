@@ -1,0 +1,1 @@
+"""Test: wicks, targets, burns, and what they come to."""
