@@ -137,7 +137,7 @@ def test_lines_that_do_not_fit_are_an_error_and_never_left_out(season):
     # There is room for six lines a batch, and four more; a tin takes five, and with these eight.
     more = ("Cork lid, tumbler", "Gift box, two tins", "Wooden strip, narrow")
     type_in(season, "extras", [{"product": TIN, "material": name, "count": 1.0} for name in more])
-    assert set(made_values(season, rows)) == {"#N/A"}
+    assert all(str(value).startswith("#") for value in made_values(season, rows))
 
 
 def made_values(season, rows):
