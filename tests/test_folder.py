@@ -203,3 +203,14 @@ def test_a_table_of_more_lines_than_a_workbook_has_room_for_says_how_many(there)
     assert refused(there) == (
         f"{path}, line 202: 200000 lines, where a workbook has room for 200; this is the first that has none"
     )
+
+
+def test_records_are_read_where_they_are_asked_for_and_a_file_that_is_not_there_holds_nothing(there):
+    (there / "purchases.csv").write_text(
+        "date,material,packs,price\n2027-08-05,Soft plant wax for jars,1,92\n", encoding="utf-8"
+    )
+    assert "purchases" not in folder.read(there).tables
+    read = folder.read(there, records=True)
+    assert [row["packs"] for _, row in read.rows("purchases")] == [1.0]
+    (there / "purchases.csv").unlink()
+    assert list(folder.read(there, records=True).rows("purchases")) == []

@@ -39,9 +39,9 @@ class Shown(NamedTuple):
     formats: Mapping[str, str] = {}  # of numbers, by head
 
 
-def held_in(source: Path) -> read.Held:
-    """What a folder of CSV files or a workbook holds."""
-    return read.Held(folder.read(source), {}, []) if source.is_dir() else read.held(source)
+def held_in(source: Path, *, records: bool = False) -> read.Held:
+    """What a folder of CSV files or a workbook holds; of a folder with the year's records, where they are asked for."""
+    return read.Held(folder.read(source, records=records), {}, []) if source.is_dir() else read.held(source)
 
 
 def new(
@@ -55,7 +55,7 @@ def new(
     force: bool = False,
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
-    held = held_in(source) if source else None
+    held = held_in(source, records=records) if source else None
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
     if records:

@@ -36,8 +36,12 @@ class UnreadableError(ValueError):
     """A season that cannot be read at all: what, where and what to do."""
 
 
-def read(folder: Path) -> Season:
-    """Read a season from its folder. A cell that is no number stays text, and is a problem to report."""
+def read(folder: Path, *, records: bool = False) -> Season:
+    """Read a season from its folder. A cell that is no number stays text, and is a problem to report.
+
+    With `records` the year's records are read too, though settings.csv does not ask for them. A file of theirs that
+    is not there holds nothing yet.
+    """
     path = folder / "settings.csv"
     settings: dict[str, Value] = {}
     found = lines_of(path, ["key", "value"])
@@ -53,10 +57,8 @@ def read(folder: Path) -> Season:
         ]
     settings = dict.fromkeys(SETTING_FIELDS) | settings
     refuse_unmade(str(path), settings)
-    tables = {
-        key: _table(folder / f"{key}.csv", table, doubts)
-        for key, table in tables_of(settings["records"] == "yes").items()
-    }
+    asked = tables_of(records or settings["records"] == "yes")
+    tables = {key: _table(folder / f"{key}.csv", table, doubts) for key, table in asked.items()}
     return Season(settings, Tables(tables), tuple(doubts))
 
 
@@ -85,6 +87,8 @@ def write(season: Season, folder: Path) -> None:
 
 def _table(path: Path, table: Table, doubts: list[Problem]) -> list[Row]:
     """A table from its file, and what in it can be read two ways."""
+    if table.records and not path.exists():
+        return []
     found = lines_of(path, table.keys, table)
     for place, cells in enumerate(found.rows):
         for key, text in zip(table.keys, cells, strict=True):
