@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has problems
 # What `show` takes: a batch, and the words that tabs register themselves with.
-SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "bought"]
+SHOWN_WORDS = ["costs", "prices", "batch", "purchases", "stock", "pours", "used", "candles"]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
 
@@ -128,8 +128,8 @@ def check(book: Path) -> None:
 def show(book: Path, what: str, product: str, count: int | None, as_csv: bool, as_json: bool) -> None:
     """Show the costs, the prices or a batch of a workbook or a folder.
 
-    Of a workbook with the year's records: its purchases, and what was bought of
-    each material.
+    Of a workbook with the year's records: its purchases, what is left of each
+    material, its batches, what they used, and the candles that there are.
     """
     if as_csv and as_json:
         raise click.UsageError("--csv and --json do not go together")

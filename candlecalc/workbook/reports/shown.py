@@ -25,11 +25,16 @@ NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
     """What the list that answers to a word shows of each product, or of one."""
     season, (tab, columns) = calculated.season, _list(calculated, word)
-    if "product" in TABLES[tab.typed_on].keys:
+    if "product" in TABLES[tab.typed_on].keys and not tab.counted:
         return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
     if product:
-        raise ValueError(f"--product goes with costs, prices and batch; {tab.title} is of materials")
-    return _records(calculated, tab.key, columns, [at for at, _ in season.rows(tab.typed_on)])
+        raise ValueError(
+            f"--product goes with costs, prices, pours, candles and batch; {tab.title} is a list of materials"
+        )
+    # A tab with lines of its own has some for each row of a log, or none.
+    own = range(calculated.plan.layouts[tab.key].rows) if tab.counted else (at for at, _ in season.rows(tab.typed_on))
+    records = _records(calculated, tab.key, columns, list(own))
+    return [record for record in records if any(value is not None for value in record.values())]
 
 
 def formats(calculated: Calculated, word: str) -> dict[str, str]:
