@@ -17,7 +17,7 @@ CARD = " ".join(
     + [f"caution_{nth}" for nth in range(1, 7)]
     + [f"head_{letter}" for letter in "ABCDEFGHIJ"]
     + [f"words_{letter}{nth}" for letter in "ADGI" for nth in range(3)]
-    + ["packed", "words_H2", "do_B", "do_I", "do_J"]
+    + ["packed", "tag", "panel", "words_H2", "do_B", "do_I", "do_J"]
     + [f"{part}.{letter}" for part in (*PIECES, *EXTRAS) for letter in "ABCDELM"]
     + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
 )
@@ -114,7 +114,12 @@ def named(part, row):
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
     told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
     told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
-    return [on("workings", row), product(Shop.card_of, [part], "A L"), product(Shop.step, part, *STEPS), *told]
+    return [
+        on("workings", f"{row} usual_wax? usual_oil? usual?"),
+        product(Shop.card_of, [part], "A L"),
+        product(Shop.step, part, *STEPS),
+        *told,
+    ]
 
 
 BY_WAY = "measured? density? density_second? least? blend? by_volume? scaled? as_weighed? other_wax? "
@@ -132,8 +137,8 @@ def other_vessel(shop, entry):
 def poured_elsewhere(shop, entry):
     """The recipe names another vessel, which may be bought as nothing."""
     name = shop.name(entry)
-    yield from cells("workings", entry.row, f"vessel_row volume headspace bought bought_row use? {BY_WAY}")
-    yield from shop.filled(name) + shop.card(name, "fill_words?")
+    yield from cells("workings", entry.row, f"vessel_row volume headspace bought bought_row use? pool? {BY_WAY}")
+    yield from shop.filled(name) + shop.card(name, "fill_words? panel?")
     yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
     yield from cells("amounts", entry.row, "vessel?")
 
@@ -382,7 +387,7 @@ TABLE = {
         "density": [users(Shop.denser), weighed_in],
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
-        "usual_load": [],
+        "usual_load": [users(Shop.usual)],
         "highest_load": [own("load_limit share_limit"), users(Shop.limit)],
         "basis": [own("load_limit share_limit"), least(users(Shop.limit))],
         "certified_limit": [own("candle_limit"), users(Shop.certificate)],
@@ -400,12 +405,13 @@ TABLE = {
         "height": [measured],
         "base": [measured],
         "headspace": [poured(lambda shop, name: cells("workings", shop.row[name], "headspace")), poured(Shop.filled)],
-        "diameter": [], "panel_width": [], "panel_height": [],
+        "diameter": [poured(lambda shop, name: cells("workings", shop.row[name], "pool"))],
+        **{key: [poured(Shop.card, "panel")] for key in ("panel_width", "panel_height")},
         "fill": [measured],
         "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
-        "tag": [],
+        "tag": [product(Shop.card, "tag")],
         "kind": [own("of_kind"), below("of_kind?"), on("workings", "kind"), alone("lists", "recipes_made recipes_set")],
         "vessel": [poured_elsewhere],
         "wax": named("wax_first", "wax_row"),

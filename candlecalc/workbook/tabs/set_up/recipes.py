@@ -6,7 +6,7 @@ from candlecalc.workbook.cells.references import Running, Same, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
-EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",{open}>0),"")', open=Same("parts", "open"))
+EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",N({open})>0),"")', open=Same("parts", "open"))
 
 TAB = entry_tab(
     RECIPES,
