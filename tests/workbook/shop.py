@@ -299,6 +299,12 @@ class Shop:
             told = "load_wax_second wax_takes highest"
         return cells("workings", self.row[product], told)
 
+    def usual(self, product, part):
+        """The load to start from: of the one oil, where there is one and it has one; else of the wax."""
+        alone = "oil_second" not in self.parts[product]
+        told = {"wax_first": "usual_wax usual?", "oil_first": "usual_oil usual" + "?" * (not alone)}
+        return cells("workings", self.row[product], told.get(part, ""))
+
     def certificate(self, product, part):
         return self.limit(product, part, "certified") if part in OILS else []
 

@@ -100,7 +100,12 @@ def named(part, row):
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
     told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
     told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
-    return [on("workings", row), product(Shop.card_of, [part], "A L"), product(Shop.step, part, *STEPS), *told]
+    return [
+        on("workings", f"{row} usual_wax? usual_oil? usual?"),
+        product(Shop.card_of, [part], "A L"),
+        product(Shop.step, part, *STEPS),
+        *told,
+    ]
 
 
 BY_WAY = "measured? density? density_second? least? blend? by_volume? scaled? as_weighed? other_wax? "
@@ -285,7 +290,7 @@ TABLE = {
         "density": [users(Shop.denser)],
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
-        "usual_load": [],
+        "usual_load": [users(Shop.usual)],
         "highest_load": [own("load_limit share_limit"), users(Shop.limit)],
         "basis": [own("load_limit share_limit"), least(users(Shop.limit))],
         "certified_limit": [own("candle_limit"), users(Shop.certificate)],
@@ -308,7 +313,7 @@ TABLE = {
         "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
-        "tag": [],
+        "tag": [product(Shop.card, "tag")],
         "kind": [own("of_kind"), below("of_kind?"), on("workings", "kind"), alone("lists", "recipes_made recipes_set")],
         "vessel": [product(poured_elsewhere)],
         "wax": named("wax_first", "wax_row"),
