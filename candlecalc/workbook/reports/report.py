@@ -95,15 +95,15 @@ def doubts(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     """What is unlikely and may be meant, with what it was read as; and what can be read two ways."""
     two_ways = [_typed(spots, doubt.tab, doubt.row, doubt.column, doubt.words) for doubt in calculated.season.doubts]
     return two_ways + [
-        _typed(
-            spots,
-            title,
-            row,
-            check.column,
-            f"{_sentence(check.words)} It was read as {shown(entries[check.column])}; {check.mend}",
-        )
+        _typed(spots, title, row, check.column, _asked(check, entries[check.column]))
         for title, row, entries, check in _said(calculated, unlikely=True)
     ]
+
+
+def _asked(check: Check, entry: object) -> str:
+    """What is asked of a row: of a number with what it was read as, since that may be the slip."""
+    read = f" It was read as {shown(entry)};" if isinstance(entry, (int, float)) else ""
+    return f"{_sentence(check.words)}{read} {check.mend}"
 
 
 def to_look_at(calculated: Calculated) -> list[Finding]:
