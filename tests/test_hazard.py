@@ -1,5 +1,6 @@
 """Laws of hazard classes: what is read, what adds up, and that more of a substance is never milder."""
 
+import math
 import re
 
 import pytest
@@ -13,6 +14,7 @@ from candlecalc.calc.datasheet.lines import lines_of
 from candlecalc.calc.datasheet.mixture import candle
 from candlecalc.calc.datasheet.percentages import concentration
 from candlecalc.calc.datasheet.reading import read
+from candlecalc.calc.datasheet.rising import HIGHEST, rise
 
 LABELS = tables.rows("hazard_labels")
 # Every class that a substance may be typed with, the sub-categories of sensitisers among them.
@@ -255,3 +257,22 @@ def test_a_long_concentration_is_refused_as_quickly_as_it_is_read(text):
     # A search that began anew at every digit took minutes over the first of these; the run would not end.
     with pytest.raises(ValueError, match="concentrations at place 1"):
         hazard_of_candle(["a"], [text], ["Skin Sens. 1B H317"], [0.08])
+
+
+@given(st.integers(1, 90), st.integers(1, 90), st.floats(0.01, 0.3))
+def test_classes_hold_up_to_the_load_that_is_told_and_a_step_above_are_those_told(citral, pinene, load):
+    lines = lines_of(
+        ["Citral 5392-40-5", "Pinene 80-56-8"],
+        [f"{citral} %", f"{pinene} %"],
+        ["Skin Sens. 1 H317; Eye Irrit. 2 H319", "Skin Irrit. 2 H315; Aquatic Chronic 1 H410"],
+        oils=[1.0, 2.0],
+    )
+
+    def classes(of_wax):
+        mixture = candle(lines, [of_wax / 2, of_wax / 2], None, None, "additive", "EU", 0.0)
+        return [each.name for each in mixture.classes]
+
+    told = rise(lines, [load / 2, load / 2], None, [False, False])
+    assert classes(told.load) == classes(load)
+    if told.load < HIGHEST:
+        assert classes(math.floor(told.load * 1000 + 1e-6) / 1000 + 0.001) == told.then != classes(load)

@@ -8,7 +8,7 @@ from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
 from candlecalc.labels import draw, folder, from_season
-from candlecalc.labels.check_sheet import MISSING, CheckSheet, check_sheet
+from candlecalc.labels.check_sheet import MISSING, THE, CheckSheet, check_sheet
 from candlecalc.labels.shapes import Label, Paper
 from candlecalc.labels.texts import facts_of, label_of
 from candlecalc.labels.weights import weights_said
@@ -159,8 +159,8 @@ def _by_rules(season: Season | None, held: folder.Held, product: str) -> list[st
         return []
     used, sold = facts_of(held, product)["rules"], from_season.sold_under(season, product)
     others = [rules for rules in sold if rules != used]
-    also = f"; it is sold under {', '.join(others)} too: --rules {others[0]}" if others else ""
-    return [f"by the rules of {used}{also}"]
+    also = f"; those of {' and '.join(THE[rules] for rules in others)} take --rules {others[0]}" if others else ""
+    return [f"by the rules of {THE[used]}{also}"]
 
 
 def _paper(held: folder.Held, name: str) -> Paper:

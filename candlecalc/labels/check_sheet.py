@@ -62,8 +62,8 @@ def _what(text: Text, kind: str) -> str:
 
 
 def _short(against: str) -> str:
-    """By what a line stands, where the sheet itself says that all is to be confirmed."""
-    return "; ".join(dict.fromkeys(against.replace(unconfirmed(""), "").split("; ")))
+    """By what a line stands, each text once and without the words that the sheet says once for all."""
+    return "; ".join(dict.fromkeys(against.replace(unconfirmed(""), "unconfirmed: ").split("; ")))
 
 
 def _state(text: Text) -> str:
@@ -75,7 +75,7 @@ def _asked(facts: Row, lines: dict[str, Text]) -> Iterable[Line]:
     for row in tables.rows("label_particulars"):
         if row["region"] == REGIONS[facts["rules"]]:
             read = row["status"] == "read in the text"
-            by = row["against"] if read else f"{row['against']} ({row['status']})"
+            by = row["against"] if read else f"unconfirmed: {row['against']} ({row['status']})"
             there = lines.get(row["code"])
             what = f"{row['what']} (code {row['code']})"
             yield Line(what, there.words if there else "", by, _state(there) if there else MISSING)

@@ -305,6 +305,12 @@ class Shop:
             told = "load_wax_second wax_takes highest"
         return cells("workings", self.row[product], told)
 
+    def usual(self, product, part):
+        """The load to start from: of the one oil, where there is one and it has one; else of the wax."""
+        alone = "oil_second" not in self.parts[product]
+        told = {"wax_first": "usual_wax usual?", "oil_first": "usual_oil usual" + "?" * (not alone)}
+        return cells("workings", self.row[product], told.get(part, ""))
+
     def certificate(self, product, part):
         return self.limit(product, part, "certified") if part in OILS else []
 
@@ -319,6 +325,12 @@ class Shop:
         """The card says it of the wax; of the first where there are two."""
         there = part == "wax_first" and part in self.parts[product]
         return self.card(product, " ".join(keys) if there else "")
+
+    def cures(self, product, part):
+        """The days to cure by a wax; of two waxes the longer counts, and stands on the card."""
+        alone = " cure_second" * ("wax_second" not in self.parts[product])
+        told = {"wax_first": f"cure_first cure{alone}", "wax_second": "cure_second cure"}.get(part, "")
+        return cells("workings", self.row[product], told) + self.card(product, "cure_days" if told else "")
 
     # --- stock -------------------------------------------------------------------------------------
 

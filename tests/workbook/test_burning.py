@@ -17,6 +17,8 @@ from candlecalc.calc.wick import recipe_verdict
 from candlecalc.quantities.statistics import t_quantile
 from candlecalc.workbook.book import drafted
 from candlecalc.workbook.reading import read
+from candlecalc.workbook.reading.left_out import not_carried
+from candlecalc.workbook.reading.version import Origin
 from candlecalc.workbook.reports import report, shown
 
 SEEDS = [1, 3]
@@ -265,3 +267,7 @@ def test_all_that_is_typed_about_burns_is_read_back(tmp_path):
     again = read.held(path).season
     for key in ("wicks", "burn_targets", "burn_tests", "burn_cycles", "melts", "pour_day"):
         assert list(again.rows(key)) == list(season.rows(key)), key
+
+
+def test_nothing_of_it_is_a_makers_own_that_a_fresh_workbook_leaves_out(demo):
+    assert not_carried(demo.path, Origin(), demo.plan.head) == []

@@ -8,7 +8,7 @@ from shop import EXTRAS, MATERIALS, PIECES, POTS, WEIGHED, WORK, Shop, cells, ma
 
 from candlecalc.season.tables.once import SETTING_FIELDS
 
-STEPS = ("melt_high", "heat_to", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
+STEPS = ("melt_high", "heat_to", "ceiling", "add_at", "pour_at")  # what the card says of the wax
 LISTS = " ".join(
     f"materials_{kind}?" for kind in ("wax", "fragrance_oil", "dye", "wick", "vessel", "lid", "label", "packaging")
 )
@@ -26,6 +26,17 @@ def below(columns):
     return lambda shop, entry: [
         cell for row in range(entry.row + 1, len(shop.tables[entry.table])) for cell in cells(entry.table, row, columns)
     ]
+
+
+def lines_after(columns):
+    """The lines after it of the same set or product, which count one fewer."""
+
+    def told(shop, entry):
+        key, name = next(iter(shop.typed(entry).items()))
+        after = [row for row in shop.lines(entry.table, key, name) if row > entry.row]
+        return [cell for row in after for cell in cells(entry.table, row, columns)]
+
+    return told
 
 
 def on(tab, columns):
@@ -85,11 +96,10 @@ def perhaps(sentence):
     return lambda shop, entry: maybe(sentence(shop, entry))
 
 
-def least(sentence):
-    """Of several limits or flash points the least counts: it may stay."""
-    return lambda shop, entry: [
-        (*cell[:3], cell[3] and cell[1] not in ("highest", "wax_takes", "flash")) for cell in sentence(shop, entry)
-    ]
+def one_of_several(sentence):
+    """Of several limits or flash points the least counts, and of two cures the longer: it may stay."""
+    of_several = ("highest", "wax_takes", "flash", "cure", "cure_days")
+    return lambda shop, entry: [(*cell[:3], cell[3] and cell[1] not in of_several) for cell in sentence(shop, entry)]
 
 
 # --- what is not said by a row alone -----------------------------------------------------------------
@@ -100,8 +110,13 @@ def named(part, row):
     told = [product(effect, part) for effect in (Shop.price, Shop.on_hand, Shop.denser)]
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
     told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
-    told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
-    return [on("workings", row), product(Shop.card_of, [part], "A L"), product(Shop.step, part, *STEPS), *told]
+    told += [one_of_several(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash, Shop.cures)]
+    return [
+        on("workings", f"{row} usual_wax? usual_oil? usual?"),
+        product(Shop.card_of, [part], "A L"),
+        product(Shop.step, part, *STEPS),
+        *told,
+    ]
 
 
 # What a fill may go by.
@@ -117,9 +132,9 @@ def bought_otherwise(shop, name):
 
 def poured_elsewhere(shop, name):
     """The recipe names another vessel, which may be bought as nothing."""
-    told = cells("workings", shop.row[name], f"vessel_row volume headspace bought bought_row use? {BY_WAY}")
+    told = cells("workings", shop.row[name], f"vessel_row volume headspace bought bought_row use? pool? {BY_WAY}")
     told += cells("amounts", shop.row[name], "vessel?") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
-    return told + shop.filled(name) + shop.card(name, "fill_words?") + shop.price(name, "vessel")
+    return told + shop.filled(name) + shop.card(name, "fill_words? panel?") + shop.price(name, "vessel")
 
 
 def measured_otherwise(shop, name):
@@ -320,9 +335,9 @@ TABLE = {
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
         "cure_days": [users(Shop.cures)],
-        "usual_load": [],
+        "usual_load": [users(Shop.usual)],
         "highest_load": [own("load_limit share_limit"), users(Shop.limit)],
-        "basis": [own("load_limit share_limit"), least(users(Shop.limit))],
+        "basis": [own("load_limit share_limit"), one_of_several(users(Shop.limit))],
         "certified_limit": [own("candle_limit"), users(Shop.certificate)],
         "flash_point": [own("flash"), users(Shop.flash)],
         "priced_on": [],
@@ -340,12 +355,13 @@ TABLE = {
         "height": MEASURED,
         "base": MEASURED,
         "headspace": [poured(less_full)],
-        "diameter": [], "panel_width": [], "panel_height": [],
+        "diameter": [poured(lambda shop, name: cells("workings", shop.row[name], "pool"))],
+        **{key: [poured(Shop.card, "panel")] for key in ("panel_width", "panel_height")},
         "fill": MEASURED,
         "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
-        "tag": [],
+        "tag": [product(Shop.card, "tag")],
         "kind": [own("of_kind"), below("of_kind?"), on("workings", "kind"), alone("lists", "recipes_made recipes_set")],
         "vessel": [product(poured_elsewhere)],
         "wax": named("wax_first", "wax_row"),
@@ -369,8 +385,9 @@ TABLE = {
     },
     "extras": {
         "product": [
-            own("row key"),
-            below("key?"),
+            own("row first key nth?"),
+            lines_after("key nth"),
+            below("key? nth?"),
             product(Shop.goes_with),
             perhaps(every_product(Shop.goes_with)),
             perhaps(every_product(Shop.card_of, EXTRAS, "A B C D E L M")),
@@ -379,8 +396,8 @@ TABLE = {
         "count": [*GOES_WITH, extra_on_card("B D M")],
     },
     "sets": {
-        "set": [own("key"), below("key?"), other_set],
-        "product": [own("row"), other_candle, line_on_card("A L")],
+        "set": [own("key"), lines_after("key"), below("key?"), other_set],
+        "product": [own("row product_row"), other_candle, line_on_card("A L")],
         "count": [in_its_set, line_on_card("B M")],
     },
     "places": {

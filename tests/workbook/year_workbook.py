@@ -234,6 +234,7 @@ class Typed:
             yield "Counts", row - 1, {"difference": difference}
 
     def _stock(self):
+        counted = {count.thing for count in self.year.counts}
         keys = ("material", "bought", "paid", "used", "taken", "corrected", "left", "value", "spent", "unit_cost", "average", "short", "reorder", "counted", "difference")  # fmt: skip
         for _, found in self.rows("stock", *keys):
             row = dict(zip(keys, found, strict=True))
@@ -242,11 +243,12 @@ class Typed:
                 "left": row["left"], "value": row["value"], "spent": row["spent"], "last_landed": _known(row["unit_cost"]), "average": _known(row["average"]),
                 "short_on_a_day": row["short"] > 0, "short_at_the_end": row["left"] < 0, "below_reorder": 0 < row["reorder"] > row["left"],
             }  # fmt: skip
-            if row["counted"] is not None:
+            if row["material"] in counted:
                 heads |= {"counted": row["counted"], "difference": row["difference"]}
             yield "Stock", row["material"], heads
 
     def _candles(self):
+        counted = {count.thing for count in self.year.counts}
         keys = ("first", "product", "made", "gone", "left", "ready_now", "curing", "spent", "value", "counted", "difference")  # fmt: skip
         for _, found in self.rows("candles", *keys):
             row = dict(zip(keys, found, strict=True))
@@ -254,7 +256,7 @@ class Typed:
                 "made": row["made"], "moved": row["gone"], "left": row["left"], "ready": row["ready_now"], "curing": row["curing"],
                 "spent": row["spent"], "value": row["value"],
             }  # fmt: skip
-            if row["counted"] is not None:
+            if row["product"] in counted:
                 heads |= {"counted": row["counted"], "difference": row["difference"]}
             yield "Candles", row["product"], heads
 

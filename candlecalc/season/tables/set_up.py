@@ -80,7 +80,7 @@ VESSELS = Table(
         Field("fill_wax", "Weighed with", "the wax that the fill was weighed with; for another it is scaled by their densities", names_from="materials", kind="wax", needed_when=("measured", ("fill",))),
     ),
     usual_rows=24,
-    purpose="What you pour into, and how its fill is known: weighed, wax and oil as sold; or by water or size, less the headspace.",
+    purpose="What you pour into, and how its fill is known: weighed as sold, or by water or size less headspace.",
     unique=("vessel",),
 )  # fmt: skip
 

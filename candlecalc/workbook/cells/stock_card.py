@@ -5,7 +5,9 @@ both a thing's lines stand together, by day; on one day what came stands before 
 runs: all that went so far is rounded to the coin, and a line costs the difference. So nothing is lost on the way.
 """
 
+from candlecalc.workbook.cells.checks import OVERWRITTEN, WorkbookCheck
 from candlecalc.workbook.cells.columns import Column, look
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import (
     KEY_DAY,
     Above,
@@ -34,6 +36,17 @@ NUMBERED = ("number",)
 def by_method(fifo: Expression, average: Expression) -> Expression:
     """What is written where stock is valued first in first out, and where by moving average."""
     return ByPlan(lambda plan: average if plan.stock == AVERAGE else fifo)
+
+
+def stand_in_order(plan: Plan, key: str) -> WorkbookCheck:
+    """No line of a list in order may stand below one with a higher number: formulas look it up by halves."""
+    there = plan.layouts[key]
+    column = f"${there.letters['number']}$"
+    above, below = (
+        f"{there.sheet}!{column}{there.first_row + more}:{column}{there.last_row - 1 + more}" for more in (0, 1)
+    )
+    name = f"{there.title}: lines stand in order"
+    return WorkbookCheck(name, there.title, f"SUMPRODUCT(({below}<{above})*1)", OVERWRITTEN)
 
 
 def last_below(table: str, number: Given) -> Expression:

@@ -131,7 +131,8 @@ class Holds(Expression):
     def spell(self, plan: Plan, layout: Layout) -> str:
         tree = native.parse(self.condition)
         cells = {name: native.Leaf(layout.cell(name)) for name in native.names(tree) if name in layout.letters}
-        return native.spell(native.replace(tree, cells))
+        # To Gnumeric the N of a blank cell is an error; a sum of that one cell is 0, there and of a word too.
+        return re.sub(r"\bN\(", "SUM(", native.spell(native.replace(tree, cells)))
 
     def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
         names = native.names(native.parse(self.condition))

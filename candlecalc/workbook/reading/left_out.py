@@ -18,11 +18,14 @@ from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Rows, rows_of, workbook
 from candlecalc.workbook.reading.version import Origin
+from candlecalc.workbook.tabs.make import costing
+from candlecalc.workbook.tabs.test import sheet as test_sheet
 from candlecalc.workbook.writing.validation import NOT_TAKEN
 
 COMMENTS, OF_RULE = "/comments", "dataValidation"
-# Pictures, and charts but for the one on Costing.
-PICTURE, CHART, OUR_CHARTS = re.compile(r"xl/media/."), re.compile(r"xl/charts/chart\d*\.xml"), 1
+# Pictures, and charts but for one on each of these tabs.
+PICTURE, CHART = re.compile(r"xl/media/."), re.compile(r"xl/charts/chart\d*\.xml")
+CHARTED = (costing.TAB.title, test_sheet.TAB.title)
 # No colour at all, as each program writes it: black on white.
 PLAIN = {"000000", styles.PAPER}
 OUR_COLOURS = {
@@ -39,7 +42,7 @@ def not_carried(path: Path, origin: Origin, shown: Shown) -> list[str]:
         found = [f"the tab {title}" for title in own_tabs]
         for title in ours:
             found += [f"{title}: {words}" for words in _on_tab(path, theirs[title], origin, shown)]
-    return [*found, *_pictures(path)]
+    return [*found, *_pictures(path, sum(title in CHARTED for title in ours))]
 
 
 def _on_tab(path: Path, sheet: ReadOnlyWorksheet, origin: Origin, shown: Shown) -> Iterator[str]:
@@ -126,9 +129,9 @@ def _is_own(colour: Color | None) -> bool:
     return bool(colour.type == "theme" or colour.indexed < AUTOMATIC)
 
 
-def _pictures(path: Path) -> Iterator[str]:
+def _pictures(path: Path, our_charts: int) -> Iterator[str]:
     with zipfile.ZipFile(path) as package:
         names = package.namelist()
     pictures = sum(1 for name in names if PICTURE.match(name))
     charts = sum(1 for name in names if CHART.fullmatch(name))
-    yield from _counted(pictures + max(charts - OUR_CHARTS, 0), "picture or chart", "pictures and charts")
+    yield from _counted(pictures + max(charts - our_charts, 0), "picture or chart", "pictures and charts")

@@ -29,13 +29,19 @@ STEPS = (
     "7. Look at Checks: it says what does not agree, what to do, and leads to the first row concerned.",
 )
 OF_RECORDS = (
-    "8. As goods come, type a line for each material on Purchases; Bought says what each one cost.",
-    "9. Before you sell a candle, burn some: type your wicks on Wicks and your aims on Burn targets, a line for each candle on",
-    "   Burn tests, print its Test sheet for the bench, and type each burn on Burn cycles. Test results says what they come to.",
-    "10. For an evening of several products type them on Pour list, and your own melts on Melts timed: Pour day has it on a page.",
-    "11. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
-    "12. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
-    "13. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
+    "8. As goods come, type a line for each material on Purchases; what you had when you began is a line of the kind opening.",
+    "9. After a pour type a line on Batch log: day, batch number (Batch shows the next), product, how many are good. What it took,",
+    "   what it cost and when it is ready follow. What was otherwise than the recipe goes on Used otherwise.",
+    "10. What leaves without a sale goes on Taken out, what you counted on Counts.",
+    "11. Stock says what is left, what it is worth and what to order, Candles what can be sold, Trace which lot is in which batch.",
+    "12. When a recipe changes, copy its row, change it there and type its first day under From: earlier batches keep the old one.",
+    "    When wages or overhead change, type a line on Rates by day.",
+    "13. Before you sell a candle, burn some: type your wicks on Wicks and your aims on Burn targets, a line for each candle on",
+    "    Burn tests, print its Test sheet for the bench, and type each burn on Burn cycles. Test results says what they come to.",
+    "14. For an evening of several products type them on Pour list, and your own melts on Melts timed: Pour day has it on a page.",
+    "15. For labels type section 3 of each oil's data sheet on Oil sheets; candlecalc new NEW.xlsx --from THIS.xlsx reads it.",
+    "16. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
+    "17. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
 )  # fmt: skip
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",

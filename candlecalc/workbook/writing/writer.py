@@ -41,9 +41,8 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
             turns_red(sheet, f"{letter}{FIRST_ROW}:{letter}{layout.last_row}", f'${letter}{FIRST_ROW}<>""')
     if tab.fields:
         _open_to_hands(sheet, layout, tab)
-    else:
-        if OWN_ROW in layout.letters:
-            _hide_numbers_of_blank_rows(sheet, tab, layout)
+    if OWN_ROW in layout.letters:
+        _hide_numbers_of_blank_rows(sheet, tab, layout)
     # What is sorted or filtered is the entries alone: the rest is locked.
     marked = heads[tab.margin :][: len(tab.fields)] or heads[tab.margin :]
     mark_up(sheet, tab.title.replace(" ", "_") + "_list", marked, layout.last_row, left=tab.margin)
@@ -68,7 +67,9 @@ def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) ->
 def _hide_numbers_of_blank_rows(sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
     """Formulas count on every row's number; a reader needs those of rows that say something."""
     number = layout.letters[OWN_ROW]
-    name = next(letter for key, letter in layout.letters.items() if key not in (STATUS, OWN_ROW))
+    # A locked cell of the row: what is typed may be cut.
+    first = "ready" if tab.fields else next(key for key in tab.columns if key not in (STATUS, OWN_ROW))
+    name = layout.letters[first]
     cells = f"{number}{FIRST_ROW}:{number}{layout.last_row}"
     blank = f'${name}{FIRST_ROW}=""'
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.unseen(), formula=[blank]))

@@ -4,9 +4,11 @@ from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.season.tables.taken import WEIGHED
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import calculated, look, names_when_ready, result
+from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
     ByPlan,
     Same,
+    Whole,
     at,
     constant,
     expression_of,
@@ -15,7 +17,7 @@ from candlecalc.workbook.cells.references import (
     text,
     written,
 )
-from candlecalc.workbook.cells.table_tab import entry_tab, or_error
+from candlecalc.workbook.cells.table_tab import entry_tab, or_error, words_column
 from candlecalc.workbook.tabs.registry import register
 
 TYPED = expression_of("typed_cost")
@@ -28,6 +30,17 @@ ASKED = written(
 )
 PAID = written("IF(COUNT({paid})=0,{typed},{paid})", paid=ASKED, typed=TYPED)
 ON_HAND = calculated("in_unit", size="on_hand", factor="factor")
+
+THEN = written("MATCH({material},{names},0)", material="material", names=Whole("packs_before", "material"))
+# What was bought counts in packs, and a pack is not what it was when the workbook was made.
+CHANGED = written(
+    'IFERROR(REPT("Pack was another when this workbook was made, and purchases go by it: bring it back, and give the new '
+    'pack a line of its own",({sizes}+{units}>0)*(COUNTIF({bought},{row})>0)),"")',
+    sizes=written("({now}<>{then})", now="pack_size", then=at("packs_before", "pack_size", THEN)),
+    units=written("({now}<>{then})", now="pack_unit", then=at("packs_before", "pack_unit", THEN)),
+    bought=Whole("purchases", "material_row"),
+    row=OWN_ROW,
+)
 
 TAB = entry_tab(
     MATERIALS,
@@ -47,6 +60,7 @@ TAB = entry_tab(
         "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", if_blank=("certified_limit", constant(1))),
         **names_when_ready("material"),
     },
+    also={"changed": words_column("Typed over", ByPlan(lambda plan: CHANGED if plan.records else text("")))},
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
               "pack unit at odds with the kind", "wax, oil and dye go by weight, all else by the piece", "pack_unit"),

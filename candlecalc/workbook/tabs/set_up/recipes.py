@@ -2,9 +2,11 @@
 
 from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import look, names_when_ready
-from candlecalc.workbook.cells.references import Named, Same, Whole, running, written
+from candlecalc.workbook.cells.layout import OWN_ROW
+from candlecalc.workbook.cells.references import Block, ByPlan, Named, Same, Whole, at, running, text, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.tabs.working.recipes_before import FIRST, LAST
 
 # Of a product's rows one holds: the latest by the day for which recipes are shown.
 ANOTHER_HOLDS = written(
@@ -15,7 +17,24 @@ ANOTHER_HOLDS = written(
     product="product",
     days=Whole("recipes", "holds_from"),
 )
-EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",{open}>0),"")', open=Same("parts", "open"))
+EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",N({open})>0),"")', open=Same("parts", "open"))
+
+BEFORE = written(
+    'MATCH({product}&"|"&SUM({day}),{names},0)',
+    product="product",
+    day="holds_from",
+    names=Whole("recipes_before", "name"),
+)
+FIRST_BATCH = written("MATCH({row},{recipes},0)", row=OWN_ROW, recipes=Whole("pours", "recipe"))
+# Batches go by it, and it is not what it was when the workbook was made.
+CHANGED = written(
+    'IFERROR(REPT("Changed since batch "&{batch}&": bring back what it was, and type the change in a row of its own with '
+    'its day under From",SUMPRODUCT(({now}<>{then})*1)>0),"")',
+    batch=at("pours", "batch", FIRST_BATCH),
+    now=written("INDEX({block},{row},0)", block=Block("recipes", FIRST, LAST), row=OWN_ROW),
+    then=written("INDEX({block},{row},0)", block=Block("recipes_before", FIRST, LAST), row=BEFORE),
+)
+NOTHING = text("")
 
 TAB = entry_tab(
     RECIPES,
@@ -28,6 +47,7 @@ TAB = entry_tab(
     # Where it is mended, and not where it was found.
     also={
         "extras": words_column("Waits for, from Extra parts", EXTRAS_SAY),
+        "changed": words_column("Typed over", ByPlan(lambda plan: CHANGED if plan.records else NOTHING)),
         "checked": words_column("Look at, from Workings", Same("workings", "warnings")),
         "asked": words_column("Is it meant, from Workings", Same("workings", "doubts")),
     },

@@ -50,7 +50,7 @@ TAB = entry_tab(
         "came_line": look("Last line of what came by then", _of_either(*(last_below(table, NEXT_DAY) for table in ("lots", "made"))), "row", width=8),
         "went_line": look("Last line of what went by then", _of_either(*(last_below(table, "before") for table in ("card", "out_card"))), "row", width=8),
         "before": look("Number of what went before", BEFORE, "row", width=16),
-        "number": look("Line's number", line_key(written("{thing}+({product}<>\"\")*{more}", thing="thing", product="product", more=KEY_LINE), "date"), "row", width=16),
+        "number": look("Line's number", line_key(written("({thing}+({product}<>\"\")*{more})", thing="thing", product="product", more=KEY_LINE), "date"), "row", width=16),
     },
     checks=(ONE_OF_TWO,),
     waits={"material": not_ready_there("materials", "material"), "product": not_ready_there("recipes", "product")},

@@ -19,7 +19,7 @@ from candlecalc.workbook.cells.references import (
     sum_where,
     written,
 )
-from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
+from candlecalc.workbook.cells.stock_card import last_below, of_same_thing, stand_in_order
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS
@@ -116,6 +116,11 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
         "What was paid for materials is what Purchases come to", TAB.title, stock.sum("paid"), purchases.sum("landed")
     )
     went = f"{card.sum('cost')}+{stock.sum('value')}"
+    lots = plan.layouts["lots"]
+    name = "What is left of lots is what is left of materials"
+    positive = f'SUMIF({stock.results("left")},">"&0)'
+    yield sums_agree(name, TAB.title, lots.sum("left"), positive, tolerance=0.001)
+    yield from (stand_in_order(plan, key) for key in ("lots", "card", "made", "out_card"))
     yield sums_agree("What went and what is left come to what was bought", TAB.title, went, stock.sum("paid"))
 
 

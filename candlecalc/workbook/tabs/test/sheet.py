@@ -31,7 +31,7 @@ CAUTIONS = (
     "draughts, away from children and animals; a lid and a fire blanket within reach. No water on burning wax.",
     "Put it out at once when the flame or the vessel is over the limits above, or at any of these:",
     "; ".join(STOPS) + ".",
-    "Do not move it until it is cold. Data sheets, standards and your local fire code decide; no test here proves a candle.",
+    "Do not move it until it is cold. Data sheets, standards and local fire code decide; no test here says it may be sold.",
 )  # fmt: skip
 CHART, CHART_LINES = CAUTION + len(CAUTIONS) + 1, 18
 CHARTED = {"L": ("hours", "hours"), "M": ("weight", "weight, {weight}"), "N": ("pool", "melt pool, {length}")}

@@ -88,7 +88,7 @@ TAB = result_tab(
     POUR_DAY,
     {
         "row": look("Row of the recipe", row_in("recipes", Carry(POUR_DAY.key, "product")), "row"),
-        "wax_row": look("Wax, row", at("workings", "wax_row", "row"), "row"),
+        "wax_row": look("Wax that melts, row", at("workings", "wax_row", "row"), "row"),
         "melt": result("Wax and oil in all, {weight}", "cost_of_all", cost=at("amounts", "melt", "row"), count=COUNT, format="weight"),
         "pots": result("Pots", "pots_needed", melt="melt", pot=Named("largest_pot")),
         "pot": result("holding, {weight}", "equal_pot", melt="melt", pots="pots", format="weight"),

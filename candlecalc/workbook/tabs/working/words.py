@@ -12,7 +12,7 @@ from candlecalc.workbook.writing.draft import Draft, mark_up
 from candlecalc.workbook.writing.printed import print_list
 
 TAB = Tab("Words", "working", "What rows say is to be done, by the codes that stand behind their results.")
-WIDTHS = {"Code": 8, "Tab": 17, "Of": 35, "Place in its row": 9, "Words": 105}
+WIDTHS = {"Code": 13, "Tab": 15, "Of": 35, "Entry": 8, "Words": 105}
 PLACE = 4
 LETTERS = {"code": "A", "place": "D", "words": "E"}
 

@@ -4,7 +4,7 @@ from candlecalc.declaration.declared import Term
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells.entries import valid_number
-from candlecalc.workbook.cells.references import Expression, Named, as_text, row_in
+from candlecalc.workbook.cells.references import Expression, Named, Whole, as_text, row_in
 from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     ENOUGH,
@@ -85,6 +85,9 @@ def _pick(card: Card) -> None:
     card.shows(f"E{PICK}", as_text(of("recipes", "tag")), "note", blank_if=[empty(ROW)])
     card.put(f"H{ENOUGH}", "batch no.", "label", "before")
     card.boxes(ENOUGH)
+    if card.draft.plan.records:  # the number that the batch will have on the log
+        following = made_of("MAX({numbers})+1", numbers=Whole("pours", "batch"))
+        card.shows(f"I{ENOUGH}", following, "write", "row", blank_if=[empty(Named("batch_makes"))])
     card.height(PICK, 28)
     card.height(ENOUGH, 24)
     for letter, field in ENTRIES.items():
