@@ -27,8 +27,16 @@ ENDING = (
 def absent(name):
     """What a workbook of 0.1.0 has not, in its own units."""
     degree, weight = ("\u00b0F", "oz") if name.startswith(("demo", "blank-us")) else ("\u00b0C", "g")
-    columns = [f"Materials has no column Heat to, {degree}", f"Vessels has no column Fill weighed, {weight}",
-               "Vessels has no column Weighed with", "there is no tab Extra parts"]  # fmt: skip
+    columns = [
+        "Settings has no line As of",
+        "Materials has no column Order again below, in pack unit",
+        "Materials has no column Price to use",
+        f"Materials has no column Heat to, {degree}",
+        f"Vessels has no column Fill weighed, {weight}",
+        "Vessels has no column Weighed with",
+        "Recipes has no column From",
+        "there is no tab Extra parts",
+    ]
     return [f"{each}: it reads as blank" for each in columns]
 
 
@@ -216,8 +224,8 @@ def with_field(monkeypatch, key, field):
 def test_a_column_of_a_later_version_is_blank_in_an_earlier_workbook_and_is_mentioned_once(monkeypatch):
     with_field(monkeypatch, "shelf", Field("shelf", "Kept on", required=True))
     held = read.held(FIXTURES / "demo.xlsx")
-    assert held.absent.pop(1) == "Materials has no column Kept on: it reads as blank"
-    assert held.absent == absent("demo.xlsx")
+    told = "Materials has no column Kept on: it reads as blank"
+    assert [each for each in held.absent if each != told] == absent("demo.xlsx") and held.absent.count(told) == 1
     assert set(held.season.tables["materials"]["shelf"]) == {None}
     assert held.season.names("materials") == read.held(FIXTURES / "demo-libreoffice.xlsx").season.names("materials")
 

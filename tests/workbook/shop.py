@@ -95,6 +95,11 @@ class Shop:
         """The candles poured into a vessel."""
         return [self.tables["recipes"][line]["product"] for line in self.lines("recipes", "vessel", vessel)]
 
+    def weighed_in(self, wax):
+        """The candles poured into vessels whose fill was weighed in a wax."""
+        vessels = self.lines("vessels", "fill_wax", wax)
+        return [product for row in vessels for product in self.poured(self.tables["vessels"][row]["vessel"])]
+
     def candles(self, name):
         """The candles of a set; none where it is none."""
         return [self.tables["sets"][line]["product"] for line in self.lines("sets", "set", name)]
@@ -190,8 +195,9 @@ class Shop:
         return next((row for row in self.tables["vessels"] if row["vessel"] == self.recipes[product]["vessel"]), None)
 
     def holds(self, product):
-        """Its vessel holds more."""
-        return cells("workings", self.row[product], "volume") + self.filled(product)
+        """Its vessel holds more; of one whose fill was weighed the volume is not asked."""
+        weighed = self.vessel(product)["measured"] == "fill"
+        return cells("workings", self.row[product], "" if weighed else "volume") + self.filled(product)
 
     def filled(self, product):
         """What one vessel takes moves; a fill that was weighed, where it is scaled to another wax."""
@@ -319,6 +325,12 @@ class Shop:
         """The card says it of the wax; of the first where there are two."""
         there = part == "wax_first" and part in self.parts[product]
         return self.card(product, " ".join(keys) if there else "")
+
+    def cures(self, product, part):
+        """The days to cure by a wax; of two waxes the longer counts, and stands on the card."""
+        alone = " cure_second" * ("wax_second" not in self.parts[product])
+        told = {"wax_first": f"cure_first cure{alone}", "wax_second": "cure_second cure"}.get(part, "")
+        return cells("workings", self.row[product], told) + self.card(product, "cure_days" if told else "")
 
     # --- stock -------------------------------------------------------------------------------------
 

@@ -59,6 +59,10 @@ def magnified():
     season.settings |= FINE
     materials, places = season.tables["materials"], season.tables["places"]
     materials.loc[materials["kind"] == "wax", "on_hand"] *= WAX_ON_HAND
+    # What moves nothing, or little, without the year's records.
+    season.settings["as_of"] = season.settings["last_day"]
+    materials["price_from"], materials["reorder_at"] = "typed", 1.0
+    season.tables["recipes"]["holds_from"] = season.settings["first_day"]
     places["fixed_cost"] = [cost and cost * COST_OF_PLACE for cost in places["fixed_cost"]]
     return season
 
@@ -145,7 +149,7 @@ def remark(cell, entry, told):
         return True
     # What is said of a load goes wherever its figures are used, and a row's words stand beside its name.
     return is_word(*cell[:2]) and (
-        cell[1] in ("status", "loads", "checked", "asked")
+        cell[1] in ("status", "loads", "checked", "asked", "told")
         or cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
     )
 
@@ -173,11 +177,13 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
 
 
 # Columns that no entry moves while its row is right: names carried to a tab or kept while a row is ready, pieces of
-# which one goes with each, and whether every line of Sets names its set.
-STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "places")),
+# which one goes with each, whether every line of Sets names its set, whether a product has a later row, and what is
+# packed, which only records say.
+STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "recipes", "places")),
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
-         ("materials", "limits"), ("parts", "open"), ("extras", "kind"), ("workings", "unknown")}  # fmt: skip
+         ("materials", "limits"), ("parts", "open"), ("extras", "kind"), ("workings", "unknown"),
+         ("recipes", "other"), ("sets", "packed")}  # fmt: skip
 # Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
 OF_THE_ROW = (OWN_ROW, "ready")
 

@@ -4,11 +4,11 @@ A line names the columns of the entry's own row and what follows for those that 
 that is. A field that feeds no number has an empty line.
 """
 
-from shop import MATERIALS, PIECES, WEIGHED, WORK, Shop, cells, maybe
+from shop import EXTRAS, MATERIALS, PIECES, POTS, WEIGHED, WORK, Shop, cells, maybe
 
 from candlecalc.season.tables.once import SETTING_FIELDS
 
-STEPS = ("melt_high", "ceiling", "add_at", "pour_at", "cure_days")  # what the card says of the wax
+STEPS = ("melt_high", "heat_to", "ceiling", "add_at", "pour_at")  # what the card says of the wax
 LISTS = " ".join(
     f"materials_{kind}?" for kind in ("wax", "fragrance_oil", "dye", "wick", "vessel", "lid", "label", "packaging")
 )
@@ -26,6 +26,17 @@ def below(columns):
     return lambda shop, entry: [
         cell for row in range(entry.row + 1, len(shop.tables[entry.table])) for cell in cells(entry.table, row, columns)
     ]
+
+
+def lines_after(columns):
+    """The lines after it of the same set or product, which count one fewer."""
+
+    def told(shop, entry):
+        key, name = next(iter(shop.typed(entry).items()))
+        after = [row for row in shop.lines(entry.table, key, name) if row > entry.row]
+        return [cell for row in after for cell in cells(entry.table, row, columns)]
+
+    return told
 
 
 def on(tab, columns):
@@ -52,6 +63,7 @@ def each(found):
 users = each(lambda shop, entry: shop.users(shop.name(entry)))  # candles that take the material, with its part there
 users_of_other = each(lambda shop, entry: shop.users(shop.typed(entry)["stands_in_for"]))
 poured = each(lambda shop, entry: shop.poured(shop.name(entry)))  # candles poured into the vessel
+weighed_in = each(lambda shop, entry: shop.weighed_in(shop.name(entry)))  # candles whose fill was weighed in the wax
 product = each(lambda shop, entry: [shop.name(entry)])  # the one of the entry's row
 on_the_card = each(lambda shop, entry: [shop.shown])
 every_product = each(lambda shop, entry: shop.recipes)
@@ -84,11 +96,10 @@ def perhaps(sentence):
     return lambda shop, entry: maybe(sentence(shop, entry))
 
 
-def least(sentence):
-    """Of several limits or flash points the least counts: it may stay."""
-    return lambda shop, entry: [
-        (*cell[:3], cell[3] and cell[1] not in ("highest", "wax_takes", "flash")) for cell in sentence(shop, entry)
-    ]
+def one_of_several(sentence):
+    """Of several limits or flash points the least counts, and of two cures the longer: it may stay."""
+    of_several = ("highest", "wax_takes", "flash", "cure", "cure_days")
+    return lambda shop, entry: [(*cell[:3], cell[3] and cell[1] not in of_several) for cell in sentence(shop, entry)]
 
 
 # --- what is not said by a row alone -----------------------------------------------------------------
@@ -99,7 +110,7 @@ def named(part, row):
     told = [product(effect, part) for effect in (Shop.price, Shop.on_hand, Shop.denser)]
     told += [product(Shop.card_of, [part], "E?")] if part in PIECES else []
     told += [perhaps(product(Shop.filled))] if part.startswith("wax") else []
-    told += [least(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash)]
+    told += [one_of_several(product(effect, part)) for effect in (Shop.limit, Shop.certificate, Shop.flash, Shop.cures)]
     return [
         on("workings", f"{row} usual_wax? usual_oil? usual?"),
         product(Shop.card_of, [part], "A L"),
@@ -108,21 +119,34 @@ def named(part, row):
     ]
 
 
+# What a fill may go by.
 BY_WAY = "measured? density? density_second? least? blend? by_volume? scaled? as_weighed? other_wax? "
 BY_WAY += "fill_wax? fill_wax_row? fill_density?"
 
 
 def bought_otherwise(shop, name):
     """Its vessel is bought as another material."""
-    told = cells("workings", shop.row[name], "bought bought_row") + shop.card_of(name, ["vessel"], "A")
+    told = cells("workings", shop.row[name], "bought bought_row") + shop.card_of(name, ["vessel"], "A L")
     return told + shop.price(name, "vessel") + shop.on_hand(name, "vessel")
 
 
 def poured_elsewhere(shop, name):
     """The recipe names another vessel, which may be bought as nothing."""
-    told = cells("workings", shop.row[name], "vessel_row volume headspace bought bought_row use?")
-    told += cells("amounts", shop.row[name], "vessel?") + maybe(shop.card_of(name, ["vessel"], "A B C D E"))
-    return told + shop.filled(name) + shop.price(name, "vessel")
+    told = cells("workings", shop.row[name], f"vessel_row volume headspace bought bought_row use? pool? {BY_WAY}")
+    told += cells("amounts", shop.row[name], "vessel?") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
+    return told + shop.filled(name) + shop.card(name, "fill_words? panel?") + shop.price(name, "vessel")
+
+
+def measured_otherwise(shop, name):
+    """The fill is known in another way, and what that rests on comes into use."""
+    told = cells("workings", shop.row[name], f"measured volume? headspace? {BY_WAY}")
+    return told + shop.card(name, "fill_words?")
+
+
+def weighed_with_another(shop, name):
+    """Its vessel's fill was weighed with another wax."""
+    told = "fill_wax fill_wax_row fill_density" + " other_wax" * shop.as_weighed(name)
+    return cells("workings", shop.row[name], told) + shop.filled(name) + shop.card(name, "fill_words")
 
 
 def less_full(shop, name):
@@ -131,7 +155,7 @@ def less_full(shop, name):
 
 def short(shop, name, part):
     """The card says of pieces that run short what may be taken instead."""
-    return shop.card_of(name, [part], "E" if part in PIECES else "")
+    return shop.card_of(name, [part], "" if part in WEIGHED else "E")
 
 
 def of_collector(shop, row, columns, *collectors):
@@ -147,13 +171,14 @@ def taxed_otherwise(shop, line):
 def scaled(shop, name):
     """All that the card weighs is shown to the scale's step."""
     there = [part for part in WEIGHED if part in shop.parts[name]]
-    return shop.card_of(name, there, "B C D E? H") + shop.card(name, "load?" if there else "")
+    return shop.card_of(name, there, "B C D E? F? G? H") + shop.card(name, "load? load_fewer?" if there else "")
 
 
 def shared_among_pots(shop, name):
     """How what is melted is shared among pots."""
     there = shop.weighed(name)
-    return shop.card(name, "pots pot load?" if there else "") + shop.card_of(name, there, "B? C? D E H?")
+    told = [*shop.card(name, "pots in_pot"), *maybe(shop.card(name, POTS))] if there else []
+    return told + shop.card_of(name, there, "B? C? D E F? G? H?")
 
 
 def stated_otherwise(shop, line):
@@ -194,12 +219,13 @@ def other_candle(shop, entry):
     return maybe(told) + in_its_set(shop, entry)
 
 
-def line_on_card(letter):
+def line_on_card(letters):
     """The card counts the candles of a set that it shows."""
 
     def told(shop, entry):
         name = shop.typed(entry)["set"]
-        return shop.card(name, f"candle_{1 + shop.lines('sets', 'set', name).index(entry.row)}.{letter}")
+        nth = 1 + shop.lines("sets", "set", name).index(entry.row)
+        return shop.card_of(name, [f"candle_{nth}"], letters)
 
     return told
 
@@ -212,6 +238,17 @@ def other_set(shop, entry):
         if recipe["kind"] == "set":
             yield from cells("workings", shop.row[name], "in_set") + shop.full_cost(name, spends)
             yield from maybe(shop.card_of(name, [f"candle_{nth}" for nth in range(1, 7)], "A B L M"))
+
+
+def extra_on_card(letters):
+    """The card counts what goes with the product that it shows."""
+
+    def told(shop, entry):
+        row = shop.typed(entry)
+        nth = shop.extras(row["product"]).index(row)
+        return shop.card_of(row["product"], [EXTRAS[nth]], letters)
+
+    return told
 
 
 def other_product(shop, entry):
@@ -231,8 +268,9 @@ def other_place(shop, entry):
 def more_pieces(shop, name):
     """More of everything; what setting up costs is spread over more, the rest of a piece stays as it is."""
     parts, candles = shop.weighed(name), shop.candles(name)
-    yield from shop.card(name, "makes" + " melt pots pot? load?" * bool(parts))
-    yield from shop.card_of(name, parts, "B C D? E? H") + shop.card_of(name, set(shop.parts[name]) & set(PIECES), "B D")
+    yield from shop.card(name, "makes" + " melt pots" * bool(parts)) + maybe(shop.card(name, POTS))
+    yield from shop.card_of(name, parts, "B C D? E? F? G? H")
+    yield from shop.card_of(name, [part for part in shop.parts[name] if part not in WEIGHED], "B D")
     yield from shop.card_of(name, [f"candle_{nth}" for nth, _ in enumerate(candles, start=1)], "B")
     work = {kind for one in (name, *candles) for kind in shop.work(one)}
     yield from shop.card_of(name, ["materials", "making", "full", *work], "C")
@@ -240,8 +278,9 @@ def more_pieces(shop, name):
 
 
 def its_way(shop, entry):
-    """Measures count in the way that the vessel is measured; the other ways stay blank."""
-    return cells("vessels", entry.row, f"by_{shop.typed(entry)['measured']} volume")
+    """Measures count in the way that the vessel is measured; the other ways stay blank, and a weighed fill has none."""
+    way = shop.typed(entry)["measured"]
+    return [] if way == "fill" else cells("vessels", entry.row, f"by_{way} volume")
 
 
 def of_order(columns=""):
@@ -259,6 +298,7 @@ def of_time(kind):
 
 
 MEASURED = [its_way, poured(Shop.holds)]
+GOES_WITH = [own("cost"), product(Shop.goes_with)]
 ORDINALS = ("first", "second", "third")
 TABLE = {
     "settings": {
@@ -275,32 +315,39 @@ TABLE = {
         "price_ending": [every_price(on_row_of, "prices", "target_price")],
         "scale_step": [on_the_card(scaled)],
         "largest_pot": [on_the_card(shared_among_pots)],
+        "as_of": [],  # of recipes with a later row, and of stock where there are records
     },
     "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
     "materials": {
         "kind": [own("of_kind"), below("of_kind?"), alone("lists", LISTS)],
         "supplier": [],
-        "pack_size": [own("size unit_cost"), users(Shop.price)],
-        "pack_unit": [own("factor size unit_cost stock"), users(Shop.price), users(Shop.on_hand)],
-        "pack_price": [own("unit_cost"), users(Shop.price)],
-        "shipping": [own("unit_cost"), users(Shop.price)],
-        "tax": [own("unit_cost"), users(Shop.price)],
+        "pack_size": [own("size typed_cost unit_cost"), users(Shop.price)],
+        "pack_unit": [own("factor size typed_cost unit_cost stock reorder?"), users(Shop.price), users(Shop.on_hand)],
+        "pack_price": [own("typed_cost unit_cost"), users(Shop.price)],
+        "shipping": [own("typed_cost unit_cost"), users(Shop.price)],
+        "tax": [own("typed_cost unit_cost"), users(Shop.price)],
         "on_hand": [own("stock"), users(Shop.on_hand)],
         "stands_in_for": [users_of_other(short)],
-        "density": [users(Shop.denser)],
+        "density": [
+            users(Shop.denser),
+            weighed_in(lambda shop, name: cells("workings", shop.row[name], "fill_density")),
+        ],
         "melt_low": [],
         **{key: [users(Shop.step, key)] for key in STEPS},
+        "cure_days": [users(Shop.cures)],
         "usual_load": [users(Shop.usual)],
         "highest_load": [own("load_limit share_limit"), users(Shop.limit)],
-        "basis": [own("load_limit share_limit"), least(users(Shop.limit))],
+        "basis": [own("load_limit share_limit"), one_of_several(users(Shop.limit))],
         "certified_limit": [own("candle_limit"), users(Shop.certificate)],
         "flash_point": [own("flash"), users(Shop.flash)],
         "priced_on": [],
+        "reorder_at": [own("reorder")],
+        "price_from": [],  # what was paid is in the records
     },
     "vessels": {
         "use": [poured(lambda shop, name: cells("workings", shop.row[name], "use"))],
         "bought_as": [poured(bought_otherwise)],
-        "measured": [own("by_water? by_round? by_box?"), *MEASURED],
+        "measured": [own("by_water? by_round? by_box? volume?"), *MEASURED, poured(measured_otherwise)],
         "water": MEASURED,
         "water_temperature": MEASURED,
         "top": MEASURED,
@@ -308,8 +355,9 @@ TABLE = {
         "height": MEASURED,
         "base": MEASURED,
         "headspace": [poured(less_full)],
-        "diameter": [], "panel_width": [], "panel_height": [],
-        "fill": [measured],
+        "diameter": [poured(lambda shop, name: cells("workings", shop.row[name], "pool"))],
+        **{key: [poured(Shop.card, "panel")] for key in ("panel_width", "panel_height")},
+        "fill": MEASURED,
         "fill_wax": [poured(weighed_with_another)],
     },
     "recipes": {
@@ -333,15 +381,23 @@ TABLE = {
         "setup": [product(Shop.set_up)],
         "usual_batch": [product(Shop.timed, False)],  # the card works with the batch it is told of
         "paid_share": [product(Shop.paid_share)],
+        "holds_from": [],  # nothing while it is past and the product has no other row
     },
     "extras": {
-        "product": [own("row key"), below("key?"), goes_with_another],
-        "material": [own("material_row kind? unit_cost"), goes_with, extra_on_card("A L C? D? E?")],
-        "count": [goes_with, extra_on_card("B D M")],
+        "product": [
+            own("row first key nth?"),
+            lines_after("key nth"),
+            below("key? nth?"),
+            product(Shop.goes_with),
+            perhaps(every_product(Shop.goes_with)),
+            perhaps(every_product(Shop.card_of, EXTRAS, "A B C D E L M")),
+        ],
+        "material": [own("material_row kind? unit_cost"), *GOES_WITH, extra_on_card("A L C? D? E?")],
+        "count": [*GOES_WITH, extra_on_card("B D M")],
     },
     "sets": {
-        "set": [own("key"), below("key?"), other_set],
-        "product": [own("row"), other_candle, line_on_card("A L")],
+        "set": [own("key"), lines_after("key"), below("key?"), other_set],
+        "product": [own("row product_row"), other_candle, line_on_card("A L")],
         "count": [in_its_set, line_on_card("B M")],
     },
     "places": {

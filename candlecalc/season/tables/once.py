@@ -18,7 +18,7 @@ SETTINGS = Table(
         Field("paid_rate", "Paid help, {money} an hour", "what an hour of paid help costs you, all told", RATE, required=True),
         Field("own_rate", "Own time, {money} an hour", "what an hour of your own time must earn", RATE, required=True),
         Field("production_overhead", "Production overhead, {money} a season", "workshop rent, power, tools: what making costs besides materials and work", MONEY, required=True),
-        Field("running_costs", "running costs, {money} a season", "insurance, phone, web site, travel: what the business costs besides making", MONEY, required=True),
+        Field("running_costs", "Running costs, {money} a season", "insurance, phone, web site, travel: what the business costs besides making", MONEY, required=True),
         Field("season_hours", "Hours at the bench, a season", "hours of making that the two sums above are spread over", entry(terms.Activity, 1, 20e3), required=True),
         Field("waste", "Waste, of what is weighed out", "wax and oil left in pots and jugs", term_of(terms.Waste), required=True),
         Field("price_step", "Price step, {money}", "the step between the prices you use", entry(terms.PriceStep, high=1e5), required=True),

@@ -88,7 +88,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
     registered = f"D{line_of('registered')}"
     lines = [
         *_making_rates(draft, an_hour("production_overhead")),
-        ("running costs, {money} an hour", "running_an_hour", an_hour("running_costs"), "money"),
+        ("Running costs, {money} an hour", "running_an_hour", an_hour("running_costs"), "money"),
         ("Registered for tax: 1 for yes", "registered_yes", Formula(f'=IF({registered}="yes",1,0)'), "count"),
         ("Grams in this workbook's unit of weight", "weight_g", measures.weight_g, "factor"),
         ("Grams in one oz", "grams_in_oz", GRAMS["oz"], "factor"),

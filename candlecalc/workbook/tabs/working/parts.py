@@ -18,7 +18,7 @@ PIECES = {
     "paid": "Paid work",
     "overhead": "Production overhead",
     "own": "Own time",
-    "running": "running costs",
+    "running": "Running costs",
 }
 
 

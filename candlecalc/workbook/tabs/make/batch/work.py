@@ -72,7 +72,7 @@ COST = (
     Cost("Production overhead", "overhead"),
     MAKING,
     Cost("Own time, with set-up", "own"),
-    Cost("running costs", "running"),
+    Cost("Running costs", "running"),
     FULL,
 )
 
@@ -128,11 +128,12 @@ def _step(card: Card, row: int, step: Step) -> None:
 
 
 def _from_the_wax(card: Card, row: int, key: str) -> None:
-    value, no_wax = of_material(key, "wax_first"), empty(of("workings", "wax_row"))
-    plan, day = card.draft.plan, typed("I")
+    # Of two waxes the longer cure counts; for all else the first goes.
+    value = of("workings", "cure") if key == "cure_days" else of_material(key, "wax_first")
+    no_wax, plan, day = empty(of("workings", "wax_row")), card.draft.plan, typed("I")
     known = valid(MATERIALS[key], value.spell(plan, PLACE), plan)
     if key == "cure_days":
-        unknown = made_of("OR({known}=0,{day}=0)", known=known, day=valid_date(day))
+        unknown = made_of("OR({known}=0,{days}=0,{day}=0)", known=known, days=value, day=valid_date(day))
         shown, number = made_of("{day}+{days}", day=day, days=value), "date"
     else:
         unknown = made_of("{known}=0", known=known)
