@@ -155,7 +155,7 @@ def remark(cell, entry, told):
         return True
     # What is said of a load goes wherever its figures are used, and a row's words stand beside its name.
     return is_word(*cell[:2]) and (
-        cell[1] in ("status", "loads", "checked", "asked")
+        cell[1] in ("status", "loads", "checked", "asked", "told")
         or cell[::2] in {(entry.table, entry.row), *(each[::2] for each in told)}
     )
 
