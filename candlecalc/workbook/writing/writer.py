@@ -1,6 +1,7 @@
 """Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
 
 from collections.abc import Iterable
+from itertools import takewhile
 
 from openpyxl.cell.cell import Cell
 from openpyxl.formatting.rule import Rule
@@ -50,8 +51,7 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     if tab.margin:
         _say_first(draft, sheet, tab, layout)
     sheet.freeze_panes = f"{get_column_letter(tab.margin + 2)}{FIRST_ROW}"
-    names = max(1, len(TABLES[tab.key].unique)) if tab.key in TABLES else 1
-    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names, tab.margin)
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), _names(tab), tab.margin)
     return sheet
 
 
@@ -63,6 +63,14 @@ def _beside_title(tab: TableTab) -> str:
             break
         number, room = number + 1, room + _width(column, format_of(column))
     return f"{get_column_letter(number + 1)}1"
+
+
+def _names(tab: TableTab) -> int:
+    """How many of the first columns name a row; a day from which it holds may stand further on."""
+    if tab.key not in TABLES:
+        return 1
+    table = TABLES[tab.key]
+    return max(1, len(list(takewhile(lambda key: key in table.unique, table.keys))))
 
 
 def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
