@@ -74,6 +74,18 @@ def main(context: click.Context) -> None:
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
 @click.option("--records", is_flag=True, help="With tabs for the year's records: what you buy, and what it cost.")
+@click.option(
+    "--stock",
+    type=click.Choice(["fifo", "average"]),
+    help="With --records: value stock first in first out (as where nothing is said), or at its moving average.",
+)
+@click.option(
+    "--rows",
+    "rows",
+    metavar="TAB=N",
+    multiple=True,
+    help="How many rows a tab has, such as purchases=800; else as many spare as filled, and the usual at least.",
+)
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 def new(
     out: Path,
@@ -83,6 +95,8 @@ def new(
     region: str | None,
     date: Any,
     records: bool,
+    stock: str | None,
+    rows: tuple[str, ...],
     force: bool,
 ) -> None:
     """Make a season workbook: blank, from your own data, or the demo."""
@@ -96,12 +110,27 @@ def new(
     from candlecalc.commands import make
     from candlecalc.season.fields import FIRST_DAY, LAST_DAY
     from candlecalc.season.folder import DEMO
+    from candlecalc.season.room import asked_for
 
+    try:
+        asked = asked_for(rows)
+    except ValueError as problem:
+        raise click.UsageError(f"--rows: {problem}") from None
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told():
         day = date.date() if date else None
-        made = make.new(out, DEMO if demo else source, name, region or "us", day, records=records, force=force)
+        made = make.new(
+            out,
+            DEMO if demo else source,
+            name,
+            region or "us",
+            day,
+            records=records,
+            stock=stock or "",
+            rows=asked,
+            force=force,
+        )
     _answer(made)
 
 
