@@ -90,7 +90,7 @@ def _group(draft: Draft, sheet: Worksheet, row: int, group: Group, tabs: Sequenc
         draft.put(sheet.cell(row + step, 3), each.tab.purpose, "note")
         left = _rows_left(draft.plan, each)
         if left:
-            draft.put(sheet.cell(row + step, 4), left, "told", "words")
+            draft.put(sheet.cell(row + step, 4), left, "note")
     return row + len(tabs) + 1
 
 
@@ -114,6 +114,7 @@ def _room(draft: Draft, sheet: Worksheet, row: int, first: int, last: int) -> No
     told = f'INDEX($A${first}:$A${last},{found})&": "&INDEX($D${first}:$D${last},{found})'
     draft.put(sheet.cell(row, 2), Formula(f'=IFERROR({told}&"{MORE}","{ENOUGH}")'), "strong", "words")
     turns_red(sheet, f"B{row}", f'$B${row}<>"{ENOUGH}"')
+    turns_red(sheet, f"D{first}:D{last}", f'D{first}<>""')
 
 
 def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:

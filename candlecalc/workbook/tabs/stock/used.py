@@ -79,7 +79,7 @@ def _rows(rows_of: Mapping[str, int]) -> int:
 TAB = lines_tab(
     "Used",
     "output",
-    "What went of each material, line by line, for which batch, and what it cost. Of a count: what was there.",
+    "What went of each material, for which batch, and what it cost. Of a count: what was there.",
     "used",
     POURS,
     {
