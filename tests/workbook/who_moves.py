@@ -17,7 +17,7 @@ CARD = " ".join(
     + [f"caution_{nth}" for nth in range(1, 7)]
     + [f"head_{letter}" for letter in "ABCDEFGHIJ"]
     + [f"words_{letter}{nth}" for letter in "ADGI" for nth in range(3)]
-    + ["packed", "tag", "panel", "words_H2", "do_B", "do_I", "do_J"]
+    + ["packed", "tag", "panel", "panel_wide", "panel_by", "panel_high", "words_H2", "do_B", "do_I", "do_J"]
     + [f"{part}.{letter}" for part in (*PIECES, *EXTRAS) for letter in "ABCDELM"]
     + [f"{kind}.{letter}" for kind in ("materials", "making", "full", *WORK) for letter in "BC"]
 )
@@ -138,7 +138,7 @@ def poured_elsewhere(shop, entry):
     """The recipe names another vessel, which may be bought as nothing."""
     name = shop.name(entry)
     yield from cells("workings", entry.row, f"vessel_row volume headspace bought bought_row use? pool? {BY_WAY}")
-    yield from shop.filled(name) + shop.card(name, "fill_words? panel?")
+    yield from shop.filled(name) + shop.card(name, "fill_words? panel? panel_wide? panel_by? panel_high?")
     yield from shop.price(name, "vessel") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
     yield from cells("amounts", entry.row, "vessel?")
 
@@ -406,7 +406,8 @@ TABLE = {
         "base": [measured],
         "headspace": [poured(lambda shop, name: cells("workings", shop.row[name], "headspace")), poured(Shop.filled)],
         "diameter": [poured(lambda shop, name: cells("workings", shop.row[name], "pool"))],
-        **{key: [poured(Shop.card, "panel")] for key in ("panel_width", "panel_height")},
+        "panel_width": [poured(Shop.card, "panel_wide")],
+        "panel_height": [poured(Shop.card, "panel_high")],
         "fill": [measured],
         "fill_wax": [poured(weighed_with_another)],
     },
