@@ -116,6 +116,7 @@ def users(demo, table, name):
     bought = {row["vessel"]: row["bought_as"] for row in vessels}
     named = {row["product"]: {row["product"], bought.get(row["vessel"]), *row.values()} for row in recipes}
     found = {product for product, names in named.items() if name in names}
+    found |= {row["product"] for _, row in demo.rows("extras") if row["material"] == name}
     return found | {line["set"] for line in sets if line["product"] in found}
 
 

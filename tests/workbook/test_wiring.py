@@ -29,7 +29,12 @@ def moves(demo):
                          ("Fig melt bar", "usual_batch"), ("Long nights crate", "paid_share")]:  # fmt: skip
         cell = demo.cell("recipes", key, product)
         yield f"{product}: {key}", {cell: recipes[product][key] / 2}, _with_sets(demo, {product})
-    for vessel, key in [("Clear jar", "water"), ("Travel tin", "height"), ("Bar mould", "headspace")]:
+    for vessel, key in [
+        ("Clear jar", "water"),
+        ("Smoke tumbler", "height"),
+        ("Travel tin", "fill"),
+        ("Bar mould", "headspace"),
+    ]:
         entry = dict(demo.rows("vessels"))[demo.row("vessels", vessel)][key]
         yield f"{vessel}: {key}", {demo.cell("vessels", key, vessel): entry * 1.1}, books.users(demo, "vessels", vessel)
     for material, key, entry in [("Soft plant wax for jars", "shipping", 20.0), ("Clove and bay oil", "tax", 1.0),
@@ -37,6 +42,8 @@ def moves(demo):
                                  ("Firm plant wax for melts", "density", 0.9)]:  # fmt: skip
         cell = demo.cell("materials", key, material)
         yield f"{material}: {key}", {cell: entry}, books.users(demo, "materials", material)
+    # The bar is in the crate.
+    yield "extra parts", {demo.cell("extras", "count", "Fig melt bar"): 2.0}, _with_sets(demo, {"Fig melt bar"})
     yield "candles in a set", {demo.cell("sets", "count", "Long nights crate"): 3.0}, {"Long nights crate"}
     for key in ("fee", "per_order", "margin"):
         yield f"place: {key}", {demo.cell("places", key, "Own web shop"): 0.25 if key != "per_order" else 3.0}, set()
