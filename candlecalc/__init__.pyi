@@ -6749,6 +6749,7 @@ def pots_for_candles(count: _Value, each: _Value, pot: _Value) -> float:
         Where an argument or the result is out of its range.
         With the words: each must be more than 0.
         With the words: the pot must hold one candle at least.
+        With the words: no pot holds more than 100,000 candles.
 
     References
     ----------

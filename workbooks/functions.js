@@ -1259,7 +1259,7 @@ FUNCTIONS_.equal_pot = {
 function CANDLE_POTS_FOR_CANDLES(count, each, pot) { return answer_("pots_for_candles", arguments); }
 FUNCTIONS_.pots_for_candles = {
   takes: { count: "number 2", each: "g 2", pot: "g 2" },
-  asks: ["each > 0", "ROUND(pot/each,6) >= 1"],
+  asks: ["each > 0", "pot >= each", "pot <= 100000*each"],
   answer: (count, each, pot) => roundUp_(round_(ratio_(count, Math.floor(round_(ratio_(pot, each), 6))), 6), 0),
   gives: "number 2",
 };
@@ -4432,7 +4432,8 @@ const ASKS_ = {
   "step > 0": [(step) => step > 0, "step must be more than 0", "step"],
   "pots > 0": [(pots) => pots > 0, "pots must be more than 0", "pots"],
   "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
-  "ROUND(pot/each,6) >= 1": [(pot, each) => round_(ratio_(pot, each), 6) >= 1, "the pot must hold one candle at least", "pot", "each"],
+  "pot >= each": [(pot, each) => pot >= each, "the pot must hold one candle at least", "pot", "each"],
+  "pot <= 100000*each": [(pot, each) => pot <= 100000 * each, "no pot holds more than 100,000 candles", "pot", "each"],
   "good <= made": [(good, made) => good <= made, "there cannot be more good ones than were made", "good", "made"],
   "made > 0": [(made) => made > 0, "made must be more than 0", "made"],
   "margin+fee*(1+tax*(basis=\"gross\")) < 1": [(margin, fee, tax, basis) => margin + fee * (1 + tax * (basis === "gross")) < 1, "margin and fee together must stay below 1", "margin", "fee", "tax", "basis"],
