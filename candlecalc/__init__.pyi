@@ -75,6 +75,7 @@ __all__ = [
     "burn_time_from_log",
     "burn_verdict",
     "buying_cost",
+    "candles_a_pot",
     "change_before_reclassifying",
     "coin_digits",
     "consignment_due",
@@ -112,6 +113,7 @@ __all__ = [
     "fee_at",
     "figure_height_metric",
     "figure_height_us",
+    "fill_in_another_wax",
     "fill_to_depth",
     "fill_weight",
     "find",
@@ -124,6 +126,7 @@ __all__ = [
     "follow_demand",
     "full_cost",
     "full_pots",
+    "grams_to_declare",
     "gross_weight",
     "hazard_cautions",
     "hazard_lines",
@@ -151,6 +154,8 @@ __all__ = [
     "landed_cost",
     "last_pot",
     "least_each",
+    "least_figures_metric",
+    "least_figures_us",
     "level_or_follow",
     "level_rate",
     "limit_of_blend",
@@ -199,6 +204,7 @@ __all__ = [
     "oil_to_raise_load",
     "order_cost",
     "ordering_cost",
+    "ounces_to_declare",
     "overhead_cost",
     "overhead_rate",
     "overhead_uncharged",
@@ -216,7 +222,9 @@ __all__ = [
     "pool_forecast",
     "pool_growth",
     "pool_time",
+    "pots_for_candles",
     "pots_needed",
+    "pots_with_one_fewer",
     "pour_by",
     "pour_by_own_days",
     "price_for_margin",
@@ -1156,11 +1164,12 @@ def burn_time_from_log(hours: _Cells, weights: _Cells, fill: _Value, stays: _Val
     ----------
     straight line by least squares, interval of its slope: NIST StRD (Norris), ISO/TS 28037 by its examples
     """
-def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = None, vessel: _Literal["whole", "cracked", "broken", "leaking"] | None = None, afterglow: _Value | None = None, lit_again: _Literal["no", "yes"] | None = None, targets: _Cells | None = None, measured: _Cells | None = None, lowest: _Cells | None = None, highest: _Cells | None = None, tallest: _Value = 75.0) -> _Judged:
+def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = None, vessel: _Literal["whole", "cracked", "broken", "leaking"] | None = None, afterglow: _Value | None = None, lit_again: _Literal["no", "yes"] | None = None, targets: _Cells | None = None, measured: _Cells | None = None, lowest: _Cells | None = None, highest: _Cells | None = None, tallest: _Value = 75.0, seen: _Cells | None = None) -> _Judged:
     """What one test burn comes to, against stop conditions and the maker's own targets, with every reason.
 
     One stop condition is enough. A missing observation does not count as good: the test
-    is then not judged. Stay with a test burn from lighting to cold.
+    is then not judged. What was `seen` stops it too, where `wick_signs` calls it a stop. Stay with a test burn from
+    lighting to cold.
 
     >>> burn_verdict(flame=82, other_burning=0, vessel="whole", afterglow=12, lit_again="no",
     ...              targets=["burn rate"], measured=[4.1], lowest=[3], highest=[5]).verdict
@@ -1188,6 +1197,8 @@ def burn_verdict(flame: _Value | None = None, other_burning: _Value | None = Non
         the highest that meets each target; blank for no highest
     tallest : 10 to 76.2 mm; 75.0 if left out
         tallest flame that is not a stop: 75 mm or 3 in; tea light 30 mm
+    seen : list, each text or blank; None if left out
+        what was seen, in the words of wick_signs; blank for nothing
 
     Returns
     -------
@@ -1245,6 +1256,42 @@ def buying_cost(quantity: _Value, demand: _Value, ordering: _Value, holding_shar
 def buying_cost(quantity: _Value | _Array, demand: _Value | _Array, ordering: _Value | _Array, holding_share: _Value | _Array, price: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def buying_cost(quantity: _Value | _Array | _Column, demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding_share: _Value | _Array | _Column, price: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def candles_a_pot(count: _Value, pots: _Value) -> float:
+    """Candles that a pot is for, where a batch is shared evenly over pots in whole candles.
+
+    Where it does not come out even, some pots are for one candle fewer:
+    `pots_with_one_fewer` says how many.
+
+    >>> candles_a_pot(count=50, pots=8)
+    7.0
+
+    Parameters
+    ----------
+    count : whole numbers 0 to 1000000
+        how many candles to make
+    pots : whole numbers 0 to 1000000
+        how many pots
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many candles
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: pots must be more than 0.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def candles_a_pot(count: _Value | _Array, pots: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def candles_a_pot(count: _Value | _Array | _Column, pots: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def celsius(fahrenheit: _Value) -> float:
     """A temperature in degrees Celsius, from one in Fahrenheit.
@@ -2738,6 +2785,43 @@ def figure_height_us(area: _Value) -> _FigureHeight:
     16 CFR 500.21(b), by a page on the parallel FDA rule
     """
 @_overload
+def fill_in_another_wax(fill: _Value, weighed_in: _Value, density: _Value) -> float:
+    """Weight of wax and oil to the same mark in another wax, from a fill that was weighed.
+
+    A heavier wax weighs more in the same room. Take both densities at one
+    temperature, set or melted alike.
+
+    >>> fill_in_another_wax(fill=216, weighed_in=0.9, density=0.875)
+    210.0
+
+    Parameters
+    ----------
+    fill : 0 or more g
+        wax and oil together as they were weighed in the vessel
+    weighed_in : 0.5 to 1.5 g/ml
+        weight of a millilitre of the wax that the fill was weighed with
+    density : 0.5 to 1.5 g/ml
+        weight of a millilitre of the other wax, at the same temperature
+
+    Returns
+    -------
+    0 or more g
+        wax and oil together, as poured into a vessel or a batch
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    density is mass over volume: OpenStax, Chemistry 2e, measurements
+    """
+@_overload
+def fill_in_another_wax(fill: _Value | _Array, weighed_in: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def fill_in_another_wax(fill: _Value | _Array | _Column, weighed_in: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value = 0.0) -> float:
     """Weight of wax and oil to a given depth in a straight round vessel.
 
@@ -3121,6 +3205,36 @@ def full_pots(melt: _Value, pot: _Value) -> float:
 def full_pots(melt: _Value | _Array, pot: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def full_pots(melt: _Value | _Array | _Column, pot: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def grams_to_declare(net: _Value) -> float:
+    """Grams of a metric declaration: down to three digits. `net_weight_metric` writes it out.
+
+    >>> grams_to_declare(net=226.8)
+    226.0
+
+    Parameters
+    ----------
+    net : 5 to 25000 g
+        net weight to declare: wax and oil, no vessel, lid or wick tab
+
+    Returns
+    -------
+    0 to 25000
+        grams to declare, rounded down
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    rounded down, three digits: 16 CFR 500.19(b); Directive 76/211/EEC, Annex I, 1.1
+    """
+@_overload
+def grams_to_declare(net: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def grams_to_declare(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def gross_weight(net: _Value, tare: _Value) -> float:
     """What a whole package must weigh to hold its declared net weight.
@@ -4182,6 +4296,66 @@ def least_each(least: _Value, per_order: _Value) -> float:
 def least_each(least: _Value | _Array, per_order: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def least_each(least: _Value | _Array | _Column, per_order: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def least_figures_metric(net: _Value) -> float:
+    """Least height of the figures of a declared weight in the EU and GB, as a number: see `figure_height_metric`.
+
+    >>> least_figures_metric(net=180)
+    3.0
+
+    Parameters
+    ----------
+    net : 5 to 25000 g
+        net weight to declare: wax and oil, no vessel, lid or wick tab
+
+    Returns
+    -------
+    0 or more mm
+        least height of the figures
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    Directive 76/211/EEC by a summary of USDA Foreign Agricultural Service
+    """
+@_overload
+def least_figures_metric(net: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def least_figures_metric(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def least_figures_us(area: _Value) -> float:
+    """Least height of the figures of a US net weight, as a number: see `figure_height_us`.
+
+    >>> least_figures_us(area=90)
+    3.175
+
+    Parameters
+    ----------
+    area : 15 to 1000000 cm2
+        area of the side that is shown to the buyer
+
+    Returns
+    -------
+    0 or more mm
+        least height of the figures
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    16 CFR 500.21(b), by a page on the parallel FDA rule
+    """
+@_overload
+def least_figures_us(area: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def least_figures_us(area: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def level_or_follow(sales: _Cells, making: _Value, keeping: _Value = 0.0, raising: _Value = 0.0, lowering: _Value = 0.0, usual: _Value | None = None, opening: _Value = 0.0) -> list[_PlanLine]:
     """Build ahead at a level rate, or follow what is wanted? Both plans with what they cost.
 
@@ -5906,6 +6080,36 @@ def ordering_cost(quantity: _Value | _Array, demand: _Value | _Array, ordering: 
 @_overload
 def ordering_cost(quantity: _Value | _Array | _Column, demand: _Value | _Array | _Column, ordering: _Value | _Array | _Column, holding: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def ounces_to_declare(net: _Value) -> float:
+    """Ounces of a US declaration, all in ounces: down to two decimals. `net_weight_us` writes it out.
+
+    >>> ounces_to_declare(net=227)
+    8.0
+
+    Parameters
+    ----------
+    net : 5 to 25000 g
+        net weight to declare: wax and oil, no vessel, lid or wick tab
+
+    Returns
+    -------
+    0 to 1000
+        ounces to declare, rounded down
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+
+    References
+    ----------
+    15 U.S.C. 1453(a)(3); 16 CFR 500.19; under a pound in ounces: 16 CFR 500.9, from memory; down, never up: a NIST fact sheet, second-hand; two decimals: American Samoa, Admin. Code 27.0632
+    """
+@_overload
+def ounces_to_declare(net: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def ounces_to_declare(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def overhead_cost(minutes: _Value, rate: _Value) -> float:
     """Overhead on working time, at a rate per hour.
 
@@ -6516,6 +6720,45 @@ def pool_time(hours: _Cells, widths: _Cells, diameter: _Value | _Array) -> _npt.
 @_overload
 def pool_time(hours: _Cells, widths: _Cells, diameter: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def pots_for_candles(count: _Value, each: _Value, pot: _Value) -> float:
+    """Pots to melt for a batch where no candle is filled from two of them.
+
+    Each pot is for whole candles, so it may take more pots than the wax alone
+    would: three candles to a pot that has room for three and a half.
+
+    >>> pots_for_candles(count=24, each=220, pot=800)
+    8.0
+
+    Parameters
+    ----------
+    count : whole numbers 0 to 1000000
+        how many candles to make
+    each : 0 or more g
+        what goes into one candle, in any unit, the same for all
+    pot : 0 or more g
+        the most that a pot holds, in any unit, the same for all
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many pots
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: each must be more than 0.
+        With the words: the pot must hold one candle at least.
+
+    References
+    ----------
+    common practice, no source
+    """
+@_overload
+def pots_for_candles(count: _Value | _Array, each: _Value | _Array, pot: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def pots_for_candles(count: _Value | _Array | _Column, each: _Value | _Array | _Column, pot: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def pots_needed(melt: _Value, pot: _Value) -> float:
     """How many pots a melt fills, from the most a pot holds; the last may not be full.
 
@@ -6548,6 +6791,39 @@ def pots_needed(melt: _Value, pot: _Value) -> float:
 def pots_needed(melt: _Value | _Array, pot: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def pots_needed(melt: _Value | _Array | _Column, pot: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
+def pots_with_one_fewer(count: _Value, pots: _Value) -> float:
+    """Pots that are for one candle fewer than `candles_a_pot` says; none where the batch comes out even.
+
+    >>> pots_with_one_fewer(count=50, pots=8)
+    6.0
+
+    Parameters
+    ----------
+    count : whole numbers 0 to 1000000
+        how many candles to make
+    pots : whole numbers 0 to 1000000
+        how many pots
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many pots
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: pots must be more than 0.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def pots_with_one_fewer(count: _Value | _Array, pots: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def pots_with_one_fewer(count: _Value | _Array | _Column, pots: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def pour_by(sale: _Day, cure: _Value, evenings: _Value = 1.0, finishing: _Value = 0.0) -> _date:
     """The last day to start pouring for a market or an order, working Monday to Friday.

@@ -22,6 +22,7 @@ from candlecalc.faces.lambdas import functions_book
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty
 from candlecalc.workbook import book
+from candlecalc.workbook.tabs.registry import registered
 
 HOME = Path(__file__).parents[1] / "workbooks"
 COMMAND = "python tests/make_templates.py"
@@ -36,7 +37,7 @@ def main(arguments: list[str]) -> int:
         return 2
     files = templates()
     if arguments:
-        files |= pictures(files["demo.xlsx"])
+        files |= pictures(files["demo.xlsx"], files["year-demo.xlsx"])
     _write(files)
     missing = {f"pictures/{name}" for name in pictured()} - set(files) if arguments else set()
     for name in sorted(missing):
@@ -47,8 +48,11 @@ def main(arguments: list[str]) -> int:
 def templates() -> dict[str, bytes]:
     """Every file but the pictures, by its path in the folder."""
     made = {"demo.xlsx": book.made(folder.read(folder.DEMO), DEMO_DATE), "functions.xlsx": functions_book.made()}
+    made["year-demo.xlsx"] = book.made(folder.read(folder.DEMO, records=True).with_records(), DEMO_DATE)
     for region in presets.REGIONS:
-        made[f"blank-{region}.xlsx"] = book.made(empty(presets.blank_settings(region, BLANK_DATE)), BLANK_DATE)
+        blank = empty(presets.blank_settings(region, BLANK_DATE))
+        made[f"blank-{region}.xlsx"] = book.made(blank, BLANK_DATE)
+        made[f"year-{region}.xlsx"] = book.made(blank.with_records(), BLANK_DATE)
     return made | {f"demo/{path.name}": path.read_bytes() for path in sorted(folder.DEMO.glob("*.csv"))}
 
 
@@ -58,23 +62,31 @@ def parts(workbook: bytes) -> dict[str, bytes]:
         return {name: opened.read(name) for name in opened.namelist()}
 
 
-def pictures(demo: bytes) -> dict[str, bytes]:
+def pictures(demo: bytes, year: bytes) -> dict[str, bytes]:
     """The first page of each tab, and the page with the chart, as far as there are such pages."""
     import libreoffice
 
+    found = {}
     with tempfile.TemporaryDirectory() as work:
-        path = Path(work, "demo.xlsx")
-        path.write_bytes(demo)
-        pdf = libreoffice.shared().pdf(path)
-        pages = _page_texts(pdf)
-        shown = {_picture_name(tab): _page(pages, f"{tab}, page 1") for tab in book.order(False)}
-        shown[CHART_PICTURE] = _page(pages, _chart_title(demo))
-        return {f"pictures/{name}": _picture(pdf, page) for name, page in shown.items() if page}
+        for name, data, tabs in (("demo", demo, book.order(False)), ("year", year, _of_records())):
+            path = Path(work, f"{name}.xlsx")
+            path.write_bytes(data)
+            pdf = libreoffice.shared().pdf(path)
+            pages = _page_texts(pdf)
+            shown = {_picture_name(tab): _page(pages, f"{tab}, page 1") for tab in tabs}
+            shown |= {CHART_PICTURE: _page(pages, _chart_title(demo))} if data is demo else {}
+            found |= {f"pictures/{name}": _picture(pdf, page) for name, page in shown.items() if page}
+    return found
+
+
+def _of_records() -> list[str]:
+    """The tabs of the year's records that people look at."""
+    return [each.tab.title for each in registered() if each.records and each.tab.kind != "working"]
 
 
 def pictured() -> list[str]:
     """The pictures there are, by name."""
-    return [*map(_picture_name, book.order(False)), CHART_PICTURE]
+    return [*map(_picture_name, [*book.order(False), *_of_records()]), CHART_PICTURE]
 
 
 def _picture_name(tab: str) -> str:

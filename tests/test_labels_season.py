@@ -100,7 +100,7 @@ def test_proof_goes_once_each_text_is_confirmed(tmp_path):
 def test_a_net_weight_over_the_recipes_fill_is_refused(tmp_path):
     texts = [FRONT[0], FRONT[1] | {"code": "8 oz"}]
     done = run("labels", season(tmp_path, labels=texts), tmp_path / "front.pdf", "--product", TIN)
-    assert done.exit_code == 1 and "is 8 oz, more than the 113 g of its recipe's fill" in done.stderr
+    assert done.exit_code == 1 and "is 8 oz, more than the 115 g of its recipe's fill" in done.stderr
     assert not (tmp_path / "front.pdf").exists()
 
 

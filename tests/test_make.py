@@ -318,7 +318,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
     ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
-    ("Materials", "AM9", "<=32", "<=33"),
+    ("Materials", "AQ9", "<=32", "<=33"),
     ("Prices", "J7", "$I7-", "$I8-"),
 ]
 
@@ -610,4 +610,4 @@ def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
 
 
 def test_show_takes_the_words_that_tabs_register_themselves_with():
-    assert {"batch", *(each.shown.word for each in registered() if each.shown)} == set(SHOWN_WORDS)
+    assert {"batch", "trace", *(each.shown.word for each in registered() if each.shown)} == set(SHOWN_WORDS)

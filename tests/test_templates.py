@@ -4,7 +4,7 @@ import make_templates
 import pytest
 from make_templates import COMMAND, HOME, parts
 
-from candlecalc.season import folder
+from candlecalc.season import folder, presets
 
 REMAKE = f"remake it with: {COMMAND}"
 
@@ -14,7 +14,10 @@ def fresh():
     return make_templates.templates()
 
 
-@pytest.mark.parametrize("name", ["demo.xlsx", "blank-us.xlsx", "blank-gb.xlsx", "blank-eu.xlsx", "functions.xlsx"])
+KINDS = [f"{kind}-{region}.xlsx" for kind in ("blank", "year") for region in presets.REGIONS]
+
+
+@pytest.mark.parametrize("name", ["demo.xlsx", "year-demo.xlsx", "functions.xlsx", *KINDS])
 def test_a_workbook_is_the_one_made_today(fresh, name):
     path = HOME / name
     assert path.is_file(), f"workbooks/{name} is missing; {REMAKE}"

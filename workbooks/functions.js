@@ -45,11 +45,12 @@
 // its steps have no counterpart in the script: expected_season_profit, net_requirements, season_quantity
 // steps of the season workbook's tabs, which a sheet of your own hardly asks for: blend_density, burn_rate_high,
 //   burn_rate_low, coin_digits, cooling_constant, cost_of_all, count_difference, evenings_needed, first_wax,
-//   fixed_each, fixed_for_season, full_pots, heat_to_melt, highest_of_total, highest_on_wax, hours_left_high,
-//   hours_left_low, in_unit, last_pot, least_each, load_after_rounding, load_swing, mean_factor, never_under,
-//   oil_part, order_cost, overhead_cost, own_minutes, paid_minutes, pieces_for, season_profit,
-//   season_profit_of_records, season_stock, season_stock_of_records, second_wax, short_by, short_under, tax_charged,
-//   to_scale_step, weigh_for_pot, weighing_error_allowed, weight_in_pots
+//   fixed_each, fixed_for_season, full_pots, grams_to_declare, heat_to_melt, highest_of_total, highest_on_wax,
+//   hours_left_high, hours_left_low, in_unit, last_pot, least_each, least_figures_metric, least_figures_us,
+//   load_after_rounding, load_swing, mean_factor, never_under, oil_part, order_cost, ounces_to_declare, overhead_cost,
+//   own_minutes, paid_minutes, pieces_for, pots_with_one_fewer, season_profit, season_profit_of_records, season_stock,
+//   season_stock_of_records, second_wax, short_by, short_under, tax_charged, to_scale_step, weigh_for_pot,
+//   weighing_error_allowed, weight_in_pots
 
 const FUNCTIONS_ = {};
 
@@ -156,7 +157,21 @@ FUNCTIONS_.fill_weight = {
 };
 
 /**
- * Vessels that a weight of wax fills, once its oil is in. Gives whole numbers 0 to 1000000. Source 4
+ * Weight of wax and oil to the same mark in another wax, from a fill that was weighed. Gives 0 or more g. Source 4
+ * @param fill wax and oil together as they were weighed in the vessel: 0 or more g
+ * @param weighed_in weight of a millilitre of the wax that the fill was weighed with: 0.5 to 1.5 g/ml
+ * @param density weight of a millilitre of the other wax, at the same temperature: 0.5 to 1.5 g/ml
+ * @customfunction
+ */
+function CANDLE_FILL_IN_ANOTHER_WAX(fill, weighed_in, density) { return answer_("fill_in_another_wax", arguments); }
+FUNCTIONS_.fill_in_another_wax = {
+  takes: { fill: "g 2", weighed_in: "g/ml", density: "g/ml" },
+  answer: (fill, weighed_in, density) => ratio_(fill * density, weighed_in),
+  gives: "g 2",
+};
+
+/**
+ * Vessels that a weight of wax fills, once its oil is in. Gives whole numbers 0 to 1000000. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param fill wax and oil together, as poured into a vessel or a batch: 0 or more g
  * @param [load] fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight; 0 if left out
@@ -191,7 +206,7 @@ FUNCTIONS_.fill_to_depth = {
 
 /**
  * Weight of a volume of anything that pours, by its density: oil by the fluid ounce, melted wax by the cup. Gives 0 or
- * more g. Source 5
+ * more g. Source 4
  * @param volume how much of it, by volume: 0 to 1000000 ml
  * @param density weight of a millilitre of it, from its data sheet (relative density): 0.5 to 2 g/ml
  * @customfunction
@@ -205,7 +220,7 @@ FUNCTIONS_.volume_to_weight = {
 
 /**
  * Whole pieces, such as wax melts, from one melt: wax and oil divided by what one mould cavity holds. Gives whole
- * numbers 0 to 1000000. Source 4
+ * numbers 0 to 1000000. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @param cavity what one cavity of the mould holds: more than 0, at most 10000 ml
@@ -223,7 +238,7 @@ FUNCTIONS_.pieces_from_mould = {
 // Fragrance: oil and wax by load, blends of oils, and the highest load that is allowed
 
 /**
- * Fragrance oil to weigh out for a weight of wax. Gives 0 or more g. Source 4
+ * Fragrance oil to weigh out for a weight of wax. Gives 0 or more g. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
@@ -236,7 +251,7 @@ FUNCTIONS_.oil_for_wax = {
 };
 
 /**
- * Wax that a weight of oil is enough for, to use a bottle up. Gives 0 or more g. Source 4
+ * Wax that a weight of oil is enough for, to use a bottle up. Gives 0 or more g. Source 5
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param load fragrance load: oil as a share of wax weight (8% is 0.08): 0 to 0.5 of wax weight
  * @customfunction
@@ -300,7 +315,7 @@ FUNCTIONS_.load_from_share = {
 };
 
 /**
- * Load that a pot of wax really got, from the two weighings. Gives 0 to 0.5 of wax weight. Source 4
+ * Load that a pot of wax really got, from the two weighings. Gives 0 to 0.5 of wax weight. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param oil fragrance oil to weigh out: 0 or more g
  * @customfunction
@@ -331,7 +346,7 @@ FUNCTIONS_.load_on_scale = {
 };
 
 /**
- * Weight of each oil in a blend, from shares that must add up to 1. Gives list, each 0 or more g. Source 4
+ * Weight of each oil in a blend, from shares that must add up to 1. Gives list, each 0 or more g. Source 5
  * @param oil fragrance oil to weigh out: 0 or more g
  * @param {Array} shares share of each oil in the blend; together 1: list, each 0 to 1 of the blend
  * @customfunction
@@ -361,7 +376,7 @@ FUNCTIONS_.load_at_limit = {
 
 /**
  * Highest load on wax: the lowest of those stated for the wax, for the oil and in the oil's certificate. Gives 0 to
- * 0.5 of wax weight. Source 4
+ * 0.5 of wax weight. Source 5
  * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
  * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
@@ -382,7 +397,7 @@ FUNCTIONS_.highest_load = {
 
 /**
  * Which limit decides the highest load: the wax's supplier, the oil's supplier or the certificate. Gives text. Source
- * 4
+ * 5
  * @param wax the highest load that the wax's supplier states: 0 to 0.5 of the stated basis
  * @param oil the highest load that the oil's supplier states: 0 to 0.5 of the stated basis
  * @param limit highest share of this oil in the finished candle by its certificate; 1 where it sets none: more than 0,
@@ -451,7 +466,7 @@ FUNCTIONS_.wax_to_lower_load = {
 // Wax: blends, dye, and how it draws together as it sets
 
 /**
- * Dye to weigh out for a weight of wax. Gives 0 or more g. Source 4
+ * Dye to weigh out for a weight of wax. Gives 0 or more g. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param share dye as a share of wax weight: 0 to 0.1 of wax weight
  * @customfunction
@@ -465,7 +480,7 @@ FUNCTIONS_.dye_for_wax = {
 
 /**
  * Pieces of dye (blocks, chips) for a melt, by how much wax one piece colours, to the nearest half or quarter. Gives 0
- * or more. Source 4
+ * or more. Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param coloured wax that one piece of dye colours as wanted, by its supplier or your own tests: more than 0 g
  * @param [cuts] parts that a piece is cut into: 1 for whole ones, 2 for halves, 4 for quarters: whole numbers 1 to 16;
@@ -482,7 +497,7 @@ FUNCTIONS_.dye_pieces = {
 
 /**
  * Every wax and additive of a blend, from the shares; the shares must add up to 1. Gives list, each 0 or more g.
- * Source 4
+ * Source 5
  * @param wax wax in the melt, before any oil: 0 or more g
  * @param {Array} shares share of each wax or additive in the blend; together 1: list, each 0 to 1 of the blend
  * @customfunction
@@ -1044,7 +1059,7 @@ FUNCTIONS_.pool_time = {
 
 /**
  * Hours that makers usually expect the melt pool to take to the wall: one for each inch across. Gives 0 or more h.
- * Source 4
+ * Source 5
  * @param diameter how far the vessel is across inside: 10 to 2000 mm
  * @customfunction
  */
@@ -1129,12 +1144,14 @@ FUNCTIONS_.flame_height_high = {
  * @param {Array} [highest] the highest that meets each target; blank for no highest: list, each any amount or blank;
  *   blank if left out
  * @param [tallest] tallest flame that is not a stop: 75 mm or 3 in; tea light 30 mm: 10 to 76.2 mm; 75 if left out
+ * @param {Array} [seen] what was seen, in the words of wick_signs; blank for nothing: list, each text or blank; blank
+ *   if left out
  * @customfunction
  */
-function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest) { return answer_("burn_verdict", arguments); }
+function CANDLE_BURN_VERDICT(flame, other_burning, vessel, afterglow, lit_again, targets, measured, lowest, highest, tallest, seen) { return answer_("burn_verdict", arguments); }
 FUNCTIONS_.burn_verdict = {
-  takes: { flame: "mm 9", other_burning: "s", vessel: "choice 2", afterglow: "s", lit_again: "choice 3", targets: "list of text 2", measured: "list of number 5", lowest: "list of number 5", highest: "list of number 5", tallest: "mm 10" },
-  left_out: { flame: null, other_burning: null, vessel: null, afterglow: null, lit_again: null, targets: null, measured: null, lowest: null, highest: null, tallest: 75 },
+  takes: { flame: "mm 9", other_burning: "s", vessel: "choice 2", afterglow: "s", lit_again: "choice 3", targets: "list of text 2", measured: "list of number 5", lowest: "list of number 5", highest: "list of number 5", tallest: "mm 10", seen: "list of text 2" },
+  left_out: { flame: null, other_burning: null, vessel: null, afterglow: null, lit_again: null, targets: null, measured: null, lowest: null, highest: null, tallest: 75, seen: null },
   steps: wick_burn_verdict_,
   gives: "text",
   fields: { verdict: "choice 4", reasons: "text" },
@@ -1203,7 +1220,7 @@ FUNCTIONS_.wick_signs = {
 // Batch: weighing out to the scale's step, pots, pieces, and what is on hand
 
 /**
- * What to weigh out for a batch, to the scale's step. Gives 0 or more g. Source 4
+ * What to weigh out for a batch, to the scale's step. Gives 0 or more g. Source 5
  * @param each what goes into one candle, in any unit, the same for all: 0 or more g
  * @param count how many candles to make: whole numbers 0 to 1000000
  * @param step the smallest step the scale shows, in any unit, the same for all: 0 or more g
@@ -1219,7 +1236,7 @@ FUNCTIONS_.weigh_out = {
 
 /**
  * What each pot holds where a melt is shared out evenly, so that every pot can be stirred and weighed alike. Gives 0
- * or more g. Source 4
+ * or more g. Source 5
  * @param melt a weight, in any unit; the answer is in the same unit: 0 or more g
  * @param pots how many pots: whole numbers 0 to 1000000
  * @customfunction
@@ -1233,8 +1250,38 @@ FUNCTIONS_.equal_pot = {
 };
 
 /**
+ * Pots to melt for a batch where no candle is filled from two of them. Gives whole numbers 0 to 1000000. Source 5
+ * @param count how many candles to make: whole numbers 0 to 1000000
+ * @param each what goes into one candle, in any unit, the same for all: 0 or more g
+ * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
+ * @customfunction
+ */
+function CANDLE_POTS_FOR_CANDLES(count, each, pot) { return answer_("pots_for_candles", arguments); }
+FUNCTIONS_.pots_for_candles = {
+  takes: { count: "number 2", each: "g 2", pot: "g 2" },
+  asks: ["each > 0", "ROUND(pot/each,6) >= 1"],
+  answer: (count, each, pot) => roundUp_(round_(ratio_(count, Math.floor(round_(ratio_(pot, each), 6))), 6), 0),
+  gives: "number 2",
+};
+
+/**
+ * Candles that a pot is for, where a batch is shared evenly over pots in whole candles. Gives whole numbers 0 to
+ * 1000000. Source 5
+ * @param count how many candles to make: whole numbers 0 to 1000000
+ * @param pots how many pots: whole numbers 0 to 1000000
+ * @customfunction
+ */
+function CANDLE_CANDLES_A_POT(count, pots) { return answer_("candles_a_pot", arguments); }
+FUNCTIONS_.candles_a_pot = {
+  takes: { count: "number 2", pots: "number 2" },
+  asks: ["pots > 0"],
+  answer: (count, pots) => roundUp_(round_(ratio_(count, pots), 6), 0),
+  gives: "number 2",
+};
+
+/**
  * How many candles you can make from what is on hand, at one weight for each. Gives whole numbers 0 to 1000000. Source
- * 4
+ * 5
  * @param available what is on hand, in any unit, the same for all: 0 or more g
  * @param each what goes into one candle, in any unit, the same for all: 0 or more g
  * @customfunction
@@ -1312,7 +1359,7 @@ FUNCTIONS_.split_charge = {
 };
 
 /**
- * What to weigh out so that a wanted amount is left after waste. Gives 0 or more g. Source 4
+ * What to weigh out so that a wanted amount is left after waste. Gives 0 or more g. Source 5
  * @param amount what is wanted after waste, in any unit; the answer is in the same unit: 0 or more g
  * @param waste share lost in pots, jugs, wicks dipped and spills: 0 to 0.5 of what is weighed out
  * @customfunction
@@ -1325,7 +1372,7 @@ FUNCTIONS_.before_waste = {
 };
 
 /**
- * Yield of a batch: the share that came out good enough to sell. Gives 0 to 1 of what was made. Source 4
+ * Yield of a batch: the share that came out good enough to sell. Gives 0 to 1 of what was made. Source 5
  * @param good how many came out good: whole numbers 0 to 1000000
  * @param made how many were made: whole numbers 0 to 1000000
  * @customfunction
@@ -1340,7 +1387,7 @@ FUNCTIONS_.yield_of = {
 
 /**
  * How many to make so that enough come out good: the number wanted over the yield, rounded up. Gives whole numbers 0
- * to 1000000. Source 4
+ * to 1000000. Source 5
  * @param good how many good ones are wanted: whole numbers 0 to 1000000
  * @param share share that comes out good enough to sell: more than 0, at most 1 of what is made
  * @customfunction
@@ -1353,7 +1400,7 @@ FUNCTIONS_.make_for_good = {
 };
 
 /**
- * Working minutes a candle, with its share of the time to set up and clean. Gives 0 to 1000000 min. Source 4
+ * Working minutes a candle, with its share of the time to set up and clean. Gives 0 to 1000000 min. Source 5
  * @param each working time for one candle: 0 to 1000000 min
  * @param setup working time to set up and clean, once a batch: 0 to 1000000 min
  * @param batch how many candles are made together: whole numbers 1 to 1000000
@@ -1410,7 +1457,7 @@ FUNCTIONS_.making_cost = {
 };
 
 /**
- * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more. Source 4
+ * Full cost of a batch or a candle: making cost, the maker's own time, costs of running. Gives 0 or more. Source 5
  * @param making making cost: materials, paid help, production overhead: 0 or more
  * @param own_time your own time at your hourly rate: 0 or more
  * @param running its part of the costs of running: insurance, website, phone: 0 or more
@@ -1724,7 +1771,7 @@ FUNCTIONS_.price_to_state = {
 };
 
 /**
- * The next price up that the maker uses: a whole number of steps, plus the ending. Gives 0 or more. Source 4
+ * The next price up that the maker uses: a whole number of steps, plus the ending. Gives 0 or more. Source 5
  * @param price price as the place states it, with tax in it or not: 0 or more
  * @param step the step between the prices the maker uses: more than 0
  * @param [ending] what prices end in, below the step: 0.95 for 17.95: 0 or more; 0 if left out
@@ -1957,7 +2004,7 @@ FUNCTIONS_.billable_weight = {
 
 /**
  * Packed candles that a carton takes, all upright and all turned the same way. Gives whole numbers 0 to 1000000.
- * Source 4
+ * Source 5
  * @param carton_length length of the carton, inside: 10 to 5000 mm
  * @param carton_width width of the carton, inside: 10 to 5000 mm
  * @param carton_height height of the carton, inside: 10 to 5000 mm
@@ -2086,7 +2133,7 @@ FUNCTIONS_.reorder_point = {
 };
 
 /**
- * Whole packs to buy for what is needed and not on hand. Gives whole numbers 0 to 1000000. Source 4
+ * Whole packs to buy for what is needed and not on hand. Gives whole numbers 0 to 1000000. Source 5
  * @param needed how much is needed: 0 or more
  * @param pack how much a pack holds, in the same unit: more than 0
  * @param [on_hand] how much is on hand: 0 or more; 0 if left out
@@ -2178,7 +2225,7 @@ FUNCTIONS_.pour_by_own_days = {
 
 /**
  * How many pots a melt fills, from the most a pot holds; the last may not be full. Gives whole numbers 0 to 1000000.
- * Source 4
+ * Source 5
  * @param melt the whole melt, wax and oil, in any unit, the same for all: 0 or more g
  * @param pot the most that a pot holds, in any unit, the same for all: 0 or more g
  * @customfunction
@@ -2517,7 +2564,7 @@ FUNCTIONS_.shelf_days_left = {
 
 /**
  * Which lots to use for what is needed: the one with the earliest date first. Gives list, each a row of lot, take,
- * use_by, days_left. Source 4
+ * use_by, days_left. Source 5
  * @param {Array} lots name or number of each lot: list, each text
  * @param {Array} amounts how much is left of each lot: list, each 0 or more
  * @param {Array} dates the last day on which to use each lot: list, each a date such as "2026-03-14"
@@ -3100,8 +3147,8 @@ FUNCTIONS_.landed_cost = {
 // 2  water's density: Tanaka et al., Metrologia 38 (2001) 301, from memory, checked against IAPWS-95; weighing in air:
 //    the buoyancy correction of the conventional mass (air 0.0012, weights 8.0 g/ml), from memory
 // 3  algebra from the definitions
-// 4  common practice, no source
-// 5  density is mass over volume: OpenStax, Chemistry 2e, measurements
+// 4  density is mass over volume: OpenStax, Chemistry 2e, measurements
+// 5  common practice, no source
 // 6  percent by mass: OpenStax, Chemistry 2e, section on other units for solution concentrations
 // 7  to the nearest step: common practice, no source; limit of error of half a step for each reading; GUM, from memory
 // 8  derived: a material's share in an oil is at most its own limit over that oil's certified limit
@@ -3457,14 +3504,14 @@ function pool_each_(rates, heights) {
   return ratio_(products, sum_(items_(rates).map((rate) => power_(rate, 2))));
 }
 
-function wick_burn_verdict_(flame = null, other_burning = null, vessel = null, afterglow = null, lit_again = null, targets = null, measured = null, lowest = null, highest = null, tallest = 75.0) {
-  let misses, missing, seen, stops, unmeasured;
-  seen = new Map([["flame", flame], ["other burning", other_burning], ["vessel", vessel], ["afterglow", afterglow], ["lit again", lit_again]]);
-  stops = wick_stops_(flame, other_burning, vessel, afterglow, lit_again, tallest);
+function wick_burn_verdict_(flame = null, other_burning = null, vessel = null, afterglow = null, lit_again = null, targets = null, measured = null, lowest = null, highest = null, tallest = 75.0, seen = null) {
+  let looked_at, misses, missing, stops, unmeasured;
+  looked_at = new Map([["flame", flame], ["other burning", other_burning], ["vessel", vessel], ["afterglow", afterglow], ["lit again", lit_again]]);
+  stops = added_(wick_stops_(flame, other_burning, vessel, afterglow, lit_again, tallest), wick_stops_seen_(either_(seen, () => [])));
   if (isTrue_(stops)) {
     return ({ verdict: wick_STOP_, reasons: [...items_(stops), wick_UNCONFIRMED_].join("; ") });
   }
-  missing = [...seen].filter(([name, value]) => value === null).map(([name, value]) => `${name} not looked at`);
+  missing = [...looked_at].filter(([name, value]) => value === null).map(([name, value]) => `${name} not looked at`);
   [misses, unmeasured] = wick_against_targets_(either_(targets, () => []), either_(measured, () => []), either_(lowest, () => []), either_(highest, () => []));
   if (isTrue_(missing) || isTrue_(unmeasured)) {
     return ({ verdict: wick_NOT_JUDGED_, reasons: items_(added_(added_(missing, unmeasured), misses)).join("; ") });
@@ -3484,6 +3531,24 @@ function wick_stops_(flame, other_burning, vessel, afterglow, lit_again, tallest
 const wick_LONGEST_OTHER_ = 10.0;
 
 const wick_LONGEST_GLOW_ = 30.0;
+
+function wick_stops_seen_(seen) {
+  let signs;
+  signs = burn_signs_known_("burn_verdict", seen);
+  return items_(signs).filter((sign) => isSame_(at_(at_(new Map([["flame over 75 mm", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["anything but the wick burns", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["vessel cracks or leaks", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["relights by itself", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["flame near the glass", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then fix the wick in the middle and upright"]], ["vessel too hot to hold", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then go one size down, or take another vessel"]], ["soot", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["smoke while burning", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["mushrooming", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down; a high load or much dye can do it as well"]], ["flickering", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["pool at the wall within an hour", ["a smaller wick", "go one size down and time the pool again"]], ["pool too deep", ["a smaller wick", "go one size down; a pool of some 10 mm is usual"]], ["tunneling", ["a larger wick", "let the first burn reach the wall; if it comes back, go one size up"]], ["wax left on the wall", ["a larger wick", "burn it on: it may melt lower down; if it stays to the end, go one size up"]], ["weak flame", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["goes out by itself", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["drowning", ["a larger wick", "put it out, let it set and take some wax away from the wick; then test one size up"]], ["pool short of the wall after four hours", ["a larger wick", "go one size up; a wide vessel may need two wicks"]], ["weak scent while burning", ["look at something else first", "let it cure longer and check the load by both weighings; a larger wick only if the pool is short of the wall"]]]), sign), 0), "stop")).map((sign) => `seen: ${sign}`);
+}
+
+function burn_signs_known_(name, seen) {
+  let named, strange;
+  named = new Set(items_(seen).filter((sign) => isTrue_(sign)).map((sign) => items_(parted_(sign.toLowerCase(), )).join(" ")));
+  strange = sorted_(without_(named, [...burn_signs_MEANING_.keys()]));
+  if (isTrue_(strange)) {
+    throw new Refused_(`${name}: seen is "${at_(strange, 0)}"; it takes ${items_(burn_signs_MEANING_).join(", ")}.`);
+  }
+  return items_(burn_signs_MEANING_).filter((sign) => isIn_(sign, named));
+}
+
+const burn_signs_MEANING_ = new Map([["flame over 75 mm", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["anything but the wick burns", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["vessel cracks or leaks", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["relights by itself", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["flame near the glass", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then fix the wick in the middle and upright"]], ["vessel too hot to hold", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then go one size down, or take another vessel"]], ["soot", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["smoke while burning", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["mushrooming", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down; a high load or much dye can do it as well"]], ["flickering", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["pool at the wall within an hour", ["a smaller wick", "go one size down and time the pool again"]], ["pool too deep", ["a smaller wick", "go one size down; a pool of some 10 mm is usual"]], ["tunneling", ["a larger wick", "let the first burn reach the wall; if it comes back, go one size up"]], ["wax left on the wall", ["a larger wick", "burn it on: it may melt lower down; if it stays to the end, go one size up"]], ["weak flame", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["goes out by itself", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["drowning", ["a larger wick", "put it out, let it set and take some wax away from the wick; then test one size up"]], ["pool short of the wall after four hours", ["a larger wick", "go one size up; a wide vessel may need two wicks"]], ["weak scent while burning", ["look at something else first", "let it cure longer and check the load by both weighings; a larger wick only if the pool is short of the wall"]]]);
 
 const wick_STOP_ = "stop: do not sell or burn";
 
@@ -3630,16 +3695,8 @@ function wick_first_to_try_(between, cool, hot) {
 }
 
 function burn_signs_wick_signs_(seen) {
-  let named, strange;
-  named = new Set(seen.map((sign) => items_(parted_(sign.toLowerCase(), )).join(" ")));
-  strange = sorted_(without_(named, [...burn_signs_MEANING_.keys()]));
-  if (isTrue_(strange)) {
-    throw new Refused_(`wick_signs: seen is "${at_(strange, 0)}"; it takes ${items_(burn_signs_MEANING_).join(", ")}.`);
-  }
-  return [...burn_signs_MEANING_].filter(([sign, meaning]) => isIn_(sign, named)).map(([sign, meaning]) => rowsOf_(["sign", "direction", "what_to_do"], [[sign, ...items_(meaning)]])[0]);
+  return items_(burn_signs_known_("wick_signs", seen)).map((sign) => rowsOf_(["sign", "direction", "what_to_do"], [[sign, ...items_(at_(burn_signs_MEANING_, sign))]])[0]);
 }
-
-const burn_signs_MEANING_ = new Map([["flame over 75 mm", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["anything but the wick burns", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["vessel cracks or leaks", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["relights by itself", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe"]], ["flame near the glass", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then fix the wick in the middle and upright"]], ["vessel too hot to hold", ["stop", "put it out now with a lid or a snuffer, never with water, and let it go cold; do not sell or burn that recipe; then go one size down, or take another vessel"]], ["soot", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["smoke while burning", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["mushrooming", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down; a high load or much dye can do it as well"]], ["flickering", ["a smaller wick", "trim the wick to 5 or 6 mm before each burn and keep it out of draughts; if it comes back, go one size down"]], ["pool at the wall within an hour", ["a smaller wick", "go one size down and time the pool again"]], ["pool too deep", ["a smaller wick", "go one size down; a pool of some 10 mm is usual"]], ["tunneling", ["a larger wick", "let the first burn reach the wall; if it comes back, go one size up"]], ["wax left on the wall", ["a larger wick", "burn it on: it may melt lower down; if it stays to the end, go one size up"]], ["weak flame", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["goes out by itself", ["a larger wick", "see that the wick was not cut too short or clogged; then go one size up"]], ["drowning", ["a larger wick", "put it out, let it set and take some wax away from the wick; then test one size up"]], ["pool short of the wall after four hours", ["a larger wick", "go one size up; a wide vessel may need two wicks"]], ["weak scent while burning", ["look at something else first", "let it cure longer and check the load by both weighings; a larger wick only if the pool is short of the wall"]]]);
 
 function cost_split_charge_(charge, amounts, sharing = "in proportion", digits = 2) {
   let by_fraction, coins, exact, parts, total;
@@ -3922,35 +3979,12 @@ function label_net_weight_metric_(net) {
 }
 
 function label_figure_height_us_(area) {
-  let row;
-  row = rowUpTo_(table_figure_heights_us_, round_(ratio_(area, label_SQUARE_INCH_), 6));
-  return ({ height: Number(at_(row, "height")) * label_SIXTEENTH_, note: sources_unconfirmed_("16 CFR 500.21(b)") });
+  return ({ height: call_("least_figures_us", [area]), note: sources_unconfirmed_("16 CFR 500.21(b)") });
 }
-
-const label_SQUARE_INCH_ = 6.4516;
-
-const table_figure_heights_us_ = rowsOf_(["up_to", "height", "status"], [
-  ["5", "1", "second-hand"],
-  ["25", "2", "second-hand"],
-  ["100", "3", "from memory"],
-  ["400", "4", "from memory"],
-  ["", "8", "from memory"],
-]);
-
-const label_SIXTEENTH_ = 1.5875;
 
 function label_figure_height_metric_(net) {
-  let row;
-  row = rowUpTo_(table_figure_heights_metric_, net);
-  return ({ height: Number(at_(row, "height")), note: sources_unconfirmed_("Directive 76/211/EEC, Annex I, 3.1") });
+  return ({ height: call_("least_figures_metric", [net]), note: sources_unconfirmed_("Directive 76/211/EEC, Annex I, 3.1") });
 }
-
-const table_figure_heights_metric_ = rowsOf_(["up_to", "height", "status"], [
-  ["50", "2", "second-hand"],
-  ["200", "3", "second-hand"],
-  ["1000", "4", "second-hand"],
-  ["25000", "6", "second-hand"],
-]);
 
 function label_fire_statements_(region) {
   let kept, standard;
@@ -4398,6 +4432,7 @@ const ASKS_ = {
   "step > 0": [(step) => step > 0, "step must be more than 0", "step"],
   "pots > 0": [(pots) => pots > 0, "pots must be more than 0", "pots"],
   "each > 0": [(each) => each > 0, "each must be more than 0", "each"],
+  "ROUND(pot/each,6) >= 1": [(pot, each) => round_(ratio_(pot, each), 6) >= 1, "the pot must hold one candle at least", "pot", "each"],
   "good <= made": [(good, made) => good <= made, "there cannot be more good ones than were made", "good", "made"],
   "made > 0": [(made) => made > 0, "made must be more than 0", "made"],
   "margin+fee*(1+tax*(basis=\"gross\")) < 1": [(margin, fee, tax, basis) => margin + fee * (1 + tax * (basis === "gross")) < 1, "margin and fee together must stay below 1", "margin", "fee", "tax", "basis"],

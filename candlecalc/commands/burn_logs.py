@@ -7,9 +7,10 @@ from typing import Any
 from candlecalc.calc.burn import burn_rate
 from candlecalc.commands.counted import counted
 from candlecalc.commands.sheets import called, text_of
-from candlecalc.declaration.declared import REGISTRY, Function
+from candlecalc.declaration.declared import REGISTRY, Function, Term
 from candlecalc.faces.asked import burn_log
 from candlecalc.faces.asked.question import CallError
+from candlecalc.faces.asked.typed import typed
 
 # What a log can give: a log of one test, or the rates of several.
 OF_ONE, OF_SEVERAL = ({"hours", "weights"}, {"seen"}), {"rates"}
@@ -41,10 +42,20 @@ def read(formula: Function, words: Sequence[str], files: Sequence[Path]) -> tupl
         rates = {name: _rate(called(files[0]), name, log) for name, log in tests.items()}
         return rest, {"rates": list(rates.values())}, [f"{called(files[0])}: {counted(len(rates), 'test')} read", ""]
     name, log = _one(tests, named, formula)
-    found = {key: value for key, value in burn_log.given(log).items() if key in formula.arguments}
+    arguments = formula.arguments
+    found = {
+        key: _as_typed(arguments[key].term, value) for key, value in burn_log.given(log).items() if key in arguments
+    }
     of = f" of {name}" if name else ""
     said = f"{called(files[0])}: {counted(len(log.weights), 'weighing')}{of} read"
     return rest, found, [f"{said}; weights without a unit are in g" if log.bare else said, ""]
+
+
+def _as_typed(term: Term, value: Any) -> Any:
+    """What a log has of a term, read once as what is typed is: in the unit that it is written in."""
+    if not term.is_number:
+        return value
+    return [typed(term, each) if isinstance(each, str) else each for each in value] if term.many else typed(term, value)
 
 
 def _rate(path: str, name: str, log: burn_log.Burns) -> float:

@@ -119,21 +119,24 @@ def _poured(season: Season) -> dict[str, from_season.Poured]:
     from candlecalc.workbook import book
     from candlecalc.workbook.reports.report import Calculated
 
-    # Rows that would stay blank cost time alone.
-    typed = {key: int(max(rows.index, default=0)) + 1 for key, rows in season.tables.items()}
+    # Rows that would stay blank cost time alone; a list in order has two at least.
+    typed = {key: max(2, season.tables.room(key)) for key in season.tables}
     calculated = Calculated(season, book.drafted(season, book.date_of(season), rows_of=typed))
     vessels = {str(row["vessel"]).casefold(): row for _, row in season.rows("vessels")}
     measures = season.measures
     found = {}
     for place, recipe in season.rows("recipes"):
-        volume, headspace, fill = (
-            _number(calculated.value("workings", key, place)) for key in ("volume", "headspace", "fill")
+        volume, headspace, fill, density = (
+            _number(calculated.value("workings", key, place)) for key in ("volume", "headspace", "fill", "blend")
         )
+        holds = None if volume is None or headspace is None else volume * (1 - headspace)
+        if holds is None and fill and density:  # a fill that was weighed
+            holds = measures.to_calc(fill, "g") / density
         vessel = vessels.get(str(recipe["vessel"]).casefold(), {})
         width, height = (_number(vessel.get(key)) for key in ("panel_width", "panel_height"))
         found[str(recipe["product"])] = from_season.Poured(
             None if fill is None else measures.to_calc(fill, "g"),
-            None if volume is None or headspace is None else volume * (1 - headspace),
+            holds,
             *(None if length is None else measures.to_calc(length, "mm") for length in (width, height)),
         )
     return found

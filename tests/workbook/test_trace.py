@@ -63,6 +63,17 @@ def test_no_batch_that_may_hold_a_lot_is_missing(seed):
         assert expected <= {*noted, *may}
 
 
+def test_with_nothing_picked_the_tab_says_nothing():
+    made = without_sets(year(3))
+    tabs = typed(season_of(made), made)
+    for head, lines in (
+        (trace.PARTS, trace.PART_LINES),
+        (trace.NOTED, trace.NOTED_LINES),
+        (trace.WENT, trace.WENT_LINES),
+    ):
+        assert list(section(tabs, head, lines, "A")) == []
+
+
 def test_a_lot_that_two_materials_have_asks_for_the_material(tmp_path):
     made = without_sets(year(3))
     season = season_of(made)

@@ -45,6 +45,8 @@ def moves(demo):
                                  ("Firm plant wax for melts", "density", 0.9)]:  # fmt: skip
         cell = demo.cell("materials", key, material)
         yield f"{material}: {key}", {cell: entry}, books.users(demo, "materials", material)
+    # The bar is in the crate.
+    yield "extra parts", {demo.cell("extras", "count", "Fig melt bar"): 2.0}, _with_sets(demo, {"Fig melt bar"})
     yield "candles in a set", {demo.cell("sets", "count", "Long nights crate"): 3.0}, {"Long nights crate"}
     for key in ("fee", "per_order", "margin"):
         yield f"place: {key}", {demo.cell("places", key, "Own web shop"): 0.25 if key != "per_order" else 3.0}, set()

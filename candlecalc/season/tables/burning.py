@@ -102,7 +102,7 @@ BURNS = Table(
         Field("seen", "Seen", "a sign from the list of Signs", width=30, longest=40, offers="signs"),
         Field("seen_too", "Also seen", "a second sign", width=30, longest=40, offers="signs"),
     ),
-    usual_rows=400,
+    usual_rows=240,
     purpose="Each burn of a test: hours, weights, pool, flame, and what was seen.",
     optional=True,
     records=True,

@@ -129,7 +129,7 @@ EXTRAS = Table(
         Field("material", "Material", "what goes with it: a second label, tissue, a sample bag, cord by the length", names_from="materials", required=True),
         Field("count", "How many, each", "how many go with one piece; 0.4 for two fifths of a length of cord", Term("", "how many", low_excluded=True, high=100.0), required=True),
     ),
-    usual_rows=90,
+    usual_rows=60,
     purpose="What else goes with a product, besides what Recipes names: a line for each.",
     unique=("product", "material"),
     optional=True,

@@ -20,7 +20,7 @@ from openpyxl.worksheet._reader import FORMULA_TAG, ROW_TAG, WorkSheetParser
 from candlecalc.season.folder import UnreadableError
 from candlecalc.workbook.reading.unreadable import why_not
 
-MOST_PARTS, MOST_BYTES, MOST_GROWTH = 200, 60_000_000, 200
+MOST_PARTS, MOST_BYTES, MOST_GROWTH = 1_000, 60_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
 MOST_CELLS = 3_000_000  # blank ones between others included
 # A reader's time and memory go by elements and attributes, and each of them has one of these marks. Tabs are read

@@ -35,8 +35,11 @@ def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1, le
     """
     first, last_name, last = (get_column_letter(left + number) for number in (1, names, columns))
     sheet.print_area = f"{first}1:{last}{last_row}"
-    sheet.print_title_rows, sheet.print_title_cols = f"1:{FIRST_ROW - 1}", f"{first}:{last_name}"
+    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
     sheet.page_setup.fitToWidth = pages_wide(widths(sheet, columns, left), names)
+    # Columns to repeat take LibreOffice a fifth of a second a tab to open: only where there are pages to the right.
+    if sheet.page_setup.fitToWidth > 1:
+        sheet.print_title_cols = f"{first}:{last_name}"
 
 
 def widths(sheet: Worksheet, columns: int, left: int = 0) -> list[float]:

@@ -222,7 +222,7 @@ def _noted(page: Page) -> None:
         above = f"$I{row - 1}" if row > NOTED + 1 else "1"
         following = made_of("INDEX({rows},{above}+1):INDEX({rows},{last})", rows=rows, above=above, last=last)
         page.finds(
-            f"I{row}", made_of("{above}+MATCH({lot},{following},0)", above=above, lot=LOT_ROW, following=following)
+            f"I{row}", made_of("{above}+MATCH({lot}*1,{following},0)", above=above, lot=LOT_ROW, following=following)
         )
         batch = at("instead", "batch", cell(f"$I{row}"))
         page.finds(f"J{row}", made_of("MATCH({batch},{batches},0)", batch=batch, batches=Whole("pours", "batch")))
