@@ -78,14 +78,17 @@ def copies(demo, table):
                 yield row, field, BLANK
 
 
+# Counted or looked up, whether or not the row is right: a line half typed must not leave its product too cheap.
+BY_ITSELF = {*(("sets", key) for key in ("set_row", "key", "product_row")),
+             *(("extras", key) for key in ("row", "key", "first", "nth"))}  # fmt: skip
+
+
 def results(demo, values, table, row):
     """What the row, and the rows that follow it on other tabs, show beside the entries."""
     found = {}
     for tab in (table, *FOLLOWING.get(table, ())):
         for key in TABLE_TABS[tab].columns:
-            # Counted or looked up by itself: a line half typed must not leave its product too cheap.
-            running = (tab, key) in {("sets", "key"), ("extras", "key"), ("extras", "row")}
-            if key not in (OWN_ROW, "set_row") and not running and (tab not in TABLES or key not in TABLES[tab].by_key):
+            if key != OWN_ROW and (tab, key) not in BY_ITSELF and (tab not in TABLES or key not in TABLES[tab].by_key):
                 found[tab, key] = values.get(demo.cell(tab, key, row), "")
     return found
 

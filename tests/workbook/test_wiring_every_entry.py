@@ -182,7 +182,7 @@ STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "recipes", "p
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
          ("materials", "limits"), ("parts", "open"), ("extras", "kind"), ("workings", "unknown"),
-         ("recipes", "other"), ("sets", "packed")}  # fmt: skip
+         ("recipes", "other"), ("recipes", "now"), ("sets", "packed")}  # fmt: skip
 # Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
 OF_THE_ROW = (OWN_ROW, "ready")
 

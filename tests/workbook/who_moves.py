@@ -341,7 +341,7 @@ TABLE = {
         "certified_limit": [own("candle_limit"), users(Shop.certificate)],
         "flash_point": [own("flash"), users(Shop.flash)],
         "priced_on": [],
-        "reorder_at": [own("reorder")],
+        "reorder_at": [own("least reorder")],
         "price_from": [],  # what was paid is in the records
     },
     "vessels": {

@@ -50,7 +50,8 @@ TAB = entry_tab(
         "typed_cost": result("Cost as typed, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
         "unit_cost": look("Cost, {money} per {weight} or each", ByPlan(lambda plan: PAID if plan.records else TYPED), "unit_cost"),
         "stock": look("On hand, {weight} or each", ByPlan(lambda plan: Same("stock", "left") if plan.records else ON_HAND), "quantity"),
-        "reorder": result("Order again below, {weight} or each", "in_unit", size="reorder_at", factor="factor", format="quantity"),
+        "least": look("Order again below, in pack unit, if it is right", or_error(MATERIALS, "reorder_at"), "quantity", needs=("ready", "reorder_at")),
+        "reorder": result("Order again below, {weight} or each", "in_unit", size="least", factor="factor", needs=("ready", "least"), format="quantity"),
         # An error where the limit, or what it is of, is not what it takes: it must not count as none.
         "limits": look("Highest load, known", or_error(MATERIALS, "highest_load", "basis"), "row", width=9),
         "load_limit": result("Highest load, of wax", "highest_on_wax", highest="highest_load", basis="basis", needs=("ready", "limits"), if_blank=("highest_load", constant(0.5))),

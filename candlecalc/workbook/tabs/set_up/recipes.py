@@ -3,7 +3,7 @@
 from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import look, names_when_ready
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Block, ByPlan, Named, Same, Whole, at, running, text, written
+from candlecalc.workbook.cells.references import Block, ByPlan, Named, Same, Whole, as_text, at, running, text, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.recipes_before import FIRST, LAST
@@ -36,12 +36,16 @@ CHANGED = written(
 )
 NOTHING = text("")
 
+NOT_NOW = written("{other}>0", other="other")
+
 TAB = entry_tab(
     RECIPES,
     {
         "of_kind": look("Kind, number", running("kind"), needs=("product", "kind"), width=12),
-        "other": look("Not now: another row holds", ANOTHER_HOLDS, "row", width=8),
-        **names_when_ready("product", written("{other}>0", other="other")),
+        "other": look("Not now: another row holds", ANOTHER_HOLDS, "row", needs=("product",), width=8),
+        # The bench card finds it by this, to say what its row waits for.
+        "now": look("Name, while its row holds", as_text("product"), needs=("product",), width=35, blank_if=(NOT_NOW,)),
+        **names_when_ready("product", NOT_NOW),
     },
     waits={field.key: not_ready_there(field.names_from, field.key) for field in RECIPES.fields if field.names_from},
     # Where it is mended, and not where it was found.

@@ -4,7 +4,7 @@ from candlecalc.declaration.declared import Term
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells.entries import valid_number
-from candlecalc.workbook.cells.references import Expression, Named, Whole, as_text, row_in
+from candlecalc.workbook.cells.references import Expression, Named, Whole, as_text
 from candlecalc.workbook.tabs.make.batch.card import (
     COLUMNS,
     ENOUGH,
@@ -28,7 +28,6 @@ from candlecalc.workbook.tabs.make.batch.card import (
     made_of,
     of,
     of_material,
-    part,
     typed,
     words_unless_set,
 )
@@ -104,7 +103,7 @@ def _first(season: Season) -> Row:
 def _checked(card: Card) -> None:
     """The entries as they are used, beside the card: blank while nothing is picked, an error where one cannot be."""
     counts = valid_number(MANY, COUNTED, card.draft.plan)
-    row = row_in("recipes", part(PICKED))
+    row = made_of("MATCH({name},{names},0)", name=PICKED, names=Whole("recipes", "now"))
     wrong = made_of(f'IF({{counts}}=0,"{TO_COUNT}",IFERROR(IF({{row}}>0,""),"{TO_FIND}"))', counts=counts, row=row)
     makes = made_of(
         "CHOOSE(1+{counts}*COUNT({ready}),NA(),{count})",
