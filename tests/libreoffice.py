@@ -14,6 +14,7 @@
     office.shown({"Module1": text}, ["=F(1)"])             what formulas over VBA functions show in a new book
     office.functions("CANDLE_")                            what the function wizard says of functions so named
     office.seconds_to_calculate(path, rounds)              how long each calculation of the whole file takes
+    office.processor_seconds(path, changes)                of a processor: to open it, to calculate all, for each change
     stored(file)                                           what the file holds, in the same form, not calculated
 
 Numbers, dates and TRUE are floats, as the office keeps them; an error is an `Error`, a text that equals
@@ -122,6 +123,9 @@ class Office:
 
     def seconds_to_calculate(self, path: Path, rounds: int) -> list[float]:
         return self._ask(path=_existing(path), rounds=rounds)
+
+    def processor_seconds(self, path: Path, changes: Changes) -> list[float]:
+        return self._ask(path=_existing(path), timed=_rows(changes))
 
     def close(self) -> None:
         if self._worker:

@@ -504,7 +504,7 @@ time.sleep(5)
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="no such signal is sent on Windows")
-@pytest.mark.parametrize("name", ["click", "openpyxl", "pandas"])
+@pytest.mark.parametrize("name", ["click", "openpyxl"])
 def test_stopped_early_it_ends_without_a_traceback(tmp_path, name):
     (tmp_path / f"{name}.py").write_text(PRESSED)
     installed = shutil.which("candlecalc", path=os.path.dirname(sys.executable))  # noqa: PTH120

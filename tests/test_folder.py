@@ -198,10 +198,10 @@ def test_a_file_of_many_lines_is_told_by_its_first_faults_and_a_count(there):
     assert said.endswith("and 199997 lines more like these")
 
 
-def test_a_table_of_more_lines_than_a_workbook_has_room_for_says_how_many(there):
+def test_a_table_of_more_lines_than_any_workbook_has_room_for_says_how_many(there):
     path = many(there, "x" + "," * (len(TABLES["materials"].fields) - 1))
     assert refused(there) == (
-        f"{path}, line 202: 200000 lines, where a workbook has room for 200; this is the first that has none"
+        f"{path}, line 20002: 200000 lines, where at most 20000 are read; this is the first beyond"
     )
 
 

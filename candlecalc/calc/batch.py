@@ -109,7 +109,8 @@ def equal_pot(melt: Weight, pots: Pots) -> Weight:
     native="ROUNDUP(ROUND(count/INT(ROUND(pot/each,6)),6),0)",
     requires={
         "each > 0": "each must be more than 0",
-        "ROUND(pot/each,6) >= 1": "the pot must hold one candle at least",
+        "pot >= each": "the pot must hold one candle at least",
+        "pot <= 100000*each": "no pot holds more than 100,000 candles",
     },
     source=PRACTICE,
     words="how many pots, how many pours, pots for a batch, pitchers, pouring pitchers, melter too small",

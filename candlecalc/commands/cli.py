@@ -87,6 +87,18 @@ def main(context: click.Context) -> None:
     is_flag=True,
     help="With tabs for the year's records: what you buy and what it cost, and what goes on labels.",
 )
+@click.option(
+    "--stock",
+    type=click.Choice(["fifo", "average"]),
+    help="With --records: value stock first in first out (as where nothing is said), or at its moving average.",
+)
+@click.option(
+    "--rows",
+    "rows",
+    metavar="TAB=N",
+    multiple=True,
+    help="How many rows a tab has, such as purchases=800; else as many spare as filled, and the usual at least.",
+)
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
 @QUIET
 def new(
@@ -97,6 +109,8 @@ def new(
     region: str | None,
     date: Any,
     records: bool,
+    stock: str | None,
+    rows: tuple[str, ...],
     force: bool,
     quiet: bool,
 ) -> None:
@@ -111,12 +125,27 @@ def new(
     from candlecalc.commands import make
     from candlecalc.season.fields import FIRST_DAY, LAST_DAY
     from candlecalc.season.folder import DEMO
+    from candlecalc.season.room import asked_for
 
+    try:
+        asked = asked_for(rows)
+    except ValueError as problem:
+        raise click.UsageError(f"--rows: {problem}") from None
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
     with _told(), _at_work(f"making {out}", quiet):
         day = date.date() if date else None
-        made = make.new(out, DEMO if demo else source, name, region or "us", day, records=records, force=force)
+        made = make.new(
+            out,
+            DEMO if demo else source,
+            name,
+            region or "us",
+            day,
+            records=records,
+            stock=stock or "",
+            rows=asked,
+            force=force,
+        )
     _answer(made)
 
 

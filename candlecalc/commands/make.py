@@ -10,12 +10,15 @@ from pathlib import Path
 from typing import Any, NamedTuple, cast
 
 from candlecalc.commands.counted import counted
+from candlecalc.faces.asked.question import CallError
 from candlecalc.files import write_whole
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season import folder
+from candlecalc.season.opening import on_hand_as_purchases
 from candlecalc.season.presets import blank_settings
+from candlecalc.season.room import NONE_ASKED, fresh
 from candlecalc.season.season import Row, Season, empty, trimmed
-from candlecalc.workbook import book
+from candlecalc.workbook import book, size
 from candlecalc.workbook.reading import read
 from candlecalc.workbook.reading.left_out import not_carried
 from candlecalc.workbook.reports import report, shown
@@ -53,18 +56,20 @@ def new(
     date: datetime.date | None,
     *,
     records: bool = False,
+    stock: str = "",
+    rows: Mapping[str, int] = NONE_ASKED,
     force: bool = False,
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
     held = held_in(source, records=records) if source else None
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
-    if records:
-        season = season.with_records()
+    mine = held is not None and _is_own(source)
+    season, lines = _kept(season, mine, records, stock)
     if name:
         season.settings["season"] = name
-    taken_over = _taken_over(season, name) if _is_own(source) else []
-    return written(out, season, source, held, date, taken_over, force=force)
+    lines += _taken_over(season, name) if mine else []
+    return written(out, season, source, held, date, lines, rows, force=force)
 
 
 def _is_own(source: Path | None) -> bool:
@@ -79,17 +84,20 @@ def written(
     held: read.Held | None,
     date: datetime.date | None,
     told: Sequence[str] = (),
+    rows: Mapping[str, int] = NONE_ASKED,
     *,
     force: bool,
 ) -> Answer:
     """Write the workbook of a season that came from a source, and say what was left out and what is wrong.
 
-    `told` is what else to say.
+    `told` is what else to say, `rows` how many rows a table is to have where that is asked for.
     """
     card = trimmed(held.card) if held else {}
     own = _is_own(source)
     before = MadeFrom(_printable(source.resolve().name), held.log) if source and held and own else FROM_NOTHING
-    drafted = book.drafted(season, date or book.date_of(season), card or None, before)
+    rows_of = fresh(season, book.USUAL_ROWS, rows)
+    size.refuse_too_large(season, rows_of)
+    drafted = book.drafted(season, date or book.date_of(season), card or None, before, rows_of)
     made = book.packed(drafted)
     left_out = _left_out(source, held) if source and held else []
     write_whole(out, made, force=force)
@@ -100,6 +108,43 @@ def written(
     ]
     wrong = report.everything_wrong(report.Calculated(season, drafted), card) if source else []
     return Answer([*lines, *(f"{out}, {finding}" for finding in wrong)], bool(wrong))
+
+
+def _kept(season: Season, mine: bool, records: bool, stock: str) -> tuple[Season, list[str]]:
+    """The season with the year's records where they are asked for, and what is to be confirmed about them."""
+    kept_before, was = season.records, season.stock
+    lines: list[str] = []
+    if records:
+        season = season.with_records()
+    if stock and not season.records:
+        raise CallError("--stock is for a workbook with the year's records: add --records")
+    if stock:
+        season.settings["stock"] = stock
+    if kept_before and season.stock != was:
+        lines.append(
+            f"Stock is valued by {season.stock}, where it was {was}: costs of what went and what is left are others, "
+            "from the first day on"
+        )
+    if mine and season.records and not kept_before:
+        season, taken = on_hand_as_purchases(season, book.coin_digits(season.currency))
+        lines += _opening(season, taken)
+    return season, lines
+
+
+def _opening(season: Season, taken: Sequence[Row]) -> list[str]:
+    """Each amount on hand that is now a line of Purchases, to be confirmed, and those that are not."""
+    if not taken:
+        return []
+    lines = {row["material"]: row for _, row in season.rows("purchases")}
+    told = [
+        f"  {row['material']}: {row['on_hand']:.15g} {row['pack_unit']}, "
+        f"worth {lines[row['material']]['price']:.{book.coin_digits(season.currency)}f} {season.currency}"
+        for row in taken
+    ]
+    left = [str(row["material"]) for _, row in season.rows("materials") if row["on_hand"]]
+    also = [f"Still on Materials, since their rows are to mend: {', '.join(left)}"] if left else []
+    head = f"Look at Purchases: what was on hand is opening stock of {season.settings['first_day']}; confirm each:"
+    return [head, *told, *also]
 
 
 def _left_out(source: Path, held: read.Held) -> list[str]:
@@ -120,12 +165,13 @@ def _taken_over(season: Season, name: str | None) -> list[str]:
     settings, materials = season.settings, [row for _, row in season.rows("materials")]
     days = sorted(row["priced_on"] for row in materials if isinstance(row["priced_on"], datetime.date))
     seen = f", seen from {days[0]} to {days[-1]}" if days else ""
-    stocked = len([row for row in materials if row["on_hand"]])
+    on_hand = len([row for row in materials if row["on_hand"]])
+    stocked = "" if season.records else f", {on_hand} amounts on hand"
     called = "the" if name else f'the season\'s name, "{settings["season"]}", and its'
     return [
         f"Look at Settings: {called} first and last day, {settings['first_day']} and {settings['last_day']}, "
         "are as they were",
-        f"Look at Materials and Prices: {len(materials)} pack prices{seen}, {stocked} amounts on hand and "
+        f"Look at Materials and Prices: {len(materials)} pack prices{seen}{stocked} and "
         f"{len(list(season.rows('prices')))} prices of yours are as they were",
     ]
 
@@ -152,7 +198,9 @@ class Work(NamedTuple):
 def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
     """A season calculated from its entries, with the card set."""
     season = held.season
-    ours = book.drafted(season, book.date_of(season), card or None)
+    rooms = held.rooms or fresh(season, book.USUAL_ROWS)
+    size.refuse_giant(book.plan_of(season, rooms))
+    ours = book.drafted(season, book.date_of(season), card or None, rows_of=rooms)
     calculated = report.Calculated(season, ours)
     wrong = report.everything_wrong(calculated, held.card, held.spots)
     doubts = report.doubts(calculated, held.spots) + report.to_look_at(calculated)

@@ -27,6 +27,7 @@ UNPRINTABLE = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]")
 PARTED = re.compile(r"-?[0-9]+,[0-9]+")
 DOUBTFUL = re.compile(r"-?[1-9][0-9]{0,2}\.[0-9]{3}")
 FIRST_FAULTS = 3  # lines that are named; the others are counted
+MOST_LINES = 20_000  # of a file; how many rows a workbook has is counted in formulas
 
 
 ABSENT = sys.maxsize  # the place of a column that a file has not
@@ -159,14 +160,15 @@ def _kept(
                 faults.append(f"{path}, line {line}: {_too_many(cells, width, columns, table)}")
         elif cells:
             filled += any(named)
-            beyond = beyond or (line if table and filled > table.usual_rows else 0)
+            beyond = beyond or (line if table and filled > MOST_LINES else 0)
             if not beyond:
                 rows.append(named)
     if wrong > FIRST_FAULTS:
         faults.append(f"and {wrong - FIRST_FAULTS} lines more like these")
     if beyond and table and not faults:
-        room = f"{filled} lines, where a workbook has room for {table.usual_rows}"
-        faults.append(f"{path}, line {beyond}: {room}; this is the first that has none")
+        faults.append(
+            f"{path}, line {beyond}: {filled} lines, where at most {MOST_LINES} are read; this is the first beyond"
+        )
     if faults:
         raise UnreadableError("; ".join(faults))
     return rows

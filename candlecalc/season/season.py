@@ -20,13 +20,14 @@ from candlecalc.season.fields import (
 )
 from candlecalc.season.measures import Measures
 from candlecalc.season.tables import TABLES, tables_of
-from candlecalc.season.tables.once import ONCE, SETTINGS
+from candlecalc.season.tables.once import FIFO, ONCE, SETTINGS
 
 if TYPE_CHECKING:  # it takes a while to come, and plain rows need none of it
     import pandas as pd
 
 Row = dict[str, Value]
 WITHOUT_BLANK = "type it without the blank"
+USUAL_ROOMS = {key: table.usual_rows for key, table in TABLES.items()}
 
 
 @dataclass(frozen=True)
@@ -126,22 +127,21 @@ class Season:
         return [str(row[field]) for _, row in self.rows(key) if row[field] and (not kind or row.get("kind") == kind)]
 
     def compacted(self) -> "Season":
-        """The same for a fresh workbook: no blank rows between, no blanks around a word.
-
-        A ValueError says where there are more rows than a workbook has room for.
-        """
+        """The same for a fresh workbook: no blank rows between, no blanks around a word."""
         tables = {key: [trimmed(row) for _, row in self.rows(key)] for key in self.tables}
-        for key, rows in tables.items():
-            title, room = TABLES[key].title, TABLES[key].usual_rows
-            if len(rows) > room:
-                raise ValueError(f"{title} holds {len(rows)} rows; a workbook has room for {room}")
         places = {(TABLES[key].title, old): new for key in tables for new, (old, _) in enumerate(self.rows(key))}
         doubts = tuple(replace(doubt, row=places.get((doubt.tab, doubt.row), doubt.row)) for doubt in self.doubts)
         return Season(trimmed(self.settings), Tables(tables), doubts)
 
+    @property
+    def stock(self) -> str:
+        """How stock is valued."""
+        return str(self.settings.get("stock") or FIFO)
+
     def with_records(self) -> "Season":
         """The same, ready to keep the year's records."""
-        return Season(self.settings | {"records": "yes"}, self.tables.with_all(TABLES), self.doubts)
+        settings = self.settings | {"records": "yes", "stock": self.stock}
+        return Season(settings, self.tables.with_all(TABLES), self.doubts)
 
 
 def trimmed(row: Row) -> Row:
@@ -180,8 +180,11 @@ def empty(settings: dict[str, Value]) -> Season:
     return Season(settings, Tables({key: [] for key in tables}))
 
 
-def problems(season: Season) -> list[Problem]:
-    """Everything wrong with what was typed: each with its tab, row, column and what to do."""
+def problems(season: Season, rooms: Mapping[str, int] = USUAL_ROOMS) -> list[Problem]:
+    """Everything wrong with what was typed: each with its tab, row, column and what to do.
+
+    `rooms` are how many rows of each table the workbook has formulas for.
+    """
     known = _Known(season)
     found = [
         Problem(table.title, place, field.key, words)
@@ -203,8 +206,8 @@ def problems(season: Season) -> list[Problem]:
                 if (words := _wrong(field, row, known))
             ]
             found += _twice(table, place, row, seen)
-            if place >= table.usual_rows:
-                found.append(Problem(table.title, place, table.keys[0], _beyond(table)))
+            if place >= rooms[key]:
+                found.append(Problem(table.title, place, table.keys[0], _beyond(rooms[key])))
     return found
 
 
@@ -215,8 +218,8 @@ def wrong_entries(season: Season, fields: Iterable[Field], entries: Mapping[str,
     return {key: words for key, words in found.items() if words}
 
 
-def _beyond(table: Table) -> str:
-    return f"the tab has room for {table.usual_rows} rows, and no formula reads this one: move it up"
+def _beyond(room: int) -> str:
+    return f"the tab has room for {room} rows, and no formula reads this one: move it up"
 
 
 class _Known:

@@ -91,9 +91,9 @@ def plan_of(season: Season, rows_of: Mapping[str, int] = USUAL_ROWS) -> Plan:
     return Plan(
         season.measures,
         season.currency,
-        _coin_digits(season.currency),
+        coin_digits(season.currency),
         season.records,
-        str(season.settings.get("stock") or "fifo"),
+        season.stock,
         by_key,
         words.numbers(season.tables),
     )
@@ -109,7 +109,8 @@ def lists(records: bool) -> dict[str, TableTab]:
     return {each.tab.key: each.tab for each in registered(records) if isinstance(each.tab, TableTab)}
 
 
-def _coin_digits(currency: str) -> int:
+def coin_digits(currency: str) -> int:
+    """The decimals of a currency's smallest coin."""
     try:
         return int(calc.coin_digits(currency))
     except ValueError:  # not in the table: most coins are a hundredth

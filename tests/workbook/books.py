@@ -111,11 +111,12 @@ NAMES_FROM = {
 
 
 def users(demo, table, name):
-    """Products that need a row of a table, by what their recipes say, with the sets that hold them."""
+    """Products that need a row of a table, by their recipes and extra parts, with the sets that hold them."""
     recipes, vessels, sets = ([row for _, row in demo.rows(key)] for key in ("recipes", "vessels", "sets"))
     bought = {row["vessel"]: row["bought_as"] for row in vessels}
     named = {row["product"]: {row["product"], bought.get(row["vessel"]), *row.values()} for row in recipes}
     found = {product for product, names in named.items() if name in names}
+    found |= {row["product"] for _, row in demo.rows("extras") if row["material"] == name}
     return found | {line["set"] for line in sets if line["product"] in found}
 
 

@@ -51,7 +51,8 @@ def _card(book):
     cells |= {f"{letter}{batch.WEIGH}": f"head_{letter}" for letter in "ABCDEFGHIJ"}
     cells |= {f"{letter}{batch.POTS + line}": f"words_{letter}{line}" for line in range(3) for letter in "ADGI"}
     cells |= {f"H{batch.POTS + 2}": "words_H2"}
-    cells |= {f"E{batch.PICK}": "tag", f"D{batch.DO + 8}": "panel"}
+    cells |= {f"E{batch.PICK}": "tag", f"D{batch.DO + 8}": "panel", f"E{batch.DO + 8}": "panel_wide",
+              f"F{batch.DO + 8}": "panel_by", f"G{batch.DO + 8}": "panel_high"}  # fmt: skip
     cells |= {f"{letter}{batch.DO}": f"do_{letter}" for letter in "BIJ"}
     cells |= {f"E{batch.COSTS + line}": f"caution_{line}" for line in range(1, 1 + len(batch.CAUTIONS))}
     cells |= {f"A{batch.DO + step}": f"step_{step}" for step in range(1, 10)}

@@ -109,6 +109,9 @@ def faults(demo, values):
         "Batch: weights make up the melt": ({("Batch", f"B{batch.WEIGH + 1}"): 1.0}, (JUGS,)),
         JUGS: ({("Batch", f"E{batch.WEIGH + 2}"): 999.0}, ()),
         "Batch: its money is that of its pieces, but for rounding": ({("Batch", f"C{batch.LAST}"): 1.0}, ()),
+        "Batch: the largest pot holds one of them at least": (
+            {books.setting("largest_pot"): 4}, ("Batch: weights make up the melt", JUGS)
+        ),
         "Batch: product and number can be used": ({demo.named("batch_product"): None}, ()),
     }  # fmt: skip
 

@@ -9,6 +9,7 @@ from formulas import COMPARISONS, anywhere, depth, kinds, nodes, places, tree
 from candlecalc.declaration import native
 from candlecalc.declaration.declared import REGISTRY
 from candlecalc.season.fields import NAME_LENGTH
+from candlecalc.season.room import CROWDED
 from candlecalc.season.tables import tables_of
 from candlecalc.season.tables.once import SETTING_FIELDS
 from candlecalc.season.tables.taken import A_MOMENT
@@ -42,7 +43,7 @@ def unique(formulas):
 
 
 # Tabs of people that look at a later one: a price asks for the terms of its place. What is behind the numbers, and
-# the master check, stand last, where nobody has to pass them.
+# the master check, stand last, where nobody has to pass them. Start, before all others, says which rows run short.
 LOOK_AHEAD = {("Prices", "Places sold")}
 
 
@@ -55,7 +56,7 @@ def test_04_formulas_look_at_earlier_tabs_and_behind_the_numbers(sheets, unique)
         for tab, _, _ in places(tree(cell.value), cell, sheets.defined_names)
         if order.index(tab) > order.index(cell.parent.title)
     }
-    assert {pair for pair in ahead if not last.intersection(pair)} == LOOK_AHEAD
+    assert {pair for pair in ahead if not {*last, "Start"}.intersection(pair)} == LOOK_AHEAD
 
 
 def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2.01-04
@@ -117,7 +118,7 @@ def test_27_numbers_in_formulas_are_declared(file, unique):  # 20P 14; FAST 3.04
     small = set(map(float, range(10)))  # cells that are counted, digits that are rounded to, halves
     time_and_parts = {12.0, 24.0, 60.0, 1440.0, 100.0, 1000.0, A_MOMENT}
     # Nothing known of a limit: all of it, or half of the wax; a name's length; longer than any name.
-    others = {0.5, float(NAME_LENGTH), 0.000001}
+    others = {0.5, float(NAME_LENGTH), 0.000001, CROWDED}
     others |= {float(day) for day in (FIRST_SERIAL, LAST_SERIAL, FIRST_LIKELY_DAY, LAST_LIKELY_DAY)}
     for cell in unique:
         unknown = numbers(tree(cell.value)) - limits - functions - small - time_and_parts - others

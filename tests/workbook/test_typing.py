@@ -20,7 +20,7 @@ TYPED = {
         ("materials", "pack_size", WAX, "TRUE", "mend", "Pack size: takes a number", WRONG),
         ("materials", "pack_size", WAX, "8 oz", "mend", "Pack size: type the number alone", WRONG),
         ("materials", "pack_price", WAX, "92,5", "mend", "Pack price: type the number alone", WRONG),
-        ("materials", "material", WAX, f"{WAX} ", "mend", "Material: takes a name", "2 to fix"),
+        ("materials", "material", WAX, f"{WAX} ", "mend", "Material: takes a name", "3 to fix"),
         ("materials", "pour_at", WAX, "60", "mend", "Pour at: takes a number", WRONG),
         ("materials", "add_at", WAX, "110", "doubts", "Oil goes into wax that is set: ", ASKED),
         ("materials", "melt_low", WAX, "126", "warnings", "Melting range upside down: ", WRONG),

@@ -65,7 +65,7 @@ FAULTS = {
     "a candle without its vessel": ("recipes", "vessel", "Pear and honey tin", None),
     "a wax without its price": ("materials", "pack_price", "Soft plant wax for jars", None),
     "an oil named twice": ("materials", "material", "Smoked plum oil", "Pear and honey oil"),
-    "a vessel without its size": ("vessels", "top", "Travel tin", None),
+    "a vessel without its fill": ("vessels", "fill", "Travel tin", None),
     "a set without its minutes": ("recipes", "minutes", SET, None),
 }
 

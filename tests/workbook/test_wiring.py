@@ -1,8 +1,14 @@
 """Each number that is typed moves the cost of exactly what uses it."""
 
+import datetime
+
 import books
+import engine
 import pytest
 from wrong_wires import fail_unless_moved
+
+from candlecalc.season.season import frame
+from candlecalc.season.tables import TABLES
 
 
 def moves(demo):
@@ -30,7 +36,8 @@ def moves(demo):
                          ("Fig melt bar", "usual_batch"), ("Long nights crate", "paid_share")]:  # fmt: skip
         cell = demo.cell("recipes", key, product)
         yield f"{product}: {key}", {cell: recipes[product][key] / 2}, _with_sets(demo, {product})
-    for vessel, key in [("Clear jar", "water"), ("Travel tin", "height"), ("Bar mould", "headspace")]:
+    for vessel, key in [("Clear jar", "water"), ("Smoke tumbler", "height"), ("Travel tin", "fill"),
+                        ("Bar mould", "headspace")]:  # fmt: skip
         entry = dict(demo.rows("vessels"))[demo.row("vessels", vessel)][key]
         yield f"{vessel}: {key}", {demo.cell("vessels", key, vessel): entry * 1.1}, books.users(demo, "vessels", vessel)
     for material, key, entry in [("Soft plant wax for jars", "shipping", 20.0), ("Clove and bay oil", "tax", 1.0),
@@ -38,6 +45,8 @@ def moves(demo):
                                  ("Firm plant wax for melts", "density", 0.9)]:  # fmt: skip
         cell = demo.cell("materials", key, material)
         yield f"{material}: {key}", {cell: entry}, books.users(demo, "materials", material)
+    # The bar is in the crate.
+    yield "extra parts", {demo.cell("extras", "count", "Fig melt bar"): 2.0}, _with_sets(demo, {"Fig melt bar"})
     yield "candles in a set", {demo.cell("sets", "count", "Long nights crate"): 3.0}, {"Long nights crate"}
     for key in ("fee", "per_order", "margin"):
         yield f"place: {key}", {demo.cell("places", key, "Own web shop"): 0.25 if key != "per_order" else 3.0}, set()
@@ -81,3 +90,22 @@ def test_each_term_of_a_place_moves_the_profit_of_exactly_its_lines(demo, office
         moved = {line for line, cell in cells.items() if now[cell] != before[cell]}
         there = {line for line in cells if line.endswith(f" at {place}")}
         fail_unless_moved(f"{place}: {key}, in profit,", moved, there)
+
+
+def test_of_two_rows_of_a_product_the_one_that_holds_on_the_day_is_sold(tmp_path):
+    season, day = books.demo(), datetime.date(2027, 10, 1)
+    recipes = [row for _, row in season.rows("recipes")]
+    slower = recipes[0] | {"holds_from": day, "minutes": 2 * recipes[0]["minutes"]}
+    season.tables["recipes"] = frame([*recipes, slower], TABLES["recipes"])
+    book = books.Book(season, tmp_path / "dated.xlsx", stored=False)
+    held = engine.Held(book.path)
+    line = next(line for line, row in book.rows("prices") if row["product"] == slower["product"])
+    in_full = [book.cell("prices", "full", line), *(book.cell("costing", "full", row) for row in (0, len(recipes)))]
+
+    def on(day):
+        return [*held.cells(held.changed({books.setting("as_of"): day}), in_full).values()]
+
+    sold, first, _ = on(day - datetime.timedelta(days=1))
+    assert sold == first
+    sold_then, _, second = on(day)
+    assert sold_then == second > sold

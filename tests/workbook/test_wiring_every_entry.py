@@ -59,9 +59,8 @@ def magnified():
     season.settings |= FINE
     materials, places = season.tables["materials"], season.tables["places"]
     materials.loc[materials["kind"] == "wax", "on_hand"] *= WAX_ON_HAND
-    # What moves nothing, or little, without the year's records.
-    season.settings["as_of"] = season.settings["last_day"]
-    materials["price_from"], materials["reorder_at"] = "typed", 1.0
+    # What the demo leaves out: of use where there are records, or more rows of a recipe.
+    season.settings["as_of"], materials["price_from"] = season.settings["last_day"], "typed"
     season.tables["recipes"]["holds_from"] = season.settings["first_day"]
     places["fixed_cost"] = [cost and cost * COST_OF_PLACE for cost in places["fixed_cost"]]
     return season

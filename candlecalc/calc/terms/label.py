@@ -10,8 +10,8 @@ NetWeight = Annotated[
 Content = Annotated[float, Term("g", "net weight that a package holds or may hold", high=25_000.0, rounding="up")]
 Ounces = Annotated[float, Term("", "the declaration in ounces: 16 for 1 lb", high=1000.0)]
 Grams = Annotated[float, Term("g", "the declaration in grams", high=25_000.0, rounding="up")]
-WholeOunces = Annotated[float, Term("", "ounces to declare, rounded down", high=1000.0, rounding="down")]
-WholeGrams = Annotated[float, Term("", "grams to declare, rounded down", high=25_000.0, rounding="down")]
+WholeOunces = Annotated[float, Term("", "ounces to declare, rounded down", high=1000.0, rounding="down", noun="ounce")]
+WholeGrams = Annotated[float, Term("", "grams to declare, rounded down", high=25_000.0, rounding="down", noun="gram")]
 Decimals = Annotated[
     float,
     Term(

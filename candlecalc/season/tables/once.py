@@ -4,6 +4,9 @@ from candlecalc.calc import terms
 from candlecalc.season.fields import Field, Table, term_of
 from candlecalc.season.tables.taken import MONEY, POT, RATE, STATED, YES_NO, entry
 
+# How stock is valued.
+FIFO, AVERAGE = "fifo", "average"
+
 SETTINGS = Table(
     "settings",
     "Settings",
@@ -70,8 +73,8 @@ MADE_FOR = Table(
         Field(
             "stock",
             "Stock is valued",
-            "fifo: first in, first out; average: at the moving average",
-            choices=("fifo", "average"),
+            f"{FIFO}: first in, first out; {AVERAGE}: at the moving average",
+            choices=(FIFO, AVERAGE),
         ),
     ),
     usual_rows=0,

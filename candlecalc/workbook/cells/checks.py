@@ -48,6 +48,7 @@ class WorkbookCheck:
     rested_on: bool = False  # sums rest on it
     unlikely: bool = False  # may be meant: to look at, and no more
     rows: Rows | None = None  # the rows it speaks of
+    alone: bool = False  # it rests on no other line: it is told whatever else is to fix
 
 
 OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"

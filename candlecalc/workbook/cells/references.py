@@ -347,10 +347,15 @@ def line_key(thing: Given, day: Given) -> Expression:
 
 
 def in_order(table: str, key: str) -> Expression:
-    """The numbers of a log's lines from the smallest on, one a row; nothing below the last."""
-    numbers, place = Whole(table, key), written("({row}-1)", row=OWN_ROW)
-    smallest = written("SMALL({numbers},{place})", numbers=numbers, place=place)
-    return written('IF({place}>COUNT({numbers}),"",{smallest})', place=place, numbers=numbers, smallest=smallest)
+    """The numbers of a log's lines from the smallest on, one a row; nothing below the last.
+
+    An error in any of them is one here, also where no line has a number: it must not read as no lines.
+    """
+    return written(
+        'IF({place}>COUNT({numbers}),IF({place}=1,REPT("",SUM({numbers})),""),SMALL({numbers},{place}))',
+        place=written("({row}-1)", row=OWN_ROW),
+        numbers=Whole(table, key),
+    )
 
 
 def thing_of(number: Given) -> Expression:

@@ -5,6 +5,7 @@ both a thing's lines stand together, by day; on one day what came stands before 
 runs: all that went so far is rounded to the coin, and a line costs the difference. So nothing is lost on the way.
 """
 
+from candlecalc.season.tables.once import AVERAGE
 from candlecalc.workbook.cells.checks import OVERWRITTEN, WorkbookCheck
 from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.layout import Plan
@@ -26,7 +27,6 @@ from candlecalc.workbook.cells.references import (
     written,
 )
 
-FIFO, AVERAGE = "fifo", "average"
 # What a thing counts in the place where a lot begins: more than there can be of anything.
 KEY_PLACE = Named("key_place")
 HAIR = 0.00005  # a lot that is used up to its very end is not the next one

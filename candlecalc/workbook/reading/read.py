@@ -18,8 +18,8 @@ from candlecalc.season.measures import Measures
 from candlecalc.season.season import Row, Season, Tables, plain
 from candlecalc.season.tables import TABLES, tables_of
 from candlecalc.season.tables.once import MADE_FOR, SETTING_FIELDS, SETTINGS, WHAT_IF
-from candlecalc.workbook.book import TABS
-from candlecalc.workbook.cells.layout import HEAD_ROW
+from candlecalc.workbook.book import TABLE_TABS, TABS
+from candlecalc.workbook.cells.layout import HEAD_ROW, OWN_ROW
 from candlecalc.workbook.reading.heads import Heads, Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Opened, Rows, cell_at, opened
 from candlecalc.workbook.reading.spots import TODAYS, Spot, Spots, column_spots, spot
@@ -40,6 +40,7 @@ class Held(NamedTuple):
     spots: Spots = TODAYS
     absent: Sequence[str] = ()  # what it has not, a line each
     formulas: Mapping[str, Rows] = {}  # of a workbook: what its tabs hold, formulas as such
+    rooms: Mapping[str, int] = {}  # of a workbook: how many rows there are for each table
 
 
 def season_of(path: Path) -> Season:
@@ -66,6 +67,7 @@ class _Reader:
     origin: Origin
     spots: Spots = field(default_factory=dict)
     absent: list[str] = field(default_factory=list)
+    rooms: dict[str, int] = field(default_factory=dict)
     shown: Shown = str
 
     def held(self) -> Held:
@@ -75,7 +77,7 @@ class _Reader:
         settings[costing.RISE.key] = self._rise()
         tables = {key: self._table(table) for key, table in tables_of(settings["records"] == "yes").items()}
         season, card, log = Season(settings, Tables(tables)), self._card(), self._log()
-        return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent, self.book.formulas)
+        return Held(season, card, log, self.origin, TODAYS | self.spots, self.absent, self.book.formulas, self.rooms)
 
     def _settings(self) -> dict[str, Value]:
         lines: dict[str, tuple[int, Value]] = {}
@@ -113,12 +115,14 @@ class _Reader:
 
     def _table(self, table: Table) -> list[Row]:
         rows = self._rows(table)
+        self.rooms[table.key] = table.usual_rows
         heads = found_heads(rows, [head for each in table.fields for head in heads_of(each, self.shown)])
         if heads is None:
             if rows or not table.optional:
                 raise UnreadableError(f"{self.path}: {table.title} has no column {self.shown(table.fields[0].head)}")
             return []
         columns = self._columns(table, heads)
+        self.rooms[table.key] = self._room(table, heads)
         self.spots |= column_spots(table, heads.row + 1, {each.key: at for each, at in columns.items()})
         typed: list[Row] = []
         for row in range(heads.row + 1, len(rows) + 1):
@@ -127,6 +131,13 @@ class _Reader:
         while typed and not any(value is not None for value in typed[-1].values()):
             typed.pop()
         return typed
+
+    def _room(self, table: Table, heads: Heads) -> int:
+        """How many rows a list was made with: each has its locked number, but in workbooks of earlier versions."""
+        at = heads.column([TABLE_TABS[table.key].columns[OWN_ROW].head])
+        held = self.book.formulas[table.title]
+        numbered = [row for row in range(heads.row + 1, len(held) + 1) if at and cell_at(held, row, at) is not None]
+        return numbered[-1] - heads.row if numbered else table.usual_rows
 
     def _columns(self, table: Table, heads: Heads) -> dict[Field, int]:
         """The numbers of a table's columns, of those that are there."""

@@ -59,6 +59,10 @@ class Calculated:
         """The values of a tab; days are numbers."""
         return self._tabs[title]
 
+    def room(self, table: str) -> int:
+        """How many rows a table has."""
+        return self.plan.layouts[table].rows
+
     def value(self, table: str, column: str, row: int) -> Any:
         layout = self.plan.layouts[table]
         place = FIRST_ROW + row, column_index_from_string(layout.letters[column])
@@ -74,17 +78,19 @@ class Calculated:
 
 
 def everything_wrong(calculated: Calculated, card: Row, spots: Spots = TODAYS) -> list[Finding]:
-    """What is wrong with a season and with its card, as typed; else what the workbook itself finds.
+    """What is wrong with a season and with its card, as typed, and lines without a row; else all that Checks find.
 
     `spots` say where the entries stand in the workbook that is spoken of.
     """
-    return findings(calculated, spots) + on_card(calculated.season, card, spots) or disagreeing(calculated)
+    typed = findings(calculated, spots) + on_card(calculated.season, card, spots)
+    return [*typed, *disagreeing(calculated, alone=True)] if typed else disagreeing(calculated)
 
 
 def findings(calculated: Calculated, spots: Spots = TODAYS) -> list[Finding]:
     """Everything wrong with a season: as typed, and as it comes out."""
     season = calculated.season
-    found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in problems(season)]
+    typed = problems(season, {key: calculated.room(key) for key in season.tables})
+    found = [_typed(spots, problem.tab, problem.row, problem.column, problem.words) for problem in typed]
     return found + [
         _typed(spots, title, row, check.column, f"{check.words}: {check.mend}")
         for title, row, _, check in _said(calculated, unlikely=False)
@@ -126,7 +132,8 @@ def _said(calculated: Calculated, *, unlikely: bool) -> Iterator[tuple[str, int,
     """(tab where it is typed, row, its entries, check) of what rows say in their own words."""
     for key, tab in book.lists(calculated.plan.records).items():
         asked = {check_key(at): check for at, check in enumerate(tab.checks) if check.unlikely == unlikely}
-        for row, entries in calculated.season.rows(tab.typed_on) if asked else ():
+        rows = [each for each in calculated.season.rows(tab.typed_on) if asked and each[0] < calculated.room(key)]
+        for row, entries in rows:
             for name, check in asked.items():
                 if code(calculated.plan, key, name) in calculated.value(key, tab.tested_in[name], row):
                     yield TABLES[tab.typed_on].title, row, entries, check
@@ -143,15 +150,20 @@ def on_card(season: Season, card: Row, spots: Spots = TODAYS) -> list[Finding]:
     ]
 
 
-def disagreeing(calculated: Calculated) -> list[Finding]:
-    """Lines of Checks that are to fix; where there is none, those that wait for a row to be mended."""
+def disagreeing(calculated: Calculated, *, alone: bool = False) -> list[Finding]:
+    """Lines of Checks that are to fix; where there is none, those that wait for a row to be mended.
+
+    `alone` are those that rest on no other.
+    """
     rows, heads = calculated.tab(checks.TAB.title), list(checks.WIDTHS)
-    verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in range(FIRST_ROW, len(rows) + 1)}
+    lines = enumerate(checks.lines(calculated.plan), start=FIRST_ROW)
+    asked = [row for row, line in lines if line.alone or not alone]
+    verdicts = {row: cell_at(rows, row, heads.index("Verdict") + 1) for row in asked}
     wrong = [row for row, verdict in verdicts.items() if verdict not in (checks.AGREES, checks.TO_LOOK_AT)]
     to_fix = [row for row in wrong if verdicts[row] == checks.TO_FIX]
     return [
         Finding(checks.TAB.title, f"A{row}", f"{cell_at(rows, row, 1)}: {cell_at(rows, row, len(heads))}")
-        for row in to_fix or wrong
+        for row in to_fix or ([] if alone else wrong)
     ]
 
 

@@ -46,6 +46,21 @@ class Shown(NamedTuple):
     columns: tuple[str, ...]
 
 
+class Room(NamedTuple):
+    """Of a tab whose lines follow from logs: the name that counts them, and the log whose rows make room for more."""
+
+    lines: str
+    log: str
+
+
+MORE_ROWS = "candlecalc new NEW.xlsx --from THIS.xlsx"
+
+
+def more_rows(plan: Plan, room: Room) -> str:
+    """What to type in a terminal so that twice as many lines have room."""
+    return f"{MORE_ROWS} --rows {room.log}={2 * plan.layouts[room.log].rows}"
+
+
 @dataclass(frozen=True)
 class Registered:
     """A tab as the workbook knows it."""
@@ -57,6 +72,7 @@ class Registered:
     checks: Callable[[Plan], Iterable[WorkbookCheck]]
     layout: Callable[[Mapping[str, int]], Layout] | None
     shown: Shown | None
+    room: Room | None
     records: bool
 
 
@@ -76,14 +92,15 @@ def register(
     checks: Callable[[Plan], Iterable[WorkbookCheck]] = _no_checks,
     layout: Callable[[Mapping[str, int]], Layout] | None = None,
     shown: Shown | None = None,
+    room: Room | None = None,
     records: bool = False,
 ) -> Tab:
     """Make a tab part of the workbooks.
 
     `module` is the file's `__name__`: its folder is the tab's group. `order` counts within the group. A list is
     written as lists are where `write` is not given. `layout` says, of a tab that is no list of ours, where its columns
-    stand, by the rows of each table. `shown` is what `candlecalc show` gives of it. `records` says that
-    it is part of those workbooks only that keep the year's records.
+    stand, by the rows of each table. `shown` is what `candlecalc show` gives of it, `room` what says how
+    full it is. `records` says that it is part of those workbooks only that keep the year's records.
     """
     group = module.removeprefix(tabs.__name__).strip(".").rpartition(".")[0].partition(".")[0]
     if tab.title in REGISTRY:
@@ -92,7 +109,7 @@ def register(
         if not isinstance(tab, TableTab):
             raise TypeError(f"{tab.title} is no list: say how it is written")
         write = _as_a_list(tab)
-    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, layout, shown, records)
+    REGISTRY[tab.title] = Registered(tab, group, order, write, checks, layout, shown, room, records)
     return tab
 
 

@@ -5,15 +5,20 @@ from collections.abc import Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc import __version__
-from candlecalc.workbook.cells.table_tab import Tab
-from candlecalc.workbook.tabs.registry import GROUPS, Group, register, registered
-from candlecalc.workbook.writing.draft import Draft, band, link
+from candlecalc.season.room import CROWDED
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
+from candlecalc.workbook.cells.table_tab import Tab, TableTab
+from candlecalc.workbook.tabs.registry import GROUPS, MORE_ROWS, Group, Registered, register, registered
+from candlecalc.workbook.writing.draft import Draft, Formula, band, link, turns_red
 
 # Of a workbook's layout and formulas: it goes up when either changes. Earlier ones are read, newer ones refused.
 FORMAT = 2
 FORMAT_WORDS = f"workbook format {FORMAT}"
 SUBJECT = "Costs, prices and batches of a candle maker's season"
 START = Tab("Start", "control", f"{SUBJECT}, for the maker and a bookkeeper.")
+
+ENOUGH = "enough on every tab"
+MORE = f". For more, in a terminal: {MORE_ROWS}"
 
 CAUTION = (
     "Hot wax burns and wax can catch fire. Data sheets, local rules and licensed practice come before anything here."
@@ -43,11 +48,12 @@ OF_RECORDS = (
     "16. Read what it brings on Hazards; type your texts, and what you confirmed, on Label texts, your label sheets on Papers.",
     "17. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
 )  # fmt: skip
+LOGS_STAY = "Never clear a line of Purchases, the Batch log, Taken out or Counts: what you have in stock rests on it."
 ROWS = (
     "What is wrong with a row stands in red left of its name; the line beside the tab's title says it whole, for the first row.",
     "To clear a row, select its entries and press Delete. A row that was cut has lost its look: copy an empty row onto it.",
     "To sort, select the entries of all rows, from the name to the last yellow column, without the heads: then Data, Sort.",
-    "Where rows run short, clear those that are past and sort: blank rows come last, and take new entries.",
+    "Where rows run short, clear those that are past and sort: blank rows come last, and take new entries. Or ask for more: see Room.",
 )  # fmt: skip
 ABOUT = (
     "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",
@@ -64,7 +70,7 @@ ABOUT = (
 def write_start(draft: Draft) -> None:
     settings = draft.season.settings
     sheet = draft.tab(START, portrait=True)
-    for letter, width in zip("ABC", (30, 16, 84), strict=True):
+    for letter, width in zip("ABCD", (30, 16, 84, 21), strict=True):
         sheet.column_dimensions[letter].width = width
     facts = [
         ("Maker", settings["maker"]), ("Place", settings["place"]), ("Season", settings["season"]),
@@ -77,27 +83,56 @@ def write_start(draft: Draft) -> None:
         draft.put(sheet.cell(row, 1), label, "label")
         draft.put(sheet.cell(row, 2), value, "strong", "date" if "day" in label or label == "Dated" else "text")
         row += 1
-    row = _paragraph(draft, sheet, row + 1, "What to do", (*STEPS, *(OF_RECORDS if draft.plan.records else ())))
-    row = _paragraph(draft, sheet, row + 1, "Rows", ROWS)
+    room, row = row, row + 1
+    records = draft.plan.records
+    row = _paragraph(draft, sheet, row + 1, "What to do", (*STEPS, *(OF_RECORDS if records else ())))
+    row = _paragraph(draft, sheet, row + 1, "Rows", (*ROWS, *([LOGS_STAY] if records else ())))
     row = _paragraph(draft, sheet, row + 1, "Good to know", ABOUT)
-    row += 1
+    first = row = row + 1
     for key, group in GROUPS.items():
-        tabs = [each.tab for each in registered(draft.plan.records) if each.group == key and each.tab is not START]
+        tabs = [each for each in registered(records) if each.group == key and each.tab is not START]
         row = _group(draft, sheet, row, group, tabs) if tabs else row
-    sheet.print_area = f"A1:C{row - 1}"
+    _room(draft, sheet, room, first, row - 1)
+    sheet.print_area = f"A1:D{row - 1}"
 
 
-def _group(draft: Draft, sheet: Worksheet, row: int, group: Group, tabs: Sequence[Tab]) -> int:
-    band(draft, sheet, row, f"{group.title}: {group.purpose}", "ABC")
-    for step, tab in enumerate(tabs, start=1):
-        link(draft, sheet.cell(row + step, 1), tab.title, tab.title)
-        draft.put(sheet.cell(row + step, 2), tab.kind, "label")
-        draft.put(sheet.cell(row + step, 3), tab.purpose, "note")
+def _group(draft: Draft, sheet: Worksheet, row: int, group: Group, tabs: Sequence[Registered]) -> int:
+    band(draft, sheet, row, f"{group.title}: {group.purpose}", "ABCD")
+    for step, each in enumerate(tabs, start=1):
+        link(draft, sheet.cell(row + step, 1), each.tab.title, each.tab.title)
+        draft.put(sheet.cell(row + step, 2), each.tab.kind, "label")
+        draft.put(sheet.cell(row + step, 3), each.tab.purpose, "note")
+        left = _rows_left(draft.plan, each)
+        if left:
+            draft.put(sheet.cell(row + step, 4), left, "note")
     return row + len(tabs) + 1
 
 
+def _rows_left(plan: Plan, each: Registered) -> Formula | None:
+    """What a tab says once four fifths of its rows are filled: how many are left."""
+    if not isinstance(each.tab, TableTab) or not (each.tab.fields or each.room):
+        return None
+    layout = plan.layouts[each.tab.key]
+    # What is filled is counted from the head on. Of lines that follow from a log, Checks say what gives them room.
+    filled = each.room.lines if each.room else f"(COUNTA({layout.range(each.tab.fields[0].key)})-1)"
+    then = '&": see Checks"' if each.room else ""
+    rows = f"ROWS({layout.results(OWN_ROW)})"
+    left = f'"room for "&MAX(0,{rows}-{filled}){then}'
+    return Formula(f'=IFERROR(IF({filled}<{CROWDED}*{rows},"",{left}),"")')
+
+
+def _room(draft: Draft, sheet: Worksheet, row: int, first: int, last: int) -> None:
+    """Which list is the first whose rows run short, and how to get more of them."""
+    draft.put(sheet.cell(row, 1), "Room", "label")
+    found = f'MATCH("?*",$D${first}:$D${last},0)'
+    told = f'INDEX($A${first}:$A${last},{found})&": "&INDEX($D${first}:$D${last},{found})'
+    draft.put(sheet.cell(row, 2), Formula(f'=IFERROR({told}&"{MORE}","{ENOUGH}")'), "strong", "words")
+    turns_red(sheet, f"B{row}", f'$B${row}<>"{ENOUGH}"')
+    turns_red(sheet, f"D{first}:D{last}", f'D{first}<>""')
+
+
 def _paragraph(draft: Draft, sheet: Worksheet, row: int, head: str, words: Sequence[str]) -> int:
-    band(draft, sheet, row, head, "ABC")
+    band(draft, sheet, row, head, "ABCD")
     for step, line in enumerate(words, start=1):
         draft.put(sheet.cell(row + step, 1), line, "label")
     return row + len(words) + 1

@@ -67,9 +67,9 @@ class Draft:
         quoted = f"'{sheet}'" if " " in sheet else sheet
         self.book.defined_names[name] = DefinedName(name, attr_text=f"{quoted}!{absolute_coordinate(cell)}")
 
-    def tab(self, tab: Tab, *, portrait: bool = False, master: str = "") -> Worksheet:
+    def tab(self, tab: Tab, *, portrait: bool = False, master: str = "", purpose: str = "") -> Worksheet:
         """A new tab with its first row: title, kind, purpose, the master check."""
-        title, purpose = self.title_of(tab), self.purpose_of(tab)
+        title = self.title_of(tab)
         # Left of a title that has a margin; else under it, but on an input tab: there stands the word entry.
         master = master or ("A1" if title != "A1" else "B1" if tab.kind == "input" else "A2")
         sheet: Worksheet = self.book.create_sheet(tab.title)
@@ -78,7 +78,7 @@ class Draft:
         sheet[title].hyperlink = Hyperlink(ref=title, location="Start!A1", tooltip="to Start")
         sheet[title].style = self.style("title")  # a link of openpyxl's brings a look of its own
         sheet.row_dimensions[1].height = 26
-        self.put(sheet["C1" if master == "B1" else purpose], self.line_of(tab), "purpose")
+        self.put(sheet[purpose or ("C1" if master == "B1" else "B1")], self.line_of(tab), "purpose")
         if tab.title != "Checks":  # there it is worked out
             self._master(sheet[master])
         paper(sheet, str(self.season.settings["paper"]), portrait)
@@ -89,11 +89,6 @@ class Draft:
     def title_of(tab: Tab) -> str:
         """The cell of a tab's title: over the first column of its list."""
         return "B1" if isinstance(tab, TableTab) and tab.margin else "A1"
-
-    @classmethod
-    def purpose_of(cls, tab: Tab) -> str:
-        """The cell of the line that says what a tab is for."""
-        return "C1" if cls.title_of(tab) == "B1" else "B1"
 
     @staticmethod
     def line_of(tab: Tab) -> str:

@@ -1,6 +1,7 @@
 """Writing a tab that is a list: heads, entries with their checks, formulas, and how it prints."""
 
 from collections.abc import Iterable
+from itertools import takewhile
 
 from openpyxl.cell.cell import Cell
 from openpyxl.formatting.rule import Rule
@@ -24,13 +25,14 @@ from candlecalc.workbook.writing.validation import add_validation
 
 HEAD_LINES = 4
 WIDTH_OF_PURPOSE = 110
+TITLE_LETTER = 1.45  # of a title, where one digit of the list has room
 ROWS_OF_A_PAGE, SPARE = 20, 6  # rows of a list that a page shows in any layout; blank rows to write in
 
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     """Write a list: heads, entries, formulas, drop-downs, checks and print settings."""
     layout = draft.plan.layouts[tab.key]
-    sheet = draft.tab(tab)
+    sheet = draft.tab(tab, purpose=_beside_title(tab))
     heads = _write_heads(draft, sheet, tab)
     _write_rows(draft, sheet, tab, layout)
     for each in tab.fields:
@@ -49,9 +51,26 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     if tab.margin:
         _say_first(draft, sheet, tab, layout)
     sheet.freeze_panes = f"{get_column_letter(tab.margin + 2)}{FIRST_ROW}"
-    names = max(1, len(TABLES[tab.key].unique)) if tab.key in TABLES else 1
-    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), names, tab.margin)
+    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), _names(tab), tab.margin)
     return sheet
+
+
+def _beside_title(tab: TableTab) -> str:
+    """The first cell that the title leaves free: a log's first column, of days, is narrower than its title."""
+    number, room = tab.margin, 0.0
+    for column in list(tab.columns.values())[tab.margin :]:
+        if room > len(tab.title) * TITLE_LETTER:
+            break
+        number, room = number + 1, room + _width(column, format_of(column))
+    return f"{get_column_letter(number + 1)}1"
+
+
+def _names(tab: TableTab) -> int:
+    """How many of the first columns name a row; a day from which it holds may stand further on."""
+    if tab.key not in TABLES:
+        return 1
+    table = TABLES[tab.key]
+    return max(1, len(list(takewhile(lambda key: key in table.unique, table.keys))))
 
 
 def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
@@ -59,7 +78,7 @@ def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) ->
     words = layout.own_results(STATUS)
     first = f'MATCH("?*",{words},0)'
     told = f'"Row "&({first}+{HEAD_ROW})&". "&INDEX({words},{first})'
-    cell = sheet[draft.purpose_of(tab)]
+    cell = sheet[_beside_title(tab)]
     draft.put(cell, Formula(f"=IFERROR({told},{quoted(draft.line_of(tab))})"), "purpose", "words")
     turns_red(sheet, cell.coordinate, f"ISNUMBER({first})")
 

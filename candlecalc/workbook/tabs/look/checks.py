@@ -9,7 +9,7 @@ from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck
 from candlecalc.workbook.cells.layout import FIRST_ROW, Layout, Plan
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, check_key
 from candlecalc.workbook.cells.words import saying
-from candlecalc.workbook.tabs.registry import register, registered
+from candlecalc.workbook.tabs.registry import Room, more_rows, register, registered
 from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
 from candlecalc.workbook.writing.printed import print_list
 
@@ -31,6 +31,7 @@ def lines(plan: Plan) -> Iterator[WorkbookCheck]:
     found = [line for each in tabs for line in each.checks(plan)]
     titles = [each.tab.title for each in tabs]
     found += [line for each in tabs if isinstance(each.tab, TableTab) for line in _of_list(each.tab, plan)]
+    found += [_of_room(each.tab, each.room, plan) for each in tabs if each.room and isinstance(each.tab, TableTab)]
     yield from sorted(found, key=lambda line: (line.sums, titles.index(line.tab)))
 
 
@@ -49,6 +50,14 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
         mend = "see the words left of the row's name; leave what is meant"
         name = f"{typed_on}: entries {'are likely' if tab.fields else 'go together'}"
         yield _of_rows(name, typed_on, layout, "doubts", mend, unlikely=True)
+
+
+def _of_room(tab: TableTab, room: Room, plan: Plan) -> WorkbookCheck:
+    """Lines that follow from logs all have a row: those without one would not be missed."""
+    rows = plan.layouts[tab.key].rows
+    mend = f"it has room for {rows:,} lines: {more_rows(plan, room)}"
+    beyond = f"MAX(0,{room.lines}-{rows})"
+    return WorkbookCheck(f"{tab.title} has room for every line", tab.title, beyond, mend, rested_on=True, alone=True)
 
 
 def _of_rows(

@@ -4,7 +4,7 @@ from candlecalc.season.tables.stock import INSTEAD
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import calculated, look
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Results, Whole, at, row_in, written
+from candlecalc.workbook.cells.references import Named, Results, Whole, at, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
@@ -30,6 +30,8 @@ TAKES = written(
     oil=OIL_LIMIT,
 )
 
+# Where Used cannot be made, for a batch that is to mend, no row here is to blame.
+LINES = written("COUNTIF({changes},{row})+0*{all}", changes=Results("used", "otherwise"), row=OWN_ROW, all=Named("used_lines"))  # fmt: skip
 TAB = entry_tab(
     INSTEAD,
     {
@@ -39,13 +41,13 @@ TAB = entry_tab(
         "lot_row": look("Lot, row on Purchases", LOT_ROW, "row", width=9),
         "load": look("Load of the recipe, of wax", at("workings", "load", at("pours", "recipe", POUR)), "percent"),
         "takes": look("What stands in takes, of wax", TAKES, "percent", needs=("ready", "other")),
-        "lines": look("Lines on Used", written("COUNTIF({changes},{row})", changes=Results("used", "otherwise"), row=OWN_ROW), "row", width=8),
+        "lines": look("Lines on Used", LINES, "row", width=8),
     },
     checks=(
-        Check("lines>0", "that batch does not take this material", "see the number on the Batch log, and the batch's recipe", "material"),
-        Check('(N(takes)=0)+(ROUND(N(load)-N(takes),6)<=0)>0', "what stands in takes a lower load", "see its highest load on Materials, and its data sheet", "other",
+        Check("lines>0", "material that the batch does not take", "see the number on the Batch log, and the batch's recipe", "material"),
+        Check('(N(takes)=0)+(ROUND(N(load)-N(takes),6)<=0)>0', "stand-in that takes a lower load", "see its highest load on Materials, and its data sheet", "other",
               told="What stands in takes {takes} %, and the batch has {load} %"),
-        Check('(other<>"")+(N(amount)>0)+(lot<>"")>0', "nothing is otherwise here", "type what was used, how much, or which lot", "other"),
+        Check('(other<>"")+(N(amount)>0)+(lot<>"")>0', "line in which nothing is otherwise", "type what was used, how much, or which lot", "other"),
     ),
 )  # fmt: skip
 

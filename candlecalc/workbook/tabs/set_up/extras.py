@@ -11,13 +11,13 @@ from candlecalc.workbook.tabs.registry import register
 TAB = entry_tab(
     EXTRAS,
     {
+        "material_row": look("Material, row", row_in("materials", "material"), "row", width=8),
+        "unit_cost": look("Cost, {money} each", at("materials", "unit_cost", "material_row"), "unit_cost"),
+        "cost": result("Cost, {money} a piece", "material_cost", amount="count", cost="unit_cost"),
         # By itself, ready or not: a line half typed must not leave its product too cheap.
         "row": look("Product, row", row_in("recipes", "product"), "row", needs=("product",), width=8),
         "first": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("product",), width=8),
         "nth": look("Line of the product, a number", Nth("first"), "row", needs=("first",), width=9),
-        "material_row": look("Material, row", row_in("materials", "material"), "row", width=8),
-        "unit_cost": look("Cost, {money} each", at("materials", "unit_cost", "material_row"), "unit_cost"),
-        "cost": result("Cost, {money} a piece", "material_cost", amount="count", cost="unit_cost"),
         "key": look("Line of the product", running("row"), width=9),
         "kind": look("Kind", at("materials", "kind", "material_row"), width=14),
     },

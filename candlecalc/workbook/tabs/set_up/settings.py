@@ -111,14 +111,16 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("Materials taken out, lines", "material_moves", _most(draft, "moves", "nth_material"), "count"),
             ("Materials counted, lines", "material_counts", _most(draft, "counts", "nth_material"), "count"),
             (
-                "Lines on Used",
-                "used_lines",
-                _within(draft, "used", "lines_of_pours", "material_moves", "material_counts"),
+                "Lines that Used needs",
+                "lines_for_used",
+                _all("lines_of_pours", "material_moves", "material_counts"),
                 "count",
             ),
+            ("Lines on Used", "used_lines", _within(draft, "used", "lines_for_used"), "count"),
             ("Candles taken out, lines", "product_moves", _sum(draft, "moves", "lines"), "count"),
             ("Candles counted, lines", "product_counts", _most(draft, "counts", "nth_product"), "count"),
-            ("Lines on Candles out", "out_lines", _within(draft, "out", "product_moves", "product_counts"), "count"),
+            ("Lines that Candles out needs", "lines_for_out", _all("product_moves", "product_counts"), "count"),
+            ("Lines on Candles out", "out_lines", _within(draft, "out", "lines_for_out"), "count"),
             ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
@@ -156,9 +158,13 @@ def _as_of(draft: Draft) -> Formula:
     return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({days})))')
 
 
-def _within(draft: Draft, table: str, *names: str) -> Formula:
-    """What lines come to; an error where there is no room for them, since what is left out would not be missed."""
-    return Formula(f"=IF(SUM({','.join(names)})>{draft.plan.layouts[table].rows},NA(),SUM({','.join(names)}))")
+def _all(*names: str) -> Formula:
+    return Formula(f"=SUM({','.join(names)})")
+
+
+def _within(draft: Draft, table: str, lines: str) -> Formula:
+    """How many lines a tab has; an error where there is no room for them, since what is left out would not be missed."""
+    return Formula(f"=IF({lines}>{draft.plan.layouts[table].rows},NA(),{lines})")
 
 
 def _lines_of_pours(draft: Draft) -> Formula:

@@ -26,13 +26,13 @@ def _last(table: str, key: str, place: Given) -> Expression:
 CHECKS = (
     Check(
         '(first="")+(N(left)>=0)>0',
-        "more left than were made",
+        "more gone than were made",
         "type the batch that is missing, or count them",
         "product",
     ),
     Check(
         '(first="")+(N(loose)>=0)>0',
-        "packed sets hold more of it than there are",
+        "more in packed sets than there are",
         "see the batches of the sets, or count them",
         "product",
     ),
@@ -41,7 +41,7 @@ CHECKS = (
 TAB = result_tab(
     "Candles",
     "output",
-    "What you made of each product, what left, what is curing, what can be sold, and what all of it is worth.",
+    "What you made of each product, what is gone, what is curing, what can be sold, and what all of it is worth.",
     "candles",
     RECIPES,
     {
@@ -51,9 +51,9 @@ TAB = result_tab(
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
         "value": look("Value, {money}", written("ROUND({worth}-{spent},{digits})", worth="worth", spent="spent", digits=CoinDigits()), "money_strong", needs=FIRST),
         "made": look("Made", _last("made", "came", "last"), "pieces", needs=FIRST),
-        "gone": look("Left", _last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
+        "gone": look("Gone", _last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
         "worth": look("Cost of those made, {money}", _last("made", "worth", "last"), "money", needs=FIRST),
-        "spent": look("Cost of those that left, {money}", _last("out_card", "spent", "last_gone"), "money", needs=FIRST),
+        "spent": look("Cost of those gone, {money}", _last("out_card", "spent", "last_gone"), "money", needs=FIRST),
         "loose": look("Not in sets", written("{left}-{in_sets}", left="left", in_sets="in_sets"), "pieces", needs=FIRST),
         **last_count(COUNT_NUMBER, written("{more}+{row}", more=KEY_LINE, row=OWN_ROW)),
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
@@ -68,7 +68,7 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     candles, pours, out = (plan.layouts[key] for key in ("candles", "pours", "out_card"))
     went = f"{out.sum('cost')}+{candles.sum('value')}"
     yield sums_agree(
-        "Candles that left and those there are come to what batches cost", TAB.title, went, pours.sum("value")
+        "Candles that are gone and those there are come to what batches cost", TAB.title, went, pours.sum("value")
     )
 
 

@@ -36,13 +36,13 @@ def last_count(number: Expression, thing: Given) -> dict[str, Column]:
     """When a thing was counted last, what was there, and what was missing or too many."""
     counted = ("ready", written('IF({count}=0,"",1)', count="count"))
     return {
+        "counted_on": look("Counted on", at("counts", "date", "count"), "date", needs=counted),
+        "counted": look("Counted, {weight} or each", at("counts", "counted", "count"), "quantity", needs=counted),
+        "difference": look("Difference then", at("counts", "difference", "count"), "quantity", needs=counted),
         "count_line": look("Its last line on Counts in order", last_below("counts_by_day", number), "row", width=8),
         "count": look(
             "Last count, row on Counts", of_same_thing("counts_by_day", "count_line", "line", thing), "row", width=8
         ),
-        "counted_on": look("Counted on", at("counts", "date", "count"), "date", needs=counted),
-        "counted": look("Counted, {weight} or each", at("counts", "counted", "count"), "quantity", needs=counted),
-        "difference": look("Difference then", at("counts", "difference", "count"), "quantity", needs=counted),
     }
 
 
@@ -57,10 +57,10 @@ KNOWN = ("ready", written('IF({bought}=0,"",1)', bought="bought"))
 REORDER = Same("materials", "reorder")
 
 CHECKS = (
-    Check("N(left)>=0", "more was used than bought", "type the purchase that is missing, or count it", "material"),
+    Check("N(left)>=0", "use of more than was bought", "type the purchase that is missing, or count it", "material"),
     Check(
         "N(short)=0",
-        "on some days more was used than had come by then",
+        "day on which more was used than had come by then",
         "see the days of its purchases, and Used",
         "material",
     ),
@@ -99,11 +99,11 @@ TAB = result_tab(
         "average": look("Average cost of what is left", written("IF({left}<=0,{last},{value}/{left})", left="left", last="unit_cost", value="value"), "unit_cost", needs=KNOWN),
         "reorder": look("Order again below", REORDER, "quantity"),
         "expiring": look("Use by within 60 days", EXPIRING, "quantity"),
+        "gone": look("Gone, {weight} or each", _last("card", "gone", "last_gone"), "quantity"),
+        "spent": look("Cost of what went, {money}", _last("card", "spent", "last_gone"), "money"),
         **last_count(NUMBER, OWN_ROW),
         "last": look("Last line of what came", last_below("lots", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("card", NUMBER), "row", width=8),
-        "gone": look("Gone, {weight} or each", _last("card", "gone", "last_gone"), "quantity"),
-        "spent": look("Cost of what went, {money}", _last("card", "spent", "last_gone"), "money"),
         "short": look("Lines that took more than there was", SHORT, "row", width=8),
     },
     CHECKS,

@@ -8,7 +8,10 @@ from candlecalc.workbook.cells.table_tab import ONE, entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 
 ONE_OF_TWO = Check(
-    '(material<>"")+(product<>"")=1', "a line is of a material or of a product", "name one of the two", "material"
+    '(material<>"")+(product<>"")=1',
+    "line of neither material nor product, or of both",
+    "name one of the two",
+    "material",
 )
 
 

@@ -20,7 +20,7 @@ from candlecalc.workbook.cells.references import (
     written,
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
-from candlecalc.workbook.tabs.registry import Shown, register
+from candlecalc.workbook.tabs.registry import Room, Shown, register
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE, OF_EXTRAS
 
 LINES_OF_A_BATCH = 6  # that there is room for: a wax, an oil, a vessel, a lid, a wick, a label
@@ -90,7 +90,7 @@ def _rows(rows_of: Mapping[str, int]) -> int:
 TAB = lines_tab(
     "Used",
     "output",
-    "What went of each material, line by line, for which batch, and what it cost. Of a count: what was there.",
+    "What went of each material, for which batch, and what it cost. Of a count: what was there.",
     "used",
     POURS,
     {
@@ -108,5 +108,7 @@ TAB = lines_tab(
     _rows,
 )  # fmt: skip
 
+ROOM = Room("lines_for_used", POURS.key)
+
 SHOWN = ("batch", "material", "amount", "cost")
-register(TAB, __name__, 50, shown=Shown("used", SHOWN), records=True)
+register(TAB, __name__, 50, shown=Shown("used", SHOWN), room=ROOM, records=True)

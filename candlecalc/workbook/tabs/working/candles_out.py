@@ -16,7 +16,7 @@ from candlecalc.workbook.cells.references import (
     written,
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
-from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.tabs.registry import Room, register
 
 FROM_MOVES, FROM_COUNTS = 1, 2
 LINE = written("({row}-1)", row=OWN_ROW)
@@ -73,4 +73,6 @@ TAB = lines_tab(
     _rows,
 )  # fmt: skip
 
-register(TAB, __name__, 49, records=True)
+ROOM = Room("lines_for_out", MOVES.key)
+
+register(TAB, __name__, 49, room=ROOM, records=True)

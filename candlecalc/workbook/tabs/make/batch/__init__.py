@@ -88,6 +88,9 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield sums_agree("Batch: the jugs hold what is weighed", title, jugs, weighed, ROUNDING)
     name = "Batch: its money is that of its pieces, but for rounding"
     yield sums_agree(name, title, of_all, f"{a_piece}*N(batch_makes)", rounded)
+    name = "Batch: the largest pot holds one of them at least"
+    mend = "see Largest pot on Settings"
+    yield WorkbookCheck(name, title, "IF(ISNUMBER(batch_melt)*ISERROR(batch_pots),1,0)", mend, rested_on=True)
     name = "Batch: product and number can be used"
     yield WorkbookCheck(name, title, unused, "pick a product and type a whole number")
 

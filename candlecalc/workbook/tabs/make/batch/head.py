@@ -55,7 +55,7 @@ TOO_LARGE = "One of these takes more than the largest pot on Settings holds"
 
 # How the fill is known. 1: by water, 2: by size, 3: weighed in this wax, 4: scaled to it, 5: taken as weighed.
 FILL_SAYS = made_of(
-    'CHOOSE(1+({way}<>"water")+({way}="fill")*(1+N({other})*(1+(1-COUNT({scaled})))),'
+    'CHOOSE(1+({way}<>"water")+({way}="fill")*(1+IFERROR(N({other}),0)*(2-IFERROR((N({scaled})>0)*1,0))),'
     '"Fill: by the water it holds, less the headspace","Fill: by its size, less the headspace","Fill: weighed with "&{wax},'
     '"Fill: weighed with "&{wax}&", scaled to this wax by the densities",'
     '"Fill: weighed with "&{wax}&", and taken so: a density is missing on Materials")',
@@ -124,11 +124,8 @@ def _checked(card: Card) -> None:
 
 def _said(card: Card) -> None:
     """What other tabs say of the product: the bench is the last place to hear of a load above its limit."""
-    each = of("amounts", "melt")
     too_large = made_of(
-        f'IF({PACKED}=1,"",IF(COUNT({{each}})=0,"",IF(ROUND({{largest}}-{{each}},6)<0,"{TOO_LARGE}","")))',
-        largest=LARGEST,
-        each=each,
+        f'IFERROR(REPT("{TOO_LARGE}",ROUND({{largest}}-{{each}},6)<0),"")', largest=LARGEST, each=of("amounts", "melt")
     )
     said = made_of(
         "{mend}&{waits}&{extras}&{warnings}&{too_large}",

@@ -109,11 +109,12 @@ def write(card: Card) -> None:
 def _panel(card: Card, row: int) -> None:
     """How large a label the vessel has room for, where that is known."""
     wide, high = (of("vessels", f"panel_{side}", of("workings", "vessel_row")) for side in ("width", "height"))
+    unknown = [UNPICKED, empty(of("workings", "vessel_row")), made_of("COUNT({wide},{high})<2", wide=wide, high=high)]
     unit = card.draft.plan.measures.length_unit
-    words = made_of(
-        f'IF(COUNT({{wide}},{{high}})=2,"label panel: "&{{wide}}&" by "&{{high}}&" {unit}","")', wide=wide, high=high
-    )
-    card.shows(f"D{row}", words, "note", blank_if=[UNPICKED, empty(of("workings", "vessel_row"))])
+    for letter, shown, number in (
+        ("D", f'"label panel, {unit}"', "before"), ("E", wide, "length"), ("F", '"by"', "before"), ("G", high, "length"),
+    ):  # fmt: skip
+        card.shows(f"{letter}{row}", shown, "label", number, blank_if=unknown)
 
 
 def _step(card: Card, row: int, step: Step) -> None:

@@ -1,0 +1,24 @@
+"""A workbook has no more formulas than DEVELOPERS.md allows it, tab by tab."""
+
+import pytest
+from cells import KEPT_BACK, ROWS, TO_COME, allowed, counted
+
+from candlecalc.workbook.size import MOST_CELLS
+
+
+@pytest.mark.parametrize("name", ROWS)
+def test_no_tab_has_more_formulas_than_the_table_allows(name):
+    table = allowed()
+    found = counted(ROWS[name])
+    assert not {title: cells for title, cells in found.items() if cells > table[title][name]}
+    assert sum(found.values()) <= table["all there is"][name]
+
+
+def test_the_table_has_a_line_for_every_tab_to_come_and_says_what_is_kept_back():
+    table = allowed()
+    assert {title: tuple(table[title].values()) for title in TO_COME} == TO_COME
+    assert set(table["kept back"].values()) == {KEPT_BACK} and KEPT_BACK == 0.15 * MOST_CELLS
+
+
+def test_the_usual_workbook_fits():
+    assert sum(counted(ROWS["usual"]).values()) <= MOST_CELLS

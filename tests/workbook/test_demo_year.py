@@ -1,0 +1,167 @@
+"""The demo maker's autumn: it reads as it should, and every figure of it is what exact fractions say."""
+
+from collections import Counter
+from fractions import Fraction
+
+import books
+import pytest
+from libreoffice import stored
+from test_checks import verdicts
+from year_figures import Figure, differences, figures
+from year_of_season import of_set, year_of
+from year_reference import worked_out
+from year_workbook import Typed
+
+from candlecalc.season import folder
+from candlecalc.season.season import problems
+from candlecalc.workbook.book import drafted
+from candlecalc.workbook.reports import report, shown
+
+# What the maker is asked about, and means: two batches gone wrong, and an oil to be used first.
+ASKED = {"Batch log: entries are likely", "Materials: entries are likely"}
+
+
+@pytest.fixture(scope="module")
+def season():
+    return folder.read(folder.DEMO, records=True).with_records()
+
+
+@pytest.fixture(scope="module")
+def made(season, tmp_path_factory):
+    # A batch of this maker takes more than six things: the list of what was used has more lines than six a batch.
+    rows = books.few(season) | {"pours": season.tables.room("pours") + 16}
+    return books.Book(season, tmp_path_factory.mktemp("demo_year") / "demo.xlsx", rows_of=rows)
+
+
+@pytest.fixture(scope="module")
+def values(made):
+    return stored(made.path)
+
+
+class TypedDemo(Typed):
+    """A year with sets in it: one that leaves takes its candles along, as moves after those that were typed."""
+
+    def __init__(self, season, plan, values):
+        super().__init__(year_of(season), plan, values)
+        self.typed = len(list(season.rows("moves")))
+
+    def _used(self):
+        yield from super()._used()
+        along = self.typed
+        for _, (what, source, cost, set_line) in self.rows("out", "what", "source", "cost", "set_line"):
+            along += 1 if set_line else 0
+            if what == 1:
+                yield "Moves", along if set_line else int(source) - 1, {"cost": cost}
+
+
+def compared(season, tabs):
+    """What differs between the tabs and the reference, and how many figures of each tab they both have."""
+    worked = worked_out(tabs.as_poured())
+    expected = figures(worked) | in_sets(season, worked)
+    found = tabs.figures()
+    both = {figure: expected[figure] for figure in found if figure in expected}
+    return differences(both, found), Counter(figure.tab for figure in both)
+
+
+def in_sets(season, worked):
+    """Candles in packed sets are not ready to be sold alone: of each product that is in one, what is."""
+    held = Counter()
+    for name in {row["set"] for _, row in season.rows("sets")}:
+        for product, count in of_set(season, name):
+            held[product] += worked.cards[name].left * count
+    found = {}
+    whole = figures(worked)
+    for product, count in held.items():
+        ready = max(Fraction(0), whole[Figure("Candles", product, "ready")] - count)
+        found[Figure("Candles", product, "ready")] = ready
+        found[Figure("Candles", product, "curing")] = worked.cards[product].left - count - ready
+    return found
+
+
+def test_it_is_an_autumn_of_sixty_purchases_and_eighty_batches(season):
+    bought, pours = ([row for _, row in season.rows(key) if not row["kind"]] for key in ("purchases", "pours"))
+    assert (len(bought), len(pours)) == (60, 80)
+    assert problems(season) == [] and season.doubts == ()
+    assert {row["product"] for row in pours} == set(season.names("recipes"))
+    for key in ("purchases", "pours", "instead", "moves", "counts", "rates"):
+        columns = [{name for name, value in row.items() if value is not None} for _, row in season.rows(key)]
+        assert set().union(*columns) == set(season.tables[key].columns), key
+
+
+def test_every_figure_is_what_the_rules_come_to(season, made, values):
+    different, count = compared(season, TypedDemo(season, made.plan, values))
+    assert different == []
+    assert set(count) == {"Purchases", "Batch log", "Used", "Moves", "Counts", "Stock", "Candles", "Lots"}
+    assert sum(count.values()) > 3000
+
+
+def test_a_cent_that_is_not_there_is_found(season, made, values):
+    cell = made.cell("pours", "making", len(made.rows("pours")) - 1)
+    tabs = TypedDemo(season, made.plan, values | {cell: values[cell] + 0.01})
+    assert len(compared(season, tabs)[0]) == 1
+
+
+def test_the_office_comes_to_the_same(season, made, office):
+    tabs = TypedDemo(season, made.plan, office.recalculated(made.path))
+    assert compared(season, tabs)[0] == []
+
+
+def test_nothing_is_to_mend_and_what_is_asked_is_meant(made, values):
+    assert values[made.named("master_check")] == "2 to look at"
+    assert {line for line, verdict in verdicts(values).items() if verdict != "agrees"} == ASKED
+
+
+def test_show_gives_every_line_of_what_was_used(season, made):
+    calculated = report.Calculated(season, drafted(season, books.DATED, rows_of=made.rows_of))
+    lines = shown.of_list(calculated, "used")
+    batches = {f"{row['batch']:.0f}" for _, row in season.rows("pours") if not row["kind"]}
+    assert {f"{line['Batch number']:.0f}" for line in lines if line["Batch number"]} == batches
+    with pytest.raises(ValueError, match="--product goes with costs, prices, pours, candles and batch"):
+        shown.of_list(calculated, "used", "Fig melt bar")
+
+
+def faults(made):
+    """Line -> what is typed, and other lines that cannot but turn with it."""
+
+    def at(table, row, **entries):
+        return {made.cell(table, key, row): value for key, value in entries.items()}
+
+    def row(table, **wanted):
+        return next(
+            place for place, held in made.rows(table) if all(held[key] == value for key, value in wanted.items())
+        )
+
+    jars = row("purchases", document="4651", material="Clear jar, straight")
+    wax = row("purchases", document="H-21405", material="Soft plant wax for jars")
+    batch = row("pours", batch=470.0)
+    raffle = row("moves", notes="School raffle")
+    over_sets = "Recipes: no more in packed sets than there are"
+    too_late = "Materials: no day on which more was used than had come by then"
+    return {
+        "Purchases: every row begun is whole": (at("purchases", jars, date="the 8th"), ()),
+        "Batch log: every row begun is whole": (at("pours", batch, batch=469), ()),
+        "Batch log: no more came out than was planned": (at("pours", batch, planned=30), ()),
+        "Batch log: no opening stock of no candles": (at("pours", 0, good=0), ()),
+        too_late: (at("purchases", jars, date=books.DATED.replace(month=11)), ()),
+        "Materials: no use of more than was bought": (at("purchases", wax, packs=0.1), (too_late,)),
+        over_sets: (at("moves", raffle, amount=150), ()),
+        "Recipes: no more gone than were made": (at("moves", raffle, amount=400), (over_sets,)),
+        "Used otherwise: no material that the batch does not take": (
+            at("instead", 2, material="Cork lid, tumbler"),
+            (),
+        ),
+        "Used otherwise: no line in which nothing is otherwise": (at("instead", 2, lot=None), ()),
+        "Taken out: no line of neither material nor product, or of both": (
+            at("moves", raffle, material="Steel lid, jar"),
+            (),
+        ),
+        "Counts: no line of neither material nor product, or of both": (at("counts", 0, material=None), ()),
+    }
+
+
+def test_a_fault_turns_its_own_line_and_no_other(made, office):
+    planted = faults(made)
+    each = made.edited_each(office, [edits for edits, _ in planted.values()], tabs=("Checks",))
+    for (line, (_, with_it)), after in zip(planted.items(), each, strict=True):
+        turned = {name for name, verdict in verdicts(after).items() if verdict not in ("agrees", "waits")}
+        assert turned - ASKED == {line, *with_it}, line

@@ -1,0 +1,138 @@
+"""A season's records as the reference has them: the other way round than year_workbook.season_of."""
+
+import datetime
+from fractions import Fraction
+
+from year_records import Change, Count, Material, Move, Pour, Purchase, Rates, Recipe, Year
+
+# Exact by definition: 1 lb is 453.59237 g, and 16 oz.
+GRAMS = {"g": 1, "kg": 1000, "oz": Fraction(45359237, 1600000), "lb": Fraction(45359237, 100000)}
+DATED = ("purchases", "pours", "moves", "counts")
+
+
+def exact(number):
+    """A number as it was typed."""
+    return None if number is None else Fraction(f"{number:.15g}")
+
+
+def coins(amount):
+    return round(exact(amount or 0) * 100)
+
+
+def of_set(season, name):
+    """What is in a set, in the order of Sets: each candle and how many."""
+    return [(row["product"], int(row["count"])) for _, row in season.rows("sets") if row["set"] == name]
+
+
+def year_of(season):
+    """The year; what goes into a piece is left for `Typed.as_poured`. Stock is first in first out.
+
+    A set that is packed goes on holding its candles: it is made of its box and label. One that leaves takes them
+    along, as moves after all others.
+    """
+    logs = {key: [row for _, row in season.rows(key)] for key in season.tables}
+    settings = season.settings
+    hours = exact(settings["season_hours"])
+    names = {row["material"] for row in logs["materials"]}
+    packs = {row["material"]: _pack(row, settings["weight_unit"]) for row in logs["materials"]}
+    return Year(
+        method="fifo",
+        as_of=max(row["date"] for key in DATED for row in logs[key]),
+        waste=exact(settings["waste"]),
+        season_hours=hours,
+        # A pack is in the maker's unit already.
+        materials=tuple(
+            Material(row["material"], row["kind"], packs[row["material"]], "g", int(row["cure_days"] or 0))
+            for row in logs["materials"]
+        ),
+        recipes=tuple(
+            Recipe(row["product"], (), exact(row["minutes"]), exact(row["setup"]), exact(row["paid_share"] or 0))
+            for row in logs["recipes"]
+        ),
+        rates=(
+            Rates(coins(settings["paid_rate"]), coins(settings["production_overhead"])),
+            *(
+                Rates(coins(row["paid_rate"]), round(exact(row["overhead"]) * hours * 100), row["date"])
+                for row in logs["rates"]
+            ),
+        ),
+        purchases=tuple(_purchase(row, packs) for row in logs["purchases"]),
+        pours=tuple(_pour(row) for row in logs["pours"]),
+        changes=tuple(
+            Change(_number(row["batch"]), row["material"], row["other"] or "", exact(row["amount"]), row["lot"] or "")
+            for row in logs["instead"]
+        ),
+        moves=(
+            *(
+                Move(
+                    row["date"], row["kind"], row["material"] or row["product"], exact(row["amount"]), row["lot"] or ""
+                )
+                for row in logs["moves"]
+            ),
+            *(
+                Move(row["date"], row["kind"], candle, exact(row["amount"]) * count)
+                for row in logs["moves"]
+                if row["product"] not in (None, *names)
+                for candle, count in of_set(season, row["product"])
+            ),
+        ),
+        counts=tuple(
+            Count(
+                row["date"],
+                row["material"] or row["product"],
+                exact(row["counted"]),
+                row["by"] or "",
+                row["kept"] == "yes",
+            )
+            for row in logs["counts"]
+        ),
+    )
+
+
+def _pack(material, unit):
+    size = exact(material["pack_size"])
+    return size if material["pack_unit"] == "each" else size * GRAMS[material["pack_unit"]] / GRAMS[unit]
+
+
+def _number(batch):
+    return f"{batch:.0f}"
+
+
+def _purchase(row, packs):
+    opening = row["kind"] == "opening"
+    return Purchase(
+        day=row["date"],
+        material=row["material"],
+        kind="opening" if opening else "bought",
+        packs=Fraction(0) if opening else exact(row["packs"]),
+        price=Fraction(0) if opening else exact(row["price"]) * 100,
+        discount=coins(row["discount"]),
+        charges=coins(row["charges"]),
+        tax=coins(row["tax"]),
+        document=row["document"] or "",
+        supplier=row["supplier"] or "",
+        lot=row["lot"] or "",
+        use_by=row["expiry"],
+        opened_on=row["opened"],
+        amount=exact(row["packs"]) * packs[row["material"]] if opening else Fraction(0),
+        value=coins(row["price"]) if opening else 0,
+    )
+
+
+def _pour(row):
+    opening = row["kind"] == "opening"
+    day: datetime.date = row["date"]
+    return Pour(
+        day=day,
+        batch=_number(row["batch"]),
+        product=row["product"],
+        good=int(row["good"]),
+        kind="opening" if opening else "poured",
+        planned=None if row["planned"] is None else int(row["planned"]),
+        seconds=int(row["seconds"] or 0),
+        scrapped=int(row["scrapped"] or 0),
+        tests=int(row["tests"] or 0),
+        hours=exact(row["hours"]),
+        poured_on=day if opening else None,
+        value=coins(row["cost"]) if opening else 0,
+    )
