@@ -4,8 +4,11 @@
 as it was made, with these entries typed into their cells, is what the maker's workbook must show.
 """
 
+from datetime import date
+
 from openpyxl.utils import column_index_from_string
 
+from candlecalc.quantities.days import serial
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.layout import FIRST_ROW
 
@@ -54,12 +57,14 @@ class Rows:
         self._put({row: {} for row in range(first, last + 1)}, self.keys)
         self._does(("clear", self.table.title, self._cells(first, last, self.keys)))
 
-    def sort(self, ascending=True):
-        """All entries by the first column; blank rows come last, as a spreadsheet has them."""
+    def sort(self, ascending=True, by=""):
+        """All entries by a column, the first if none is named; what is blank in it comes last, as a spreadsheet has it."""
+        by = by or self.keys[0]
         rows = [row for _, row in sorted(self.rows.items())]
-        rows.sort(key=lambda row: str(row.get(self.keys[0], "")).casefold(), reverse=not ascending)
-        self.rows = dict(enumerate(rows, start=FIRST_ROW))
-        column = column_index_from_string(self.book.plan.layouts[self.table.key].letters[self.keys[0]])
+        filled, blank = ([row for row in rows if (by in row) == there] for there in (True, False))
+        filled.sort(key=lambda row: _place(row[by]), reverse=not ascending)
+        self.rows = dict(enumerate(filled + blank, start=FIRST_ROW))
+        column = column_index_from_string(self.book.plan.layouts[self.table.key].letters[by])
         self._does(("sort", self.table.title, self._cells(FIRST_ROW, self.end, self.keys), column, ascending))
 
     def type(self, row, entries):
@@ -101,6 +106,11 @@ class Rows:
 
     def _does(self, *gestures):
         self.gestures += gestures
+
+
+def _place(entry):
+    """Where an entry stands in a sorted column: numbers and days before texts, whose capitals are no matter."""
+    return (1, entry.casefold()) if isinstance(entry, str) else (0, serial(entry) if isinstance(entry, date) else entry)
 
 
 def _filled(row):

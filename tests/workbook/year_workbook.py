@@ -1,5 +1,6 @@
 """A year of the reference typed into a season workbook, and the figures that its tabs show."""
 
+import functools
 from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
@@ -13,6 +14,7 @@ from candlecalc.season.season import Season, frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import drafted
 from candlecalc.workbook.cells.layout import FIRST_ROW
+from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 
 DAY_0 = date(1899, 12, 30)
 GRAMS = {"each": 1, "g": 1, "kg": 1000}
@@ -176,6 +178,14 @@ class Typed:
             if found[0] is not None:
                 yield row, found
 
+    def nth(self, log, row):
+        """Which of the lines of a log stands in a row: there may be free rows between them."""
+        return self._filled[log].index(int(row)) + 1
+
+    @functools.cached_property
+    def _filled(self):
+        return {log: [row for row, _ in self.rows(log, "date")] for log in ("purchases", "pours", "moves", "counts")}
+
     def as_poured(self):
         """The year with what one piece takes as the workbook has it, so that each jar need not be measured to fit."""
         names = [each.name for each in self.year.materials]
@@ -185,9 +195,17 @@ class Typed:
             if material is not None:
                 name = names[int(material) - 2]
                 left = 1 - self.year.waste if name in weighed else 1
-                lines.setdefault(int(recipe) - 2, []).append(Line(name, Fraction(amount) * left))
+                for at in self._recipes_of(int(recipe)):
+                    lines.setdefault(at, []).append(Line(name, Fraction(amount) * left))
         recipes = tuple(replace(each, lines=tuple(lines[at])) for at, each in enumerate(self.year.recipes))
         return replace(self.year, recipes=recipes)
+
+    def _recipes_of(self, number):
+        """The recipe of a line of Recipe lines, or all of a product where it is an extra part."""
+        if number <= OF_EXTRAS:
+            return [number - 2]
+        product = self.year.recipes[number - OF_EXTRAS - 2].product
+        return [at for at, recipe in enumerate(self.year.recipes) if recipe.product == product]
 
     def figures(self):
         """What the tabs show, as the reference calls it."""
@@ -200,15 +218,15 @@ class Typed:
     def _purchases(self):
         for row, (landed, amount, cost) in self.rows("purchases", "landed", "amount", "unit_cost"):
             share = self.cell("freight", "share", row)
-            yield "Purchases", row - 1, {"amount": amount, "share_of_charges": share, "landed_cost": landed, "unit_cost": cost}  # fmt: skip
+            yield "Purchases", self.nth("purchases", row), {"amount": amount, "share_of_charges": share, "landed_cost": landed, "unit_cost": cost}  # fmt: skip
 
     def _batches(self):
         keys = ("making", "ready_on", "pieces", "work", "materials", "paid", "overhead", "kind")
         for row, (making, ready, pieces, work, materials, paid, overhead, kind) in self.rows("pours", *keys):
-            yield "Batch log", row - 1, {"making_cost": making, "ready_on": _day(ready)}
+            yield "Batch log", self.nth("pours", row), {"making_cost": making, "ready_on": _day(ready)}
             if not kind:
                 hours = work / 60 if isinstance(work, (int, float)) else work
-                yield "Batch log", row - 1, {"pieces": pieces, "hours": hours, "materials": materials, "labour": paid, "overhead": overhead}  # fmt: skip
+                yield "Batch log", self.nth("pours", row), {"pieces": pieces, "hours": hours, "materials": materials, "labour": paid, "overhead": overhead}  # fmt: skip
 
     def _used(self):
         names = [each.name for each in self.year.materials]
@@ -218,20 +236,20 @@ class Typed:
             if what == 1:
                 planned = names[int(self.cell("lines", "material", int(part) + 1)) - 2]
                 heads = {"thing": names[int(thing) - 2], "amount": amount, "cost": cost}
-                yield "Used", (batches[int(source) - 2], planned), heads
+                yield "Used", (batches[self.nth("pours", source) - 1], planned), heads
             elif what == 2:
-                yield "Moves", int(source) - 1, {"cost": cost}
+                yield "Moves", self.nth("moves", source), {"cost": cost}
             else:
-                yield "Counts", int(source) - 1, {"cost": cost}
+                yield "Counts", self.nth("counts", source), {"cost": cost}
         for _, (what, source, cost) in self.rows("out", "what", "source", "cost"):
             if what == 1:
-                yield "Moves", int(source) - 1, {"cost": cost}
+                yield "Moves", self.nth("moves", source), {"cost": cost}
             else:
-                yield "Counts", int(source) - 1, {"cost": cost}
+                yield "Counts", self.nth("counts", source), {"cost": cost}
 
     def _counts(self):
         for row, (difference,) in self.rows("counts", "difference"):
-            yield "Counts", row - 1, {"difference": difference}
+            yield "Counts", self.nth("counts", row), {"difference": difference}
 
     def _stock(self):
         counted = {count.thing for count in self.year.counts}
@@ -262,7 +280,7 @@ class Typed:
 
     def _lots(self):
         for _, (line, left) in self.rows("lots", "line", "left"):
-            yield "Lots", int(line) - 1, {"left": left}
+            yield "Lots", self.nth("purchases", line), {"left": left}
 
 
 def _known(cost):
