@@ -5,7 +5,6 @@ figure of a whole row is what the reference says of the records in the order the
 """
 
 from dataclasses import replace
-from datetime import date
 from fractions import Fraction
 
 import books
@@ -13,7 +12,7 @@ import engine
 import pytest
 from gestures import Rows
 from libreoffice import Error
-from year_records import Material, Pour, Purchase
+from year_records import Material, Purchase
 from year_reference import worked_out
 from year_seasons import FIRST, year
 from year_workbook import Typed, compared, season_of, type_in, without_sets
