@@ -134,7 +134,12 @@ def poured_elsewhere(shop, name):
     """The recipe names another vessel, which may be bought as nothing."""
     told = cells("workings", shop.row[name], f"vessel_row volume headspace bought bought_row use? pool? {BY_WAY}")
     told += cells("amounts", shop.row[name], "vessel?") + maybe(shop.card_of(name, ["vessel"], "A B C D E L M"))
-    return told + shop.filled(name) + shop.card(name, "fill_words? panel?") + shop.price(name, "vessel")
+    return (
+        told
+        + shop.filled(name)
+        + shop.card(name, "fill_words? panel? panel_wide? panel_by? panel_high?")
+        + shop.price(name, "vessel")
+    )
 
 
 def measured_otherwise(shop, name):
@@ -356,7 +361,8 @@ TABLE = {
         "base": MEASURED,
         "headspace": [poured(less_full)],
         "diameter": [poured(lambda shop, name: cells("workings", shop.row[name], "pool"))],
-        **{key: [poured(Shop.card, "panel")] for key in ("panel_width", "panel_height")},
+        "panel_width": [poured(Shop.card, "panel_wide")],
+        "panel_height": [poured(Shop.card, "panel_high")],
         "fill": MEASURED,
         "fill_wax": [poured(weighed_with_another)],
     },
