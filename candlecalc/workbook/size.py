@@ -8,6 +8,7 @@ from candlecalc.workbook import book
 from candlecalc.workbook.cells.columns import Column
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.table_tab import TableTab
+from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.tabs.working import lists
 
 MOST_CELLS = 150_000  # LibreOffice calculates all of them in a second
@@ -25,6 +26,8 @@ def of_lists(plan: Plan) -> dict[str, int]:
 
 
 def _of_list(tab: TableTab, rows: int) -> int:
+    if isinstance(tab, ValuesTab):
+        return MASTER
     columns = [column for column in tab.columns.values() if isinstance(column, Column)]
     return rows * len(columns) + tab.margin + MASTER
 

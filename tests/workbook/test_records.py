@@ -63,7 +63,7 @@ def test_a_set_that_is_given_away_takes_its_candles_along(season):
 
 def test_more_sets_than_there_are_candles_for_are_pointed_out(season):
     poured(season, (later(1), 1.0, TIN, 3.0), (later(1), 2.0, OTHER, 10.0), (later(30), 3.0, BOX, 4.0))
-    assert "Packed sets hold more of it than there are" in row_of(tabs(season), "candles", "product", TIN)("warnings")
+    assert "More in packed sets than there are" in row_of(tabs(season), "candles", "product", TIN)("warnings")
 
 
 def test_candles_cure_from_their_pour_and_can_be_sold_from_that_day(season):

@@ -45,9 +45,7 @@ class Records:
         self.year, self.book = made, books.Book(season, folder / f"{method}.xlsx")
         self.typed = engine.Held(self.book.path)
         rows = {table: [row for _, row in sorted(Rows(self.book, table).rows.items())] for table in LOGS}
-        self.known = {
-            table: list(zip(rows[table], getattr(made, name), strict=True)) for table, name in LOGS.items()
-        }
+        self.known = {table: list(zip(rows[table], getattr(made, name), strict=True)) for table, name in LOGS.items()}
 
     def after(self, rows, also=()):
         """The year with its records in the order of the rows of a log; `also` are (row, record) that are new."""

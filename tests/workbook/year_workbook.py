@@ -259,7 +259,7 @@ class Typed:
             heads = {
                 "bought": row["bought"], "value_bought": row["paid"], "used": row["used"], "moved": _sum(row["taken"], row["corrected"]),
                 "left": row["left"], "value": row["value"], "spent": row["spent"], "last_landed": _known(row["unit_cost"]), "average": _known(row["average"]),
-                "short_on_a_day": row["short"] > 0, "short_at_the_end": row["left"] < 0, "below_reorder": 0 < row["reorder"] > row["left"],
+                "short_on_a_day": row["short"] > 0, "short_at_the_end": row["left"] < 0, "below_reorder": row["left"] < (row["reorder"] or 0) and bool(row["reorder"]),
             }  # fmt: skip
             if row["material"] in counted:
                 heads |= {"counted": row["counted"], "difference": row["difference"]}

@@ -29,7 +29,9 @@ def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record
     if "product" in tab.columns:
         return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
     if product:
-        raise ValueError(f"--product goes with costs, prices, batch, pours and candles; {tab.title} is of materials")
+        raise ValueError(
+            f"--product goes with costs, prices, pours, candles and batch; {tab.title} is a list of materials"
+        )
     if tab.counted or tab.kind == "working":
         rows = range(calculated.plan.layouts[tab.key].rows)
         records = _records(calculated, tab.key, columns, list(rows))

@@ -65,7 +65,7 @@ CHECKS = (
         "material",
     ),
     Check(
-        "N(left)>=N(reorder)",
+        "(N(bought)=0)+(N(left)>=N(reorder))>0",
         "below the point where you order again",
         "it is on your list of what to buy",
         "material",
