@@ -12,4 +12,4 @@ def ours() -> list[Row]:
 
 
 def _row(code: str, text: str, status: str) -> Row:
-    return {"code": code, "text": text, "status": status}
+    return {"code": code, "text": text, "how_read": status}

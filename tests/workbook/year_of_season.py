@@ -42,7 +42,14 @@ def year_of(season):
         season_hours=hours,
         # A pack is in the maker's unit already.
         materials=tuple(
-            Material(row["material"], row["kind"], packs[row["material"]], "g", int(row["cure_days"] or 0))
+            Material(
+                row["material"],
+                row["kind"],
+                packs[row["material"]],
+                "g",
+                int(row["cure_days"] or 0),
+                _point(row, packs),
+            )
             for row in logs["materials"]
         ),
         recipes=tuple(
@@ -96,6 +103,12 @@ def _pack(material, unit):
 
 def _number(batch):
     return f"{batch:.0f}"
+
+
+def _point(row, packs):
+    """The amount below which a material is ordered again, which is typed in the unit of its pack."""
+    point = row["reorder_at"]
+    return None if point is None else packs[row["material"]] * exact(point) / exact(row["pack_size"])
 
 
 def _purchase(row, packs):

@@ -20,7 +20,7 @@ TAB = entry_tab(
             width=30,
         ),
         "ours": look("Our words", as_text(at("our_texts", "text", "ours_row")), needs=OURS, width=60),
-        "read": look("How ours were read", as_text(at("our_texts", "status", "ours_row")), needs=OURS, width=18),
+        "read": look("How ours were read", as_text(at("our_texts", "how_read", "ours_row")), needs=OURS, width=18),
         "ours_row": look(
             "Row on Our texts",
             written('IFERROR(MATCH({code},{codes},0),"")', code=Own("code"), codes=Whole("our_texts", "code")),

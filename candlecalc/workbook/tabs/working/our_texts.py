@@ -17,7 +17,7 @@ TAB = values_tab(
     {
         "code": value("Code or topic", width=40),
         "text": value("Our words", width=90),
-        "status": value("How it was read", width=18),
+        "how_read": value("How it was read", width=18),
     },
     lambda _: ours(),
 )
