@@ -195,7 +195,8 @@ def test_labels_says_under_whose_rules_a_candle_is_sold_what_it_declares_and_how
     keys = ("us", "gb", "eu", "ounces", "grams", "figures_us", "figures_metric", "hazards")
     for values in (stored(made.path), office.recalculated(made.path)):
         found = [values.get(made.cell("labelled", key, made.row("recipes", TIN)), "") for key in keys]
-        # The fill, 4.05 oz and a little, is over 114 g; its panel is 15.6 cm2, under 5 in2: 1/16 in. Up to 200 g metric figures are
+        # The fill, 4.05 oz and a little, is over 114 g; its panel is 15.6 cm2, under 5 in2: 1/16 in. Up to 200 g metric
+        # figures are
         # 3 mm. 16 CFR 500.21(b) and Directive 76/211/EEC, as tests/published/test_label.py has them.
         assert found[:5] == ["yes", "yes", "", 4.05, 114]
         assert found[5:7] == pytest.approx([25.4 / 16, 3]) and found[7] == "H317; H412"
