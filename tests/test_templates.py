@@ -37,7 +37,7 @@ def test_every_tab_has_its_picture_and_none_is_heavy():
     there = {path.name: path.stat().st_size for path in (HOME / "pictures").iterdir()}
     assert set(there) == set(make_templates.pictured()), f"{REMAKE} --pictures"
     assert max(there.values()) < 150_000
-    assert sum(there.values()) < 2_000_000
+    assert sum(there.values()) < 80_000 * len(there)
 
 
 def test_no_workbook_stands_there_that_nothing_makes(fresh):
