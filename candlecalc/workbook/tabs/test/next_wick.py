@@ -19,13 +19,13 @@ NAMED = (CONTRADICT, CONTRADICTED, AGAIN, BETWEEN)  # those that name a wick
 
 def _largest(test: str, **inside: Given) -> Expression:
     """The largest place of the wicks of which a test holds; 0 where it holds of none."""
-    return written(f"SUMPRODUCT(MAX({{places}}*({test})))", places=PLACES, **inside)
+    return written(f"SUMPRODUCT(LARGE({{places}}*({test}),1))", places=PLACES, **inside)
 
 
 def _smallest(test: str, **inside: Given) -> Expression:
     """The smallest, one past the last where it holds of none."""
     turned = "({many}+1-{places})*({places}>0)"
-    return written(f"{{many}}+1-SUMPRODUCT(MAX({turned}*({test})))", many=MANY, places=PLACES, **inside)
+    return written(f"{{many}}+1-SUMPRODUCT(LARGE({turned}*({test}),1))", many=MANY, places=PLACES, **inside)
 
 
 OPEN_TO = "({only}>{low})*({only}<{high})"
@@ -67,7 +67,7 @@ def steps() -> dict[str, Expression]:
         _smallest("{hot}>0", hot=HOT),
         written("MAX({only})", only=ONLY),
         written(f"SUMPRODUCT({OPEN_TO}*1)", **SIDES),
-        written(f"SUMPRODUCT(MAX({OPEN_TO}*{{within}}))", **SIDES, within=WITHIN),
+        written(f"SUMPRODUCT(LARGE({OPEN_TO}*{{within}},1))", **SIDES, within=WITHIN),
         branch,
         place,
     )

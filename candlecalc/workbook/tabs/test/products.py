@@ -36,7 +36,7 @@ SAME = joined(
         _row("materials", "wax"),
         _row("materials", "wick"),
         written("MAX(1,N({wicks}))", wicks=Carry("recipes", "wicks")),
-        written("ROUND({load},6)", load=Carry("recipes", "load")),
+        written("ROUND({load}*1000000,0)", load=Carry("recipes", "load")),
     ],
 )
 TEST = written('IF({same}="","",IFERROR(MATCH({same},{tested},0),""))', same="same", tested=Whole(KEY, "same"))

@@ -146,7 +146,7 @@ def _pieces(page: Page) -> None:
         above = Written(f"MAX(${BESIDE[1]}${PIECES}:${BESIDE[1]}{row - 1})")
         later = written("{same}*({rows}>{above})", same=same, rows=Results(TESTS, "own_row"), above=above)
         last = str(page.draft.plan.layouts[TESTS].rows + 2)
-        first = written(f"{last}-SUMPRODUCT(MAX({{later}}*({last}-{{rows}})))", later=later, rows=Results(TESTS, "own_row"))  # fmt: skip
+        first = written(f"{last}-SUMPRODUCT(LARGE({{later}}*({last}-{{rows}}),1))", later=later, rows=Results(TESTS, "own_row"))  # fmt: skip
         place = cell(f"${BESIDE[1]}{row}")
         page.shows(f"{BESIDE[1]}{row}", first, "note", "row", blank_if=[UNPICKED, written("SUMPRODUCT({it})=0", it=later)])  # fmt: skip
         none: list[Given] = [UNPICKED, blank(place)]

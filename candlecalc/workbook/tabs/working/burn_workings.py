@@ -229,7 +229,9 @@ FINDING = written(
 PRODUCT = Carry("burn_tests", "product")
 LOAD = written("ROUND({load},6)", load=Carry("burn_tests", "load"))
 WICKS = written("MAX(1,N({wicks}))", wicks=Carry("burn_tests", "wicks"))
-SAME = ("product_row", "vessel_row", "wax_row", "wick_row", "wicks", "load")
+# The load in millionths: text of a number with decimals is written in each country's way.
+MILLIONTHS = written("ROUND({load}*1000000,0)", load="load")
+SAME = ("product_row", "vessel_row", "wax_row", "wick_row", "wicks", MILLIONTHS)
 
 
 def _of_recipe(code: str = "") -> Expression:

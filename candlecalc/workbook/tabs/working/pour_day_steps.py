@@ -47,7 +47,7 @@ COOLED = written(
 )  # fmt: skip
 COOLING = written("{sum}/{count}", sum=sum_where("melts", "cooling_number", wax_row="wax_row"), count=COOLED)
 LONGEST_COOLING = written(
-    "SUMPRODUCT(MAX(({waxes}={wax})*{times}))",
+    "SUMPRODUCT(LARGE(({waxes}={wax})*{times},1))",
     waxes=Results("melts", "wax_row"),
     wax="wax_row",
     times=Results("melts", "cooling_number"),
