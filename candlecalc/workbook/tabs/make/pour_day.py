@@ -46,9 +46,10 @@ def write(draft: Draft) -> None:
     page.widths(WIDTHS)
     _evening(page)
     page.section(FIRST_LINE - 1, [*(head for _, head, *_ in SHOWN.values()), "began", "poured"])
-    for row in range(POUR_DAY.usual_rows):
+    lines = draft.plan.layouts[LIST].rows
+    for row in range(lines):
         _line(page, FIRST_LINE + row, FIRST_ROW - HEAD_ROW + 1 + row)
-    row = _short(page, FIRST_LINE + POUR_DAY.usual_rows + 1)
+    row = _short(page, FIRST_LINE + lines + 1)
     page.sheet.print_area = f"A1:K{row}"
     paper(page.sheet, str(draft.season.settings["paper"]), portrait=False, tall=1)
 
