@@ -176,8 +176,8 @@ def valid_number(term: Term, cell: str, plan: Plan, least: float = 0.0) -> str:
 
 
 def valid_date(cell: str) -> str:
-    """1 where a cell holds a day that every spreadsheet counts alike, 0 where not; never an error."""
-    return f'COUNTIFS({cell},">="&{FIRST_SERIAL},{cell},"<="&{LAST_SERIAL})'
+    """1 where a cell holds a day alone that every spreadsheet counts alike, 0 where not; never an error."""
+    return f'COUNTIFS({cell},">="&{FIRST_SERIAL},{cell},"<="&{LAST_SERIAL},{cell},IFERROR(INT({cell}),-1))'
 
 
 def _than(sign: str, limit: float) -> str:

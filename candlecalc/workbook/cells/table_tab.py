@@ -316,7 +316,7 @@ def _doubts(table: Table) -> Iterator[Check]:
             # A half, typed as 1/2, is the first of February.
             day = f"({number}>={FIRST_LIKELY_DAY})*({number}<={LAST_LIKELY_DAY})*({number}=INT({number}))"
             yield Check(f"{day}=0", f"{table.label(each)}: is it a date?", FRACTION, each.key, unlikely=True)
-        if each.term.unit in ("", "min") and not each.term.whole:
+        if each.term.unit in MAY_BE_A_TIME and not each.term.whole:
             # Half past one is a sixteenth of a day: whole minutes of a day, and no number with three decimals.
             a_minute = f"ROUND({number}*1440,6)=ROUND({number}*1440,0)"
             a_number = f"ROUND({number}*1000,6)=ROUND({number}*1000,0)"
@@ -324,6 +324,7 @@ def _doubts(table: Table) -> Iterator[Check]:
             yield Check(f"{time}=0", f"{table.label(each)}: is it a time of day?", MINUTES, each.key, unlikely=True)
 
 
+MAY_BE_A_TIME = ("", "min", "h", "money", "money per h")
 FIRST_LIKELY_DAY, LAST_LIKELY_DAY = 43831, 49674  # 2020 to 2035, as a cell holds them
 FRACTION = "a spreadsheet makes a date of 1/2; type 0.5, or 0 1/2"
 MINUTES = "a spreadsheet makes a time of day of 1:30; type 1.5"
