@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.stock import RATES
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Expression, Given, Named, Whole, at, expression_of, written
+from candlecalc.workbook.cells.references import Expression, Given, Named, Results, Whole, at, expression_of, written
 from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
 
@@ -10,9 +10,13 @@ DAYS = Whole(RATES.key, "date")
 
 
 def rates_of(day: Given) -> Expression:
-    """The row of the rates that hold on a day: of those from that day or an earlier one the latest; blank before."""
+    """The row of the rates that hold on a day: of those from that day or an earlier one the latest; blank before.
+
+    An error where a row has something wrong with it: whatever its date should be, it may be the one that holds.
+    """
     return written(
-        'IF(COUNTIFS({days},"<="&{day})=0,"",MATCH(LARGE({days},COUNTIFS({days},">"&{day})+1),{days},0))', days=DAYS, day=day
+        'IF(COUNTIFS({days},"<="&{day})+0*SUM({ready})=0,"",MATCH(LARGE({days},COUNTIFS({days},">"&{day})+1),{days},0))',
+        days=DAYS, day=day, ready=Results(RATES.key, "ready"),
     )  # fmt: skip
 
 

@@ -51,7 +51,8 @@ def _used(source: int) -> Expression:
 
 
 SHORT = written("SUMPRODUCT(({things}={row})*({gone}>{came}))", things=Results("card", "thing"), row=OWN_ROW, gone=Results("card", "gone"), came=Results("card", "came"))  # fmt: skip
-EXPIRING = sum_where("lots", "expiring", thing=OWN_ROW)
+# The embedded engine's SUMIFS passes over errors: what is left is one where what is left of a lot is.
+EXPIRING = written("{expiring}+0*{left}", expiring=sum_where("lots", "expiring", thing=OWN_ROW), left="left")
 LAST_COST = at_row("lots", "unit", "last")
 KNOWN = ("ready", written('IF({bought}=0,"",1)', bought="bought"))
 REORDER = Same("materials", "reorder")

@@ -63,9 +63,11 @@ PART_NUMBER = written(
     recipe=_of_log("pours", "recipe"),
 )
 PART = _of_pours("MATCH({number},{numbers},0)", number=PART_NUMBER, numbers=Results("lines", "number"))
+# A row of Used otherwise that is not right may be of any line: each is an error until it is.
 OTHERWISE = written(
-    f"IF({{what}}={FROM_POURS},IFERROR(MATCH({{batch}}*{{key}}+{{planned}},{{numbers}},0),0),0)",
+    f"IF({{what}}={FROM_POURS},IFERROR(MATCH({{batch}}*{{key}}+{{planned}},{{numbers}},0),0)+0*SUM({{ready}}),0)",
     what="what", batch="batch", key=KEY_LINE, planned=at_row("lines", "material", "part"), numbers=Whole("instead", "number"),
+    ready=Results("instead", "ready"),
 )  # fmt: skip
 THING = _by_source(
     written("IF({otherwise}=0,{planned},{other})", otherwise="otherwise", planned=at_row("lines", "material", "part"), other=at("instead", "used_row", "otherwise")),
