@@ -58,7 +58,7 @@ class Rows:
         self._does(("clear", self.table.title, self._cells(first, last, self.keys)))
 
     def sort(self, ascending=True, by=""):
-        """All entries by a column, the first if none is named; what is blank in it comes last, as in a spreadsheet."""
+        """All entries by a column, the first if none is named; what is blank there comes last, as in a spreadsheet."""
         by = by or self.keys[0]
         rows = [row for _, row in sorted(self.rows.items())]
         filled, blank = ([row for row in rows if (by in row) == there] for there in (True, False))
