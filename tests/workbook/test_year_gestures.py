@@ -30,14 +30,12 @@ TRIED = [
 ]
 # The records of the reference that the rows of a log are; those of Rates by day and Extra parts are in no order.
 LOGS = {"purchases": "purchases", "pours": "pours", "instead": "changes", "moves": "moves", "counts": "counts"}
+MOST_TYPED = ("purchases", "pours", "moves")
 PART = {  # entries side by side that are cut apart from the rest of their row
     "purchases": ("packs", "price"),
     "pours": ("good", "planned"),
     "instead": ("other", "amount"),
     "moves": ("product", "amount"),
-    "counts": ("product", "counted"),
-    "rates": ("paid_rate", "overhead"),
-    "extras": ("material", "count"),
 }
 BY = {
     "purchases": "price", "pours": "product", "instead": "material", "moves": "amount", "counts": "counted",
@@ -122,13 +120,14 @@ def whole(book, tables):
     for table in tables:
         start = Rows(book, table)
         middle = sorted(start.rows)[len(start.rows) // 2]
-        for row in dict.fromkeys((start.first, middle, start.last)):
+        for row in dict.fromkeys((start.first, middle, start.last) if table in MOST_TYPED else (start.first,)):
             done = Rows(book, table)
             done.cut(row, row, to=done.last + 1)
             yield f"{table}: row {row} cut to a free row", done
-        done = Rows(book, table)
-        done.cut(done.first, done.last, to=done.first + 1)
-        yield f"{table}: all rows cut down one", done
+        if table in MOST_TYPED:
+            done = Rows(book, table)
+            done.cut(done.first, done.last, to=done.first + 1)
+            yield f"{table}: all rows cut down one", done
         for ascending in (True, False):
             done = Rows(book, table)
             done.sort(ascending, by=BY[table])
@@ -141,7 +140,7 @@ def whole(book, tables):
 
 def others(book, tables):
     """The same where a row is torn apart, or stands twice."""
-    for table in tables:
+    for table in (table for table in tables if table in PART):
         first, last = PART[table]
         done = Rows(book, table)
         keys = done.keys[done.keys.index(first) : done.keys.index(last) + 1]
