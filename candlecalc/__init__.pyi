@@ -2785,20 +2785,20 @@ def figure_height_us(area: _Value) -> _FigureHeight:
     16 CFR 500.21(b), by a page on the parallel FDA rule
     """
 @_overload
-def fill_in_another_wax(fill: _Value, weighed_in: _Value, density: _Value) -> float:
+def fill_in_another_wax(fill: _Value, measured: _Value, density: _Value) -> float:
     """Weight of wax and oil to the same mark in another wax, from a fill that was weighed.
 
     A heavier wax weighs more in the same room. Take both densities at one
     temperature, set or melted alike.
 
-    >>> fill_in_another_wax(fill=216, weighed_in=0.9, density=0.875)
+    >>> fill_in_another_wax(fill=216, measured=0.9, density=0.875)
     210.0
 
     Parameters
     ----------
     fill : 0 or more g
         wax and oil together as they were weighed in the vessel
-    weighed_in : 0.5 to 1.5 g/ml
+    measured : 0.5 to 1.5 g/ml
         weight of a millilitre of the wax that the fill was weighed with
     density : 0.5 to 1.5 g/ml
         weight of a millilitre of the other wax, at the same temperature
@@ -2818,9 +2818,9 @@ def fill_in_another_wax(fill: _Value, weighed_in: _Value, density: _Value) -> fl
     density is mass over volume: OpenStax, Chemistry 2e, measurements
     """
 @_overload
-def fill_in_another_wax(fill: _Value | _Array, weighed_in: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+def fill_in_another_wax(fill: _Value | _Array, measured: _Value | _Array, density: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def fill_in_another_wax(fill: _Value | _Array | _Column, weighed_in: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def fill_in_another_wax(fill: _Value | _Array | _Column, measured: _Value | _Array | _Column, density: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def fill_to_depth(diameter: _Value, depth: _Value, density: _Value, base: _Value = 0.0) -> float:
     """Weight of wax and oil to a given depth in a straight round vessel.
@@ -4327,15 +4327,15 @@ def least_figures_metric(net: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def least_figures_metric(net: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
-def least_figures_us(area: _Value) -> float:
+def least_figures_us(size: _Value) -> float:
     """Least height of the figures of a US net weight, as a number: see `figure_height_us`.
 
-    >>> least_figures_us(area=90)
+    >>> least_figures_us(size=90)
     3.175
 
     Parameters
     ----------
-    area : 15 to 1000000 cm2
+    size : 15 to 1000000 cm2
         area of the side that is shown to the buyer
 
     Returns
@@ -4353,9 +4353,9 @@ def least_figures_us(area: _Value) -> float:
     16 CFR 500.21(b), by a page on the parallel FDA rule
     """
 @_overload
-def least_figures_us(area: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+def least_figures_us(size: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
-def least_figures_us(area: _Value | _Array | _Column) -> _pd.Series[float]: ...
+def least_figures_us(size: _Value | _Array | _Column) -> _pd.Series[float]: ...
 def level_or_follow(sales: _Cells, making: _Value, keeping: _Value = 0.0, raising: _Value = 0.0, lowering: _Value = 0.0, usual: _Value | None = None, opening: _Value = 0.0) -> list[_PlanLine]:
     """Build ahead at a level rate, or follow what is wanted? Both plans with what they cost.
 

@@ -318,7 +318,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
     ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
-    ("Materials", "AQ9", "<=32", "<=33"),
+    ("Materials", "AR9", "<=32", "<=33"),
     ("Prices", "J7", "$I7-", "$I8-"),
 ]
 

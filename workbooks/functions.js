@@ -159,14 +159,14 @@ FUNCTIONS_.fill_weight = {
 /**
  * Weight of wax and oil to the same mark in another wax, from a fill that was weighed. Gives 0 or more g. Source 4
  * @param fill wax and oil together as they were weighed in the vessel: 0 or more g
- * @param weighed_in weight of a millilitre of the wax that the fill was weighed with: 0.5 to 1.5 g/ml
+ * @param measured weight of a millilitre of the wax that the fill was weighed with: 0.5 to 1.5 g/ml
  * @param density weight of a millilitre of the other wax, at the same temperature: 0.5 to 1.5 g/ml
  * @customfunction
  */
-function CANDLE_FILL_IN_ANOTHER_WAX(fill, weighed_in, density) { return answer_("fill_in_another_wax", arguments); }
+function CANDLE_FILL_IN_ANOTHER_WAX(fill, measured, density) { return answer_("fill_in_another_wax", arguments); }
 FUNCTIONS_.fill_in_another_wax = {
-  takes: { fill: "g 2", weighed_in: "g/ml", density: "g/ml" },
-  answer: (fill, weighed_in, density) => ratio_(fill * density, weighed_in),
+  takes: { fill: "g 2", measured: "g/ml", density: "g/ml" },
+  answer: (fill, measured, density) => ratio_(fill * density, measured),
   gives: "g 2",
 };
 
@@ -3979,12 +3979,35 @@ function label_net_weight_metric_(net) {
 }
 
 function label_figure_height_us_(area) {
-  return ({ height: call_("least_figures_us", [area]), note: sources_unconfirmed_("16 CFR 500.21(b)") });
+  let row;
+  row = rowUpTo_(table_figure_heights_us_, round_(ratio_(area, label_SQUARE_INCH_), 6));
+  return ({ height: Number(at_(row, "height")) * label_SIXTEENTH_, note: sources_unconfirmed_("16 CFR 500.21(b)") });
 }
 
+const label_SQUARE_INCH_ = 6.4516;
+
+const table_figure_heights_us_ = rowsOf_(["up_to", "height", "status"], [
+  ["5", "1", "second-hand"],
+  ["25", "2", "second-hand"],
+  ["100", "3", "from memory"],
+  ["400", "4", "from memory"],
+  ["", "8", "from memory"],
+]);
+
+const label_SIXTEENTH_ = 1.5875;
+
 function label_figure_height_metric_(net) {
-  return ({ height: call_("least_figures_metric", [net]), note: sources_unconfirmed_("Directive 76/211/EEC, Annex I, 3.1") });
+  let height;
+  height = Number(at_(rowUpTo_(table_figure_heights_metric_, net), "height"));
+  return ({ height: height, note: sources_unconfirmed_("Directive 76/211/EEC, Annex I, 3.1") });
 }
+
+const table_figure_heights_metric_ = rowsOf_(["up_to", "height", "status"], [
+  ["50", "2", "second-hand"],
+  ["200", "3", "second-hand"],
+  ["1000", "4", "second-hand"],
+  ["25000", "6", "second-hand"],
+]);
 
 function label_fire_statements_(region) {
   let kept, standard;

@@ -224,7 +224,8 @@ def figure_height_us(area: ShownArea) -> FigureHeight:
     >>> figure_height_us(area=90)
     FigureHeight(height=3.175, note='unconfirmed: check against 16 CFR 500.21(b)')
     """
-    return FigureHeight(least_figures_us(area), unconfirmed("16 CFR 500.21(b)"))
+    row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
+    return FigureHeight(float(row["height"]) * SIXTEENTH, unconfirmed("16 CFR 500.21(b)"))
 
 
 @formula(
@@ -237,24 +238,24 @@ def figure_height_metric(net: NetWeight) -> FigureHeight:
     >>> figure_height_metric(net=180).height
     3.0
     """
-    return FigureHeight(least_figures_metric(net), unconfirmed("Directive 76/211/EEC, Annex I, 3.1"))
+    height = float(tables.row_up_to("figure_heights_metric", net)["height"])
+    return FigureHeight(height, unconfirmed("Directive 76/211/EEC, Annex I, 3.1"))
 
 
 @formula(
     native=tables.native_steps(
-        "figure_heights_us", f"ROUND(area/{SQUARE_INCH},6)", lambda row: f"{row['height']}*{SIXTEENTH}"
+        "figure_heights_us", f"ROUND(size/{SQUARE_INCH},6)", lambda row: f"{row['height']}*{SIXTEENTH}"
     ),
     source=HEIGHT_US,
     part=True,
 )
-def least_figures_us(area: ShownArea) -> Height:
+def least_figures_us(size: ShownArea) -> Height:
     """Least height of the figures of a US net weight, as a number: see `figure_height_us`.
 
-    >>> least_figures_us(area=90)
+    >>> least_figures_us(size=90)
     3.175
     """
-    row = tables.row_up_to("figure_heights_us", round_half_away(area / SQUARE_INCH, 6))
-    return float(row["height"]) * SIXTEENTH
+    return figure_height_us(size).height
 
 
 @formula(
@@ -268,7 +269,7 @@ def least_figures_metric(net: NetWeight) -> Height:
     >>> least_figures_metric(net=180)
     3.0
     """
-    return float(tables.row_up_to("figure_heights_metric", net)["height"])
+    return figure_height_metric(net).height
 
 
 class FireStatement(NamedTuple):

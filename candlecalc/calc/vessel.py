@@ -170,20 +170,20 @@ def fill_weight(volume: Brimful, headspace: Headspace, density: Density) -> Fill
 
 
 @formula(
-    native="fill*density/weighed_in",
+    native="fill*density/measured",
     source=DENSITY,
     words="same jar in another wax, change of wax, switch wax, how much of the new wax, fill weight for another wax",
 )
-def fill_in_another_wax(fill: WeighedFill, weighed_in: WeighedInDensity, density: OtherDensity) -> Fill:
+def fill_in_another_wax(fill: WeighedFill, measured: WeighedInDensity, density: OtherDensity) -> Fill:
     """Weight of wax and oil to the same mark in another wax, from a fill that was weighed.
 
     A heavier wax weighs more in the same room. Take both densities at one
     temperature, set or melted alike.
 
-    >>> fill_in_another_wax(fill=216, weighed_in=0.9, density=0.875)
+    >>> fill_in_another_wax(fill=216, measured=0.9, density=0.875)
     210.0
     """
-    return fill * density / weighed_in
+    return fill * density / measured
 
 
 @formula(

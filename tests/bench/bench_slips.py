@@ -16,7 +16,7 @@ sys.path[:0] = [str(HERE), str(HERE / "workbook")]
 
 import books  # noqa: E402
 import libreoffice  # noqa: E402
-from slips import differing, with_slips  # noqa: E402
+from seasons_with_slips import differing, with_slips  # noqa: E402
 
 
 def main() -> None:

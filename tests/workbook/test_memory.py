@@ -5,7 +5,7 @@ tests/bench/bench_slips.py does the same for as many as are asked for.
 
 import books
 import pytest
-from slips import differing, with_slips
+from seasons_with_slips import differing, with_slips
 
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW

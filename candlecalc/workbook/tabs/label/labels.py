@@ -49,7 +49,7 @@ TAB = result_tab(
         "high": _side("Label panel high, {length}", "panel_height"),
         "wide": _side("Label panel wide, {length}", "panel_width"),
         "panel": result("Label panel, cm2", "panel_area", height="high", around="wide", shape=text("flat"), needs=("high", "wide"), format="quantity"),
-        "figures_us": look("Figures in the US at least, mm", _in_millimetres(calculated("least_figures_us", area="panel")), "quantity", needs=("panel",)),
+        "figures_us": look("Figures in the US at least, mm", _in_millimetres(calculated("least_figures_us", size="panel")), "quantity", needs=("panel",)),
         "figures_metric": look("Figures in GB and the EU at least, mm", _in_millimetres(calculated("least_figures_metric", net="fill")), "quantity", needs=FILLED),
         "vessel": look("Vessel", as_text(Carry("recipes", "vessel")), width=25),
         "hazards": look("Hazard statements", as_text(Same("hazards", "statements")), width=24),

@@ -131,7 +131,7 @@ TAB = result_tab(
         "fill_wax_row": row_number("Fill weighed with, row", "materials", Own("fill_wax")),
         "fill_density": look("Its density, g/ml", at("materials", "density", "fill_wax_row"), "density", needs=WEIGHED_IN),
         "other_wax": look("In another wax", written("1-(ROUND({row},0)={own})*(N({share})=0)", row="fill_wax_row", own="wax_row", share="share_wax"), "row", needs=WEIGHED_IN),
-        "scaled": result("Weighed fill in this wax, {weight}", "fill_in_another_wax", fill=at("vessels", "fill", "vessel_row"), weighed_in="fill_density", density="blend", needs=(*WEIGHED_IN, "blend"), blank_if=(not_above_zero("other_wax"), not_above_zero("fill_density"))),
+        "scaled": result("Weighed fill in this wax, {weight}", "fill_in_another_wax", fill=at("vessels", "fill", "vessel_row"), measured="fill_density", density="blend", needs=(*WEIGHED_IN, "blend"), blank_if=(not_above_zero("other_wax"), not_above_zero("fill_density"))),
         "as_weighed": look("Fill as weighed, {weight}", at("vessels", "fill", "vessel_row"), "weight", needs=WEIGHED_IN, blank_if=(differs("scaled", ""),)),
         "fill": total("Fill, {weight}", "by_volume", "scaled", "as_weighed", format="weight", needs=POURED),
         "weigh": result("Fill with waste, {weight}", "before_waste", amount="fill", waste=Named("waste"), needs=POURED),
