@@ -26,7 +26,7 @@ def section(tabs, head, lines, columns):
             yield found
 
 
-@pytest.mark.parametrize("seed", [1, 3, 7])
+@pytest.mark.parametrize("seed", [1, 3])
 def test_the_lots_of_a_batch_are_those_of_the_reference(seed):
     made = without_sets(year(seed))
     season = season_of(made)
@@ -45,7 +45,7 @@ def test_the_lots_of_a_batch_are_those_of_the_reference(seed):
         assert {thing: found[thing] for thing in expected} == {thing: lots[0] for thing, lots in expected.items()}
 
 
-@pytest.mark.parametrize("seed", [1, 3, 7])
+@pytest.mark.parametrize("seed", [1, 3])
 def test_no_batch_that_may_hold_a_lot_is_missing(seed):
     made = without_sets(year(seed))
     season = season_of(made)

@@ -53,6 +53,10 @@ def test_two_amounts_that_changed_places_are_found(typed):
     assert len(different) == 2 or found[one] == found[other]
 
 
+IN_THE_OFFICE = YEARS[:2]  # a year takes it seconds to open; tests/bench/compare_years.py does as many as are asked for
+
+
+@pytest.mark.parametrize("typed", IN_THE_OFFICE, indirect=True, ids=["fifo", "average"])
 def test_the_office_comes_to_the_same(typed, office):
     book, tabs = typed
     again = Typed(tabs.year, book.plan, office.recalculated(book.path))
