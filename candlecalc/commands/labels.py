@@ -119,8 +119,8 @@ def _poured(season: Season) -> dict[str, from_season.Poured]:
     from candlecalc.workbook import book
     from candlecalc.workbook.reports.report import Calculated
 
-    # Rows that would stay blank cost time alone; a list in order has two at least.
-    typed = {key: max(2, season.tables.room(key)) for key in season.tables}
+    # Rows that would stay blank cost time alone; a table has one at least.
+    typed = {key: max(1, season.tables.room(key)) for key in season.tables}
     calculated = Calculated(season, book.drafted(season, book.date_of(season), rows_of=typed))
     vessels = {str(row["vessel"]).casefold(): row for _, row in season.rows("vessels")}
     measures = season.measures

@@ -119,6 +119,12 @@ def test_a_workbook_of_other_rows_is_read_and_checked_by_its_own(tmp_path):
     assert run("check", path).output == f"{path}: Numbers agree\n"
 
 
+def test_a_log_of_one_row_is_a_list_in_order_too(tmp_path):
+    path, done = made_of(kept(batches=0, purchases=1), tmp_path, "--rows", "purchases=1")
+    assert done.exit_code == 0, done.output
+    assert run("check", path).output == f"{path}: Numbers agree\n"
+
+
 def test_a_row_below_the_last_of_a_workbook_is_told(tmp_path):
     path, _ = made_of(kept(), tmp_path, "--rows", "purchases=9")
     copy = openpyxl.load_workbook(path)
