@@ -108,6 +108,25 @@ class Rows:
         self.gestures += gestures
 
 
+def torn_or_twice(book, table, part):
+    """(what is done, the rows it is done to), where a row is torn apart, stands twice, or takes another's place.
+
+    `part` is the keys that a row is torn at.
+    """
+    done = Rows(book, table)
+    done.cut(done.last, done.last, to=done.first)
+    yield f"{table}: a row cut onto a filled one", done
+    done = Rows(book, table)
+    done.cut(done.first, done.first, to=done.last + 1, keys=part)
+    yield f"{table}: part of a row cut", done
+    done = Rows(book, table)
+    done.copy(done.first, done.first, to=done.last + 1)
+    yield f"{table}: a row copied", done
+    done = Rows(book, table)
+    done.fill_down(done.first, done.first + 1)
+    yield f"{table}: filled down", done
+
+
 def _place(entry):
     """Where an entry stands in a sorted column: numbers and days before texts, whose capitals are no matter."""
     return (1, entry.casefold()) if isinstance(entry, str) else (0, serial(entry) if isinstance(entry, date) else entry)

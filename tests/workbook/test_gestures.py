@@ -8,7 +8,7 @@ import random
 import books
 import engine
 import pytest
-from gestures import Rows
+from gestures import Rows, torn_or_twice
 
 from candlecalc.season.tables import tables_of
 
@@ -52,18 +52,7 @@ def cases(book):
         done = Rows(book, table)
         done.cut(done.first, done.last, to=done.first + 1)
         yield f"{table}: all rows cut down one", done
-        done = Rows(book, table)
-        done.cut(done.last, done.last, to=done.first)
-        yield f"{table}: a row cut onto a filled one", done
-        done = Rows(book, table)
-        done.cut(done.first, done.first, to=done.last + 1, keys=done.keys[1:3])
-        yield f"{table}: part of a row cut", done
-        done = Rows(book, table)
-        done.copy(done.first, done.first, to=done.last + 1)
-        yield f"{table}: a row copied", done
-        done = Rows(book, table)
-        done.fill_down(done.first, done.first + 1)
-        yield f"{table}: filled down", done
+        yield from torn_or_twice(book, table, Rows(book, table).keys[1:3])
         done = Rows(book, table)
         done.clear(done.first, done.first)
         yield f"{table}: cleared", done

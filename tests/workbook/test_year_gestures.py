@@ -12,7 +12,7 @@ from typing import NamedTuple
 import books
 import engine
 import pytest
-from gestures import Rows
+from gestures import Rows, torn_or_twice
 from libreoffice import Error
 from test_checks import verdicts
 from test_engines import by_gnumeric, differences, spoilt
@@ -139,22 +139,11 @@ def whole(book, tables):
 
 
 def others(book, tables):
-    """The same where a row is torn apart, or stands twice."""
+    """The same where a row is torn apart, stands twice, or takes another's place."""
     for table in (table for table in tables if table in PART):
         first, last = PART[table]
-        done = Rows(book, table)
-        keys = done.keys[done.keys.index(first) : done.keys.index(last) + 1]
-        done.cut(done.first, done.first, to=done.last + 1, keys=keys)
-        yield f"{table}: part of a row cut", done
-        done = Rows(book, table)
-        done.copy(done.first, done.first, to=done.last + 1)
-        yield f"{table}: a row copied", done
-        done = Rows(book, table)
-        done.fill_down(done.first, done.first + 1)
-        yield f"{table}: filled down", done
-        done = Rows(book, table)
-        done.cut(done.last, done.last, to=done.first)
-        yield f"{table}: a row cut onto a filled one", done
+        keys = TABLES[table].keys
+        yield from torn_or_twice(book, table, keys[keys.index(first) : keys.index(last) + 1])
 
 
 def late(records):
