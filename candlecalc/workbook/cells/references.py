@@ -159,6 +159,11 @@ class ByPlan(Expression):
         return fed_by(self.chosen(plan), plan, layout)
 
 
+def if_records(kept: Expression, otherwise: Expression) -> Expression:
+    """What is written in a workbook that keeps the year's records, and what in one that does not."""
+    return ByPlan(lambda plan: kept if plan.records else otherwise)
+
+
 @dataclass(frozen=True)
 class CoinDigits(Expression):
     """How many decimals the workbook's currency has."""
@@ -386,11 +391,6 @@ def in_force(table: str, thing: Given, day: Given) -> Expression:
         key_day=KEY_DAY,
     )
     return written("IF({there}={thing},{row},NA())", there=thing_of(latest), thing=thing, row=line_of(latest))
-
-
-def last_line(table: str, key: str, thing: Given) -> Expression:
-    """The last row of a thing in a list in order: its latest by day. Before it stand the things before."""
-    return written("MATCH(({thing}+1)*{key},{numbers},1)", thing=thing, key=KEY_THING, numbers=Results(table, key))
 
 
 def at_row(table: str, key: str, row: Given) -> Expression:

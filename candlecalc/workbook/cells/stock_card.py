@@ -29,7 +29,7 @@ from candlecalc.workbook.cells.references import (
 
 # What a thing counts in the place where a lot begins: more than there can be of anything.
 KEY_PLACE = Named("key_place")
-HAIR = 0.00005  # a lot that is used up to its very end is not the next one
+HAIR = written("0.00005")  # a lot that is used up to its very end is not the next one
 NUMBERED = ("number",)
 
 
@@ -41,11 +41,13 @@ def by_method(fifo: Expression, average: Expression) -> Expression:
 def stand_in_order(plan: Plan, key: str) -> WorkbookCheck:
     """No line of a list in order may stand below one with a higher number: formulas look it up by halves."""
     there = plan.layouts[key]
+    name = f"{there.title}: lines stand in order"
+    if there.rows == 1:
+        return WorkbookCheck(name, there.title, "0", OVERWRITTEN)
     column = f"${there.letters['number']}$"
     above, below = (
         f"{there.sheet}!{column}{there.first_row + more}:{column}{there.last_row - 1 + more}" for more in (0, 1)
     )
-    name = f"{there.title}: lines stand in order"
     return WorkbookCheck(name, there.title, f"SUMPRODUCT(({below}<{above})*1)", OVERWRITTEN)
 
 
@@ -86,6 +88,18 @@ def same_thing(then: Given, otherwise: Given) -> Expression:
 
 
 NOTHING = written("0")
+
+
+def lines_in_order(log: str, number: str, row: str, thing: str) -> dict[str, Column]:
+    """A log's lines by a number of theirs, and what it holds: their rows, and the rows of what they are of.
+
+    `row` and `thing` are the heads of the two.
+    """
+    return {
+        "number": look("Line's number", in_order(log, number), "row", needs=(), width=16),
+        "line": look(row, line_of("number"), "row", needs=NUMBERED, width=9),
+        "thing": look(thing, thing_of("number"), "row", needs=NUMBERED, width=8),
+    }
 
 
 def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str, str]) -> dict[str, Column]:
@@ -132,9 +146,7 @@ def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str,
     )
     gone = same_thing(by_day, NOTHING)
     return {
-        "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
-        "line": look("Row in its log", line_of("number"), "row", needs=NUMBERED, width=9),
-        "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),
+        **lines_in_order(log, "number", "Row in its log", "Thing, row"),
         "date": look("Date", at(log, "date", "line"), "date", needs=NUMBERED),
         "amount": look(amount[1], at(log, amount[0], "line"), "quantity", needs=NUMBERED),
         "value": look(value[1], at(log, value[0], "line"), "money", needs=NUMBERED),
@@ -189,7 +201,7 @@ def went_columns(log: str, came: str, counts: int) -> dict[str, Column]:
         thing="thing",
         key=KEY_PLACE,
         gone="gone",
-        hair=written(f"{HAIR:.5f}"),
+        hair=HAIR,
         places=found,
     )
     # What went before anything came is at the cost of the first day.

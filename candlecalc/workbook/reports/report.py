@@ -63,13 +63,16 @@ class Calculated:
         """How many rows a table has."""
         return self.plan.layouts[table].rows
 
-    def value(self, table: str, column: str, row: int) -> Any:
-        layout = self.plan.layouts[table]
-        place = FIRST_ROW + row, column_index_from_string(layout.letters[column])
-        value = cell_at(self.tab(layout.title), *place)
-        if isinstance(value, (int, float)) and is_date_format(self._written[layout.title].cell(*place).number_format):
+    def cell(self, title: str, row: int, column: int) -> Any:
+        """The value of a tab's cell, by its place; a day where it is shown as one."""
+        value = cell_at(self.tab(title), row, column)
+        if isinstance(value, (int, float)) and is_date_format(self._written[title].cell(row, column).number_format):
             return from_excel(value).date()
         return value
+
+    def value(self, table: str, column: str, row: int) -> Any:
+        layout = self.plan.layouts[table]
+        return self.cell(layout.title, FIRST_ROW + row, column_index_from_string(layout.letters[column]))
 
     def columns(self, table: str, keys: list[str], rows: list[int]) -> list[dict[str, Any]]:
         """Some columns of some rows, by the columns' heads."""

@@ -3,7 +3,6 @@
 from typing import Any
 
 from openpyxl.cell.cell import ERROR_CODES
-from openpyxl.utils.datetime import from_excel
 
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
@@ -117,18 +116,13 @@ def batches_of(calculated: Calculated) -> list[Record]:
 
 def _section(calculated: Calculated, head: int, lines: int, heads: tuple[str, ...]) -> list[Record]:
     """The lines of a section of Trace that hold something, by its heads."""
-    tab = calculated.tab(trace.TAB.title)
     found = []
     for row in range(head + 1, head + lines + 1):
-        values = [_told(cell_at(tab, row, column)) for column in range(1, len(heads) + 1)]
+        values = [_told(calculated.cell(trace.TAB.title, row, column)) for column in range(1, len(heads) + 1)]
         if any(value is not None for value in values):
             named = zip(heads, values, strict=True)
-            found.append({calculated.plan.head(name): _day_of(name, value) for name, value in named if name})
+            found.append({calculated.plan.head(name): value for name, value in named if name})
     return found
-
-
-def _day_of(head: str, value: Any) -> Any:
-    return from_excel(value).date() if head in trace.DAYS and isinstance(value, (int, float)) else value
 
 
 def _records(calculated: Calculated, table: str, keys: list[str], rows: list[int]) -> list[Record]:

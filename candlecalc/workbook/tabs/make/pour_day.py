@@ -61,6 +61,7 @@ def _line(page: Page, row: int, place: int) -> None:
         value = at(LIST, key, Written(str(place)))
         page.shows(f"{letter}{row}", value, look, number, blank_if=[nothing])
     page.boxes(row, "JK")
+    page.height(row, 24)
 
 
 def _evening(page: Page) -> None:

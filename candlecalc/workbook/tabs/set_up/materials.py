@@ -6,12 +6,12 @@ from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import calculated, look, names_when_ready, result
 from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
-    ByPlan,
     Same,
     Whole,
     at,
     constant,
     expression_of,
+    if_records,
     row_in,
     running,
     text,
@@ -48,8 +48,8 @@ TAB = entry_tab(
         "factor": look("Pack unit, in {weight} or each", at("units", "factor", row_in("units", "pack_unit")), "factor", width=10),
         "size": result("Pack, {weight} or each", "in_unit", size="pack_size", factor="factor", format="quantity"),
         "typed_cost": result("Cost as typed, {money} per {weight} or each", "unit_cost", price="pack_price", size="size", shipping="shipping", tax="tax"),
-        "unit_cost": look("Cost, {money} per {weight} or each", ByPlan(lambda plan: PAID if plan.records else TYPED), "unit_cost"),
-        "stock": look("On hand, {weight} or each", ByPlan(lambda plan: Same("stock", "left") if plan.records else ON_HAND), "quantity"),
+        "unit_cost": look("Cost, {money} per {weight} or each", if_records(PAID, TYPED), "unit_cost"),
+        "stock": look("On hand, {weight} or each", if_records(Same("stock", "left"), ON_HAND), "quantity"),
         "least": look("Order again below, in pack unit, if it is right", or_error(MATERIALS, "reorder_at"), "quantity", needs=("ready", "reorder_at")),
         "reorder": result("Order again below, {weight} or each", "in_unit", size="least", factor="factor", needs=("ready", "least"), format="quantity"),
         # An error where the limit, or what it is of, is not what it takes: it must not count as none.
@@ -61,7 +61,7 @@ TAB = entry_tab(
         "candle_limit": look("Certificate's highest, of candle", or_error(MATERIALS, "certified_limit"), "percent", if_blank=("certified_limit", constant(1))),
         **names_when_ready("material"),
     },
-    also={"changed": words_column("Typed over", ByPlan(lambda plan: CHANGED if plan.records else text("")))},
+    also={"changed": words_column("Typed over", if_records(CHANGED, text("")))},
     checks=(
         Check("+".join(f'(kind="{kind}")' for kind in WEIGHED) + '+(pack_unit="each")=1',
               "pack unit at odds with the kind", "wax, oil and dye go by weight, all else by the piece", "pack_unit"),

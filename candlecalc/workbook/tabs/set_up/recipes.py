@@ -3,7 +3,18 @@
 from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.columns import look, names_when_ready
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Block, ByPlan, Named, Same, Whole, as_text, at, running, text, written
+from candlecalc.workbook.cells.references import (
+    Block,
+    Named,
+    Same,
+    Whole,
+    as_text,
+    at,
+    if_records,
+    running,
+    text,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.recipes_before import FIRST, LAST
@@ -51,7 +62,7 @@ TAB = entry_tab(
     # Where it is mended, and not where it was found.
     also={
         "extras": words_column("Waits for, from Extra parts", EXTRAS_SAY),
-        "changed": words_column("Typed over", ByPlan(lambda plan: CHANGED if plan.records else NOTHING)),
+        "changed": words_column("Typed over", if_records(CHANGED, NOTHING)),
         "checked": words_column("Look at, from Workings", Same("workings", "warnings")),
         "asked": words_column("Is it meant, from Workings", Same("workings", "doubts")),
     },

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.set_up import SETS
 from candlecalc.workbook.cells.columns import READY, Column, look, result, total
-from candlecalc.workbook.cells.references import ByPlan, Names, Whole, at, constant, row_in, running, written
+from candlecalc.workbook.cells.references import Names, Whole, at, constant, if_records, row_in, running, written
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
@@ -28,7 +28,7 @@ TAB = entry_tab(
         "product_row": look(
             "Candle, first row", row_in("recipes", "product", ready=False), "row", needs=("product",), width=8
         ),
-        "packed": look("In packed sets", ByPlan(lambda plan: PACKED if plan.records else NONE), "pieces"),
+        "packed": look("In packed sets", if_records(PACKED, NONE), "pieces"),
         "brought": total("All of it, {money}", *PIECES),
     },
     waits={"product": no_number("brought")},

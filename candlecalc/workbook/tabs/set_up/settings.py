@@ -96,8 +96,6 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
         ("Millimetres in one {length}", "length_mm", measures.length_mm, "factor"),
         ("{temperature} at the freezing point of water", "temp_zero", measures.temp_zero, "count"),
         ("{temperature} for one degree Celsius", "temp_step", measures.temp_step, "count"),
-    ]
-    lines += [
         ("Stock and recipes are shown as of", "as_of", _as_of(draft), "date"),
     ]
     if draft.plan.records:

@@ -6,22 +6,16 @@ from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Expression, Given, Same, sum_where, written
-from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
+from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Same, sum_where, written
+from candlecalc.workbook.cells.stock_card import last_below
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.stock.stock import last_count
+from candlecalc.workbook.tabs.stock.stock import NUMBER, last_count, of_last
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 
-NUMBER = written("({thing}+1)*{key}", thing=OWN_ROW, key=KEY_THING)
 COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW, key=KEY_THING)
 # A product has one line, that of its first row on Recipes.
 FIRST = ("first",)
-
-
-def _last(table: str, key: str, place: Given) -> Expression:
-    return of_same_thing(table, place, key, OWN_ROW)
-
 
 CHECKS = (
     Check(
@@ -50,10 +44,10 @@ TAB = result_tab(
         "in_sets": look("In packed sets", sum_where("sets", "packed", product_row=OWN_ROW), "pieces", needs=FIRST),
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
         "value": look("Value, {money}", written("ROUND({worth}-{spent},{digits})", worth="worth", spent="spent", digits=CoinDigits()), "money_strong", needs=FIRST),
-        "made": look("Made", _last("made", "came", "last"), "pieces", needs=FIRST),
-        "gone": look("Gone", _last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
-        "worth": look("Cost of those made, {money}", _last("made", "worth", "last"), "money", needs=FIRST),
-        "spent": look("Cost of those gone, {money}", _last("out_card", "spent", "last_gone"), "money", needs=FIRST),
+        "made": look("Made", of_last("made", "came", "last"), "pieces", needs=FIRST),
+        "gone": look("Gone", of_last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
+        "worth": look("Cost of those made, {money}", of_last("made", "worth", "last"), "money", needs=FIRST),
+        "spent": look("Cost of those gone, {money}", of_last("out_card", "spent", "last_gone"), "money", needs=FIRST),
         "loose": look("Not in sets", written("{left}-{in_sets}", left="left", in_sets="in_sets"), "pieces", needs=FIRST),
         **last_count(COUNT_NUMBER, written("{more}+{row}", more=KEY_LINE, row=OWN_ROW)),
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),

@@ -24,10 +24,11 @@ from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS
 
+# Above the numbers of all lines of the row's thing, and below those of the next.
 NUMBER = written("({thing}+1)*{key}", thing=OWN_ROW, key=KEY_THING)
 
 
-def _last(table: str, key: str, place: Given) -> Expression:
+def of_last(table: str, key: str, place: Given) -> Expression:
     """What the last line of this thing in a list in order holds; 0 where it has none."""
     return of_same_thing(table, place, key, OWN_ROW)
 
@@ -90,18 +91,18 @@ TAB = result_tab(
     {
         "left": look("Left, {weight} or each", written("ROUND({came}-{gone},6)", came="bought", gone="gone"), "quantity"),
         "value": look("Value, {money}", written("ROUND({paid}-{spent},{digits})", paid="paid", spent="spent", digits=CoinDigits()), "money_strong"),
-        "bought": look("Bought, {weight} or each", _last("lots", "came", "last"), "quantity"),
+        "bought": look("Bought, {weight} or each", of_last("lots", "came", "last"), "quantity"),
         "used": look("Used by batches, {weight} or each", _used(FROM_POURS), "quantity"),
         "taken": look("Taken out, {weight} or each", _used(FROM_MOVES), "quantity"),
         "corrected": look("Taken out by counts", written("ROUND({gone}-{used}-{taken},6)", gone="gone", used="used", taken="taken"), "quantity"),
-        "paid": look("Paid, {money}", _last("lots", "worth", "last"), "money"),
+        "paid": look("Paid, {money}", of_last("lots", "worth", "last"), "money"),
         "date": look("Last bought on", at_row("lots", "date", "last"), "date", needs=KNOWN),
         "unit_cost": look("Last cost, {money} per {weight} or each", LAST_COST, "unit_cost", needs=KNOWN),
         "average": look("Average cost of what is left", written("IF({left}<=0,{last},{value}/{left})", left="left", last="unit_cost", value="value"), "unit_cost", needs=KNOWN),
         "reorder": look("Order again below", REORDER, "quantity"),
         "expiring": look("Use by within 60 days", EXPIRING, "quantity"),
-        "gone": look("Gone, {weight} or each", _last("card", "gone", "last_gone"), "quantity"),
-        "spent": look("Cost of what went, {money}", _last("card", "spent", "last_gone"), "money"),
+        "gone": look("Gone, {weight} or each", of_last("card", "gone", "last_gone"), "quantity"),
+        "spent": look("Cost of what went, {money}", of_last("card", "spent", "last_gone"), "money"),
         **last_count(NUMBER, OWN_ROW),
         "last": look("Last line of what came", last_below("lots", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("card", NUMBER), "row", width=8),

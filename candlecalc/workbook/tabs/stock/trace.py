@@ -4,31 +4,23 @@ A lot that was typed on Used otherwise is noted. Any other is assumed: the one o
 of which there is some. So the batches are listed from the lot before on, each with its lot and how that is known.
 """
 
-from dataclasses import dataclass
-
-from openpyxl.worksheet.worksheet import Worksheet
-
 from candlecalc.season.fields import Field
 from candlecalc.season.tables.stock import BATCH_NUMBER
-from candlecalc.workbook.cells.layout import Layout
 from candlecalc.workbook.cells.references import (
     KEY_DAY,
     KEY_THING,
     Expression,
     Results,
     Whole,
-    Written,
     at,
     at_row,
-    braced,
-    fed_by,
-    written,
 )
 from candlecalc.workbook.cells.stock_card import HAIR, KEY_PLACE, last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS
-from candlecalc.workbook.writing.draft import Draft, Formula
+from candlecalc.workbook.writing.draft import Draft
+from candlecalc.workbook.writing.page import Page, cell, made_of
 from candlecalc.workbook.writing.printed import paper
 from candlecalc.workbook.writing.single_entry import SingleEntry, write_entry
 
@@ -54,52 +46,31 @@ WENT_HEADS = (
     "The lot you look for",
     "Date",
 )
-DAYS = ("Use by", "Poured on", "Date")
 WIDTHS = {"A": 34, "B": 14, "C": 14, "D": 30, "E": 24, "F": 26, "G": 12, **dict.fromkeys("IJKLMNOP", 9)}
-PLACE = Layout("trace", TAB.title, FOOT, {})
 ASSUMED = ("assumed: opened last", "assumed: oldest first")
 
 
-def cell(name: str) -> Expression:
-    """A cell of the tab as it stands."""
-    return Written(braced(name))
+def _shows(page: Page, where: str, value: Expression, number: str = "text", *, if_there: str) -> None:
+    """A result, blank while another cell is blank or holds an error."""
+    shown = made_of('IF(COUNTA({there})*(LEN(IFERROR({there},""))>0)=0,"",{value})', there=if_there, value=value)
+    page.shows(where, shown, "result", number)
 
 
-def made_of(text: str, **inside: str | Expression) -> Expression:
-    return written(text, **{name: cell(one) if isinstance(one, str) else one for name, one in inside.items()})
+def _finds(page: Page, where: str, value: Expression) -> None:
+    """A step on the way, beside the page: blank where nothing is found."""
+    page.shows(where.replace("$", ""), made_of('IFERROR({value},"")', value=value), "note", "row")
 
 
-@dataclass(frozen=True)
-class Page:
-    """The tab, and the workbook it belongs to."""
-
-    draft: Draft
-    sheet: Worksheet
-
-    def shows(
-        self, where: str, value: Expression, number: str = "text", look: str = "result", *, if_there: str
-    ) -> None:
-        """A result, blank while another cell is blank or holds an error."""
-        shown = made_of('IF(COUNTA({there})*(LEN(IFERROR({there},""))>0)=0,"",{value})', there=if_there, value=value)
-        self.draft.put(self.sheet[where], Formula("=" + shown.spell(self.draft.plan, PLACE)), look, number)
-        self.draft.read.setdefault(TAB.title, set()).update(fed_by(shown, self.draft.plan, PLACE))
-
-    def finds(self, where: str, value: Expression) -> None:
-        """A step on the way, beside the page: blank where nothing is found."""
-        shown = made_of('IFERROR({value},"")', value=value)
-        self.draft.put(self.sheet[where], Formula("=" + shown.spell(self.draft.plan, PLACE)), "note", "row")
-        self.draft.read.setdefault(TAB.title, set()).update(fed_by(shown, self.draft.plan, PLACE))
-
-    def heads(self, row: int, words: str, heads: tuple[str, ...]) -> None:
-        self.draft.put(self.sheet[f"A{row - 1}"], words, "section")
-        for letter, head in zip("ABCDEFG", heads, strict=True):
-            self.draft.put(self.sheet[f"{letter}{row}"], self.draft.plan.head(head) or None, "head", wrap=True)
-        self.sheet.row_dimensions[row].height = 32
+def _heads(page: Page, row: int, words: str, heads: tuple[str, ...]) -> None:
+    page.put(f"A{row - 1}", words, "section")
+    for letter, head in zip(page.columns, heads, strict=True):
+        page.put(f"{letter}{row}", head or None, "head", wrap=True)
+    page.height(row, 32)
 
 
 def write(draft: Draft) -> None:
     sheet = draft.tab(TAB, portrait=False)
-    page = Page(draft, sheet)
+    page = Page(draft, TAB, sheet, "ABCDEFG")
     for letter, width in WIDTHS.items():
         sheet.column_dimensions[letter].width = width
     typed = {}
@@ -123,8 +94,8 @@ POUR = f"$J${FIRST_PICK}"  # the row of the batch on the Batch log
 
 
 def _batch(page: Page) -> None:
-    page.finds(POUR.replace("$", ""), made_of("MATCH({batch},{batches},0)", batch=f"$C${FIRST_PICK}", batches=Whole("pours", "batch")))  # fmt: skip
-    page.heads(PARTS, "What went into the batch", PART_HEADS)
+    _finds(page, POUR, made_of("MATCH({batch},{batches},0)", batch=f"$C${FIRST_PICK}", batches=Whole("pours", "batch")))  # fmt: skip
+    _heads(page, PARTS, "What went into the batch", PART_HEADS)
     for row in range(PARTS + 1, PARTS + PART_LINES + 1):
         line = made_of(
             "IF({nth}>{parts},1/0,{start}+{nth})",
@@ -133,16 +104,19 @@ def _batch(page: Page) -> None:
             start=at("pours", "start", cell(POUR)),
         )
         used = f"$I{row}"
-        page.finds(f"I{row}", line)
-        page.finds(f"J{row}", made_of("MATCH({number},{numbers},1)", number=at_row("used", "number", cell(used)), numbers=Results("card", "number")))  # fmt: skip
+        _finds(page, f"I{row}", line)
+        _finds(page, f"J{row}", made_of("MATCH({number},{numbers},1)", number=at_row("used", "number", cell(used)), numbers=Results("card", "number")))  # fmt: skip
         for letter, key, shown in (("A", "material", "text"), ("B", "amount", "quantity"), ("C", "cost", "money")):
-            page.shows(f"{letter}{row}", at_row("used", key, cell(used)), shown, if_there=used)
+            _shows(page, f"{letter}{row}", at_row("used", key, cell(used)), shown, if_there=used)
         _lots_of_line(page, row, used, otherwise=at_row("used", "otherwise", cell(used)))
-        page.shows(
-            f"F{row}", made_of('{name}&""', name=at("purchases", "supplier", cell(f"$O{row}"))), if_there=f"$O{row}"
+        _shows(
+            page,
+            f"F{row}",
+            made_of('{name}&""', name=at("purchases", "supplier", cell(f"$O{row}"))),
+            if_there=f"$O{row}",
         )
         use_by = made_of('IF({day}="","",{day})', day=at("purchases", "expiry", cell(f"$O{row}")))
-        page.shows(f"G{row}", use_by, "date", if_there=f"$O{row}")
+        _shows(page, f"G{row}", use_by, "date", if_there=f"$O{row}")
 
 
 def _lots_of_line(page: Page, row: int, there: str, otherwise: Expression) -> None:
@@ -152,10 +126,10 @@ def _lots_of_line(page: Page, row: int, there: str, otherwise: Expression) -> No
     place = cell(f"$J{row}")
     thing, number = at_row("card", "thing", place), at_row("card", "number", place)
     gone = at_row("card", "gone", place)
-    page.finds(f"K{row}", made_of('IF({otherwise}=0,"",{lot})', otherwise=otherwise, lot=at("instead", "lot_row", otherwise)))  # fmt: skip
+    _finds(page, f"K{row}", made_of('IF({otherwise}=0,"",{lot})', otherwise=otherwise, lot=at("instead", "lot_row", otherwise)))  # fmt: skip
     opened = last_below("opened", made_of("(INT({number}/{key})+1)*{key}", number=number, key=KEY_DAY))
-    page.finds(f"P{row}", opened)
-    page.finds(f"L{row}", of_same_thing("opened", cell(f"$P{row}"), "line", thing))
+    _finds(page, f"P{row}", opened)
+    _finds(page, f"L{row}", of_same_thing("opened", cell(f"$P{row}"), "line", thing))
     before = made_of(
         "IF({place}=1,0,IF({above}={thing},{gone},0))",
         place=place,
@@ -163,15 +137,18 @@ def _lots_of_line(page: Page, row: int, there: str, otherwise: Expression) -> No
         thing=thing,
         gone=at_row("card", "gone", made_of("MAX(1,{place}-1)", place=place)),
     )
-    page.finds(f"M{row}", _lot_at(thing, made_of("{before}+{hair}", before=before, hair=f"{HAIR:.5f}")))
-    page.finds(f"N{row}", made_of("MAX({first},{last})", first=f"$M{row}", last=_lot_at(thing, made_of("{gone}-{hair}", gone=gone, hair=f"{HAIR:.5f}"))))  # fmt: skip
-    page.finds(f"O{row}", made_of('IF({noted}<>"",{noted},IF(N({opened})>0,{opened},{oldest}))', noted=f"$K{row}", opened=f"$L{row}", oldest=at_row("lots", "line", cell(f"$M{row}"))))  # fmt: skip
+    _finds(page, f"M{row}", _lot_at(thing, made_of("{before}+{hair}", before=before, hair=HAIR)))
+    _finds(page, f"N{row}", made_of("MAX({first},{last})", first=f"$M{row}", last=_lot_at(thing, made_of("{gone}-{hair}", gone=gone, hair=HAIR))))  # fmt: skip
+    _finds(page, f"O{row}", made_of('IF({noted}<>"",{noted},IF(N({opened})>0,{opened},{oldest}))', noted=f"$K{row}", opened=f"$L{row}", oldest=at_row("lots", "line", cell(f"$M{row}"))))  # fmt: skip
     several = made_of('IF(({noted}="")*(N({opened})=0)*({last}>{first}),"  to  "&{name},"")', noted=f"$K{row}", opened=f"$L{row}", first=f"$M{row}", last=f"$N{row}", name=_name(at_row("lots", "line", cell(f"$N{row}"))))  # fmt: skip
-    page.shows(
-        f"D{row}", made_of("{first}&{several}", first=_name(cell(f"$O{row}")), several=several), if_there=f"$O{row}"
+    _shows(
+        page,
+        f"D{row}",
+        made_of("{first}&{several}", first=_name(cell(f"$O{row}")), several=several),
+        if_there=f"$O{row}",
     )
     known = made_of(f'IF({{noted}}<>"","noted",IF(N({{opened}})>0,"{ASSUMED[0]}","{ASSUMED[1]}"))', noted=f"$K{row}", opened=f"$L{row}")  # fmt: skip
-    page.shows(f"E{row}", known, if_there=there)
+    _shows(page, f"E{row}", known, if_there=there)
 
 
 def _lot_at(thing: Expression, amount: Expression) -> Expression:
@@ -193,62 +170,69 @@ THING, LOT_ROW, LOT_PLACE, FIRST_LINE, LAST_LINE = (f"$J${row}" for row in range
 def _lot(page: Page, typed: str) -> None:
     """Where the lot that is looked for stands, and the lines of what went of its material from the lot before on."""
 
-    def finds(where: str, value: Expression) -> None:
-        page.finds(where.replace("$", ""), value)
-
-    finds(THING, made_of("MATCH({name},{names},0)", name=f"$C${FIRST_PICK + 1}", names=Whole("materials", "material")))
+    _finds(
+        page,
+        THING,
+        made_of("MATCH({name},{names},0)", name=f"$C${FIRST_PICK + 1}", names=Whole("materials", "material")),
+    )
     lot = made_of('{thing}&"|"&{lot}', thing=THING, lot=typed)
-    finds(LOT_ROW, made_of("MATCH({lot},{lots},0)", lot=lot, lots=Whole("purchases", "lot_name")))
-    finds(LOT_PLACE, made_of("MATCH({row},{rows},0)", row=LOT_ROW, rows=Results("lots", "line")))
+    _finds(page, LOT_ROW, made_of("MATCH({lot},{lots},0)", lot=lot, lots=Whole("purchases", "lot_name")))
+    _finds(page, LOT_PLACE, made_of("MATCH({row},{rows},0)", row=LOT_ROW, rows=Results("lots", "line")))
     begins, ends = (
         last_below("card", made_of("({thing}+{more})*{key}", thing=THING, more=more, key=KEY_THING)) for more in "01"
     )
-    finds(LAST_LINE, ends)
+    _finds(page, LAST_LINE, ends)
     before = made_of("MAX(1,{place}-1)", place=LOT_PLACE)
     earlier = made_of("IF({of}={thing},{before},{place})", of=at_row("lots", "thing", before), thing=THING, before=before, place=LOT_PLACE)  # fmt: skip
-    start = made_of("{came}-{amount}+{hair}", came=at_row("lots", "came", earlier), amount=at_row("lots", "amount", earlier), hair=f"{HAIR:.5f}")  # fmt: skip
+    start = made_of("{came}-{amount}+{hair}", came=at_row("lots", "came", earlier), amount=at_row("lots", "amount", earlier), hair=HAIR)  # fmt: skip
     gone = Results("card", "gone")
     oldest = made_of("IFERROR(MATCH({start},INDEX({gone},{begins}+1):INDEX({gone},{last}),1),0)", start=start, gone=gone, begins=begins, last=LAST_LINE)  # fmt: skip
     by_day = last_below("card", made_of("{thing}*{key_thing}+{day}*{key_day}", thing=THING, key_thing=KEY_THING, key_day=KEY_DAY, day=at("purchases", "opened", cell(LOT_ROW))))  # fmt: skip
     opened = made_of('IF({day}="",{lines},{by_day}-{begins})', day=at("purchases", "opened", cell(LOT_ROW)), lines=LAST_LINE, by_day=by_day, begins=begins)  # fmt: skip
-    finds(FIRST_LINE, made_of("{begins}+1+MAX(0,MIN({oldest},{opened}))", begins=begins, oldest=oldest, opened=opened))
+    _finds(
+        page,
+        FIRST_LINE,
+        made_of("{begins}+1+MAX(0,MIN({oldest},{opened}))", begins=begins, oldest=oldest, opened=opened),
+    )
 
 
 def _noted(page: Page) -> None:
-    page.heads(NOTED, "Batches for which this lot was noted", NOTED_HEADS)
+    _heads(page, NOTED, "Batches for which this lot was noted", NOTED_HEADS)
     rows = Whole("instead", "lot_row")
     last = made_of("ROWS({rows})", rows=rows)
     for row in range(NOTED + 1, NOTED + NOTED_LINES + 1):
         above = f"$I{row - 1}" if row > NOTED + 1 else "1"
         following = made_of("INDEX({rows},{above}+1):INDEX({rows},{last})", rows=rows, above=above, last=last)
-        page.finds(
-            f"I{row}", made_of("{above}+MATCH({lot}*1,{following},0)", above=above, lot=LOT_ROW, following=following)
+        _finds(
+            page,
+            f"I{row}",
+            made_of("{above}+MATCH({lot}*1,{following},0)", above=above, lot=LOT_ROW, following=following),
         )
         batch = at("instead", "batch", cell(f"$I{row}"))
-        page.finds(f"J{row}", made_of("MATCH({batch},{batches},0)", batch=batch, batches=Whole("pours", "batch")))
+        _finds(page, f"J{row}", made_of("MATCH({batch},{batches},0)", batch=batch, batches=Whole("pours", "batch")))
         for letter, key, shown in (
             ("A", "product", "text"),
             ("B", "batch", "row"),
             ("C", "good", "pieces"),
             ("G", "date", "date"),
         ):
-            page.shows(f"{letter}{row}", at("pours", key, cell(f"$J{row}")), shown, if_there=f"$J{row}")
+            _shows(page, f"{letter}{row}", at("pours", key, cell(f"$J{row}")), shown, if_there=f"$J{row}")
         used = made_of(
             'INDEX({names},{row})&""',
             names=Whole("materials", "material"),
             row=at("instead", "used_row", cell(f"$I{row}")),
         )
-        page.shows(f"D{row}", used, if_there=f"$J{row}")
+        _shows(page, f"D{row}", used, if_there=f"$J{row}")
 
 
 def _went(page: Page, row: int) -> None:
     if row == WENT + 1:
-        page.heads(WENT, "What went of the material, from the lot before on. Lots that were not noted are assumed: any of these may hold it", WENT_HEADS)  # fmt: skip
+        _heads(page, WENT, "What went of the material, from the lot before on. Lots that were not noted are assumed: any of these may hold it", WENT_HEADS)  # fmt: skip
     line = made_of("IF(({lot}>0)*({first}+{nth}>{last}),1/0,{first}+{nth})", lot=LOT_PLACE, first=FIRST_LINE, nth=str(row - WENT - 1), last=LAST_LINE)  # fmt: skip
     there = f"$J{row}"
-    page.finds(f"J{row}", line)
+    _finds(page, f"J{row}", line)
     number = at_row("card", "number", cell(there))
-    page.finds(f"I{row}", made_of("MOD({number},{key})", number=number, key=KEY_DAY))
+    _finds(page, f"I{row}", made_of("MOD({number},{key})", number=number, key=KEY_DAY))
     used = cell(f"$I{row}")
     what, source = at("used", "what", used), at("used", "source", used)
     why = made_of(
@@ -257,10 +241,10 @@ def _went(page: Page, row: int) -> None:
         product=at("pours", "product", source),
         kind=at("moves", "kind", source),
     )
-    page.shows(f"A{row}", why, if_there=there)
-    page.shows(f"B{row}", at("used", "batch", used), "row", if_there=there)
-    page.shows(f"C{row}", at("used", "amount", used), "quantity", if_there=there)
-    page.shows(f"G{row}", made_of("INT(MOD({number},{thing})/{day})", number=number, thing=KEY_THING, day=KEY_DAY), "date", if_there=there)  # fmt: skip
+    _shows(page, f"A{row}", why, if_there=there)
+    _shows(page, f"B{row}", at("used", "batch", used), "row", if_there=there)
+    _shows(page, f"C{row}", at("used", "amount", used), "quantity", if_there=there)
+    _shows(page, f"G{row}", made_of("INT(MOD({number},{thing})/{day})", number=number, thing=KEY_THING, day=KEY_DAY), "date", if_there=there)  # fmt: skip
     _lots_of_line(page, row, there, otherwise=at("used", "otherwise", used))
     is_it = made_of(
         'IF(({noted}="")*(N({opened})=0)*({first}<={place})*({place}<={last})+({row}={lot})*(({noted}<>"")+(N({opened})>0)>0)>0,"this lot","")',
@@ -272,7 +256,7 @@ def _went(page: Page, row: int) -> None:
         row=f"$O{row}",
         lot=LOT_ROW,
     )
-    page.shows(f"F{row}", is_it, if_there=f"$O{row}")
+    _shows(page, f"F{row}", is_it, if_there=f"$O{row}")
 
 
 register(TAB, __name__, 70, write=write, records=True)

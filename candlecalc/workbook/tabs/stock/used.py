@@ -7,7 +7,6 @@ from collections.abc import Mapping
 
 from candlecalc.season.tables.stock import COUNTS, MOVES, POURS
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
     Expression,
     Named,
@@ -21,46 +20,37 @@ from candlecalc.workbook.cells.references import (
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Room, Shown, register
+from candlecalc.workbook.tabs.working.from_logs import LINE, WHAT, by_source, cost_in, of_log
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE, OF_EXTRAS
 
 LINES_OF_A_BATCH = 6  # that there is room for: a wax, an oil, a vessel, a lid, a wick, a label
 FROM_POURS, FROM_MOVES, FROM_COUNTS = 1, 2, 3
-LINE = written("({row}-1)", row=OWN_ROW)
 POURED, MOVED = Named("lines_of_pours"), Named("material_moves")
-WHAT = ("what",)
-
-
-def _by_source(pours: Expression, moves: Expression, counts: Expression) -> Expression:
-    return written("CHOOSE({what},{pours},{moves},{counts})", what="what", pours=pours, moves=moves, counts=counts)
 
 
 def _of_pours(value: str, **inside: Expression) -> Expression:
     return written(f'IF({{what}}={FROM_POURS},{value},"")', what="what", **inside)
 
 
-def _of_log(table: str, key: str) -> Expression:
-    return at(table, key, "source")
-
-
 KIND = written('IF({line}>{all},"",1+({line}>{poured})+({line}>{poured}+{moved}))', line=LINE, all=Named("used_lines"), poured=POURED, moved=MOVED)  # fmt: skip
 SOURCE = written(
     "{found}+1",
-    found=_by_source(
+    found=by_source(
         written("MATCH({line}-1,{starts},1)", line=LINE, starts=Results("pours", "start")),
         written("MATCH({line}-{poured},{lines},0)", line=LINE, poured=POURED, lines=Results("moves", "nth_material")),
         written("MATCH({line}-{poured}-{moved},{lines},0)", line=LINE, poured=POURED, moved=MOVED, lines=Results("counts", "nth_material")),
     ),
 )  # fmt: skip
-NTH = written("({line}-{start})", line=LINE, start=_of_log("pours", "start"))
+NTH = written("({line}-{start})", line=LINE, start=of_log("pours", "start"))
 # The parts that the recipe names come first, then what else goes with the product.
 PART_NUMBER = written(
     "IF({nth}>{named},({first}+{more})*{key}-{named},{recipe}*{key})+{nth}",
     nth=NTH,
-    named=_of_log("pours", "named_parts"),
-    first=_of_log("pours", "product_row"),
+    named=of_log("pours", "named_parts"),
+    first=of_log("pours", "product_row"),
     more=written(str(OF_EXTRAS)),
     key=KEY_LINE,
-    recipe=_of_log("pours", "recipe"),
+    recipe=of_log("pours", "recipe"),
 )
 PART = _of_pours("MATCH({number},{numbers},0)", number=PART_NUMBER, numbers=Results("lines", "number"))
 # A row of Used otherwise that is not right may be of any line: each is an error until it is.
@@ -69,20 +59,19 @@ OTHERWISE = written(
     what="what", batch="batch", key=KEY_LINE, planned=at_row("lines", "material", "part"), numbers=Whole("instead", "number"),
     ready=Results("instead", "ready"),
 )  # fmt: skip
-THING = _by_source(
+THING = by_source(
     written("IF({otherwise}=0,{planned},{other})", otherwise="otherwise", planned=at_row("lines", "material", "part"), other=at("instead", "used_row", "otherwise")),
-    _of_log("moves", "material_row"),
-    _of_log("counts", "material_row"),
+    of_log("moves", "material_row"),
+    of_log("counts", "material_row"),
 )  # fmt: skip
 WEIGHED = written(
     "IF({otherwise}=0,0,SUM({amount}))", otherwise="otherwise", amount=at("instead", "amount", "otherwise")
 )
-BY_RECIPE = written("{each}*{pieces}", each=at_row("lines", "amount", "part"), pieces=_of_log("pours", "pieces"))
-AMOUNT = written("ROUND({amount},9)", amount=_by_source(
-    written("IF({weighed}>0,{weighed},{by_recipe})", weighed=WEIGHED, by_recipe=BY_RECIPE), _of_log("moves", "amount"), _of_log("counts", "counted"),
+BY_RECIPE = written("{each}*{pieces}", each=at_row("lines", "amount", "part"), pieces=of_log("pours", "pieces"))
+AMOUNT = written("ROUND({amount},9)", amount=by_source(
+    written("IF({weighed}>0,{weighed},{by_recipe})", weighed=WEIGHED, by_recipe=BY_RECIPE), of_log("moves", "amount"), of_log("counts", "counted"),
 ))  # fmt: skip
-DAY = _by_source(*(_of_log(table, "date") for table in ("pours", "moves", "counts")))
-IN_ORDER = written("MATCH({number},{numbers},1)", number="number", numbers=Results("card", "number"))
+DAY = by_source(*(of_log(table, "date") for table in ("pours", "moves", "counts")))
 
 
 def _rows(rows_of: Mapping[str, int]) -> int:
@@ -96,10 +85,10 @@ TAB = lines_tab(
     "used",
     POURS,
     {
-        "batch": look("Batch number", _of_pours("{batch}", batch=_of_log("pours", "batch")), "row", needs=WHAT, width=10),
+        "batch": look("Batch number", _of_pours("{batch}", batch=of_log("pours", "batch")), "row", needs=WHAT, width=10),
         "material": look("Material", as_text(at("materials", "material", "thing")), needs=WHAT, width=30),
         "amount": look("Amount, {weight} or each", AMOUNT, "quantity", needs=WHAT),
-        "cost": look("Cost, {money}", at_row("card", "cost", IN_ORDER), "money", needs=WHAT),
+        "cost": look("Cost, {money}", cost_in("card"), "money", needs=WHAT),
         "what": look("From: 1 Batch log, 2 Taken out, 3 Counts", KIND, "row", needs=(), width=9),
         "source": look("Row there", SOURCE, "row", needs=WHAT, width=7),
         "part": look("Line of the recipe", PART, "row", needs=WHAT, width=8),

@@ -4,51 +4,39 @@ from collections.abc import Mapping
 
 from candlecalc.season.tables.stock import COUNTS, MOVES
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
-    Expression,
     Named,
     Results,
     Whole,
     at,
-    at_row,
     line_key,
     written,
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Room, register
+from candlecalc.workbook.tabs.working.from_logs import LINE, WHAT, by_source, cost_in, of_log
 
 FROM_MOVES, FROM_COUNTS = 1, 2
-LINE = written("({row}-1)", row=OWN_ROW)
 MOVED = Named("product_moves")
-WHAT = ("what",)
 ROOM_FOR_SETS = 2  # lines there is room for, for each line of Taken out
 
 
-def _by_source(moves: Expression, counts: Expression) -> Expression:
-    return written("CHOOSE({what},{moves},{counts})", what="what", moves=moves, counts=counts)
-
-
-def _of_log(table: str, key: str) -> Expression:
-    return at(table, key, "source")
-
-
-SOURCE = written("{found}+1", found=_by_source(
+SOURCE = written("{found}+1", found=by_source(
     written("MATCH({line}-1,{starts},1)", line=LINE, starts=Results("moves", "start")),
     written("MATCH({line}-{moved},{lines},0)", line=LINE, moved=MOVED, lines=Results("counts", "nth_product")),
 ))  # fmt: skip
 # Of a set's lines the first is the set itself, which has no row on Sets.
-NTH = written("{line}-{start}-1", line=LINE, start=_of_log("moves", "start"))
+NTH = written("{line}-{start}-1", line=LINE, start=of_log("moves", "start"))
 SET_LINE = written(
     f'IF({{what}}={FROM_MOVES},IF({{nth}}=0,0,MATCH({{set}}&" "&{{nth}},{{keys}},0)),0)',
-    what="what", nth=NTH, set=_of_log("moves", "holds"), keys=Whole("sets", "key"),
+    what="what", nth=NTH, set=of_log("moves", "holds"), keys=Whole("sets", "key"),
 )  # fmt: skip
 CANDLE = at("sets", "product_row", "set_line")
-THING = written("IF({set_line}>0,{candle},{own})", set_line="set_line", candle=CANDLE, own=_by_source(_of_log("moves", "product_row"), _of_log("counts", "product_row")))  # fmt: skip
-AMOUNT = _by_source(written("{amount}*IF({set_line}=0,1,{count})", amount=_of_log("moves", "amount"), set_line="set_line", count=at("sets", "count", "set_line")), _of_log("counts", "counted"))  # fmt: skip
+THING = written("IF({set_line}>0,{candle},{own})", set_line="set_line", candle=CANDLE, own=by_source(of_log("moves", "product_row"), of_log("counts", "product_row")))  # fmt: skip
+AMOUNT = by_source(written("{amount}*IF({set_line}=0,1,{count})", amount=of_log("moves", "amount"), set_line="set_line", count=at("sets", "count", "set_line")), of_log("counts", "counted"))  # fmt: skip
 
 
-DAY = _by_source(_of_log("moves", "date"), _of_log("counts", "date"))
+DAY = by_source(of_log("moves", "date"), of_log("counts", "date"))
 
 
 def _rows(rows_of: Mapping[str, int]) -> int:
@@ -68,7 +56,7 @@ TAB = lines_tab(
         "thing": look("Product's first row", THING, "row", needs=WHAT, width=8),
         "amount": look("Pieces", AMOUNT, "quantity", needs=WHAT),
         "number": look("Line's number", line_key("thing", DAY), "row", needs=WHAT, width=16),
-        "cost": look("Cost, {money}", at_row("out_card", "cost", written("MATCH({number},{numbers},1)", number="number", numbers=Results("out_card", "number"))), "money", needs=WHAT),
+        "cost": look("Cost, {money}", cost_in("out_card"), "money", needs=WHAT),
     },
     _rows,
 )  # fmt: skip

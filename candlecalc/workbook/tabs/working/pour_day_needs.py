@@ -1,35 +1,13 @@
 """The Pour day needs tab: what the whole evening takes of each material, and what is short."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass
-
 from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook.cells.columns import look, result
-from candlecalc.workbook.cells.layout import OWN_ROW, Layout, Plan
-from candlecalc.workbook.cells.references import Above, Expression, Same, Source, written
+from candlecalc.workbook.cells.layout import OWN_ROW
+from candlecalc.workbook.cells.references import Above, Block, Same, written
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.made_of import PARTS
 from candlecalc.workbook.tabs.working.pour_day_steps import KEY as STEPS
-
-
-@dataclass(frozen=True)
-class Block(Expression):
-    """The rows of several columns side by side of a tab where nobody types."""
-
-    table: str
-    first: str
-    last: str
-
-    def spell(self, plan: Plan, layout: Layout) -> str:
-        there = plan.layouts[self.table]
-        start, end = there.results(self.first).partition(":")[0], there.own_results(self.last).partition(":")[2]
-        return f"{start}:{end}"
-
-    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
-        keys = list(plan.layouts[self.table].letters)
-        return [(self.table, key) for key in keys[keys.index(self.first) : keys.index(self.last) + 1]]
-
 
 FIRST, *_, LAST = PARTS
 NEEDED = written(

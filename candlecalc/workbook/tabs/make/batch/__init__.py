@@ -7,6 +7,7 @@ from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.tabs.make.batch import head, parts, work
 from candlecalc.workbook.tabs.make.batch.card import (
     CANDLE_LINES,
+    COLUMNS,
     COSTS,
     COUNTING,
     DO,
@@ -56,7 +57,7 @@ def write(draft: Draft) -> None:
     sheet = draft.tab(TAB, portrait=True, master="I1")
     for letter, width in WIDTHS.items():
         sheet.column_dimensions[letter].width = width
-    card = Card(draft, sheet)
+    card = Card(draft, TAB, sheet, COLUMNS)
     for section in (head, parts, work):
         section.write(card)
     sheet.print_area = f"A1:J{FOOT}"

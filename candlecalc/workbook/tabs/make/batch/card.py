@@ -1,30 +1,23 @@
 """The bench card being written: where its sections stand, and how a cell of it is put."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-
-from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.columns import calculated
-from candlecalc.workbook.cells.layout import Layout
 from candlecalc.workbook.cells.references import (
     Expression,
     Named,
     Whole,
-    Written,
     at,
     blank,
-    braced,
-    fed_by,
     standing,
     text,
-    unless,
-    written,
 )
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.working.made_of import COUNTED, PARTS, WEIGHED
-from candlecalc.workbook.writing.draft import Draft, Formula, ruled_where
+from candlecalc.workbook.writing.draft import ruled_where
+from candlecalc.workbook.writing.page import Page, Part, made_of, part
 
 TAB = Tab("Batch", "output", "The bench card: pick a product, say how many, weigh and tick.")
 
@@ -44,18 +37,6 @@ FOOT = NOTES + NOTE_LINES
 COLUMNS = "ABCDEFGHIJ"
 BOXES = "IJ"  # to write in by hand
 WORDS = "A" + BOXES  # columns of words; the others hold numbers
-
-
-Part = str | Expression  # cells of the card are named as they stand: B8
-
-
-def part(given: Part) -> Expression:
-    return Written(braced(given)) if isinstance(given, str) else given
-
-
-def made_of(text: str, **inside: Part) -> Expression:
-    """A formula's text with cells and expressions in it, each where its name stands between braces."""
-    return written(text, **{name: part(given) for name, given in inside.items()})
 
 
 def asked(function: str, **arguments: Part) -> Expression:
@@ -85,53 +66,17 @@ def typed(letter: str, sheet: str = "") -> str:
 
 
 @dataclass(frozen=True)
-class Card:
-    """The tab, and the workbook it belongs to."""
-
-    draft: Draft
-    sheet: Worksheet
-
-    def put(self, cell: str, value: object, look: str, number: str = "text") -> None:
-        self.draft.put(self.sheet[cell], value, look, number)
-
-    def shows(self, cell: str, value: Part, look: str, number: str = "text", *, blank_if: Sequence[Part] = ()) -> None:
-        """A result: blank while a test holds, each asked only where those before it do not hold."""
-        shown = part(value)
-        for test in reversed(blank_if):
-            shown = unless([part(test)], shown)
-        self.put(cell, self._formula(shown), look, number)
-
-    def _formula(self, shown: Expression) -> Formula:
-        self.draft.read.setdefault(TAB.title, set()).update(fed_by(shown, self.draft.plan, PLACE))
-        return Formula(f"={shown.spell(self.draft.plan, PLACE)}")
-
-    def name(self, name: str, cell: str) -> None:
-        self.draft.name(name, TAB.title, cell)
-
-    def boxes(self, row: int, letters: Iterable[str] = BOXES, *, where: str = "") -> None:
-        """Room to write by hand; only where a test holds, if there is one."""
-        for letter in letters:
-            self.put(f"{letter}{row}", None, "write_where" if where else "write")
-            if where:
-                ruled_where(self.sheet, f"{letter}{row}", where, box=True)
+class Card(Page):
+    """The card, whose lines are ruled only where they say something."""
 
     def line(self, row: int, letters: str, where: str) -> None:
         """A line under cells, where a test holds: a row that says nothing has none."""
         ruled_where(self.sheet, f"{letters[0]}{row}:{letters[-1]}{row}", where)
 
-    def height(self, row: int, points: float) -> None:
-        self.sheet.row_dimensions[row].height = points
-
-    def section(self, row: int, heads: Sequence[Part], *, words: str = WORDS, tall: bool = False) -> None:
-        """The heads of a section over all columns, those of words to the left; tall ones take two lines."""
-        for letter, head in zip(COLUMNS, [*heads, *[""] * (len(COLUMNS) - len(heads))], strict=True):
-            side = "text" if letter in words else "before"
-            text = self.draft.plan.head(head) or None if isinstance(head, str) else self._formula(head)
-            self.draft.put(self.sheet[f"{letter}{row}"], text, "section", side, wrap=tall)
-        self.height(row, 34 if tall else 20)
-
-
-PLACE = Layout("batch", TAB.title, FOOT, {})
+    def section(
+        self, row: int, heads: Sequence[Part], words: str = WORDS, *, numbers: str = "before", tall: bool = False
+    ) -> None:
+        super().section(row, heads, words, numbers=numbers, tall=tall)
 
 
 def of(table: str, key: str, row: Part = ROW) -> Expression:

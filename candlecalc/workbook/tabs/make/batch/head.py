@@ -6,6 +6,7 @@ from candlecalc.season.season import Row, Season
 from candlecalc.workbook.cells.entries import valid_number
 from candlecalc.workbook.cells.references import Expression, Named, Whole, as_text
 from candlecalc.workbook.tabs.make.batch.card import (
+    BOXES,
     COLUMNS,
     ENOUGH,
     FEWER,
@@ -22,16 +23,15 @@ from candlecalc.workbook.tabs.make.batch.card import (
     SAID,
     WEIGH,
     Card,
-    Part,
     asked,
     empty,
-    made_of,
     of,
     of_material,
     typed,
     words_unless_set,
 )
 from candlecalc.workbook.writing.draft import turns_red
+from candlecalc.workbook.writing.page import Part, made_of
 from candlecalc.workbook.writing.validation import add_validation
 
 MANY = Term("", "how many", low=1.0, high=100000.0, whole=True)
@@ -75,7 +75,7 @@ def write(card: Card) -> None:
 
 def _pick(card: Card) -> None:
     picked = card.draft.picked or _first(card.draft.season)
-    card.put(f"A{PICK}", picked["product"], "big_entry")
+    card.draft.put(card.sheet[f"A{PICK}"], picked["product"], "big_entry")  # as it was typed
     card.put(f"B{PICK}", "make", "label", "before")  # formulas reach the entries by it
     card.put(f"C{PICK}", picked["count"], "big_entry", "count")
     card.put(f"D{PICK}", "pieces", "label")
@@ -83,7 +83,7 @@ def _pick(card: Card) -> None:
     card.put(f"I{PICK}", picked["date"], "entry", "date")
     card.shows(f"E{PICK}", as_text(of("recipes", "tag")), "note", blank_if=[empty(ROW)])
     card.put(f"H{ENOUGH}", "batch no.", "label", "before")
-    card.boxes(ENOUGH)
+    card.boxes(ENOUGH, BOXES)
     if card.draft.plan.records:  # the number that the batch will have on the log
         following = made_of("MAX({numbers})+1", numbers=Whole("pours", "batch"))
         card.shows(f"I{ENOUGH}", following, "write", "row", blank_if=[empty(Named("batch_makes"))])
@@ -191,7 +191,7 @@ def _enough(card: Card) -> None:
     _pair(card, "D", POTS + 2, "recipe's load", of("workings", "load"), "fine_percent")
     card.name("batch_melt", f"B{POTS + 2}")
     card.shows(f"H{POTS + 2}", words_unless_set("started at"), "label", "before")
-    card.boxes(POTS + 2, where=f"{PACKED}<>1")
+    card.boxes(POTS + 2, BOXES, where=f"{PACKED}<>1")
     for row in (POTS + 1, POTS + 2):
         card.height(row, 24)
     card.shows(f"A{POTS + 3}", FILL_SAYS, "note", blank_if=NOT_POURED)

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from candlecalc.workbook.cells.references import Expression, Named, Whole
 from candlecalc.workbook.tabs.make.batch.card import (
+    BOXES,
     CANDLE_LINES,
     COUNTING,
     EXTRA_LINES,
@@ -21,18 +22,17 @@ from candlecalc.workbook.tabs.make.batch.card import (
     UNPICKED,
     WEIGH,
     Card,
-    Part,
     asked,
     empty,
     line_of_product,
     lines_beyond,
-    made_of,
     of,
     unless_set,
     words_unless_set,
 )
 from candlecalc.workbook.tabs.working.made_of import COUNTED, PARTS, WEIGHED
 from candlecalc.workbook.writing.draft import whole_where
+from candlecalc.workbook.writing.page import Part, made_of
 
 COUNT_HEADS = ("Count", "pieces", "on hand", "short by", "instead", "", "", "", "lot", "counted")
 
@@ -164,5 +164,5 @@ def _to_fill_in(card: Card, row: int, points: float) -> None:
     """Lines and boxes for a row that says something."""
     there = f'$A{row}<>""'
     card.line(row, "AH", there)
-    card.boxes(row, where=there)
+    card.boxes(row, BOXES, where=there)
     card.height(row, points)

@@ -15,18 +15,17 @@ from candlecalc.workbook.tabs.make.batch.card import (
     NOTE_LINES,
     NOTES,
     PACKED,
-    PLACE,
     STEPS,
     UNPICKED,
     Card,
     asked,
     empty,
-    made_of,
     of,
     of_material,
     typed,
     words_unless_set,
 )
+from candlecalc.workbook.writing.page import made_of
 
 
 class Step(NamedTuple):
@@ -132,7 +131,7 @@ def _from_the_wax(card: Card, row: int, key: str) -> None:
     # Of two waxes the longer cure counts; for all else the first goes.
     value = of("workings", "cure") if key == "cure_days" else of_material(key, "wax_first")
     no_wax, plan, day = empty(of("workings", "wax_row")), card.draft.plan, typed("I")
-    known = valid(MATERIALS[key], value.spell(plan, PLACE), plan)
+    known = valid(MATERIALS[key], value.spell(plan, card.place), plan)
     if key == "cure_days":
         unknown = made_of("OR({known}=0,{days}=0,{day}=0)", known=known, days=value, day=valid_date(day))
         shown, number = made_of("{day}+{days}", day=day, days=value), "date"
