@@ -3,6 +3,7 @@
 from candlecalc.season.fields import Table
 from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TESTS, WICKS
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
+from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
 from candlecalc.season.tables.stock import COUNTS, INSTEAD, MOVES, POURS, PURCHASES, RATES
@@ -12,6 +13,7 @@ TABLES: dict[str, Table] = {
     for table in (
         *(MATERIALS, VESSELS, RECIPES, EXTRAS, SETS, PLACES, PRICES),
         *(PURCHASES, POURS, INSTEAD, MOVES, COUNTS, RATES),
+        *(SALES, MARKET_DAYS, MARKET_LINES, TAX_RATES, COMPLAINTS),
         *(OIL_SHEETS, LABELS, PAPERS, WEIGHTS),
         *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
     )

@@ -27,10 +27,11 @@ PLACES = Table(
         Field("collector", "Tax is paid by", "who charges the buyer tax and pays it over; nobody where none is due", choices=term_of(terms.Collector).choices, required=True, width=9),
         Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", term_of(terms.Margin), required=True),
         Field("rules", "Buyers' rules", "which rules its buyers live under: whether prices there are with tax", choices=RULES, required=True, width=8, not_in_cost=True),
+        Field("holds_from", "From", "the first day this row holds, where the place has an earlier row", date=True),
     ),
     usual_rows=12,
     purpose="Where you sell, what each place keeps, and what you want left.",
-    unique=("place",),
+    unique=("place", "holds_from"),
     optional=True,
 )  # fmt: skip
 
@@ -41,9 +42,10 @@ PRICES = Table(
         Field("product", "Product", "what you sell", names_from="recipes", required=True),
         Field("place", "Place", "where you sell it", names_from="places", required=True),
         Field("price", "Your price, {money}", "the price you ask there, as it is stated there", PRICE, required=True),
+        Field("holds_from", "From", "the first day this price holds, where there is an earlier one", date=True),
     ),
     usual_rows=180,
     purpose="What each candle must fetch in each place, and what your own price leaves.",
-    unique=("product", "place"),
+    unique=("product", "place", "holds_from"),
     optional=True,
 )  # fmt: skip
