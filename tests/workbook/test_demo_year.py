@@ -1,14 +1,13 @@
 """The demo maker's autumn: it reads as it should, and every figure of it is what exact fractions say."""
 
 from collections import Counter
-from fractions import Fraction
 
 import books
 import pytest
 from libreoffice import stored
 from test_checks import verdicts
-from year_figures import Figure, differences, figures
-from year_of_season import of_set, year_of
+from year_figures import differences, figures
+from year_of_season import year_of
 from year_reference import worked_out
 from year_workbook import Typed
 
@@ -38,44 +37,11 @@ def values(made):
     return stored(made.path)
 
 
-class TypedDemo(Typed):
-    """A year with sets in it: one that leaves takes its candles along, as moves after those that were typed."""
-
-    def __init__(self, season, plan, values):
-        super().__init__(year_of(season), plan, values)
-        self.typed = len(list(season.rows("moves")))
-
-    def _used(self):
-        yield from super()._used()
-        along = self.typed
-        for _, (what, source, cost, set_line) in self.rows("out", "what", "source", "cost", "set_line"):
-            along += 1 if set_line else 0
-            if what == 1:
-                yield "Moves", along if set_line else int(source) - 1, {"cost": cost}
-
-
-def compared(season, tabs):
+def compared(tabs):
     """What differs between the tabs and the reference, and how many figures of each tab they both have."""
-    worked = worked_out(tabs.as_poured())
-    expected = figures(worked) | in_sets(season, worked)
-    found = tabs.figures()
+    expected, found = figures(worked_out(tabs.as_poured())), tabs.figures()
     both = {figure: expected[figure] for figure in found if figure in expected}
     return differences(both, found), Counter(figure.tab for figure in both)
-
-
-def in_sets(season, worked):
-    """Candles in packed sets are not ready to be sold alone: of each product that is in one, what is."""
-    held = Counter()
-    for name in {row["set"] for _, row in season.rows("sets")}:
-        for product, count in of_set(season, name):
-            held[product] += worked.cards[name].left * count
-    found = {}
-    whole = figures(worked)
-    for product, count in held.items():
-        ready = max(Fraction(0), whole[Figure("Candles", product, "ready")] - count)
-        found[Figure("Candles", product, "ready")] = ready
-        found[Figure("Candles", product, "curing")] = worked.cards[product].left - count - ready
-    return found
 
 
 def test_it_is_an_autumn_of_sixty_purchases_and_eighty_batches(season):
@@ -89,7 +55,7 @@ def test_it_is_an_autumn_of_sixty_purchases_and_eighty_batches(season):
 
 
 def test_every_figure_is_what_the_rules_come_to(season, made, values):
-    different, count = compared(season, TypedDemo(season, made.plan, values))
+    different, count = compared(Typed(year_of(season), made.plan, values))
     assert different == []
     assert set(count) == {"Purchases", "Batch log", "Used", "Moves", "Counts", "Stock", "Candles", "Lots"}
     assert sum(count.values()) > 3000
@@ -97,13 +63,13 @@ def test_every_figure_is_what_the_rules_come_to(season, made, values):
 
 def test_a_cent_that_is_not_there_is_found(season, made, values):
     cell = made.cell("pours", "making", len(made.rows("pours")) - 1)
-    tabs = TypedDemo(season, made.plan, values | {cell: values[cell] + 0.01})
-    assert len(compared(season, tabs)[0]) == 1
+    tabs = Typed(year_of(season), made.plan, values | {cell: values[cell] + 0.01})
+    assert len(compared(tabs)[0]) == 1
 
 
 def test_the_office_comes_to_the_same(season, made, office):
-    tabs = TypedDemo(season, made.plan, office.recalculated(made.path))
-    assert compared(season, tabs)[0] == []
+    tabs = Typed(year_of(season), made.plan, office.recalculated(made.path))
+    assert compared(tabs)[0] == []
 
 
 def test_nothing_is_to_mend_and_what_is_asked_is_meant(made, values):

@@ -37,14 +37,23 @@ class Receipt(NamedTuple):
     opened_on: date | None = None
 
 
+IN_A_DAY = {"Used": 0, "Moves": 1, "Sales": 2, "Market lines": 3, "Given": 3, "Counts": 4}
+
+
 class Issue(NamedTuple):
     """What went out."""
 
-    tab: str  # Used, Moves or Counts
+    tab: str  # one of IN_A_DAY; Given is what a market line gave away and broke
     row: object  # there; of a used line its batch and the thing in the recipe
     day: date
     amount: Fraction
     lot: str = ""  # as noted
+    part_of: str = ""  # the set that it left in
+
+    @property
+    def place(self) -> tuple[date, int, int]:
+        """Where it stands among others: by day, by log, and there as typed."""
+        return self.day, IN_A_DAY[self.tab], self.row if isinstance(self.row, int) else 0
 
 
 class Taken(NamedTuple):
@@ -112,7 +121,7 @@ def card(
     thing: str, method: str, receipts: Iterable[Receipt], issues: Iterable[Issue], counts: Sequence[Count]
 ) -> Card:
     receipts = tuple(sorted(receipts, key=lambda receipt: (receipt.day, receipt.row)))
-    issues, differences = _with_counts(thing, receipts, sorted(issues, key=lambda issue: issue.day), counts)
+    issues, differences = _with_counts(thing, receipts, sorted(issues, key=lambda issue: issue.place), counts)
     spent = spent_to_date(method, receipts, issues)
     lines, to_date, before = [], Fraction(0), 0
     for issue, so_far in zip(issues, spent, strict=True):
@@ -137,8 +146,9 @@ def _with_counts(
         gone = sum((issue.amount for issue in issues if issue.day <= day), Fraction(0))
         differences[row] = count.counted - (received_by(receipts, day) - gone)
         if count.is_move:
-            behind = sum(issue.day <= day for issue in issues)
-            issues.insert(behind, Issue("Counts", row, day, -differences[row]))
+            taken_over = Issue("Counts", row, day, -differences[row])
+            behind = sum(issue.place <= taken_over.place for issue in issues)
+            issues.insert(behind, taken_over)
     return issues, differences
 
 

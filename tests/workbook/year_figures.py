@@ -6,8 +6,9 @@ from fractions import Fraction
 from math import isfinite
 from typing import NamedTuple
 
-from year_cards import average_left, last_landed, lots_left
-from year_reference import Worked, ready_on
+from year_cards import average_left, last_landed, lots_left, sum_or_none
+from year_reference import Worked
+from year_sold import candles, sold
 
 
 class Figure(NamedTuple):
@@ -30,7 +31,7 @@ Figures = dict[Figure, Value]
 
 def figures(worked: Worked) -> Figures:
     """Everything that a year comes to."""
-    parts = (_purchases, _batches, _used, _moves, _counts, _stock, _candles, _lots, _trace)
+    parts = (_purchases, _batches, _used, _moves, _counts, _stock, _candles, _sold, _lots, _trace)
     return {figure: value for part in parts for figure, value in part(worked)}
 
 
@@ -88,15 +89,15 @@ def _moves(worked: Worked) -> Found:
     lines = worked.lines
     for row in range(1, len(worked.year.moves) + 1):
         line = lines["Moves", row]
-        yield from _row("Moves", row, cost=_money(line.cost), short=line.short)
+        cost = sum_or_none(worked.costs["Moves", row])
+        yield from _row("Moves", row, cost=_money(cost), short=line.short)
 
 
 def _counts(worked: Worked) -> Found:
-    lines = worked.lines
     for row, count in enumerate(worked.year.counts, start=1):
         yield from _row("Counts", row, difference=worked.cards[count.thing].differences[row])
         if count.is_move:
-            yield from _row("Counts", row, cost=_money(lines["Counts", row].cost))
+            yield from _row("Counts", row, cost=_money(sum_or_none(worked.costs["Counts", row])))
 
 
 def _stock(worked: Worked) -> Found:
@@ -123,7 +124,7 @@ def _both(tab: str, worked: Worked, name: str) -> Found:
     yield from _row(
         tab,
         name,
-        moved=card.taken_by("Moves") + card.taken_by("Counts"),
+        moved=card.taken - card.taken_by("Used"),
         left=card.left,
         value=_money(card.value),
         spent=_money(card.spent),
@@ -137,19 +138,36 @@ def _both(tab: str, worked: Worked, name: str) -> Found:
 
 
 def _candles(worked: Worked) -> Found:
-    for product in dict.fromkeys(recipe.product for recipe in worked.year.recipes):
+    for product, there in candles(worked).items():
         card = worked.cards[product]
-        pours = [pour for pour in worked.year.pours if pour.product == product]
-        cured = sum(pour.good for pour in pours if ready_on(worked.year, pour) <= worked.year.as_of)
-        ready = max(Fraction(0), min(card.left, cured - card.taken))
         yield from _both("Candles", worked, product)
         yield from _row(
             "Candles",
             product,
             made=card.received,
             packed=card.taken_by("Used"),
-            ready=ready,
-            curing=max(Fraction(0), card.left - ready),
+            at_shops=there.there,
+            in_sets=there.packed,
+            ready=there.ready,
+            curing=there.curing,
+        )
+
+
+def _sold(worked: Worked) -> Found:
+    for line in sold(worked):
+        yield from _row(
+            line.log,
+            line.row,
+            day=line.day,
+            place=Fraction(line.place_row),
+            product=line.product,
+            pieces=Fraction(line.pieces),
+            gross=Cents(line.gross),
+            tax=Cents(line.tax),
+            net=Cents(line.net),
+            fee=Cents(line.fee),
+            comes_in=Cents(line.comes_in),
+            cost=_money(line.cost),
         )
 
 

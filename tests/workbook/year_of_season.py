@@ -3,7 +3,8 @@
 import datetime
 from fractions import Fraction
 
-from year_records import Change, Count, Material, Move, Pour, Purchase, Rates, Recipe, Year
+from year_records import Change, Count, Line, Material, Move, Pour, Purchase, Rates, Recipe, Set, Year
+from year_selling import MarketDay, MarketLine, Place, Price, Sale, Selling, TaxRate
 
 # Exact by definition: 1 lb is 453.59237 g, and 16 oz.
 GRAMS = {"g": 1, "kg": 1000, "oz": Fraction(45359237, 1600000), "lb": Fraction(45359237, 100000)}
@@ -19,21 +20,14 @@ def coins(amount):
     return round(exact(amount or 0) * 100)
 
 
-def of_set(season, name):
-    """What is in a set, in the order of Sets: each candle and how many."""
-    return [(row["product"], int(row["count"])) for _, row in season.rows("sets") if row["set"] == name]
-
-
 def year_of(season):
     """The year; what goes into a piece is left for `Typed.as_poured`. Stock is first in first out.
 
-    A set that is packed goes on holding its candles: it is made of its box and label. One that leaves takes them
-    along, as moves after all others.
+    A set that is packed goes on holding its candles: it is made of its box and label.
     """
     logs = {key: [row for _, row in season.rows(key)] for key in season.tables}
     settings = season.settings
     hours = exact(settings["season_hours"])
-    names = {row["material"] for row in logs["materials"]}
     packs = {row["material"]: _pack(row, settings["weight_unit"]) for row in logs["materials"]}
     return Year(
         method="fifo",
@@ -69,19 +63,9 @@ def year_of(season):
             Change(_number(row["batch"]), row["material"], row["other"] or "", exact(row["amount"]), row["lot"] or "")
             for row in logs["instead"]
         ),
-        moves=(
-            *(
-                Move(
-                    row["date"], row["kind"], row["material"] or row["product"], exact(row["amount"]), row["lot"] or ""
-                )
-                for row in logs["moves"]
-            ),
-            *(
-                Move(row["date"], row["kind"], candle, exact(row["amount"]) * count)
-                for row in logs["moves"]
-                if row["product"] not in (None, *names)
-                for candle, count in of_set(season, row["product"])
-            ),
+        moves=tuple(
+            Move(row["date"], row["kind"], row["material"] or row["product"], exact(row["amount"]), row["lot"] or "")
+            for row in logs["moves"]
         ),
         counts=tuple(
             Count(
@@ -93,7 +77,71 @@ def year_of(season):
             )
             for row in logs["counts"]
         ),
+        sets=tuple(
+            Set(name, tuple(Line(row["product"], exact(row["count"])) for row in logs["sets"] if row["set"] == name))
+            for name in dict.fromkeys(row["set"] for row in logs["sets"])
+        ),
+        selling=selling_of(season),
     )
+
+
+def selling_of(season):
+    """What a season's tables have of places, prices and sales."""
+    logs = {key: [row for _, row in season.rows(key)] for key in season.tables}
+    return Selling(
+        places=tuple(map(_place, logs["places"])),
+        prices=tuple(Price(row["product"], row["place"], coins(row["price"]), row["holds_from"]) for row in logs["prices"]),
+        tax_rate=exact(season.settings["tax_rate"] or 0),
+        stated=season.settings["shelf_prices"],
+        tax_rates=tuple(TaxRate(row["date"], exact(row["rate"]), row["area"] or "") for row in logs["tax_rates"]),
+        sales=tuple(map(_sale, logs["sales"])),
+        market_days=tuple(MarketDay(row["date"], row["place"]) for row in logs["market_days"]),
+        market_lines=tuple(map(_market_line, logs["market_lines"])),
+    )
+
+
+def _place(row):
+    return Place(
+        row["place"],
+        row["kind"],
+        row["collector"],
+        exact(row["fee"] or 0),
+        row["fee_basis"] or "net",
+        *(coins(row[key]) for key in ("fee_item", "fee_order", "least_fee")),
+        exact(row["discount"] or 0),
+        row["stated"] or "",
+        row["holds_from"],
+    )
+
+
+def _sale(row):
+    return Sale(
+        day=row["date"],
+        place=row["place"],
+        product=row["product"] or "",
+        pieces=_whole(row["pieces"]),
+        kind=row["kind"] or "",
+        price=None if row["price"] is None else coins(row["price"]),
+        discount=coins(row["discount"]),
+        order=row["order"] or "",
+        postage=coins(row["postage"]),
+        fee=None if row["fee"] is None else coins(row["fee"]),
+        tax_rate=exact(row["tax_rate"]),
+        area=row["area"] or "",
+        batch="" if row["batch"] is None else _number(row["batch"]),
+        became=row["became"] or "",
+        paid_on=row["paid_on"],
+    )
+
+
+def _market_line(row):
+    counted = (_whole(row[key]) for key in ("along", "back", "sold", "given", "broken"))
+    price = None if row["price"] is None else coins(row["price"])
+    return MarketLine(row["date"], row["product"], *counted, price, row["place"] or "")
+
+
+def _whole(number):
+    return None if number is None else int(number)
 
 
 def _pack(material, unit):

@@ -8,6 +8,8 @@ import datetime
 from dataclasses import dataclass
 from fractions import Fraction
 
+from year_selling import Selling
+
 Day = datetime.date
 
 WEIGHED = ("wax", "fragrance oil", "dye")
@@ -48,6 +50,14 @@ class Recipe:
     setup: Fraction  # minutes, once a batch
     paid_share: Fraction  # paid help, of the time
     since: Day | None = None  # from the beginning if None
+
+
+@dataclass(frozen=True)
+class Set:
+    """A set that goes on holding its candles until it leaves: its recipe lists its box and label alone."""
+
+    name: str
+    holds: tuple[Line, ...]
 
 
 @dataclass(frozen=True)
@@ -147,3 +157,5 @@ class Year:
     changes: tuple[Change, ...] = ()
     moves: tuple[Move, ...] = ()
     counts: tuple[Count, ...] = ()
+    sets: tuple[Set, ...] = ()
+    selling: Selling = Selling()

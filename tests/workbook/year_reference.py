@@ -5,7 +5,7 @@ What the rules leave open is decided here:
 - Freight of a document is shared by packs times price in cents, before discount. A line without a document number is
   a document by itself.
 - On one day come receipts, then what batches used (by the batch log's row, then the recipe's line), then moves, then
-  counts.
+  sales, then market lines, then counts.
 - The balance that a moving average starts from is what was received less what was used before the day, and nothing
   where that is below nothing. (So a receipt that only fills a hole leaves no stock behind.)
 - What goes back to a supplier is a move. It costs what any other issue costs; the credit is money and no part of stock.
@@ -16,9 +16,11 @@ What the rules leave open is decided here:
 - The wax that sets the cure is the recipe's, not what stood in for it. A set needs no cure of its own. Candles there
   at the start cure from the day they were poured, by the recipe of that day.
 - A batch without a good candle leaves no lot: its cost is lost, and no part of the candles' stock.
-- A set that was packed is a batch whose recipe lists candles: it uses them, on its day, as a pour uses wax.
-- A count is of a day's end. Its difference is taken before the count itself becomes a move, and after earlier counts
-  have. More than there should be comes back at the cost it went out at.
+- A set that was packed is a batch whose recipe lists candles: it uses them, on its day, as a pour uses wax. A set of
+  `Year.sets` holds them instead: whenever one leaves, in whatever log, its candles leave with it, at that line's place.
+- A count is of a day's end, when its sales are over too. Its difference is taken before the count itself becomes a
+  move, and after earlier counts have. More than there should be comes back at the cost it went out at. What is at a
+  shop is the maker's, and counted.
 - A thing used but never received has no cost; nor has what was made of it, nor any candle of a product of which one
   batch has none.
 - By average, the lots left are those of first in first out, each with its share of the value, rounded to date.
@@ -29,6 +31,7 @@ What the rules leave open is decided here:
 - Below the reorder point is below it, not at it.
 """
 
+import functools
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -37,7 +40,8 @@ from math import floor
 from typing import NamedTuple, TypeVar
 
 from year_cards import Card, Issue, Receipt, Taken, Took, card, rounded, sum_or_none, took
-from year_records import WEIGHED, Pour, Purchase, Rates, Recipe, Year
+from year_records import WEIGHED, Line, Pour, Purchase, Rates, Recipe, Year
+from year_selling import left_stock
 
 Dated = TypeVar("Dated", Recipe, Rates)
 
@@ -209,8 +213,21 @@ class Worked:
 
     @property
     def lines(self) -> dict[tuple[str, object], Taken]:
-        """Every issue by its tab and its row there: of a used line, its batch and the thing in the recipe."""
-        return {(line.issue.tab, line.issue.row): line for card in self.cards.values() for line in card.lines}
+        """Every issue by its tab and its row there: of a used line, its batch and the thing in the recipe.
+
+        What left in a set is no line of its own: see `costs`.
+        """
+        every = [line for card in self.cards.values() for line in card.lines]
+        return {(line.issue.tab, line.issue.row): line for line in every if not line.issue.part_of}
+
+    @functools.cached_property
+    def costs(self) -> dict[tuple[str, object], list[int | None]]:
+        """What a line of a log took out, by its tab and its row: of a set its own cost and that of its candles."""
+        found: dict[tuple[str, object], list[int | None]] = {}
+        for card in self.cards.values():
+            for line in card.lines:
+                found.setdefault((line.issue.tab, line.issue.row), []).append(line.cost)
+        return found
 
     def took(self) -> list[Took]:
         """Every lot that anything took from."""
@@ -227,23 +244,27 @@ class Worked:
 
 
 def worked_out(year: Year) -> Worked:
-    """Materials first, then candles, then sets: each needs the costs of those before."""
+    """Materials first, then sets that hold their candles, which leave with them; then candles, then sets that used them."""
     refuse_what_is_wrong(year)
     came, used = bought(year), used_lines(year)
     products = list(dict.fromkeys(recipe.product for recipe in year.recipes))
     sets = {recipe.product for recipe in year.recipes if any(line.thing in products for line in recipe.lines)}
     cards: dict[str, Card] = {}
     costs: dict[str, list[int | None]] = {pour.batch: [] for pour in year.pours}
+    holds = {each.name: each.holds for each in year.sets}
+    in_sets: list[tuple[str, Issue]] = []
 
     def add(thing: str, receipts: list[Receipt]) -> None:
-        cards[thing] = card(thing, year.method, receipts, _issues(year, thing, used), year.counts)
+        issues = [*_issues(year, thing, used), *(issue for candle, issue in in_sets if candle == thing)]
+        cards[thing] = card(thing, year.method, receipts, issues, year.counts)
+        in_sets.extend(_with_a_set(cards[thing], holds.get(thing, ())))
         for line in cards[thing].lines:
             if line.issue.tab == "Used":
                 costs[line.issue.row[0]].append(line.cost)
 
     for material in year.materials:
         add(material.name, _purchased(year, material.name, came))
-    for product in sorted(products, key=lambda product: product in sets):
+    for product in sorted(products, key=lambda product: (product not in holds, product in sets)):
         add(product, _poured(year, product, costs))
     return Worked(year, came, used, [made(year, pour, costs[pour.batch]) for pour in year.pours], cards)
 
@@ -283,7 +304,7 @@ def _poured(year: Year, product: str, costs: Mapping[str, list[int | None]]) -> 
 
 
 def _issues(year: Year, thing: str, used: Iterable[Used]) -> list[Issue]:
-    """What went out of a thing, in the order it has within a day. Sales of candles will stand here too."""
+    """What went out of a thing, but for what counts and sets take along."""
     return [
         *(
             Issue("Used", (line.batch, line.planned), line.day, line.amount, line.lot)
@@ -295,4 +316,18 @@ def _issues(year: Year, thing: str, used: Iterable[Used]) -> list[Issue]:
             for row, move in enumerate(year.moves, start=1)
             if move.thing == thing
         ),
+        *(
+            Issue(left.log, left.row, left.day, Fraction(left.pieces))
+            for left in left_stock(year.selling)
+            if left.product == thing
+        ),
+    ]
+
+
+def _with_a_set(card: Card, holds: Sequence[Line]) -> list[tuple[str, Issue]]:
+    """The candles that left as a set did, each with its name."""
+    return [
+        (line.thing, taken.issue._replace(amount=taken.issue.amount * line.each, lot="", part_of=card.thing))
+        for taken in card.lines
+        for line in holds
     ]

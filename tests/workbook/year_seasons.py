@@ -51,7 +51,7 @@ def year(seed: int, method: str = "fifo") -> Year:
     )
     made = replace(made, changes=_changes(dice, made))
     made = replace(made, moves=_moves(dice, made))
-    return replace(made, counts=_counts(dice, made))
+    return replace(made, counts=counts(dice, made))
 
 
 def _a_day(dice: random.Random, earliest: int = 1, latest: int = 364) -> date:
@@ -68,7 +68,7 @@ def _now_and_then(dice: random.Random, share: float) -> bool:
     return dice.random() < share
 
 
-def _typed_late(dice: random.Random, rows: Iterable[list], share: float) -> list:
+def typed_late(dice: random.Random, rows: Iterable[list], share: float) -> list:
     """Groups of rows by day, but for some that stand at the end."""
     in_time, late = [], []
     for group in rows:
@@ -164,7 +164,7 @@ def _purchases(dice: random.Random, materials: Sequence[Material]) -> tuple[Purc
         if room:
             lines = [dice.choice(bought) for _ in range(min(room, dice.randint(1, 4)))]
             documents.append(_document(dice, f"R-{number}", [_bought(dice, day, each, plenty) for each in lines]))
-    return tuple(rows + _typed_late(dice, documents, 0.15))
+    return tuple(rows + typed_late(dice, documents, 0.15))
 
 
 def _opening(dice: random.Random, material: Material) -> Purchase:
@@ -223,7 +223,7 @@ def _pours(dice: random.Random, recipes: Sequence[Recipe]) -> tuple[Pour, ...]:
         good, value = dice.randint(1, 20), dice.randint(100, 9000)
         rows.append(Pour(FIRST, "", dice.choice(candles), good, "opening", poured_on=poured_on, value=value))
     days = sorted(_a_day(dice) for _ in range(wanted - len(rows)))
-    rows += _typed_late(dice, [[_pour(dice, day, dice.choice(products))] for day in days], 0.2)
+    rows += typed_late(dice, [[_pour(dice, day, dice.choice(products))] for day in days], 0.2)
     return tuple(replace(pour, batch=f"B-{number:03}") for number, pour in enumerate(rows, start=1))
 
 
@@ -299,7 +299,7 @@ def _moves(dice: random.Random, made: Year) -> tuple[Move, ...]:
     return tuple(found)
 
 
-def _counts(dice: random.Random, made: Year) -> tuple[Count, ...]:
+def counts(dice: random.Random, made: Year) -> tuple[Count, ...]:
     """Counts near what should be there; now and then more, but never more than ever came."""
     cards = worked_out(made).cards
     found = []

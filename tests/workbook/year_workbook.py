@@ -17,6 +17,9 @@ from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 
 DAY_0 = date(1899, 12, 30)
+SOLD = (("Sales", "sales"), ("Market lines", "market_lines"))
+OUT = {1: ("Moves", "moves"), 3: ("Counts", "counts")}
+LOGS = ("purchases", "pours", "moves", "counts", "sales", "market_lines")
 GRAMS = {"each": 1, "g": 1, "kg": 1000}
 
 
@@ -69,7 +72,13 @@ def season_of(year: Year) -> Season:
                 "vessel": each.name, "use": "stays", "bought_as": each.name, "measured": "water", "water": 200.0,
                 "water_temperature": 20.0, "headspace": 0.1,
             })  # fmt: skip
-    tables["recipes"] = [_recipe(recipe, kinds) for recipe in year.recipes]
+    sets = {each.name for each in year.sets}
+    tables["recipes"] = [_recipe(recipe, kinds, recipe.product in sets) for recipe in year.recipes]
+    tables["sets"] = [
+        {"set": each.name, "product": line.thing, "count": float(line.each)} for each in year.sets for line in each.holds
+    ]
+    made.settings |= {"tax_rate": float(year.selling.tax_rate), "shelf_prices": year.selling.stated}
+    tables |= typed_sales(year.selling)
     tables["rates"] = [
         {"date": each.since, "paid_rate": each.paid_rate / 100, "overhead": float(Fraction(each.overhead, 100) / year.season_hours)}
         for each in rest
@@ -93,7 +102,7 @@ def season_of(year: Year) -> Season:
             "hours": None if pour.hours is None else float(pour.hours),
             "kind": "opening" if opening else None, "cost": pour.value / 100 if opening else None,
         })  # fmt: skip
-    numbers = _numbers(year)
+    numbers = _batch_numbers(year)
     for change in year.changes:
         tables["instead"].append({
             "batch": float(numbers[change.batch]), "material": change.material, "other": change.instead or None,
@@ -113,6 +122,49 @@ def season_of(year: Year) -> Season:
     return made
 
 
+def typed_sales(selling):
+    """The tables of sales, places and prices, in the order of their rows."""
+    return {
+        "places": [
+            _money(each, "fee_item", "fee_order", "least_fee") | {
+                "place": each.name, "kind": each.kind, "collector": each.collector, "fee": float(each.fee),
+                "fee_basis": each.basis, "discount": float(each.discount), "stated": each.stated or None,
+                "holds_from": each.since, "per_order": 2.0, "margin": 0.1, "rules": "us",
+            }
+            for each in selling.places
+        ],
+        "prices": [
+            _money(each, "price") | {"product": each.product, "place": each.place, "holds_from": each.since}
+            for each in selling.prices
+        ],
+        "tax_rates": [
+            {"date": each.since, "rate": float(each.rate), "area": each.area or None} for each in selling.tax_rates
+        ],
+        "sales": [
+            _money(each, "price", "fee", "discount", "postage") | {
+                "date": each.day, "place": each.place, "product": each.product or None, "pieces": _number(each.pieces),
+                "kind": each.kind or None, "order": each.order or None, "tax_rate": _number(each.tax_rate),
+                "area": each.area or None, "became": each.became or None, "paid_on": each.paid_on,
+            }
+            for each in selling.sales
+        ],
+        "market_days": [{"date": each.day, "place": each.place} for each in selling.market_days],
+        "market_lines": [
+            _money(each, "price") | {"date": each.day, "product": each.product, "place": each.place or None}
+            | {key: _number(getattr(each, key)) for key in ("along", "back", "sold", "given", "broken")}
+            for each in selling.market_lines
+        ],
+    }  # fmt: skip
+
+
+def _money(row, *keys):
+    return {key: None if getattr(row, key) is None else getattr(row, key) / 100 for key in keys}
+
+
+def _number(value):
+    return None if value is None else float(value)
+
+
 def type_in(season, key, rows):
     """Put rows into a table of a season in place of what it has."""
     season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
@@ -130,13 +182,19 @@ def in_memory(season):
     return made.plan, cells
 
 
-def _numbers(year: Year) -> dict[str, int]:
+def _batch_numbers(year: Year) -> dict[str, int]:
     return {pour.batch: number for number, pour in enumerate(year.pours, start=1)}
 
 
-def _recipe(recipe, kinds):
-    """A recipe as it is typed: the first wax and its share of oil, and what else a piece has."""
+def _recipe(recipe, kinds, is_set):
+    """A recipe as it is typed: the first wax and its share of oil, and what else a piece has. A set has its box."""
     of = {kind: [line for line in recipe.lines if kinds[line.thing] == kind] for kind in set(kinds.values())}
+    if is_set:
+        packing = [line.thing for line in of.get("packaging", [])]
+        return {
+            "product": recipe.product, "kind": "set", "minutes": float(recipe.minutes), "setup": float(recipe.setup),
+            "usual_batch": 12.0, "paid_share": float(recipe.paid_share), "packing": packing[0] if packing else None,
+        }  # fmt: skip
     waxes, oils, dyes = (of.get(kind, []) for kind in WEIGHED)
     wax, oil = (sum(line.each for line in lines) for lines in (waxes, oils))
     row = {
@@ -184,7 +242,7 @@ class Typed:
 
     @functools.cached_property
     def _filled(self):
-        return {log: [row for row, _ in self.rows(log, "date")] for log in ("purchases", "pours", "moves", "counts")}
+        return {log: [row for row, _ in self.rows(log, "date")] for log in LOGS}
 
     def as_poured(self):
         """The year with what one piece takes as the workbook has it, so that each jar need not be measured to fit."""
@@ -197,7 +255,7 @@ class Typed:
                 left = 1 - self.year.waste if name in weighed else 1
                 for at in self._recipes_of(int(recipe)):
                     lines.setdefault(at, []).append(Line(name, Fraction(amount) * left))
-        recipes = tuple(replace(each, lines=tuple(lines[at])) for at, each in enumerate(self.year.recipes))
+        recipes = tuple(replace(each, lines=tuple(lines.get(at, ()))) for at, each in enumerate(self.year.recipes))
         return replace(self.year, recipes=recipes)
 
     def _recipes_of(self, number):
@@ -210,7 +268,8 @@ class Typed:
     def figures(self):
         """What the tabs show, as the reference calls it."""
         found = {}
-        for part in (self._purchases, self._batches, self._used, self._counts, self._stock, self._candles, self._lots):
+        parts = (self._purchases, self._batches, self._used, self._counts, self._stock, self._candles, self._sold, self._lots)
+        for part in parts:
             for tab, row, heads in part():
                 found |= {Figure(tab, row, head.replace("_", " ")): value for head, value in heads.items()}
         return found
@@ -241,11 +300,12 @@ class Typed:
                 yield "Moves", self.nth("moves", source), {"cost": cost}
             else:
                 yield "Counts", self.nth("counts", source), {"cost": cost}
+        taken_out = {}
         for _, (what, source, cost) in self.rows("out", "what", "source", "cost"):
-            if what == 1:
-                yield "Moves", self.nth("moves", source), {"cost": cost}
-            else:
-                yield "Counts", self.nth("counts", source), {"cost": cost}
+            if what in OUT:  # what is sold has its cost on the list Sold
+                taken_out.setdefault((*OUT[what], source), []).append(cost)
+        for (tab, log, source), costs in taken_out.items():
+            yield tab, self.nth(log, source), {"cost": _sum(*costs)}
 
     def _counts(self):
         for row, (difference,) in self.rows("counts", "difference"):
@@ -267,16 +327,27 @@ class Typed:
 
     def _candles(self):
         counted = {count.thing for count in self.year.counts}
-        keys = ("first", "product", "made", "gone", "left", "ready_now", "curing", "spent", "value", "counted", "difference")  # fmt: skip
+        keys = ("first", "product", "made", "gone", "left", "there", "in_sets", "ready_now", "curing", "spent", "value", "counted", "difference")  # fmt: skip
         for _, found in self.rows("candles", *keys):
             row = dict(zip(keys, found, strict=True))
             heads = {
-                "made": row["made"], "moved": row["gone"], "left": row["left"], "ready": row["ready_now"], "curing": row["curing"],
+                "made": row["made"], "moved": row["gone"], "left": row["left"], "at_shops": row["there"] or 0, "in_sets": row["in_sets"] or 0,
+                "ready": row["ready_now"], "curing": row["curing"],
                 "spent": row["spent"], "value": row["value"],
             }  # fmt: skip
             if row["product"] in counted:
                 heads |= {"counted": row["counted"], "difference": row["difference"]}
             yield "Candles", row["product"], heads
+
+    def _sold(self):
+        """The joined list: its lines are those of Sales, then those of Market lines."""
+        logs = [(log, row) for log, key in SOLD for row in range(1, len(self._filled[key]) + 1)]
+        keys = ("date", "place_row", "thing", "pieces", "gross", "tax", "net", "fee", "comes_in", "cost")
+        for (log, line), (_, found) in zip(logs, self.rows("sold", *keys), strict=True):
+            day, place, thing, *money = found
+            name = self.cell("recipes", "product", int(thing)) if isinstance(thing, (int, float)) and thing else ""
+            heads = dict(zip(keys[3:], (0 if each is None else each for each in money), strict=True))
+            yield log, line, {"day": _day(day), "place": place - 1 if place else place, "product": name} | heads
 
     def _lots(self):
         for _, (line, left) in self.rows("lots", "line", "left"):
@@ -302,11 +373,15 @@ def compared(worked, found):
     The reference has no cost for any of them; the tabs have one for those that left before that batch is touched.
     """
     expected = figures(worked)
-    pours = zip(worked.year.pours, worked.made, strict=True)
-    unknown = {pour.product for pour, batch in pours if batch.cost is None}
-    logs = {"Moves": worked.year.moves, "Counts": worked.year.counts}
+    year = worked.year
+    unknown = {pour.product for pour, batch in zip(year.pours, worked.made, strict=True) if batch.cost is None}
+    unknown |= {each.name for each in year.sets if unknown & {line.thing for line in each.holds}}
+    logs = {"Moves": year.moves, "Counts": year.counts}
+    sold = {"Sales": year.selling.sales, "Market lines": year.selling.market_lines}
 
     def left_out(figure):
+        if figure.tab in sold:
+            return figure.head == "cost" and sold[figure.tab][figure.row - 1].product in unknown
         log = logs.get(figure.tab)
         return (log[figure.row - 1].thing if log else figure.row) in unknown
 

@@ -1,0 +1,250 @@
+"""What sales came to, line by line, and where the candles are: in exact fractions, from the words of the rules.
+
+What the rules leave open is decided here:
+
+- The lines of an order are its sales and what was sold there: a refund of it is charged nothing, and is never its first
+  line. A fee that was typed stands for all that the place kept of that line, and that line's share is no part of what
+  the least fee is compared with.
+- A fee by share, a fee an item and a fee an order go by the place's row in force on the line's own day.
+- A refund of money alone, a deposit and a gift card count no pieces.
+- Nothing is taken off a price that was typed.
+- Pieces that lie at a shop are of the product that went out: of a set, sets.
+- Candles are ready by the cure that is over on the day asked for, less all that left on any day.
+"""
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import NamedTuple
+
+from year_cards import rounded, sum_or_none
+from year_reference import Worked, in_force, ready_on
+from year_selling import HELD, MONEY_SIGN, Day, Place, Sale, Selling, TaxRate, at_the_shop
+
+SALE_KINDS = ("", "sold there")
+
+
+class Sold(NamedTuple):
+    """A line of the joined list. Money is cents, as it changes what the maker has."""
+
+    log: str  # Sales or Market lines
+    row: int  # there
+    day: Day
+    kind: str
+    place_row: int  # of the place in force, on Places sold; the first is 1
+    place: str
+    collector: str
+    product: str
+    area: str
+    rate: Fraction
+    pieces: int
+    gross: int
+    tax: int
+    net: int
+    fee: int
+    comes_in: int
+    held: int  # for buyers
+    cost: int | None
+    paid: bool
+
+
+def coins(cents: Fraction) -> int:
+    """Cents that were worked out: to six decimals of money first, then to the cent, half away from zero."""
+    return rounded(Fraction(rounded(cents * 10**4), 10**4))
+
+
+def sold(worked: Worked) -> list[Sold]:
+    selling = worked.year.selling
+    orders = _fees_by_share(selling)
+    return [
+        *(_of_sales(worked, row, line, orders) for row, line in enumerate(selling.sales, start=1)),
+        *(
+            _of_sales(worked, row, as_sale(selling, row), {}, log="Market lines")
+            for row in range(1, len(selling.market_lines) + 1)
+        ),
+    ]
+
+
+def as_sale(selling: Selling, row: int) -> Sale:
+    """A line of Market lines as the sale that it is."""
+    line = selling.market_lines[row - 1]
+    place = line.place or next(each.place for each in selling.market_days if each.day == line.day)
+    return Sale(line.day, place, line.product, line.pieces, price=line.price, paid_on=line.day)
+
+
+# What holds on a day
+
+
+def place_of(selling: Selling, line: Sale) -> tuple[int, Place]:
+    """The row of the place that holds, and where it stands."""
+    held = in_force([each for each in selling.places if each.name == line.place], line.day)
+    return selling.places.index(held) + 1, held
+
+
+def price_each(selling: Selling, place: Place, line: Sale) -> Fraction:
+    if line.price is not None:
+        return Fraction(line.price)
+    held = [each for each in selling.prices if (each.product, each.place) == (line.product, line.place)]
+    return in_force(held, line.day).price * (1 - place.discount)
+
+
+def rate_of(selling: Selling, place: Place, line: Sale) -> Fraction:
+    if line.tax_rate is not None:
+        return line.tax_rate
+    if place.collector == "nobody":
+        return Fraction(0)
+    for area in dict.fromkeys((line.area, "")):
+        held: list[TaxRate] = [each for each in selling.tax_rates if each.area == area and each.since <= line.day]
+        if held:
+            return in_force(held, line.day).rate
+    return selling.tax_rate
+
+
+# Money
+
+
+class Money(NamedTuple):
+    gross: int
+    tax: int
+    net: int
+
+
+def money_of(selling: Selling, line: Sale) -> Money:
+    """What buyers paid for a line, whichever way the money went."""
+    _, place = place_of(selling, line)
+    pieces = (line.pieces or 0) if line.product else 1
+    rate = rate_of(selling, place, line)
+    stated = Fraction(coins(pieces * price_each(selling, place, line) - line.discount + line.postage))
+    if (place.stated or selling.stated) == "with tax":
+        gross, tax = coins(stated), coins(stated - stated / (1 + rate))
+        return Money(gross, tax, gross - tax)
+    net, tax = coins(stated), coins(stated * rate)
+    return Money(net + tax, tax, net)
+
+
+def share_kept(selling: Selling, line: Sale) -> Fraction:
+    """What a place keeps by share of the price, not rounded."""
+    _, place = place_of(selling, line)
+    money = money_of(selling, line)
+    return place.fee * (money.net if place.basis == "net" else money.gross)
+
+
+def _order_of(row: int, line: Sale) -> tuple[object, ...]:
+    return (line.place, line.order) if line.order else (row,)
+
+
+Orders = dict[tuple[object, ...], tuple[int, Fraction]]
+
+
+def _fees_by_share(selling: Selling) -> Orders:
+    """Of each order its first line, and what the place keeps of it by share."""
+    found: Orders = {}
+    for row, line in enumerate(selling.sales, start=1):
+        if line.kind in SALE_KINDS:
+            order = _order_of(row, line)
+            first, share = found.get(order, (row, Fraction(0)))
+            found[order] = first, share + (share_kept(selling, line) if line.fee is None else 0)
+    return found
+
+
+def fee_of(selling: Selling, row: int, line: Sale, orders: Orders) -> int:
+    if line.fee is not None:
+        return line.fee
+    if line.kind not in SALE_KINDS:
+        return 0
+    _, place = place_of(selling, line)
+    fee = share_kept(selling, line) + place.fee_item * (line.pieces or 0)
+    first, share = orders.get(_order_of(row, line), (None, Fraction(0)))
+    if row == first:
+        fee += place.fee_order + max(Fraction(0), place.least_fee - share)
+    return coins(fee)
+
+
+def _of_sales(worked: Worked, row: int, line: Sale, orders: Orders, log: str = "Sales") -> Sold:
+    selling = worked.year.selling
+    place_row, place = place_of(selling, line)
+    sign = MONEY_SIGN.get(line.kind, 0)
+    money, fee, held = Money(0, 0, 0), 0, HELD.get(line.kind, 0) * (line.price or 0)
+    if sign:
+        money = Money(*(sign * each for each in money_of(selling, line)))
+        fee = fee_of(selling, row, line, orders)
+    taken = money.tax if place.collector == "place" else 0
+    return Sold(
+        log,
+        row,
+        line.day,
+        line.kind,
+        place_row,
+        line.place,
+        place.collector,
+        line.product,
+        line.area,
+        rate_of(selling, place, line),
+        sign * (line.pieces or 0) if line.product else 0,
+        *money,
+        fee,
+        money.gross - fee - taken + held,
+        held,
+        sum_or_none(worked.costs.get((log, row), [0])),
+        line.paid_on is not None,
+    )
+
+
+def owed(lines: Iterable[Sold]) -> int:
+    """What the maker has not been paid yet."""
+    return sum(line.comes_in for line in lines if not line.paid)
+
+
+def held_for_buyers(lines: Iterable[Sold]) -> int:
+    return sum(line.held for line in lines)
+
+
+def sums(lines: Iterable[Sold], *by: str) -> "dict[object, dict[str, int]]":
+    """Pieces and money by what lines have alike, such as place or month, as pandas sums them."""
+    import pandas  # noqa: PLC0415  it takes a second, and one test
+
+    frame = pandas.DataFrame([line._asdict() | {"month": line.day.replace(day=1)} for line in lines])
+    summed = frame.groupby(list(by), dropna=False)[["pieces", *Money._fields, "fee", "comes_in", "cost"]].sum()
+    return summed.to_dict("index")
+
+
+# Candles
+
+
+class Candles(NamedTuple):
+    """A product at the end of the records."""
+
+    left: Fraction
+    there: Fraction  # at shops, still the maker's own
+    at_home: Fraction
+    packed: Fraction  # in packed sets, wherever these are
+    ready: Fraction
+    curing: Fraction
+
+
+def at_shops(selling: Selling) -> Counter[tuple[str, str]]:
+    """Pieces by product and place."""
+    found: Counter[tuple[str, str]] = Counter()
+    for line in selling.sales:
+        found[line.product, line.place] += at_the_shop(line)
+    return found
+
+
+def candles(worked: Worked, as_of: Day | None = None) -> dict[str, Candles]:
+    year = worked.year
+    there, packed = defaultdict(Fraction), defaultdict(Fraction)
+    for (product, _), pieces in at_shops(year.selling).items():
+        there[product] += pieces
+    for each in year.sets:
+        for line in each.holds:
+            packed[line.thing] += max(Fraction(0), worked.cards[each.name].left) * line.each
+    found = {}
+    for product in dict.fromkeys(recipe.product for recipe in year.recipes):
+        pours = [pour for pour in year.pours if pour.product == product]
+        curing = sum(pour.good for pour in pours if ready_on(year, pour) > (as_of or year.as_of))
+        left = worked.cards[product].left
+        loose = left - there[product] - packed[product]
+        ready = max(Fraction(0), loose - curing)
+        still = max(Fraction(0), loose - ready)
+        found[product] = Candles(left, there[product], left - there[product], packed[product], ready, still)
+    return found
