@@ -25,7 +25,7 @@ class Account(NamedTuple):
 CASH_AND_BANK, OWED_TO_YOU = "Bank and cash", "Owed by buyers and places"
 MATERIALS, WORK, CANDLES = "Materials in stock", "Work in hand", "Candles in stock"
 TAX_BACK, TAX_DUE = "Tax to claim back", "Sales tax or VAT owed"
-SUPPLIERS, BILLS, HELD = "Owed to suppliers", "Wages and bills owed", "Held for buyers"
+OWED, HELD = "Owed for purchases and bills", "Held for buyers"
 CAPITAL, TAKEN = "Capital", "Taken by the owner"
 SALES, COST_SOLD, BOUGHT, FEES = "Sales", "Cost of candles sold", "Materials bought", "Selling fees"
 OVERHEAD, PAID_HELP = "Production overhead", "Paid help at the bench"
@@ -40,8 +40,8 @@ CHART = (
     Account("1300", TAX_BACK, ASSET, "tax on what was bought that the tax office gives back"),
     Account("1500", "Equipment", ASSET, "what is used for years: a melter, a stand"),
     Account("1510", "Depreciation so far", ASSET, "what equipment has lost of its value; a credit"),
-    Account("2000", SUPPLIERS, LIABILITY, "purchases not paid yet"),
-    Account("2050", BILLS, LIABILITY, "other bills and wages not paid yet"),
+    Account("2000", OWED, LIABILITY, "purchases and bills not paid yet"),
+    Account("2050", "Wages and bills owed", LIABILITY, "at the end of a year: what no bill has come for yet"),
     Account("2100", TAX_DUE, LIABILITY, "tax that you charged and pay over; never what a place pays over"),
     Account("2200", HELD, LIABILITY, "deposits and gift cards that no candle was given for yet"),
     Account("2300", "Loans", LIABILITY, "what is owed to a bank or a friend"),
