@@ -78,7 +78,12 @@ def with_late_lines(journal: Journal, before: Sequence[Entry], closed_to: Day) -
             "hand over to a later day"
         )
     late = [
-        Entry(f"LATE {reference}", later, "Typed late", _late_lines([each for each in found if each.reference == reference]))
+        Entry(
+            f"LATE {reference}",
+            later,
+            "Typed late",
+            _late_lines([each for each in found if each.reference == reference]),
+        )
         for reference in dict.fromkeys(each.reference for each in found)
     ]
     entries = [*closed, *(entry for entry in journal.entries if entry.day > closed_to), *late]

@@ -87,7 +87,9 @@ def _still_open(read: Reading, accounts: dict[str, chart.Account], by_cash: bool
             purse = _purse(accounts, row["paid_from"])
             against = account if not by_cash else chart.SALES if mine else chart.BOUGHT
             parts = _both(purse, against, coins if mine else -coins)
-            yield Event(paid, f"SETTLED {paid} {who} {row['document'] or line.row}", who, what, parts, line.tab, line.row)
+            yield Event(
+                paid, f"SETTLED {paid} {who} {row['document'] or line.row}", who, what, parts, line.tab, line.row
+            )
 
 
 def _opening(read: Reading, memo: str, parts: tuple[Part, ...], tab: str, row: int) -> Event:

@@ -29,7 +29,9 @@ def is_ours(files: Mapping[str, bytes]) -> bool:
 def wrong(files: Mapping[str, bytes]) -> list[str]:
     """Everything wrong with a folder's files, a line each."""
     package = json.loads(files[PACKAGE])
-    absent = [name for name in ("journal.csv", "accounts.csv", "trial_balance.csv", JOURNAL, BEANCOUNT) if name not in files]
+    absent = [
+        name for name in ("journal.csv", "accounts.csv", "trial_balance.csv", JOURNAL, BEANCOUNT) if name not in files
+    ]
     if absent:
         return [f"{name}: it is not there" for name in absent]
     try:
@@ -83,7 +85,8 @@ def _csv_entries(data: bytes, digits: int) -> list[Kept]:
 def _by_number(entries: list[Kept], numbers: Mapping[str, str]) -> list[Kept]:
     """The entries with our numbers for their accounts; a name that is not known stays."""
     return [
-        entry._replace(lines=tuple((numbers.get(name, name), coins) for name, coins in entry.lines)) for entry in entries
+        entry._replace(lines=tuple((numbers.get(name, name), coins) for name, coins in entry.lines))
+        for entry in entries
     ]
 
 

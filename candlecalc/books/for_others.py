@@ -47,7 +47,13 @@ def _stock(read: Reading, last: Day) -> Sheet:
 def _labels(read: Reading) -> Sheet:
     """What the maker has on labels: own lines and those confirmed; never against what."""
     rows = [
-        [line.typed["product"] or "all", line.typed["label"], line.typed["part"], line.typed["code"], line.typed["text"]]
+        [
+            line.typed["product"] or "all",
+            line.typed["label"],
+            line.typed["part"],
+            line.typed["code"],
+            line.typed["text"],
+        ]
         for line in read.rows("labels")
     ]
     columns = tuple(Column(name) for name in ("product", "label", "part", "code", "text"))

@@ -69,7 +69,9 @@ def _refuse_days(reads: Sequence[Reading], span: Span) -> None:
         raise ValueError(f"{span.last} is before {span.first}")
     begins, ends = reads[0].first_day, reads[-1].last_day
     if span.first < begins or span.last > ends:
-        raise ValueError(f"{' and '.join(read.name for read in reads)} hold {begins} to {ends}, not {span.first} to {span.last}")
+        raise ValueError(
+            f"{' and '.join(read.name for read in reads)} hold {begins} to {ends}, not {span.first} to {span.last}"
+        )
 
 
 def _journal(reads: Sequence[Reading], span: Span, earlier: bytes | None) -> tuple[Journal, list[Change]]:
@@ -90,7 +92,9 @@ def _journal(reads: Sequence[Reading], span: Span, earlier: bytes | None) -> tup
 def kept(journal: Journal) -> list[Kept]:
     """The entries as a check takes them."""
     return [
-        Kept(entry.reference, entry.day, tuple((journal.account(line.account).code, line.coins) for line in entry.lines))
+        Kept(
+            entry.reference, entry.day, tuple((journal.account(line.account).code, line.coins) for line in entry.lines)
+        )
         for entry in journal.entries
     ]
 
@@ -118,9 +122,7 @@ def _sheets(reads: Sequence[Reading], journal: Journal, findings: Findings) -> l
         trial_balance_sheet(journal),
         stock_sheet(last, held),
         tax_sheet(tax, journal.digits),
-        figures_sheet(
-            figures(journal, tax, str(last.season.settings["region"]), by_cash=by_cash), journal.digits
-        ),
+        figures_sheet(figures(journal, tax, str(last.season.settings["region"]), by_cash=by_cash), journal.digits),
         questions_sheet(asked, journal.digits),
     ]
 

@@ -28,7 +28,9 @@ def in_order(reads: Sequence[Reading]) -> list[Reading]:
     ordered = sorted(reads, key=lambda read: read.first_day)
     for one, following in zip(ordered, ordered[1:], strict=False):
         if following.first_day <= one.last_day:
-            raise ValueError(f"{following.name} begins on {following.first_day}, before {one.name} ends: {one.last_day}")
+            raise ValueError(
+                f"{following.name} begins on {following.first_day}, before {one.name} ends: {one.last_day}"
+            )
         for what, key in (("currency", "currency"), ("stock method", "stock")):
             if one.season.settings.get(key) != following.season.settings.get(key):
                 raise ValueError(f"{one.name} and {following.name} do not have the same {what}")
@@ -42,7 +44,9 @@ def joined(reads: Sequence[Reading]) -> tuple[list[Event], Chart]:
     events: list[Event] = []
     accounts: dict[str, chart.Account] = {}
     for read in reads:
-        accounts |= {key: each for key, each in chart.chart_of(read.season).items() if key not in accounts or each.theirs}
+        accounts |= {
+            key: each for key, each in chart.chart_of(read.season).items() if key not in accounts or each.theirs
+        }
         own = list(events_of(read))
         if events:
             _refuse_gap(read, sums(events), sums(event for event in own if event.opening))

@@ -153,7 +153,5 @@ def brought_forward(events: Iterable[Event], day: Day, chart: Chart) -> Entry | 
         name = CAPITAL if chart[account.casefold()].kind in RESULT else account
         standing[name] = standing.get(name, 0) + coins
     memo = "balances before this time; leave it out if your books have them"
-    lines = tuple(
-        Line(name, coins, "", memo, "all tabs", f"before {day}") for name, coins in standing.items() if coins
-    )
+    lines = tuple(Line(name, coins, "", memo, "all tabs", f"before {day}") for name, coins in standing.items() if coins)
     return Entry(f"BROUGHT FORWARD {day}", day, "Balances brought forward", lines) if lines else None

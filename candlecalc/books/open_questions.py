@@ -83,7 +83,9 @@ def _cash_boxes(read: Reading, last: Day) -> Iterator[Question]:
         day = line.typed["date"]
         off = read.coins("market_days", "missing", line.at)
         if off and isinstance(day, datetime.date) and day <= last:
-            yield Question("cash box", "what was counted is not what was sold; not booked", line.tab, str(line.row), off)
+            yield Question(
+                "cash box", "what was counted is not what was sold; not booked", line.tab, str(line.row), off
+            )
 
 
 def _counts(read: Reading, last: Day) -> Iterator[Question]:
@@ -139,4 +141,3 @@ def questions_sheet(found: Iterable[Question], digits: int) -> Sheet:
         Column("amount", "number"),
     )
     return Sheet("open_questions", "What is open, does not agree or is missing.", columns, rows, ("number",))
-

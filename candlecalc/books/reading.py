@@ -55,7 +55,9 @@ class Reading:
     def lines(self, table: str, filled: str) -> Iterator[int]:
         """The places of the rows of a list that hold something in a column."""
         return (
-            at for at in range(self.calculated.room(table)) if self.calculated.value(table, filled, at) not in (None, "")
+            at
+            for at in range(self.calculated.room(table))
+            if self.calculated.value(table, filled, at) not in (None, "")
         )
 
     def value(self, table: str, key: str, at: int) -> Any:

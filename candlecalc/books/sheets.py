@@ -60,9 +60,16 @@ def read_csv(data: bytes) -> list[dict[str, str]]:
     return [{head: plain(text or "") for head, text in row.items()} for row in rows]
 
 
-def described(name: str, title: str, sheets: Iterable[Sheet], written: Mapping[str, bytes], facts: Mapping[str, Any]) -> bytes:
+def described(
+    name: str, title: str, sheets: Iterable[Sheet], written: Mapping[str, bytes], facts: Mapping[str, Any]
+) -> bytes:
     """The description of the tables, as Data Package says it (specs.frictionlessdata.io)."""
-    package = {"name": name, "title": title, **facts, "resources": [_resource(sheet, written[sheet.path]) for sheet in sheets]}
+    package = {
+        "name": name,
+        "title": title,
+        **facts,
+        "resources": [_resource(sheet, written[sheet.path]) for sheet in sheets],
+    }
     return (json.dumps(package, ensure_ascii=False, indent=1) + "\n").encode()
 
 

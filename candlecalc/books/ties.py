@@ -13,7 +13,9 @@ def ties(read: Reading, events: Sequence[Event]) -> list[Tie]:
     """What all of a workbook's events come to, beside its tabs."""
     found, of_sold = sums(events), sums(event for event in events if event.tab == "Sold")
     if read.season.settings.get("books") == CASH:
-        return [_of_tab("Tax to claim back", "Expenses", events, chart.TAX_BACK, _typed(read, "expenses", "tax", paid=True))]
+        return [
+            _of_tab("Tax to claim back", "Expenses", events, chart.TAX_BACK, _typed(read, "expenses", "tax", paid=True))
+        ]
     return [
         Tie("Materials in stock", found.get(chart.MATERIALS, 0), "Stock", read.sum("stock", "value")),
         Tie("Candles in stock", found.get(chart.CANDLES, 0), "Candles", read.sum("candles", "value")),

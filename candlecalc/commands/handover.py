@@ -21,7 +21,13 @@ MOST_BYTES = 200_000_000  # of a folder to check or to compare with
 
 
 def write(
-    books: Sequence[Path], folder: Path, first: datetime.date, last: datetime.date, earlier: Path | None, *, without_costs: bool
+    books: Sequence[Path],
+    folder: Path,
+    first: datetime.date,
+    last: datetime.date,
+    earlier: Path | None,
+    *,
+    without_costs: bool,
 ) -> Iterator[str]:
     """Write the folder whole or not at all, and say each file and what to look at."""
     refuse_filled(folder)
@@ -51,16 +57,20 @@ def _read(path: Path, name: str) -> tuple[Reading, Drafted, list[Finding]]:
     """A workbook worked out anew, its draft, and what check says of it."""
     held = make.held_in(path)
     if not held.season.records:
-        raise ValueError(f"{path}: it keeps no records of the year; make one with candlecalc new NEW.xlsx --from {path} --records")
+        raise ValueError(
+            f"{path}: it keeps no records of the year; make one with candlecalc new NEW.xlsx --from {path} --records"
+        )
     work = make.worked_out(path, held, held.card)
     return Reading(name, work.calculated), work.drafted, [*work.wrong, *work.doubts]
 
 
 def _told(handed: Handed, earlier: Path | None) -> Iterator[str]:
     journal = handed.journal
-    yield f"{counted(len(journal.entries), 'entry', 'entries')} from {journal.first} to {journal.last}; begin with open_questions.csv"
+    yield f"{len(journal.entries)} entries from {journal.first} to {journal.last}; begin with open_questions.csv"
     if earlier:
-        yield f"{counted(len(handed.changed), 'amount')} changed since {earlier}" + (": changes.csv" if handed.changed else "")
+        yield f"{counted(len(handed.changed), 'amount')} changed since {earlier}" + (
+            ": changes.csv" if handed.changed else ""
+        )
 
 
 def refuse_filled(folder: Path) -> None:
@@ -68,7 +78,9 @@ def refuse_filled(folder: Path) -> None:
     if folder.exists() and not folder.is_dir():
         raise ValueError(f"{folder} is a file; name a folder")
     if folder.is_dir() and any(folder.iterdir()):
-        raise ValueError(f"{folder} is not empty; name a new folder, so that what was handed over before stays as it is")
+        raise ValueError(
+            f"{folder} is not empty; name a new folder, so that what was handed over before stays as it is"
+        )
 
 
 def files_in(folder: Path) -> dict[str, bytes]:
