@@ -122,8 +122,9 @@ def _accounts(journal: Journal) -> Iterator[Question]:
         if account.money and coins < 0:
             words = f"{name} is below nothing: is money that came in, or an opening balance, missing on Other entries?"
             yield Question("money", words, coins=coins)
-        if not account.theirs and any(each.theirs for each in journal.chart.values()):
-            yield Question("account", f"{name}: it has no number of your bookkeeper's on Accounts")
+    unnumbered = [name for name in found if not journal.account(name).theirs]
+    if 0 < len(unnumbered) < len(found):
+        yield Question("account", f"without a number of your bookkeeper's on Accounts: {', '.join(unnumbered)}")
 
 
 def questions_sheet(found: Iterable[Question], digits: int) -> Sheet:
