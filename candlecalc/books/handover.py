@@ -7,7 +7,7 @@ from typing import NamedTuple
 from candlecalc.books import plain_text, values_only
 from candlecalc.books.checking import Kept, Rules, problems, untied
 from candlecalc.books.compare import Change, changes, changes_sheet, entries_before, with_late_lines
-from candlecalc.books.events import method_of
+from candlecalc.books.events import events_of, method_of
 from candlecalc.books.figures import figures, figures_sheet
 from candlecalc.books.joining import Span, in_order, joined, journal_of
 from candlecalc.books.journal import Journal
@@ -75,11 +75,11 @@ def _refuse_days(reads: Sequence[Reading], span: Span) -> None:
 
 
 def _journal(reads: Sequence[Reading], span: Span, earlier: bytes | None) -> tuple[Journal, list[Change]]:
-    events, accounts = joined(reads)
     for read in reads:
-        own = [event for event in events if len(reads) == 1 or event.tab.startswith(f"{read.name}: ")]
-        if len(reads) == 1 and (apart := untied(ties(read, own), read.digits)):
-            raise ValueError("; ".join(apart))
+        apart = untied(ties(read, list(events_of(read))), read.digits)
+        if apart:
+            raise ValueError(f"{read.name}: {'; '.join(apart)}")
+    events, accounts = joined(reads)
     journal = journal_of(reads, events, accounts, span)
     if earlier is None:
         return journal, []
