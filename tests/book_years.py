@@ -31,7 +31,7 @@ def set_up(wax_each=480.0):
     """One candle of wax and a jar, six paid minutes each."""
     return {
         "materials": [
-            {"material": "Wax", "kind": "wax", "pack_size": 1000.0, "pack_unit": "g", "pack_price": 5.0, "density": 0.9},
+            {"material": "Wax", "kind": "wax", "pack_size": 1000.0, "pack_unit": "g", "pack_price": 5.0},
             {"material": "Jar", "kind": "vessel", "pack_size": 103.0, "pack_unit": "each", "pack_price": 200.0},
         ],
         "vessels": [

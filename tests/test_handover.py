@@ -14,6 +14,7 @@ import openpyxl
 import pytest
 from book_years import day
 from click.testing import CliRunner
+from libreoffice import stored
 
 from candlecalc.books import folder_check
 from candlecalc.books.handover import handed_over
@@ -233,7 +234,14 @@ def test_one_fault_in_a_file_is_named(month, name, old, new, words):
 def test_an_entry_that_is_there_twice_is_named(month, name):
     text = month.files[name].decode("utf-8-sig")
     blocks = text.split("\r\n") if name.endswith(".csv") else text.split("\n\n")
-    at = next(at for at, block in enumerate(blocks) if "Glass works |" in block or '"Glass works"' in block or ",Glass works," in block or block.startswith("material,Jar"))
+    at = next(
+        at
+        for at, block in enumerate(blocks)
+        if "Glass works |" in block
+        or '"Glass works"' in block
+        or ",Glass works," in block
+        or block.startswith("material,Jar")
+    )
     gap = "\r\n" if name.endswith(".csv") else "\n\n"
     files = planted(month.files, name, blocks[at], blocks[at] + gap + blocks[at])
     assert any("twice" in words or "2 times" in words for words in found_by_rules(files))
@@ -339,20 +347,25 @@ def test_what_is_typed_late_for_closed_days_becomes_a_later_entry(month):
     closed = day(3, 11)
     late = handed(with_late_bill(closed), closed_to=closed, earlier=month.files["journal.csv"])
     before, now = (
-        [line for line in rows(files, "journal.csv") if line["date"] <= str(closed)] for files in (month.files, late.files)
+        [line for line in rows(files, "journal.csv") if line["date"] <= str(closed)]
+        for files in (month.files, late.files)
     )
     assert [{**line, "entry_no": 0} for line in now] == [{**line, "entry_no": 0} for line in before]
     assert {each.reference for each in late.changed} == {
         "EXPENSE 2027-03-04 Sign painter Sign painter 2027-03-04",
         "EXPENSE PAID 2027-03-04 Sign painter Sign painter 2027-03-04 Bank and cash",
     }
-    assert {line["date"] for line in rows(late.files, "journal.csv") if line["doc_ref"].startswith("LATE ")} == {"2027-03-12"}
+    assert {line["date"] for line in rows(late.files, "journal.csv") if line["doc_ref"].startswith("LATE ")} == {
+        "2027-03-12"
+    }
     assert trial_balance(late.files)["Advertising"] == Decimal("55.00")
     assert folder_check.wrong(late.files) == []
 
 
 def test_a_hand_over_behind_the_closed_day_is_refused_without_the_earlier_one():
-    with pytest.raises(ValueError, match="books are closed to 2027-03-11, and a hand-over from 2027-03-01 reaches behind"):
+    with pytest.raises(
+        ValueError, match="books are closed to 2027-03-11, and a hand-over from 2027-03-01 reaches behind"
+    ):
         handed(with_late_bill(day(3, 11)), closed_to=day(3, 11))
 
 
@@ -364,7 +377,7 @@ def test_what_stood_before_is_brought_forward_in_one_entry():
 
 
 @pytest.fixture(scope="module")
-def typed(tmp_path_factory):
+def typed(tmp_path_factory, few_rows):
     there = tmp_path_factory.mktemp("typed") / "spring"
     season = book_years.worked_month()
     notes = [row | {"notes": "call Mrs Quill"} for _, row in season.rows("sales")]
@@ -417,27 +430,56 @@ def test_without_costs_no_price_supplier_customer_or_note_is_in_any_part(typed, 
     with zipfile.ZipFile(out / "stock_and_labels.xlsx") as package:
         parts |= {name: package.read(name) for name in package.namelist()}
     # Suppliers, customers, payees, notes and orders; pack prices, what things are worth, what they cost each.
-    hidden = [b"Glass works", b"Web shop", b"Landlord", b"Helper", b"Quill", b"J-1", b"W12", b"1854", b"528.0", b"954.0"]
+    hidden = [
+        b"Glass works",
+        b"Web shop",
+        b"Landlord",
+        b"Helper",
+        b"Quill",
+        b"J-1",
+        b"W12",
+        b"1854",
+        b"528.0",
+        b"954.0",
+    ]
     assert not [(name, word) for name, data in parts.items() for word in hidden if word in data]
     assert not [name for name in parts if "comment" in name.lower() or "externalLink" in name]
     assert b"Candle" in parts["stock.csv"]
 
 
+def alike(there, value):
+    """Whether a cell holds a value; a file keeps sixteen digits of a number, and a day as a day."""
+    there = openpyxl.utils.datetime.to_excel(there) if hasattr(there, "year") else there
+    if isinstance(there, float) or isinstance(value, float):
+        return isinstance(there, (int, float)) and there == pytest.approx(value, rel=1e-14)
+    return there == (None if value == "" else value)
+
+
 def test_the_values_only_workbook_holds_every_figure_and_no_formula(month):
-    read, drafted = worked(book_years.worked_month())
-    values = drafted.values
+    _, drafted = worked(book_years.worked_month())
     made = openpyxl.load_workbook(io.BytesIO(month.files["season-values.xlsx"]))
-    assert made.sheetnames == list(values)
-    for title, wanted in values.items():
-        sheet = made[title]
-        assert sheet.sheet_state == "visible"
-        assert not [cell for row in sheet.iter_rows() for cell in row if cell.data_type == "f" or cell.comment]
-        assert not sheet.data_validations.dataValidation
-        assert not [each for each in (*sheet.row_dimensions.values(), *sheet.column_dimensions.values()) if each.hidden]
-        plain = openpyxl.utils.datetime.to_excel
-        for at, row in enumerate(wanted, start=1):
-            for column, value in enumerate(row, start=1):
-                there = sheet.cell(at, column).value if at <= sheet.max_row else None
-                there = plain(there) if hasattr(there, "year") else there
-                assert there == (None if value == "" else value), (title, at, column)
-    assert read.name == "season"
+    assert made.sheetnames == list(drafted.values)
+    for sheet in made:
+        cells = [cell for row in sheet.iter_rows() for cell in row]
+        assert not [cell for cell in cells if cell.data_type == "f" or cell.comment]
+        there = {cell.coordinate: cell.value for cell in cells if cell.value is not None}
+        wanted = {
+            f"{openpyxl.utils.get_column_letter(column)}{row}": value
+            for row, found in enumerate(drafted.values[sheet.title], start=1)
+            for column, value in enumerate(found, start=1)
+            if value not in (None, "")
+        }
+        assert there.keys() == wanted.keys()
+        assert not [(sheet.title, cell) for cell, value in wanted.items() if not alike(there[cell], value)]
+        hidden = [each for each in (*sheet.row_dimensions.values(), *sheet.column_dimensions.values()) if each.hidden]
+        assert (sheet.sheet_state, sheet.data_validations.dataValidation, hidden) == ("visible", [], [])
+
+
+def test_programs_for_spreadsheets_show_every_figure_of_the_values_only_workbook(month, office, tmp_path):
+    path = tmp_path / "values.xlsx"
+    path.write_bytes(month.files["season-values.xlsx"])
+    wanted = stored(path)
+    subprocess.run(["ssconvert", path, tmp_path / "gnumeric.xlsx"], check=True, capture_output=True)  # noqa: S603, S607
+    for found in (office.opened(path), stored(tmp_path / "gnumeric.xlsx")):
+        apart = {cell: (value, found.get(cell)) for cell, value in wanted.items() if not alike(found.get(cell), value)}
+        assert apart == {}

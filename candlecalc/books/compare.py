@@ -50,9 +50,8 @@ def changes(before: Sequence[Entry], now: Sequence[Entry]) -> Iterator[Change]:
         was, is_now = (_accounts(found.get(reference)) for found in (old, new))
         for account in dict.fromkeys([*was, *is_now]):
             if was.get(account, 0) != is_now.get(account, 0):
-                where = next(
-                    line for each in (new.get(reference), old.get(reference)) if each for line in each.lines if line.account == account
-                )  # fmt: skip
+                lines = [line for each in (new.get(reference), old.get(reference)) if each for line in each.lines]
+                where = next(line for line in lines if line.account == account)
                 yield Change(reference, entry.day, account, was.get(account, 0), is_now.get(account, 0), where)
 
 

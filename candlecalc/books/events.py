@@ -115,7 +115,7 @@ def _purchases(read: Reading, accounts: dict[str, chart.Account], by_cash: bool)
             yield Event(_on(row), f"BILL {row['date']} {bill}", who, memo, parts, line.tab, line.row)
         if paid:
             purse = _purse(accounts, row["paid_from"])
-            against = (bought, *claimed) if by_cash else (Part(chart.OWED, landed + back),)
+            against: tuple[Part, ...] = (bought, *claimed) if by_cash else (Part(chart.OWED, landed + back),)
             memo = _words("bill paid", row["document"], row["paid_from"])
             reference = f"PAID {paid} {bill} {purse}"
             yield Event(paid, reference, who, memo, (*against, Part(purse, -landed - back)), line.tab, line.row)
@@ -182,7 +182,7 @@ def _sold(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> I
             paid, purse = _day(typed, "paid_on"), _purse(accounts, typed["paid_into"])
         held = typed.get("kind") in HELD_FOR_BUYERS
         code = tax_code(read, at, str(typed.get("area") or ""))
-        parts = (
+        parts: tuple[Part, ...] = (
             (Part(chart.HELD, -comes_in),)
             if held
             else (Part(chart.FEES, fee), Part(chart.SALES, -net, code), Part(chart.TAX_DUE, net - comes_in - fee, code))
@@ -271,7 +271,7 @@ def _other_entries(read: Reading, accounts: dict[str, chart.Account], by_cash: b
         unknown = [name for name in names if name.casefold() not in accounts]
         if unknown:
             raise ValueError(
-                f"{read.name}, tab {line.tab}, row {line.row}: {unknown[0]} is on neither Chart nor Accounts; choose one"
+                f"{read.name}, tab {line.tab}, row {line.row}: {unknown[0]} is on neither Chart nor Accounts"
             )
         debit, credit = (accounts[name.casefold()].name for name in names)
         parts, text = _both(debit, credit, read.typed_coins(line, "amount")), str(row["text"])

@@ -93,7 +93,7 @@ def _of_entries(journal: Journal, begin: str, *accounts: str) -> int:
 
 
 def _costs(journal: Journal, account: str) -> int:
-    """What was spent for batches: all that the account got but what batches were charged with, and the rest at the end."""
+    """What was spent for batches: all but what batches were charged with, and what was left at the end."""
     charged = _of_entries(journal, "CHARGED ", account) + _of_entries(journal, "NOT CHARGED ", account)
     return balances(journal.entries).get(account, 0) - charged
 

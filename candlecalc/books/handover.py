@@ -151,7 +151,7 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
     questions_asked = next(len(sheet.rows) for sheet in sheets if sheet.name == "open_questions")
     out = [
         f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {method_of(reads[-1].season)} method",
-        f"From {', '.join(read.name for read in reads)}. Money is in {journal.currency}; stock by {reads[-1].season.stock}.",
+        f"From {', '.join(read.name for read in reads)}. Stock is valued by {reads[-1].season.stock}.",
         "",
         f"Entries          {len(journal.entries)}, of {lines} lines",
         f"Debits           {money(debits)}, and as much in credits",

@@ -7,6 +7,7 @@ from candlecalc.books.plain_text import name_of
 from candlecalc.books.sheets import Column, Sheet
 
 MONEY = {"minimum": 0}
+OF_ACCOUNTS = ("account_code", "accounts")
 CODE = Column("account_code", constraints={"required": True}, says="our number of the account")
 
 
@@ -40,7 +41,8 @@ def journal_sheet(journal: Journal) -> Sheet:
         Column("from_tab", constraints={"required": True}, says="the tab of the workbook that the line is from"),
         Column("from_row", says="its rows there"),
     )
-    return Sheet("journal", "Every entry, a line for each account in it.", columns, rows, ("entry_no", "line_no"), ("account_code", "accounts"))  # fmt: skip
+    says = "Every entry, a line for each account in it."
+    return Sheet("journal", says, columns, rows, ("entry_no", "line_no"), OF_ACCOUNTS)
 
 
 def accounts_sheet(journal: Journal) -> Sheet:
@@ -63,7 +65,8 @@ def trial_balance_sheet(journal: Journal) -> Sheet:
         [code, name, side(journal, coins, True), side(journal, coins, False)] for code, name, coins in by_code if coins
     ]
     columns = (CODE, Column("account_name"), Column("debit", "number", MONEY), Column("credit", "number", MONEY))
-    return Sheet("trial_balance", "What each account comes to on the last day.", columns, rows, ("account_code",), ("account_code", "accounts"))  # fmt: skip
+    says = "What each account comes to on the last day."
+    return Sheet("trial_balance", says, columns, rows, ("account_code",), OF_ACCOUNTS)
 
 
 def totals(journal: Journal) -> tuple[int, int]:

@@ -58,7 +58,8 @@ def _unpaid(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("purchases"):
         if not line.typed["kind"] and _open(line, last):
             coins = read.coins("purchases", "landed", line.at) + read.typed_coins(line, "claimed")
-            words = f"{line.typed['supplier'] or 'a supplier'}, {line.typed['document'] or 'no document'}: not paid by {last}"
+            who, bill = line.typed["supplier"] or "a supplier", line.typed["document"] or "no document"
+            words = f"{who}, {bill}: not paid by {last}"
             yield Question("you owe", words, line.tab, str(line.row), coins)
     for line in read.rows("expenses"):
         if _open(line, last):
@@ -101,7 +102,8 @@ def _sent_back(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("moves"):
         day = line.typed["date"]
         if line.typed["kind"] == "sent back" and isinstance(day, datetime.date) and day <= last:
-            words = f"{line.typed['material'] or line.typed['product']} went back: it is in the cost of candles sold; was a credit booked?"
+            what = line.typed["material"] or line.typed["product"]
+            words = f"{what} went back: it is in the cost of candles sold; was a credit booked?"
             yield Question("sent back", words, line.tab, str(line.row))
 
 

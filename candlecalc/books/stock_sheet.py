@@ -1,12 +1,13 @@
-"""What was in stock at the end of a day, and what it is worth: at cost, and at what it will bring where that is less."""
+"""What was in stock at the end of a day, and what it is worth: at cost, or at what it will bring where that is less."""
 
 import datetime
+import math
 from collections.abc import Iterator
 from decimal import Decimal
 from typing import NamedTuple
 
 from candlecalc.books.journal import as_money
-from candlecalc.books.reading import Reading, place_of
+from candlecalc.books.reading import Reading
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.tables.sales import ON_CONSIGNMENT
@@ -16,7 +17,8 @@ Day = datetime.date
 DAY_0 = datetime.date(1899, 12, 30)
 MATERIAL, CANDLE = "material", "candle"
 LISTS = {MATERIAL: ("lots", "card", "materials"), CANDLE: ("made", "out_card", "recipes")}
-OUT, BACK, SOLD_THERE = ON_CONSIGNMENT
+NAMED_BY = {MATERIAL: "material", CANDLE: "product"}
+OUT = ON_CONSIGNMENT[0]
 
 
 class Item(NamedTuple):
@@ -51,8 +53,7 @@ def _of_kind(read: Reading, kind: str, last: Day) -> Iterator[Item]:
             amounts[thing] = amounts.get(thing, 0.0) + sign * read.number(there, amount, at)
             values[thing] = values.get(thing, 0) + sign * read.coins(there, worth, at)
     for thing, amount_left in amounts.items():
-        row = read.season.tables
-        name = next(str(entry["material" if kind == MATERIAL else "product"]) for at, entry in row.rows(table) if at == place_of(thing))  # fmt: skip
+        name = str(read.row(table, thing).typed[NAMED_BY[kind]])
         yield _item(read, kind, name, round_half_away(amount_left, 6), values[thing], last)
 
 
@@ -69,7 +70,7 @@ def _item(read: Reading, kind: str, name: str, amount: float, value: int, last: 
     by = ""
     for line in read.rows("counts"):
         day = line.typed["date"]
-        mine = str(line.typed["material" if kind == MATERIAL else "product"] or "").casefold() == name.casefold()
+        mine = str(line.typed[NAMED_BY[kind]] or "").casefold() == name.casefold()
         if mine and isinstance(day, datetime.date) and day <= last and (counted_on is None or day >= counted_on):
             counted, counted_on, by = float(str(line.typed["counted"])), day, str(line.typed["by"] or "")
     there = _at_places(read, name, last) if kind == CANDLE else 0.0
@@ -106,22 +107,13 @@ def _brings(read: Reading, name: str) -> float | None:
 
 
 def lower_of(item: Item, digits: int) -> int:
-    """Cost, or what the candles will bring where that is less. Materials stay at cost while their candles bring more."""
-    if item.brings is None:
-        return item.value
-    return min(item.value, round(round_half_away(item.brings * item.amount, digits) * 10**digits))
+    """Cost, or what candles will bring where that is less. Materials stay at cost while their candles bring more."""
+    brings = math.inf if item.brings is None else round_half_away(item.brings * item.amount * 10**digits, 0)
+    return int(min(item.value, brings))
 
 
 def stock_sheet(read: Reading, held: list[Item]) -> Sheet:
-    money = lambda coins: Decimal(as_money(coins, read.digits))  # noqa: E731
-    rows = [
-        [
-            item.kind, item.name, item.unit, item.amount, item.at_places, item.counted, item.counted_on, item.counted_by,
-            round(item.value / 10**read.digits / item.amount, 4) if item.amount > 0 else None, read.season.stock,
-            money(item.value), None if item.brings is None else round(item.brings, 4), money(lower_of(item, read.digits)),
-        ]
-        for item in held
-    ]  # fmt: skip
+    rows = [_row(read, item) for item in held]
     columns = (
         Column("kind"),
         Column("item", constraints={"required": True}),
@@ -138,3 +130,10 @@ def stock_sheet(read: Reading, held: list[Item]) -> Sheet:
         Column("lower_of", "number", says="at cost, or at what it brings where that is less"),
     )
     return Sheet("stock", "What was in stock on the last day.", columns, rows, ("kind", "item"))
+
+
+def _row(read: Reading, item: Item) -> list[object]:
+    each = round(item.value / 10**read.digits / item.amount, 4) if item.amount > 0 else None
+    brings = None if item.brings is None else round(item.brings, 4)
+    value, lower = (Decimal(as_money(coins, read.digits)) for coins in (item.value, lower_of(item, read.digits)))
+    return [*item[:8], each, read.season.stock, value, brings, lower]

@@ -3,10 +3,11 @@
 import datetime
 from collections.abc import Iterator, Sequence
 from pathlib import Path
+from typing import Any
 
 from candlecalc.books import folder_check, for_others
 from candlecalc.books.figures import by_month
-from candlecalc.books.handover import Handed, handed_over
+from candlecalc.books.handover import PACKAGE, Handed, handed_over
 from candlecalc.books.joining import Span, joined
 from candlecalc.books.journal import as_money
 from candlecalc.books.reading import Reading
@@ -40,7 +41,7 @@ def write(
         if not there:
             raise ValueError(f"none of the workbooks had begun on {last}")
         files = for_others.files_for_others(max(there, key=lambda each: each.first_day), last)
-        told = []
+        told: Iterator[str] = iter(())
     else:
         before = _earlier_journal(earlier) if earlier else None
         closed = [day for each, _, _ in read if isinstance(day := each.season.settings.get("closed_to"), datetime.date)]
@@ -92,9 +93,7 @@ def files_in(folder: Path) -> dict[str, bytes]:
 
 
 def is_handed_over(folder: Path) -> bool:
-    return (folder / folder_check.PACKAGE).is_file() and folder_check.is_ours(
-        {folder_check.PACKAGE: (folder / folder_check.PACKAGE).read_bytes()}
-    )
+    return (folder / PACKAGE).is_file() and folder_check.is_ours({PACKAGE: (folder / PACKAGE).read_bytes()})
 
 
 def checked(folder: Path) -> make.Answer:
@@ -128,7 +127,7 @@ def books_of(path: Path, what: str) -> make.Shown:
     return make.Shown(records, "", make.tally(path, wrong), bool(wrong), formats)
 
 
-def _tax_records(read: Reading, first: datetime.date, last: datetime.date) -> list[dict[str, object]]:
+def _tax_records(read: Reading, first: datetime.date, last: datetime.date) -> list[dict[str, Any]]:
     heads = ("With tax", "No tax due", "Before tax", "Tax")
     return [
         {"What": line.what, "Area": line.area or None, "Rate": line.rate, "Place": line.place, "Paid by": line.paid_by}

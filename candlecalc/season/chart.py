@@ -73,7 +73,7 @@ OURS = {account.name.casefold(): account for account in CHART}
 
 
 def chart_of(season: Season) -> dict[str, Account]:
-    """The accounts of a season by their names in small letters. A ValueError names a row of Accounts that is not whole."""
+    """The accounts of a season by their names in small letters. A ValueError names one that is not whole."""
     chart = dict(OURS)
     for place, row in season.rows("accounts"):
         name, kind, code = (str(row[key] or "") for key in ("account", "kind", "code"))
