@@ -31,8 +31,9 @@ def no_price(where: str) -> Column:
     words = "Price each: none on Prices for this product and place on that day; type it here or there"
     found = Same(*where.split("."))
     said = written(
-        f'IF(({{ready}}=1)*ISERROR({{price}})*(1-ISERROR({{row}})),"{words}","")',
+        f'IF(({{ready}}=1)*({{product}}<>"")*ISERROR({{price}})*(1-ISERROR({{row}})),"{words}","")',
         ready="ready",
+        product="product",
         price=found,
         row="product_row",
     )
