@@ -35,7 +35,8 @@ def set_up(wax_each=480.0):
             {"material": "Jar", "kind": "vessel", "pack_size": 103.0, "pack_unit": "each", "pack_price": 200.0},
         ],
         "vessels": [
-            {"vessel": "Jar", "use": "stays", "bought_as": "Jar", "measured": "fill", "fill": wax_each, "fill_wax": "Wax"}
+            {"vessel": "Jar", "use": "stays", "bought_as": "Jar", "measured": "fill", "fill": wax_each,
+             "fill_wax": "Wax"}
         ],
         "recipes": [
             {"product": "Candle", "kind": "made", "vessel": "Jar", "wax": "Wax", "load": 0.0, "minutes": 6.0,
@@ -67,7 +68,7 @@ ORDERS = {1: 20, 2: 16, 3: 58, 4: 6}
 
 
 def worked_month():
-    """A maker's month: what came, was poured and sold, typed as it happened; what it comes to is on the test's paper."""
+    """A maker's month: what came, was poured and sold, typed as it happened; the test's paper has what it comes to."""
     first, last = day(3, 1), day(3, 31)
     season = blank("us", first, last, tax_rate=0.08, paid_rate=12.0, production_overhead=600.0, season_hours=100.0)
     season.settings["currency"] = "USD"

@@ -214,7 +214,7 @@ FAULTS = [
     ("book.journal", "Stock  ", "Stack  ", "there is no account Assets:1200-MaterialsInStack"),
     ("book.journal", "2027-03-14 *", "2027-04-14 *", "its day, 2027-04-14, is not"),
     ("book.beancount", "1854.00 USD", "1854.01 USD", "debits are 0.01 more than credits"),
-    ("book.beancount", "  Liabilities:2100-SalesTax", "  Liabilities:2190-SalesTax", "there is no account Liabilities:2190"),
+    ("book.beancount", "  Liabilities:2100-SalesTax", "  Liabilities:2190-SalesTax", "no account Liabilities:2190-"),
     ("book.beancount", "2027-03-14 *", "2027-04-14 *", "its day, 2027-04-14, is not"),
     ("trial_balance.csv", "954.00", "954.01", "trial_balance.csv: its sides differ by 1 coin"),
     ("trial_balance.csv", "2100,", "2190,", "trial_balance.csv: there is no account 2190"),
@@ -254,8 +254,9 @@ def test_a_file_that_was_changed_is_named_by_its_hash(month, name):
 
 
 ODD = [
-    'Wax; "fair" {x} | tag: y', "=2+3", "-1", "+44 20", "@home", "'=quoted", "Two  lines\nof a name", "a\\b", "\U0001f56f\ufe0f Kerze",
-    "\u05e0\u05e8\u05d5\u05ea", "\u202eabc", "* star", "! mark", "(7) seven", "~ tilde", "12.00 USD", "#tag ^link",
+    'Wax; "fair" {x} | tag: y', "=2+3", "-1", "+44 20", "@home", "'=quoted", "Two  lines\nof a name", "a\\b",
+    "\U0001f56f\ufe0f Kerze", "\u05e0\u05e8\u05d5\u05ea", "\u202eabc", "* star", "! mark", "(7) seven", "~ tilde",
+    "12.00 USD", "#tag ^link",
 ]  # fmt: skip
 
 
@@ -286,7 +287,7 @@ def test_odd_names_come_back_from_csv_as_they_were_typed(odd):
     assert folder_check.wrong(odd) == []
 
 
-def halves(cost_of_candles=20.0, materials=186.0):
+def halves(cost_of_candles=20.0):
     """Two seasons of one year: the second begins with what the first ends with, unless it is typed otherwise."""
     one = book_years.american_year()
     one.settings["last_day"] = day(6, 30)
@@ -301,8 +302,9 @@ def halves(cost_of_candles=20.0, materials=186.0):
     two = book_years.type_in(
         two,
         purchases=[opening | {"material": "Wax", "packs": 50.0, "price": 100.0},
-                   opening | {"material": "Jar", "packs": 106 / 103, "price": materials - 80.0}],
-        pours=[{"date": day(6, 1), "batch": 1.0, "product": "Candle", "good": 10.0, "kind": "opening", "cost": cost_of_candles}],
+                   opening | {"material": "Jar", "packs": 106 / 103, "price": 106.0}],
+        pours=[{"date": day(6, 1), "batch": 1.0, "product": "Candle", "good": 10.0, "kind": "opening",
+                "cost": cost_of_candles}],
         sales=[book_years.sale(day(8, 10), "Web shop", 5, 16.0)],
         still_open=[
             {"date": day(5, 10), "kind": "sale", "who": "Web shop", "sum": 1530.0, "paid_on": day(7, 20)},
@@ -320,9 +322,10 @@ def together(one, two):
 def test_two_workbooks_make_one_year():
     # 100 kg of wax less 50 in candles, 206 jars less 100: 100.00 and 106.00; 10 candles at 2.00 go over. In all 95 are
     # sold at 16.00; money: 300 - 206 + 1,440 with 90.00 of tax + 80 with 4.00.
-    files = together(*halves(materials=186.0)).files
+    files = together(*halves()).files
     assert trial_balance(files) == {
-        "Bank and cash": Decimal("1708.00"), "Materials in stock": Decimal("206.00"), "Candles in stock": Decimal("10.00"),
+        "Bank and cash": Decimal("1708.00"),
+        "Materials in stock": Decimal("206.00"), "Candles in stock": Decimal("10.00"),
         "Owed for purchases and bills": Decimal("-200.00"), "Sales tax or VAT owed": Decimal("-94.00"),
         "Capital": Decimal("-300.00"), "Sales": Decimal("-1520.00"), "Cost of candles sold": Decimal("190.00"),
     }  # fmt: skip
