@@ -403,6 +403,14 @@ def test_the_command_writes_the_folder_and_says_each_file(typed, tmp_path):
     assert {path.name: path.read_bytes() for path in again.iterdir()} == files
 
 
+def test_without_a_first_day_it_is_the_financial_years(tmp_path, few_rows):
+    season = book_years.worked_month()
+    season.settings["year_from"] = day(3, 12, 2020)
+    folder.write(season, tmp_path / "season")
+    done = command("handover", tmp_path / "season", tmp_path / "out", "--to", "2027-03-31")
+    assert "entries from 2027-03-12 to 2027-03-31" in done.output
+
+
 REFUSED = [
     (["--from", "2027-03-01", "--to", "2027-03-31"], "is not empty", 1),
     (["--from", "2027-02-01", "--to", "2027-03-31"], "hold 2027-03-01 to 2027-03-31", 1),

@@ -426,7 +426,9 @@ A_DAY = click.DateTime(["%Y-%m-%d"])
 
 @main.command()
 @click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="BOOK... FOLDER")
-@click.option("--from", "first", type=A_DAY, help="The first day that is handed over.")
+@click.option(
+    "--from", "first", type=A_DAY, help="The first day that is handed over; else the financial year's, by Settings."
+)
 @click.option("--to", "last", type=A_DAY, required=True, help="The last day; stock is that of its evening.")
 @click.option(
     "--compare",
@@ -451,8 +453,6 @@ def handover(
         raise click.UsageError("give BOOK and FOLDER: the workbook, then a new folder")
     if without_costs and (first or compare):
         raise click.UsageError("--without-costs is of one day: it takes --to alone")
-    if not without_costs and not first:
-        raise click.UsageError("say from which day: --from 2027-01-01")
     for each in books:
         if not each.exists():
             raise click.UsageError(f"{each}: it is not there")
@@ -461,7 +461,7 @@ def handover(
     from candlecalc.commands import handover as handing
 
     with _told(), _at_work(f"calculating {', '.join(map(str, books))}", quiet):
-        begins, ends = first.date() if first else last.date(), last.date()
+        begins, ends = first.date() if first else None, last.date()
         told = list(handing.write(books, folder, begins, ends, compare, without_costs=without_costs))
     _print(told)
 

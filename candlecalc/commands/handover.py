@@ -14,6 +14,7 @@ from candlecalc.books.reading import Reading
 from candlecalc.books.tax_report import tax_lines
 from candlecalc.commands import make
 from candlecalc.commands.counted import counted
+from candlecalc.faces.asked.question import CallError
 from candlecalc.files import write_folder
 from candlecalc.workbook.book import Drafted
 from candlecalc.workbook.reports.report import Finding
@@ -24,7 +25,7 @@ MOST_BYTES = 200_000_000  # of a folder to check or to compare with
 def write(
     books: Sequence[Path],
     folder: Path,
-    first: datetime.date,
+    first: datetime.date | None,
     last: datetime.date,
     earlier: Path | None,
     *,
@@ -46,7 +47,7 @@ def write(
         before = _earlier_journal(earlier) if earlier else None
         closed = [day for each, _, _ in read if isinstance(day := each.season.settings.get("closed_to"), datetime.date)]
         findings = {each.name: [(f.tab, f.cell, f.words) for f in found] for each, _, found in read}
-        span = Span(first, last, max(closed, default=None))
+        span = Span(first or _year_begins([each for each, _, _ in read], last), last, max(closed, default=None))
         handed = handed_over([(each, draft) for each, draft, _ in read], span, findings, before)
         files, told = handed.files, _told(handed, earlier)
     write_folder({folder / name: data for name, data in files.items()})
@@ -63,6 +64,18 @@ def _read(path: Path, name: str) -> tuple[Reading, Drafted, list[Finding]]:
         )
     work = make.worked_out(path, held, held.card)
     return Reading(name, work.calculated), work.drafted, [*work.wrong, *work.doubts]
+
+
+def _year_begins(reads: Sequence[Reading], last: datetime.date) -> datetime.date:
+    """The first day of the financial year that a day is in, or of the first workbook where that begins later."""
+    days = [day for each in reads if isinstance(day := each.season.settings.get("year_from"), datetime.date)]
+    if not days:
+        raise CallError("say from which day: --from 2027-01-01, or type Financial year from on Settings")
+    day = max(days)
+    year = last.year if (last.month, last.day) >= (day.month, day.day) else last.year - 1
+    # A year that begins on 29 February begins on the 28th in others.
+    begins = datetime.date(year, day.month, min(day.day, 28) if day.month == 2 else day.day)
+    return max(begins, min(each.first_day for each in reads))
 
 
 def _told(handed: Handed, earlier: Path | None) -> Iterator[str]:

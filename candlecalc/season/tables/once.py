@@ -31,7 +31,7 @@ SETTINGS = Table(
         Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", POT, required=True),
         Field("as_of", "As of", "the day for which stock and recipes are shown; the latest day in your records if left out", date=True),
         Field("books", "Books are kept", f"{ACCRUAL}: sales and bills count on their day; {CASH}: once they are paid; {ACCRUAL} if left out", choices=(ACCRUAL, CASH)),
-        Field("year_from", "Financial year from", "its first day; 1 January if left out", date=True),
+        Field("year_from", "Financial year from", "the first day of your financial year; a hand-over begins with it where it is not told from when", date=True),
         Field("closed_to", "Books closed to", "the last day that your bookkeeper has closed: what you type for a day before that is handed over as a later entry", date=True),
     ),
     usual_rows=0,
