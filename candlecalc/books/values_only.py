@@ -2,7 +2,7 @@
 
 from openpyxl.cell.cell import ERROR_CODES, Cell
 from openpyxl.formatting.formatting import ConditionalFormattingList
-from openpyxl.utils import get_column_letter
+from openpyxl.utils import get_column_letter, range_boundaries
 from openpyxl.worksheet.datavalidation import DataValidationList
 from openpyxl.worksheet.protection import SheetProtection
 from openpyxl.worksheet.worksheet import Worksheet
@@ -40,12 +40,13 @@ def _frozen(sheet: Worksheet, values: Values) -> None:
         row.hidden = False
     for column in sheet.column_dimensions.values():
         column.hidden = False
-    last_row, last_column = _filled(sheet)
-    for place in [place for place in sheet._cells if place[0] > last_row]:
+    last = max((row for (row, _), cell in sheet._cells.items() if cell.value not in (None, "")), default=1)
+    for place in [place for place in sheet._cells if place[0] > last]:
         del sheet._cells[place]
     for name in list(sheet.tables):
         del sheet.tables[name]
-    sheet.print_area = f"A1:{get_column_letter(last_column)}{last_row}"
+    _, _, widest, _ = range_boundaries(str(sheet.print_area).rpartition("!")[2])
+    sheet.print_area = f"A1:{get_column_letter(widest)}{_last_said(sheet, widest)}"
 
 
 def _put(cell: Cell, value: object) -> None:
@@ -54,7 +55,13 @@ def _put(cell: Cell, value: object) -> None:
         cell.data_type = "e" if value in ERROR_CODES else "s"
 
 
-def _filled(sheet: Worksheet) -> tuple[int, int]:
-    """The last row and column that hold anything."""
-    filled = [place for place, cell in sheet._cells.items() if cell.value not in (None, "")]
-    return max((row for row, _ in filled), default=1), max((column for _, column in filled), default=1)
+RUNNING = 2  # numbers that stand in a row where nothing was typed: its own, and a count
+
+
+def _last_said(sheet: Worksheet, widest: int) -> int:
+    """The last row that says more than its running numbers, in the columns that are printed."""
+    said: dict[int, int] = {}
+    for (row, column), cell in sheet._cells.items():
+        if column <= widest and cell.value not in (None, ""):
+            said[row] = said.get(row, 0) + (RUNNING + 1 if isinstance(cell.value, str) else 1)
+    return max((row for row, much in said.items() if much > RUNNING), default=1)
