@@ -20,6 +20,7 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("sales", "markets", "consignment", "complaints"),
     *("tests", "sheets", "hazards", "labels"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
@@ -189,8 +190,8 @@ def show(
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases and what is left of
-    their lots; pours, what they used, stock, candles; its oil sheets, the
-    hazards that they bring, and what labels declare; and trace, every lot in a
+    their lots; pours, what they used, stock, candles; sales, markets, what is
+    at shops (consignment), complaints; its oil sheets, the hazards that they bring, and what labels declare; and trace, every lot in a
     batch (--batch) or every batch of a lot (--lot).
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
