@@ -20,6 +20,7 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("sales", "markets", "consignment", "complaints"),
     *("tests", "sheets", "hazards", "labels"),
     *("books", "tax"),
 ]
@@ -193,10 +194,11 @@ def show(
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases and what is left of
-    their lots; pours, what they used, stock, candles; its oil sheets, the
-    hazards that they bring, and what labels declare; trace, every lot in a
-    batch (--batch) or every batch of a lot (--lot); books, each month's sales,
-    costs and money; and tax, by rate, area and who pays it over.
+    their lots; pours, what they used, stock, candles; sales, markets, what is
+    at shops (consignment), complaints; its oil sheets, the hazards that they
+    bring, and what labels declare; trace, every lot in a batch (--batch) or
+    every batch of a lot (--lot); books, each month's sales, costs and money;
+    and tax, by rate, area and who pays it over.
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")

@@ -15,6 +15,9 @@ STALL, WEB, SHOP = "Stall", "Web shop", "Gallery"
 USUAL = {"per_order": 1.0, "margin": 0.1, "rules": "us", "stated": "before tax", "collector": "nobody"}
 
 
+EARLY = "Sold before they were cured: see the days of its batches and of its sales"
+
+
 def later(days):
     return DAY + datetime.timedelta(days=days)
 
@@ -207,6 +210,14 @@ def test_what_is_at_a_shop_is_the_makers_still_and_cannot_be_sold_at_home(season
     assert shop("gross", "fee", "owed") == (20, 6.67, 13.33)
 
 
+def test_what_was_sold_before_it_was_cured_is_asked_about(season):
+    season.tables["pours"].loc[0, "kind"], season.tables["pours"].loc[0, "date"] = None, later(25)
+    sell(season, {"place": STALL, "product": TIN, "pieces": 1.0})
+    assert row_of(tabs(season), "candles", TIN)("doubts") == (
+        "Sold before they were cured? See the days of its batches and of its sales",
+    )
+
+
 # --- markets -------------------------------------------------------------------------------------
 
 
@@ -242,6 +253,7 @@ SLIPS = [
     ("sales", {"place": STALL, "pieces": 1.0}, "Sale of no product"),
     ("sales", {"place": STALL, "kind": "refund"}, "Refund of nothing"),
     ("sales", {"place": STALL, "product": TIN, "pieces": 1.0, "payout": "P1", "payout_sum": 9.0}, "Payout that is not"),
+    ("sales", {"place": WEB, "product": TIN, "pieces": 1.0, "order": "A*1"}, "Line of an order that is there twice"),
     ("market_lines", {"product": TIN, "sold": 1.0}, "Date: not on Market days"),
     ("complaints", {"product": TIN, "what": "sooted", "batch": 77.0}, "Batch that is not on the Batch log"),
 ]  # fmt: skip
@@ -249,7 +261,7 @@ SLIPS = [
 
 @pytest.mark.parametrize("table, typed, words", SLIPS, ids=[words for *_, words in SLIPS])
 def test_a_slip_is_named_beside_its_line(season, table, typed, words):
-    sell(season, typed, table=table)
+    sell(season, typed, *([typed] if "twice" in words else []), table=table)
     said = str(tabs(season).cell(table, "status", 2) or "")
     assert said.startswith(words)
 
