@@ -61,6 +61,11 @@ def magnified():
     materials.loc[materials["kind"] == "wax", "on_hand"] *= WAX_ON_HAND
     # What the demo leaves out: of use where there are records, or more rows of a recipe.
     season.settings["as_of"], materials["price_from"] = season.settings["last_day"], "typed"
+    season.settings |= {
+        "books": "accrual",
+        "year_from": season.settings["first_day"],
+        "closed_to": season.settings["first_day"],
+    }
     for dated in ("recipes", "places", "prices"):
         season.tables[dated]["holds_from"] = season.settings["first_day"]
     places["fixed_cost"] = [cost and cost * COST_OF_PLACE for cost in places["fixed_cost"]]
