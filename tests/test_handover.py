@@ -417,6 +417,28 @@ def test_a_hand_over_behind_the_closed_day_is_refused_without_the_earlier_one():
         handed(with_late_bill(day(3, 11)), closed_to=day(3, 11))
 
 
+def test_the_vat_return_of_the_cash_method_has_what_was_paid():
+    season = book_years.british_year()
+    season.settings["books"] = "cash"
+    boxes = {row["line"]: row["amount"] for row in rows(handed(season).files, "figures.csv")}
+    # The wax and the gallery are not paid: due 120 - 4, back 41.20 + 20; sales 600 - 20; purchases 206 + 100.
+    assert [boxes[line] for line in "14567"] == ["116.00", "61.20", "54.80", "580.00", "306.00"]
+
+
+def test_a_sale_without_a_price_is_named_and_nothing_is_handed_over():
+    season = book_years.american_year()
+    season.tables["sales"].loc[2, "price"] = None
+    with pytest.raises(ValueError, match=r"season, tab Sold, row 6: .* is #N/A; mend it first, by check"):
+        handed(season)
+
+
+def test_an_account_that_is_not_known_is_named():
+    season = book_years.worked_month()
+    season.tables["entries"].loc[3, "debit"] = "Kiln"
+    with pytest.raises(ValueError, match="season, tab Other entries, row 7: Kiln is on neither Chart nor Accounts"):
+        handed(season)
+
+
 def test_what_stood_before_is_brought_forward_in_one_entry():
     found = handed(book_years.worked_month(), first=day(3, 13)).journal
     assert found.entries[0].reference == "BROUGHT FORWARD 2027-03-13"
