@@ -1,7 +1,57 @@
 """The Market lines tab: what was taken to a market, and what was brought back."""
 
-from candlecalc.season.tables.sales import MARKET_LINES
-from candlecalc.workbook.cells.table_tab import entry_tab
+from collections.abc import Iterable
+
+from candlecalc.season.tables.sales import MARKET_DAYS, MARKET_LINES, SALES
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck
+from candlecalc.workbook.cells.columns import look
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
+from candlecalc.workbook.cells.references import ByPlan, Whole, at, constant, row_in, written
+from candlecalc.workbook.cells.table_tab import column_says_nothing, entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
-register(entry_tab(MARKET_LINES), __name__, 50, records=True)
+# Its lines on Sold stand below those of Sales.
+ON_SOLD = written("({row}+{sales})", row=OWN_ROW, sales=ByPlan(lambda plan: constant(plan.layouts[SALES.key].rows)))
+LOST = written("SUM({given},{broken})", given="given", broken="broken")
+SOLD = written(
+    'IF({sold}<>"",{sold},SUM({along})-SUM({back})-{lost})', sold="sold", along="along", back="back", lost=LOST
+)
+# Where no place is typed it is that of the day.
+THAT_DAY = at(
+    MARKET_DAYS.key, "place_first", written("MATCH({day},{days},0)", day="date", days=Whole(MARKET_DAYS.key, "date"))
+)
+PLACE = written(
+    'IF({place}="",{of_day},{own})', place="place", of_day=THAT_DAY, own=row_in("places", "place", ready=False)
+)
+NO_DAY = 'IF(({ready}=1)*ISERROR({place}),"Date: not on Market days: type the day there, or its place here","")'
+NO_PRICE = 'IF(({ready}=1)*(1-ISERROR({place}))*ISERROR({gross}),"Price each: none on Prices for that place and day; type it here or there","")'
+
+TAB = entry_tab(
+    MARKET_LINES,
+    {
+        "pieces": look("Sold that day", SOLD, "pieces"),
+        "gross": look("Came to, with tax, {money}", at("sold", "gross", ON_SOLD), "money_strong"),
+        "lost": look("Given away and broken", LOST, "pieces"),
+        "place_first": look("Place's first row", PLACE, "row", width=8),
+        "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", width=8),
+    },
+    checks=(
+        Check('(sold<>"")+(along<>"")>0', "market line that does not say how many were sold", "type what you took along and brought back, or what was sold", "along"),
+        Check("N(pieces)>=0", "more brought back than was taken along", "see both, and what was given away or broke", "back"),
+        Check('(sold="")+(along="")+(N(along)-N(back)-N(lost)=N(sold))>0', "market line whose numbers do not add up", "taken along is sold, given away, broken and brought back", "sold"),
+    ),
+    waits={"product": not_ready_there("recipes", "product")},
+    also={
+        "no_day": words_column("No market day", written(NO_DAY, ready="ready", place="place_first")),
+        "no_price": words_column("No price", written(NO_PRICE, ready="ready", place="place_first", gross="gross")),
+    },
+)  # fmt: skip
+
+
+def checks(plan: Plan) -> Iterable[WorkbookCheck]:
+    mend = "see the words left of its date"
+    yield column_says_nothing(plan, TAB, "no_day", "Market lines: every line is of a market day", mend)
+    yield column_says_nothing(plan, TAB, "no_price", "Market lines: every line has its price", mend)
+
+
+register(TAB, __name__, 50, checks=checks, records=True)

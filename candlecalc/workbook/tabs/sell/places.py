@@ -3,7 +3,7 @@
 from candlecalc.season.tables.sell import PLACES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look, names_when_ready, result
-from candlecalc.workbook.cells.references import Named, Own
+from candlecalc.workbook.cells.references import Named, Own, another_holds, written
 from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
 
@@ -16,7 +16,8 @@ TAB = entry_tab(
         "tax": result("Tax rate there, of price", "tax_charged", rate=Named("tax_rate"), collector="collector"),
         "stated_used": look("Prices are, in use", Own("stated"), if_blank=("stated", Named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
-        **names_when_ready("place"),
+        "other": look("Not now: another row holds", another_holds("places", "place"), "row", width=8),
+        **names_when_ready("place", written("{other}>0", other="other")),
     },
     checks=(
         # Directive 98/6/EC, Articles 2(a) and 3; the Price Marking Order 2004 in Great Britain: from memory.

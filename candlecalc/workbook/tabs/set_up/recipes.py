@@ -5,9 +5,9 @@ from candlecalc.workbook.cells.columns import look, names_when_ready
 from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
     Block,
-    Named,
     Same,
     Whole,
+    another_holds,
     as_text,
     at,
     if_records,
@@ -19,15 +19,6 @@ from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, word
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.recipes_before import FIRST, LAST
 
-# Of a product's rows one holds: the latest by the day for which recipes are shown.
-ANOTHER_HOLDS = written(
-    "(SUM({day})>{today})+(SUMPRODUCT(({products}={product})*({days}>{day})*({days}<={today}))>0)",
-    day="holds_from",
-    today=Named("as_of"),
-    products=Whole("recipes", "product"),
-    product="product",
-    days=Whole("recipes", "holds_from"),
-)
 EXTRAS_SAY = written('IFERROR(REPT("Extra parts: see its lines there",N({open})>0),"")', open=Same("parts", "open"))
 
 BEFORE = written(
@@ -53,7 +44,9 @@ TAB = entry_tab(
     RECIPES,
     {
         "of_kind": look("Kind, number", running("kind"), needs=("product", "kind"), width=12),
-        "other": look("Not now: another row holds", ANOTHER_HOLDS, "row", needs=("product",), width=8),
+        "other": look(
+            "Not now: another row holds", another_holds("recipes", "product"), "row", needs=("product",), width=8
+        ),
         # The bench card finds it by this, to say what its row waits for.
         "now": look("Name, while its row holds", as_text("product"), needs=("product",), width=35, blank_if=(NOT_NOW,)),
         **names_when_ready("product", NOT_NOW),

@@ -24,7 +24,7 @@ PLACE = Layout(SETTINGS.key, TAB.title, 0, {})
 KEY_THING, KEY_DAY, KEY_PLACE, KEY_LINE = 10**11, 10**6, 10**9, 10**3
 # What the day of stock and recipes is where none is typed: the latest of these, if there are any.
 BY_DAY = ("paid_rate",)  # ... where they hold for the whole season: with records they may change from a day on
-DATED = ("purchases", "pours", "moves", "counts")
+DATED = ("purchases", "pours", "moves", "counts", "sales", "market_days")
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
     "tax_rate",
@@ -116,9 +116,16 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ),
             ("Lines on Used", "used_lines", _within(draft, "used", "lines_for_used"), "count"),
             ("Candles taken out, lines", "product_moves", _sum(draft, "moves", "lines"), "count"),
+            ("Candles sold, lines", "product_sales", _sum(draft, "sold", "lines"), "count"),
             ("Candles counted, lines", "product_counts", _most(draft, "counts", "nth_product"), "count"),
-            ("Lines that Candles out needs", "lines_for_out", _all("product_moves", "product_counts"), "count"),
+            (
+                "Lines that Candles out needs",
+                "lines_for_out",
+                _all("product_moves", "product_sales", "product_counts"),
+                "count",
+            ),
             ("Lines on Candles out", "out_lines", _within(draft, "out", "lines_for_out"), "count"),
+            ("Lines that At shops needs", "lines_at_shops", _lines_at_shops(draft), "count"),
             ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
@@ -169,6 +176,12 @@ def _lines_of_pours(draft: Draft) -> Formula:
     """What batches take, in lines; an error while any line of a recipe is one."""
     lines = draft.plan.layouts["lines"].results("number")
     return Formula(f"=SUM({draft.plan.layouts['pours'].results('parts')})+0*SUM({lines})")
+
+
+def _lines_at_shops(draft: Draft) -> Formula:
+    """Those that it has, and one more where a shop and product come after the last."""
+    numbers, there = draft.plan.layouts["sold"].results("shop_key"), draft.plan.layouts["at_shops"].results("number")
+    return Formula(f'=COUNT({there})+(COUNTIF({numbers},">"&MAX({there}))>0)')
 
 
 def _sum(draft: Draft, table: str, key: str) -> Formula:

@@ -6,7 +6,7 @@ from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Same, sum_where, written
+from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Results, Same, sum_where, written
 from candlecalc.workbook.cells.stock_card import last_below
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
@@ -16,6 +16,10 @@ from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW, key=KEY_THING)
 # A product has one line, that of its first row on Recipes.
 FIRST = ("first",)
+# An error while any line sold is one: what is left would be, too.
+AT_SHOPS = written(
+    "{there}+0*SUM({all})", there=sum_where("sold", "there", thing=OWN_ROW), all=Results("sold", "there")
+)
 
 CHECKS = (
     Check(
@@ -39,9 +43,10 @@ TAB = result_tab(
     "candles",
     RECIPES,
     {
-        "ready_now": look("Ready to sell", written("MAX(0,{loose}-{curing})", loose="loose", curing="curing"), "pieces", needs=FIRST),
+        "ready_now": look("Ready to sell", written("MAX(0,{loose}-{there}-{curing})", loose="loose", there="there", curing="curing"), "pieces", needs=FIRST),
         "curing": look("Curing", written("MAX(0,MIN({loose},{curing}))", loose="loose", curing=sum_where("made", "curing", thing=OWN_ROW)), "pieces", needs=FIRST),
         "in_sets": look("In packed sets", sum_where("sets", "packed", product_row=OWN_ROW), "pieces", needs=FIRST),
+        "there": look("At shops", AT_SHOPS, "pieces", needs=FIRST),
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
         "value": look("Value, {money}", written("ROUND({worth}-{spent},{digits})", worth="worth", spent="spent", digits=CoinDigits()), "money_strong", needs=FIRST),
         "made": look("Made", of_last("made", "came", "last"), "pieces", needs=FIRST),
@@ -66,5 +71,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     )
 
 
-SHOWN = ("product", "ready_now", "curing", "in_sets", "left", "value", "made", "gone")
+SHOWN = ("product", "ready_now", "curing", "in_sets", "there", "left", "value", "made", "gone")
 register(TAB, __name__, 60, checks=checks, shown=Shown("candles", SHOWN), records=True)

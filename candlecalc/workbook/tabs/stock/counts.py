@@ -2,12 +2,13 @@
 
 from candlecalc.season.tables.stock import COUNTS
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, Named, line_key, written
+from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, line_key, written
 from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.taken_out import ONE_OF_TWO, things
 from candlecalc.workbook.tabs.stock.used import MOVED, POURED
+from candlecalc.workbook.tabs.working.candles_out import BEFORE_COUNTS
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 
 
@@ -28,7 +29,7 @@ BEFORE = written(
     key_day=KEY_DAY,
     lines=_of_either(
         written("{poured}+{moved}+{nth}", poured=POURED, moved=MOVED, nth="nth_material"),
-        written("{moved}+{nth}", moved=Named("product_moves"), nth="nth_product"),
+        written("{before}+{nth}", before=BEFORE_COUNTS, nth="nth_product"),
     ),
     holds=HOLDS,
 )
