@@ -1,7 +1,7 @@
 """Lines of a file that a season has already: by their document, or by place, order and line."""
 
 from collections import Counter
-from collections.abc import Callable, Hashable, Iterable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 
 from candlecalc.season.importing.rows import Taken
 from candlecalc.season.season import Row
@@ -15,10 +15,10 @@ def parted(kind: str, taken: Sequence[Taken], held: Sequence[Row]) -> tuple[list
     return [each for each in taken if each.line not in there], [each for each in taken if each.line in there]
 
 
-def alike(taken: Iterable[Taken], held: Iterable[Row]) -> list[Taken]:
-    """Lines that nothing tells apart from a row that is there: they may be the same, or another like it."""
+def alike(kind: str, taken: Iterable[Taken], held: Iterable[Row]) -> list[Taken]:
+    """Lines without a number that are like a row that is there: they may be the same, or another like it."""
     known = {_all_of(row) for row in held}
-    return [each for each in taken if _all_of(each.row) in known]
+    return [each for each in taken if not name_of(kind, each.row) and _all_of(each.row) in known]
 
 
 def name_of(kind: str, row: Row) -> str:
@@ -26,14 +26,17 @@ def name_of(kind: str, row: Row) -> str:
     if kind == "purchases":
         return f"document {row['document']}" if row["document"] else ""
     if kind == "sales":
-        line = f", line {row['order_line']:g}" if row["order_line"] else ""  # type: ignore[str-format]
+        line = f", line {row['order_line']:g}" if row["order_line"] else ""
         return f"order {row['order']}{line} of {row['place']}" if row["order"] else ""
     return f"package {row['package']} of batch {row['batch']}" if kind == "weighings" and row["package"] else ""
 
 
 def _there(kind: str, taken: Sequence[Taken], held: Sequence[Row]) -> set[int]:
     if kind == "purchases":
-        return {each.line for each in taken if _has_document(each.row, held)}
+        suppliers: dict[str, list[object]] = {}
+        for row in held:
+            suppliers.setdefault(_text(row["document"]), []).append(row["supplier"])
+        return {each.line for each in taken if _has_document(each.row, suppliers)}
     if kind == "sales":
         return _sales_there(taken, held)
     if kind == "weighings":
@@ -41,13 +44,10 @@ def _there(kind: str, taken: Sequence[Taken], held: Sequence[Row]) -> set[int]:
     return set()
 
 
-def _has_document(row: Row, held: Iterable[Row]) -> bool:
+def _has_document(row: Row, suppliers: Mapping[str, Sequence[object]]) -> bool:
     """Whether a document is there: numbers of two suppliers may be the same, where both are named."""
-    return any(
-        _text(other["document"]) == _text(row["document"]) and _same_or_blank(row["supplier"], other["supplier"])
-        for other in held
-        if row["document"] and other["document"]
-    )
+    there = suppliers.get(_text(row["document"]), []) if row["document"] else []
+    return any(_same_or_blank(row["supplier"], other) for other in there)
 
 
 def _sales_there(taken: Sequence[Taken], held: Sequence[Row]) -> set[int]:

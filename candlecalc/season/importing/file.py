@@ -25,6 +25,7 @@ class Lines(NamedTuple):
     """The lines under the heads, without blank ones; each has a cell for every head."""
 
     heads: list[str]
+    head_line: int
     lines: list[Line]
     old_code_page: bool
     too_long: list[Line]  # with more cells than heads
@@ -43,7 +44,7 @@ def read(path: Path, named: Collection[str], known: Collection[str]) -> Lines:
     ]
     there, known_there, at, mark = max(found, default=(0, 0, 0, ","))
     if there < len(heads) or not known_there:
-        _refuse_heads(path, [head for head in named], firsts[mark][-at] if found else [])
+        _refuse_heads(path, [*named], firsts[mark][-at] if found else [])
     return _under(path, text, mark, -at, old_code_page)
 
 
@@ -92,7 +93,8 @@ def _refuse_heads(path: Path, named: Sequence[str], first: list[str]) -> None:
 def _under(path: Path, text: str, mark: str, at: int, old_code_page: bool) -> Lines:
     """The lines under that of the heads, which is the nth of the file."""
     numbered = _numbered(path, text, mark)
-    heads = [bare(cell) for cell in next(cells for place, (_, cells) in enumerate(numbered) if place == at)]
+    head_line, given = next(line for place, line in enumerate(numbered) if place == at)
+    heads = [bare(cell) for cell in given]
     while heads and not heads[-1]:
         heads.pop()
     lines: list[Line] = []
@@ -106,7 +108,7 @@ def _under(path: Path, text: str, mark: str, at: int, old_code_page: bool) -> Li
     if len(lines) + len(too_long) > MOST_LINES:
         count = len(lines) + len(too_long)
         raise UnreadableError(f"{path}: {count:,} lines, where at most {MOST_LINES:,} are read at once: part it")
-    return Lines(heads, lines, old_code_page, too_long)
+    return Lines(heads, head_line, lines, old_code_page, too_long)
 
 
 def _numbered(path: Path, text: str, mark: str) -> Iterator[tuple[int, list[str]]]:

@@ -1,47 +1,27 @@
-"""What stands under the list of a file: a total, which is compared with its lines, or a word of when it was written."""
+"""What stands under the list of a file: totals, or a word of when it was written."""
 
-from decimal import Decimal
-from typing import NamedTuple
+from collections.abc import Mapping, Sequence
 
 from candlecalc.season.importing.file import Line
-from candlecalc.season.importing.rows import Reader
+from candlecalc.season.tables.imports import THING
 
-COUNTED_UP = ("pieces", "packs", "line_price", "counted", "net", "discount", "postage", "fee", "charges", "tax")
-
-
-class Total(NamedTuple):
-    """A number under a column, and what the column comes to."""
-
-    line: Line
-    head: str
-    stated: Decimal
-    found: Decimal
-
-    @property
-    def agrees(self) -> bool:
-        return self.stated == self.found
-
-    @property
-    def told(self) -> str:
-        verdict = f"its lines come to {self.found}" + ("" if self.agrees else ": look whether lines are missing")
-        return f"its last lines, line {self.line.number}: {self.head} {self.stated}; {verdict}"
+THINGS = ("product", "material", THING, "batch")
+TOTAL = ("total", "totals", "sum", "subtotal")
 
 
-def totals(reader: Reader) -> list[Total]:
-    """Each number under the list in a column that adds up, beside the sum of that column."""
-    return [
-        Total(line, reader.head(key), stated, reader.sum_of(key))
-        for line in reader.foot
-        for key in COUNTED_UP
-        if key in reader.columns and (stated := reader.number_in(key, line)) is not None
-    ]
+def lines_of_foot(lines: Sequence[Line], columns: Mapping[str, int]) -> list[Line]:
+    """The last lines that name no thing and no day. The columns are ours, with their places in the file."""
+    at = len(lines)
+    while at and any(key in columns for key in THINGS) and _is_of_foot(lines[at - 1], columns):
+        at -= 1
+    return [*lines[at:]]
 
 
-def words(reader: Reader, found: list[Total]) -> list[str]:
-    """What the lines under the list say besides totals, so that none is passed over in silence."""
-    with_totals = {total.line.number for total in found}
-    return [
-        f'line {line.number} is no line of the list: "{" ".join(filter(None, line.cells))}"'
-        for line in reader.foot
-        if line.number not in with_totals
-    ]
+def _is_of_foot(line: Line, columns: Mapping[str, int]) -> bool:
+    day = line.cells[columns["date"]] if "date" in columns else ""
+    things = [cell for key in THINGS if key in columns and (cell := line.cells[columns[key]])]
+    return not day[:1].isdigit() and (not things or (len(things) == 1 and _is_total(things[0]) and not day))
+
+
+def _is_total(text: str) -> bool:
+    return text.casefold().rstrip(":").split()[-1] in TOTAL

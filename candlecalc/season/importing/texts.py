@@ -17,11 +17,15 @@ Day = Mapping[str, datetime.date]
 AS_FORMULA = re.compile(r'="(?P<text>[^"]*)"')
 
 # A sign before the number or after it, and brackets in its place, as bookkeepers write what is taken off.
-SIGNED = re.compile(r"(?P<before>[-+−]?)(?P<bracket>\(?)(?P<sign>[-+−]?)(?P<digits>[0-9.,'’ ]*[0-9][0-9.,]*)\)?(?P<after>[-−]?)")
+SIGNED = re.compile(
+    r"(?P<before>[-+−]?)(?P<bracket>\(?)(?P<sign>[-+−]?)(?P<digits>[0-9.,'’ ]*[0-9][0-9.,]*)\)?(?P<after>[-−]?)"
+)
 MINUS = "-−("
 MARKS = {POINT: (r"\.", ","), COMMA: (",", r"\.")}  # of decimals and of thousands
 AMOUNTS = {
-    way: re.compile(rf"(?:\d+|\d{{1,3}}(?:([{thousands}'’ ])\d{{3}})(?:\1\d{{3}})*|(?={mark}\d))(?:{mark}(?P<part>\d*))?")
+    way: re.compile(
+        rf"(?:\d+|\d{{1,3}}(?:([{thousands}'’ ])\d{{3}})(?:\1\d{{3}})*|(?={mark}\d))(?:{mark}(?P<part>\d*))?"
+    )
     for way, (mark, thousands) in MARKS.items()
 }
 # What stands beside an amount of money, and whose it is where one currency alone has it.
@@ -63,7 +67,7 @@ def _amounts(digits: str) -> Number:
         if whole := pattern.fullmatch(digits):
             part = whole["part"] or ""
             units = re.sub(r"\D", "", digits[: len(digits) - len(part)] if whole["part"] is not None else digits)
-            found[way] = Decimal(f"{units or 0}.{part or 0}")
+            found[way] = Decimal(f"{units or 0}.{part}" if part else units)
     return found
 
 

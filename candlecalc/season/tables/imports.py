@@ -13,7 +13,9 @@ READ_AS = {"purchases": PURCHASES, "sales": SALES, "counts": COUNTS, "weighings"
 
 # What a file may have in place of one of our fields: the sum of a line for the price of each, one list of all names.
 LINE_PRICE, THING = "line_price", "thing"
-PRICE_OF_LINE = Field(LINE_PRICE, "Price of the line", "what the whole line came to, in place of the price of each", MONEY)
+PRICE_OF_LINE = Field(
+    LINE_PRICE, "Price of the line", "what the whole line came to, in place of the price of each", MONEY
+)
 BESIDE = {
     "purchases": (PRICE_OF_LINE,),
     "sales": (PRICE_OF_LINE,),

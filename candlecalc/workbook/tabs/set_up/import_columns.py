@@ -11,7 +11,12 @@ from candlecalc.workbook.writing.draft import Draft, mark_up
 from candlecalc.workbook.writing.printed import print_list
 
 TAB = Tab("Import columns", "output", "Our columns that those of a file can go into, and what each takes.")
-HEADS = {"into": ("Goes into", 34.0), "needed": ("Needed", 10.0), "takes": ("Takes", 62.0), "help": ("What it is", 110.0)}
+HEADS = {
+    "into": ("Goes into", 34.0),
+    "needed": ("Needed", 10.0),
+    "takes": ("Takes", 62.0),
+    "help": ("What it is", 110.0),
+}
 LETTERS = dict(zip(HEADS, "ABCD", strict=True))
 LAST = FIRST_ROW + len(INTO) - 1
 
