@@ -29,6 +29,7 @@ SETTINGS = Table(
         Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", term_of(terms.Step), required=True),
         Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", POT, required=True),
         Field("as_of", "As of", "the day for which stock and recipes are shown; the latest day in your records if left out", date=True),
+        Field("spread_tests", "Tests in full cost", "yes: what tests cost, by the year's records, is spread over the candles made", choices=YES_NO),
     ),
     usual_rows=0,
     purpose="What holds for the whole season.",
