@@ -361,3 +361,43 @@ def test_label_texts_shows_the_same_words(tmp_path):
     book = books.Book(burn_logs.put(made, labels=[row]), tmp_path / "year.xlsx")
     told = f"Burns for about {hours_of(made):.0f} hours, as tested (T1)."
     assert stored(book.path)[book.cell("labels", "shown", 0)] == told
+
+
+# --- statements in another language: the law's own words, none of ours ----------------------------
+
+
+def german(code, **more):
+    return {"part": "hazard", "code": code, "language": "de", **more}
+
+
+def warning(tmp_path, *texts):
+    made = season(tmp_path, labels=[MAKER, *texts])
+    return run("labels", made, tmp_path / "out.pdf", "--product", TIN, "--label", "warning", "--rules", "eu", "--force")
+
+
+def test_a_statement_stands_in_the_words_of_the_law_in_its_language(tmp_path):
+    done = warning(tmp_path, german("H317"), german("P102"), german("H412", language="fr"))
+    assert done.exit_code == 0, done.stderr
+    # CLP Annexes III and IV, German and French, by the data set named in hazard_statements_other.csv.
+    told = words_of(tmp_path / "out.pdf")
+    assert "Kann allergische Hautreaktionen verursachen." in told and "May cause an allergic" not in told
+    assert "Darf nicht in die Hände von Kindern gelangen." in told
+    assert "Nocif pour les organismes aquatiques, entraîne des effets néfastes à long terme." in told
+
+
+@pytest.mark.parametrize("text, said", [
+    (german("Warning"), 'signal word "Warning": there are no words of ours in de; type your text beside it'),
+    (german("H317", language="it"), 'hazard "H317": there are no words of ours in it; type your text beside it'),
+    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in de"),
+    (german("P302+P352"), "what its wording leaves open is yours to fill in"),
+])  # fmt: skip
+def test_what_is_not_there_in_a_language_is_to_be_typed_and_never_translated(tmp_path, text, said):
+    done = warning(tmp_path, text)
+    assert done.exit_code == 1 and said in " ".join(done.stderr.split())
+
+
+def test_label_texts_shows_a_statement_in_its_language_and_nothing_where_there_is_none(tmp_path):
+    texts = [german("H317"), german("Warning"), german("H317", language="en")]
+    book = books.Book(oils.season(labels=texts), tmp_path / "year.xlsx")
+    found = [stored(book.path).get(book.cell("labels", "shown", row), "") for row in range(3)]
+    assert found == ["Kann allergische Hautreaktionen verursachen.", "", "May cause an allergic skin reaction."]

@@ -24,6 +24,7 @@ from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
+from candlecalc.season.texts import words_in
 
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
 # The statement of the functions that is a symbol, and the word that stands beside it.
@@ -98,13 +99,25 @@ def _code(typed: str | None) -> str:
 def _text(row: Row, part: str, words: str, height: float, code: str = "", against: str = NOT_CHECKED) -> Text:
     return Text(
         part,
-        plain(row["text"] or words),
+        plain(row["text"] or _in_language(row["language"], part, code, words)),
         max(height, row["height"] or 0.0),
         code,
         row["language"] or "en",
         row["confirmed_on"] is not None,
         against,
     )
+
+
+def _in_language(language: str | None, part: str, code: str, words: str) -> str:
+    """Words of ours in the language that is asked for: the law's own, or none; nothing is translated here."""
+    if not language or language == "en" or not words or part in ("pictogram", "net weight"):
+        return words
+    found = words_in(language, code) if part == "hazard" else None
+    if found is None:
+        raise ValueError(
+            f'{part} "{code or words}": there are no words of ours in {language}; type your text beside it'
+        )
+    return found
 
 
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:

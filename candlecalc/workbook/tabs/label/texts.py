@@ -10,6 +10,8 @@ OURS = ("ready", "ours_row")
 # Of burn hours the code is a test: its hours for the label, once there are any.
 HOURS = at("test_results", "label_hours", row_in("burn_tests", "code", ready=False))
 OF_TEST = written('IFERROR(REPT("Burns for about "&{hours}&" hours, as tested ("&{code}&").",COUNT({hours})),"")', hours=HOURS, code="code")  # fmt: skip
+# Words in another language go by code and language.
+LANGUAGE = written('REPT(" "&{it},({it}<>"")*({it}<>"en"))', it="language")
 OUR_WORDS = written(
     'IF({part}="burn hours",{of_test},IF({row}="","",{ours}))',
     part="part",
@@ -33,7 +35,12 @@ TAB = entry_tab(
         "read": look("How ours were read", as_text(at("our_texts", "how_read", "ours_row")), needs=OURS, width=18),
         "ours_row": look(
             "Row on Our texts",
-            written('IFERROR(MATCH({code},{codes},0),"")', code=Own("code"), codes=Whole("our_texts", "code")),
+            written(
+                'IFERROR(MATCH({code}&{language},{codes},0),"")',
+                code=Own("code"),
+                language=LANGUAGE,
+                codes=Whole("our_texts", "code"),
+            ),
             "row",
             needs=("ready", "code"),
         ),
