@@ -349,27 +349,66 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
 
 
 @main.command("import")
-@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
 @click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
-@click.option("--as", "kind", type=click.Choice(["oil-sheet"]), required=True, help="What the file is.")
-@click.option("--material", required=True, metavar="NAME", help="The oil or dye that the sheet is of.")
-@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="The date on the data sheet.")
-@click.option("--version", metavar="NO", default="", help="The version on the data sheet.")
+@click.option(
+    "--as",
+    "kind",
+    type=click.Choice(["purchases", "sales", "counts", "weighings", "oil-sheet"]),
+    required=True,
+    help="What the file is.",
+)
+@click.option("--layout", metavar="NAME", default="", help="Which layout of the tab Imports, where there are several.")
+@click.option("--material", metavar="NAME", default="", help="Of an oil-sheet: the oil or dye that it is of.")
+@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="Of an oil-sheet: the date on it.")
+@click.option("--version", metavar="NO", default="", help="Of an oil-sheet: the version on it.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
-def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any, version: str, force: bool) -> None:
-    """Read section 3 of a data sheet into a new workbook.
+@QUIET
+def import_(
+    book: Path,
+    file: Path,
+    out: Path,
+    kind: str,
+    layout: str,
+    material: str,
+    of: Any,
+    version: str,
+    force: bool,
+    quiet: bool,
+) -> None:
+    """Read a file into a new workbook: purchases, sales, counts, weighings.
 
-    FILE is CSV or copied text; - for what is pasted. OUT is BOOK with its
-    lines on Oil sheets, in place of those of the same oil; BOOK stays as it is.
+    OUT is BOOK with the lines of FILE, or nothing is written; BOOK stays as it
+    is. FILE is CSV from a shop, a till, a bank card reader or a scale; which of
+    its columns is which stands on the tab Imports of BOOK. Lines that are there
+    already, and those outside the season, are left out and counted.
+
+    Or an oil-sheet: section 3 of a data sheet, as CSV or copied text (- for
+    what is pasted), in place of the lines of the same oil on Oil sheets.
     """
+    sheet = kind == "oil-sheet"
     _new_file(out, ".xlsx", force)
+    if file.suffix.lower() == ".xlsx":
+        raise click.UsageError(f"{file} is a workbook: name yours first, then the file to read, then the new workbook")
     if out.exists() and out.samefile(book):
         raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    if sheet and not material:
+        raise click.UsageError("an oil-sheet needs --material: the oil or dye that it is of")
+    if not sheet and (material or of or version):
+        raise click.UsageError("--material, --sheet-date and --version are of an oil-sheet")
+    if not sheet and str(file) == "-":
+        raise click.UsageError("what is pasted can be an oil-sheet alone; name a file")
+    if sheet and layout:
+        raise click.UsageError("an oil-sheet has no --layout")
     from candlecalc.commands import importing
 
-    with _told():
-        imported = importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+    with _told(), _at_work(f"reading {file}", quiet):
+        imported = (
+            importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+            if sheet
+            else importing.lines(kind, file, book, out, layout, force=force)
+        )
     _answer(imported)
 
 
@@ -379,7 +418,7 @@ def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any
 @click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
 @click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
 @click.option("--rules", type=click.Choice(["us", "gb", "eu"]), help="By whose rules, where a product has several.")
-@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base.")
+@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base; else the latest poured.")
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
