@@ -120,9 +120,8 @@ def _add(layout: Layout, place: int, row: Mapping[str, object]) -> None:
         layout.problems.append(Problem(IMPORTS.title, place, "column", words))
     rule.column = rule.column or column
     if word.casefold() in rule.words and (word or here):
-        layout.problems.append(
-            Problem(IMPORTS.title, place, "word", f'"{word}" stands there twice: clear one of the two')
-        )
+        words = f'"{word or "a blank"}" has a line already: clear one of the two'
+        layout.problems.append(Problem(IMPORTS.title, place, "word", words))
     if word or here or not column:
         rule.words.setdefault(word.casefold(), here)
     if written:
