@@ -20,7 +20,9 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("sales", "markets", "consignment", "complaints"),
     *("tests", "sheets", "hazards", "labels"),
+    *("books", "tax"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
@@ -153,11 +155,14 @@ def new(
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
 @QUIET
 def check(book: Path, quiet: bool) -> None:
-    """Say everything that is wrong in a workbook or a folder, a line each."""
-    from candlecalc.commands import make
+    """Say everything that is wrong in a workbook or a folder, a line each.
+
+    Of a folder that was handed over: whether its journals hold and agree.
+    """
+    from candlecalc.commands import handover, make
 
     with _told(), _at_work(f"calculating {book}", quiet):
-        checked = make.check(book)
+        checked = handover.checked(book) if book.is_dir() and handover.is_handed_over(book) else make.check(book)
     _answer(checked)
 
 
@@ -189,9 +194,11 @@ def show(
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases and what is left of
-    their lots; pours, what they used, stock, candles; its oil sheets, the
-    hazards that they bring, and what labels declare; and trace, every lot in a
-    batch (--batch) or every batch of a lot (--lot).
+    their lots; pours, what they used, stock, candles; sales, markets, what is
+    at shops (consignment), complaints; its oil sheets, the hazards that they
+    bring, and what labels declare; trace, every lot in a batch (--batch) or
+    every batch of a lot (--lot); books, each month's sales, costs and money;
+    and tax, by rate, area and who pays it over.
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")
@@ -200,8 +207,14 @@ def show(
     from candlecalc.commands import make
 
     with _told(), _at_work(f"calculating {book}", quiet):
-        traced = what == "trace"
-        shown = make.trace(book, batch, lot, material) if traced else make.show(book, what, product, count)
+        if what == "trace":
+            shown = make.trace(book, batch, lot, material)
+        elif what in ("books", "tax"):
+            from candlecalc.commands import handover
+
+            shown = handover.books_of(book, what)
+        else:
+            shown = make.show(book, what, product, count)
     if as_csv or as_json:
         click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:
@@ -447,6 +460,51 @@ def labels(
             _answer(printing.checked(source, out, wanted, force=force))
         else:
             _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
+
+
+A_DAY = click.DateTime(["%Y-%m-%d"])
+
+
+@main.command()
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="BOOK... FOLDER")
+@click.option(
+    "--from", "first", type=A_DAY, help="The first day that is handed over; else the financial year's, by Settings."
+)
+@click.option("--to", "last", type=A_DAY, required=True, help="The last day; stock is that of its evening.")
+@click.option(
+    "--compare",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    help="A folder handed over earlier: what was closed stays as it is there, and what changed is said.",
+)
+@click.option(
+    "--without-costs", is_flag=True, help="For a shop or an insurer: what is in stock and what labels say, alone."
+)
+@QUIET
+def handover(
+    paths: tuple[Path, ...], first: Any, last: Any, compare: Path | None, without_costs: bool, quiet: bool
+) -> None:
+    """Hand a year over to a bookkeeper: a folder of files that agree to the cent.
+
+    BOOKs are workbooks with the year's records, or their folders; several make
+    one year. FOLDER is new. In it are the journal, stock, tax, what is open, and
+    every tab with its values alone; candlecalc check FOLDER looks at it again.
+    """
+    *books, folder = paths
+    if not books:
+        raise click.UsageError("give BOOK and FOLDER: the workbook, then a new folder")
+    if without_costs and (first or compare):
+        raise click.UsageError("--without-costs is of one day: it takes --to alone")
+    for each in books:
+        if not each.exists():
+            raise click.UsageError(f"{each}: it is not there")
+    if not folder.absolute().parent.is_dir():
+        raise click.UsageError(f"{folder.parent} is no folder")
+    from candlecalc.commands import handover as handing
+
+    with _told(), _at_work(f"calculating {', '.join(map(str, books))}", quiet):
+        begins, ends = first.date() if first else None, last.date()
+        told = list(handing.write(books, folder, begins, ends, compare, without_costs=without_costs))
+    _print(told)
 
 
 @main.group()
