@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from dataclasses import field as of_each
+from functools import cached_property
 from typing import NamedTuple
 
 from candlecalc.season.fields import Field
@@ -39,7 +40,7 @@ class Layout:
     rules: dict[str, Rule]
     problems: list[Problem]
 
-    @property
+    @cached_property
     def fields(self) -> dict[str, Field]:
         """All of our columns that a file of this kind may have."""
         return {each.key: each for each in (*READ_AS[self.kind].fields, *BESIDE[self.kind])}
