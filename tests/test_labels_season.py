@@ -64,7 +64,7 @@ def test_a_sheet_that_is_imported_stands_on_the_label(tmp_path):
     book, sheet, out = workbook(tmp_path), tmp_path / "sheet.txt", tmp_path / "new.xlsx"
     sheet.write_text(SHEET, encoding="utf-8")
     before = book.read_bytes()
-    done = run("import", sheet, book, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
+    done = run("import", book, sheet, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
     told = " ".join(done.output.split())
     assert done.exit_code == 0 and "2 substances read" in told and f"3 lines of {oils.PEAR} that stood there" in told
     assert book.read_bytes() == before

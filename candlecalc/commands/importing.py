@@ -25,7 +25,7 @@ NOT_WRITTEN = "Nothing was taken over, and {} was not written"
 
 def lines(kind: str, file: Path, source: Path, out: Path, name: str, *, force: bool) -> make.Answer:
     """Write the workbook with the lines of a file, read by a layout of its tab Imports: all that are new, or none."""
-    held = make.held_in(source)
+    held = make.held_in(source, records=True)
     season = held.season.compacted()
     season = season if season.records else season.with_records()
     table = READ_AS[kind]

@@ -43,7 +43,7 @@ class Faults:
 
     def told(self, path: Path) -> list[str]:
         """A line for each, in the order of the file."""
-        shown = list(self.lines.items())[:MOST_TOLD]
+        shown = sorted(self.lines.items(), key=lambda each: each[1][0])[:MOST_TOLD]
         more = len(self.lines) - len(shown)
         told = [f"{path}, {_where(lines)}, {fault.column}: {fault.told}" for fault, lines in shown]
         return [*told, *([f"{path}: {more:,} more like these"] if more else [])]

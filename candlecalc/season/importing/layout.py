@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from dataclasses import field as of_each
+from functools import cached_property
 from typing import NamedTuple
 
 from candlecalc.season.fields import Field
@@ -39,7 +40,7 @@ class Layout:
     rules: dict[str, Rule]
     problems: list[Problem]
 
-    @property
+    @cached_property
     def fields(self) -> dict[str, Field]:
         """All of our columns that a file of this kind may have."""
         return {each.key: each for each in (*READ_AS[self.kind].fields, *BESIDE[self.kind])}
@@ -120,9 +121,8 @@ def _add(layout: Layout, place: int, row: Mapping[str, object]) -> None:
         layout.problems.append(Problem(IMPORTS.title, place, "column", words))
     rule.column = rule.column or column
     if word.casefold() in rule.words and (word or here):
-        layout.problems.append(
-            Problem(IMPORTS.title, place, "word", f'"{word}" stands there twice: clear one of the two')
-        )
+        words = f'"{word or "a blank"}" has a line already: clear one of the two'
+        layout.problems.append(Problem(IMPORTS.title, place, "word", words))
     if word or here or not column:
         rule.words.setdefault(word.casefold(), here)
     if written:

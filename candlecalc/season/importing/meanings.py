@@ -46,7 +46,7 @@ class Meanings:
             return Decimal(f"{typed:.15g}") if isinstance(typed, float) else typed
         if field.date:
             way = self.layout.way(key) or self._days_as
-            return _settled(self._days(field, cell.text), cell.text, way, field)
+            return _settled(self._days(field, cell.text), cell.text, way, field.allowed())
         if field.numeric:
             return self._as_written(field, self.number(key, cell.text), cell.text)
         return _word(field, cell.text)
@@ -54,7 +54,8 @@ class Meanings:
     def number(self, key: str, text: str) -> Decimal:
         """A number as the file has it, with its own sign."""
         field = self.layout.fields[key]
-        return _settled(self._numbers(field, text), text, self.layout.way(key) or self._numbers_as, field)
+        way = self.layout.way(key) or self._numbers_as
+        return _settled(self._numbers(field, text), text, way, self._allowed(field))
 
     def _days(self, field: Field, text: str) -> texts.Day:
         """A year of two digits stands first only where the layout says so."""
@@ -64,10 +65,17 @@ class Meanings:
         return {way: day for way, day in found.items() if way != YEAR_FIRST or len(set(found.values())) == 1}
 
     def _numbers(self, field: Field, text: str) -> texts.Number:
-        unit = field.term.unit if field.term else ""
-        if unit.startswith("money"):
-            return texts.number(text, "", self.season.currency)
-        return texts.number(text, self.season.measures.weight_unit if unit == "g" else "%" if _is_share(field) else "")
+        return texts.number(text, self._unit(field), self.season.currency if _is_money(field) else "")
+
+    def _unit(self, field: Field) -> str:
+        """What may stand beside a number that is no money."""
+        of_weight = field.term is not None and field.term.unit == "g"
+        return self.season.measures.weight_unit if of_weight else "%" if _is_share(field) else ""
+
+    def _allowed(self, field: Field) -> str:
+        """What a number may be, with what may stand beside it."""
+        unit = self.season.currency if _is_money(field) else self._unit(field)
+        return f"a number{f', alone or with {unit}' if unit else ''}: {field.allowed()}"
 
     def _as_written(self, field: Field, number: Decimal, text: str) -> Decimal:
         written = self.layout.written(field.key)
@@ -76,7 +84,7 @@ class Meanings:
         number = -number if TURNED in written else number
         may_be_negative = field.key in SIGNED and self.layout.kind == "sales"
         if number < 0 and not may_be_negative and field.term and field.term.low >= 0:
-            raise ValueError(f"it is {text}; it takes {field.allowed()}. {WITH_MINUS.format(TURNED)}")
+            raise ValueError(f"it is {text}; it takes {self._allowed(field)}. {WITH_MINUS.format(TURNED)}")
         return number
 
 
@@ -86,12 +94,12 @@ def _only_way(readings: Iterable[Mapping[str, object]]) -> str:
     return ways.pop() if len(ways) == 1 else ""
 
 
-def _settled(found: Mapping[str, Read], text: str, way: str, field: Field) -> Read:
+def _settled(found: Mapping[str, Read], text: str, way: str, allowed: str) -> Read:
     """What a text means: as it is written here, or in the only way that it can be read."""
     if way in found:
         return found[way]
     if not found:
-        raise ValueError(f'it is "{text}"; it takes {field.allowed()}')
+        raise ValueError(f'it is "{text}"; it takes {allowed}')
     if len(set(found.values())) > 1:
         either = " or ".join(str(value) for value in dict.fromkeys(found.values()))
         raise ValueError(f'"{text}" may be {either}: say on Imports, under Written, {" or ".join(found)}')
@@ -109,3 +117,7 @@ def _word(field: Field, text: str) -> str:
 
 def _is_share(field: Field) -> bool:
     return field.term is not None and units.kind_of(field.term.unit) == "a share"
+
+
+def _is_money(field: Field) -> bool:
+    return field.term is not None and field.term.unit.startswith("money")

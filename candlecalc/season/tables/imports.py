@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from candlecalc.season.fields import Field, Table
+from candlecalc.season.fields import Field, Table, short
 from candlecalc.season.tables.labels import WEIGHTS
 from candlecalc.season.tables.sales import SALES
 from candlecalc.season.tables.stock import COUNTS, PURCHASES
@@ -14,7 +14,7 @@ READ_AS = {"purchases": PURCHASES, "sales": SALES, "counts": COUNTS, "weighings"
 # What a file may have in place of one of our fields: the sum of a line for the price of each, one list of all names.
 LINE_PRICE, THING = "line_price", "thing"
 PRICE_OF_LINE = Field(
-    LINE_PRICE, "Price of the line", "what the whole line came to, in place of the price of each", MONEY
+    LINE_PRICE, "Price of the line, {money}", "what the whole line came to, in place of the price of each", MONEY
 )
 BESIDE = {
     "purchases": (PRICE_OF_LINE,),
@@ -39,7 +39,7 @@ class Into(NamedTuple):
     @property
     def name(self) -> str:
         table = READ_AS[self.kind]
-        label = table.label(self.field) if self.field.key in table.by_key else self.field.head
+        label = table.label(self.field) if self.field.key in table.by_key else short(self.field.head)
         return f"{table.title}: {label}"
 
 
@@ -53,7 +53,7 @@ IMPORTS = Table(
     "imports",
     "Imports",
     (
-        Field("layout", "Layout", "a name of yours for files of one form, on each of its lines; left out where all files of a kind have one form", width=20, longest=32),
+        Field("layout", "Layout", "a name of yours for files of one form, on each of its lines; left out where all files of a kind have one form", width=24, longest=32),
         Field("into", "Goes into", "the tab and the column of ours; Import columns says what each takes", required=True, offers="import_columns", longest=60, width=32),
         Field("column", "Their column", "its head, as it stands in the file; left out where the file has none for it", width=28, longest=60),
         Field("word", "Their word", "what stands in a cell of theirs that is called otherwise here; left out for a blank cell", width=26, longest=60),

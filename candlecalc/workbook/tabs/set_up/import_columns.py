@@ -12,11 +12,12 @@ from candlecalc.workbook.writing.printed import print_list
 
 TAB = Tab("Import columns", "output", "Our columns that those of a file can go into, and what each takes.")
 HEADS = {
-    "into": ("Goes into", 34.0),
+    "into": ("Goes into", 31.0),
     "needed": ("Needed", 10.0),
-    "takes": ("Takes", 62.0),
-    "help": ("What it is", 110.0),
+    "takes": ("Takes", 44.0),
+    "help": ("What it is", 88.0),
 }
+WRAPPED = {"C": 46, "D": 92}  # how many letters a line of these columns holds
 LETTERS = dict(zip(HEADS, "ABCD", strict=True))
 LAST = FIRST_ROW + len(INTO) - 1
 
@@ -32,8 +33,10 @@ def write(draft: Draft) -> None:
         draft.put(sheet[f"{letter}{HEAD_ROW}"], head, "head")
         sheet.column_dimensions[letter].width = width
     for row, into in enumerate(INTO.values(), start=FIRST_ROW):
-        for letter, words in zip(LETTERS.values(), _told(draft, into), strict=True):
-            draft.put(sheet[f"{letter}{row}"], words, "strong" if letter == "A" else "label", wrap=letter in "CD")
+        told = dict(zip(LETTERS.values(), _told(draft, into), strict=True))
+        for letter, words in told.items():
+            draft.put(sheet[f"{letter}{row}"], words, "strong" if letter == "A" else "label", wrap=letter in WRAPPED)
+        sheet.row_dimensions[row].height = 4 + 15 * max(1 + len(told[each]) // room for each, room in WRAPPED.items())
     mark_up(sheet, "Import_columns_list", heads, LAST)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     print_list(sheet, len(HEADS), LAST)
