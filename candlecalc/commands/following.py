@@ -93,11 +93,8 @@ def _next_number(season: Season, before: Season) -> list[str]:
     last, known = (
         max((float(str(row["batch"])) for _, row in each.rows(POURS.key)), default=0) for each in (before, season)
     )
-    return (
-        [f"Number your first batch {last + 1:.0f}: {last:.0f} is taken, and nothing is left of it"]
-        if last > known
-        else []
-    )
+    taken = f"Number your first batch {last + 1:.0f}: {last:.0f} is taken, and nothing is left of it"
+    return [taken] if last > known else []
 
 
 def _sum(rows: list[Row], key: str) -> str:

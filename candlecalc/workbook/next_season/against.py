@@ -41,9 +41,7 @@ def differences(opened: Season, closes: Season) -> list[str]:
             if any(abs(one.get(number, 0) - other.get(number, 0)) > SMALLEST for number in compared.numbers):
                 opens, closed = (_told(key, side) for side in (one, other))
                 what = ", ".join(name for name in names if name)
-                found.append(
-                    f"{TABLES[key].title}: {what}: it opens with {opens}, and that season closes with {closed}"
-                )
+                found.append(f"{TABLES[key].title}: {what}: opens with {opens}; the season before closes with {closed}")
     return found
 
 

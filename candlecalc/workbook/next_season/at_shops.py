@@ -1,4 +1,4 @@
-"""What stands at shops that pay when they have sold: of each line that went out, what has neither come back nor sold."""
+"""What is at shops that pay when they have sold: of each line that went out, what has not come back or been sold."""
 
 from collections import defaultdict
 from collections.abc import Iterator
@@ -40,7 +40,8 @@ def too_many(season: Season) -> Iterator[tuple[int, str]]:
         product, place = rows[line]["product"], rows[line]["place"]
         yield (
             line,
-            f"{product}: {over:g} more came back from {place} or were sold there than had gone there: type what went out",
+            f"{product}: {over:g} more came back from {place} or were sold there than had gone there: "
+            "type what went out",
         )
 
 

@@ -1,6 +1,7 @@
 """The season after: what it takes over from the one that is closed, and what it does not, table by table."""
 
 import datetime
+from collections import defaultdict
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -20,7 +21,7 @@ from candlecalc.workbook.next_season.at_shops import OUT, there
 from candlecalc.workbook.next_season.closing import OF_CANDLES, OF_MATERIALS, left_of
 from candlecalc.workbook.next_season.in_force import needed
 from candlecalc.workbook.next_season.money import by_month
-from candlecalc.workbook.next_season.owed import still_open
+from candlecalc.workbook.next_season.owed import day_of, still_open
 from candlecalc.workbook.reports.report import Calculated
 
 NOT_JUDGED = VERDICTS[1]
@@ -56,7 +57,7 @@ Rule = Callable[[Closed], Kept]
 def season_after(closed: Closed, name: str, last_day: datetime.date) -> tuple[Season, dict[str, Kept]]:
     """The season after, and what became of each table."""
     season = closed.calculated.season
-    dates = {"season": name, "first_day": closed.first_day, "last_day": last_day, "as_of": None}
+    dates: Row = {"season": name, "first_day": closed.first_day, "last_day": last_day, "as_of": None}
     kept = {key: RULES[key](closed) if key in RULES else Kept(closed.rows(key)) for key in season.tables}
     return Season(trimmed(season.settings) | dates, Tables({key: each.rows for key, each in kept.items()})), kept
 
@@ -115,7 +116,7 @@ def _materials(closed: Closed) -> Kept:
 
 
 def last_landed(closed: Closed) -> dict[str, tuple[datetime.date, float]]:
-    """Of each material that was bought in the season the last day, and what a pack came to with freight, duty and tax."""
+    """Of each material that was bought in the season the last day, and a pack's cost with freight, duty and tax."""
     found: dict[str, tuple[datetime.date, float]] = {}
     for place, row in closed.calculated.season.rows(PURCHASES.key):
         day, material = row["date"], str(row["material"]).casefold()
@@ -139,9 +140,10 @@ def _in_force(key: str) -> Rule:
 
 def _recipes(closed: Closed) -> Kept:
     """What is left of a batch goes on by the recipe it was poured by: its cure does not change."""
-    rows, poured = closed.rows(RECIPES.key), {}
+    rows = closed.rows(RECIPES.key)
+    poured: defaultdict[str, set[datetime.date]] = defaultdict(set)
     for batch in _batches(closed).rows:
-        poured.setdefault(str(batch["product"]).casefold(), set()).add(batch["date"])
+        poured[str(batch["product"]).casefold()].add(day_of(batch))
     kept = needed(rows, RECIPES, closed.first_day, poured)
     return Kept(kept, len(rows) - len(kept), "that no longer hold")
 
@@ -183,9 +185,15 @@ def _burns(closed: Closed) -> Kept:
 
 
 def _weights(closed: Closed) -> Kept:
-    rows, batches = closed.rows(WEIGHTS.key), {f"{row['batch']:.0f}" for row in _batches(closed).rows}
-    kept = [row for row in rows if row["batch"] in batches]
+    """But for those of batches of which nothing is left: what else is typed there may be of any."""
+    rows, logged = closed.rows(WEIGHTS.key), closed.rows(POURS.key)
+    gone = _numbers(logged) - _numbers(_batches(closed).rows)
+    kept = [row for row in rows if row["batch"] not in gone]
     return Kept(kept, len(rows) - len(kept), "of batches of which nothing is left")
+
+
+def _numbers(batches: list[Row]) -> set[str]:
+    return {f"{row['batch']:.0f}" for row in batches}
 
 
 RULES: Mapping[str, Rule] = {

@@ -53,7 +53,7 @@ def left_of(calculated: Calculated, stock: Stock) -> list[Left]:
 
     What they are worth adds up to what the tab says of each thing, to the coin.
     """
-    found = []
+    found: list[Left] = []
     for thing, lots in groupby(_lots(calculated, stock), key=lambda lot: lot["thing"]):
         place = int(thing) - FIRST_PLACE
         of_thing = {key: calculated.value(stock.tab, key, place) for key in ("left", "value", "gone", "spent")}
@@ -119,7 +119,7 @@ def _too_late(calculated: Calculated, spots: Spots, first_day: datetime.date) ->
         for place, row in calculated.season.rows(table.key):
             day = row["date"]
             if isinstance(day, datetime.date) and day >= first_day:
-                words = f"{day} is in the next season, which begins on {first_day}: type this line there, or let it begin later"
+                words = f"{day} is in the next season, from {first_day} on: type this line there, or let it begin later"
                 yield _entry(spots, table.title, "date", place, words)
 
 
@@ -135,8 +135,12 @@ def _not_there(calculated: Calculated, stock: Stock) -> Iterator[Finding]:
             yield Finding(layout.title, cell, words)
         elif left < 0:
             lacking = "a purchase" if stock is OF_MATERIALS else "a batch"
+            words = f"{name}: {shown(-left)} more gone than there were: type {lacking} that is missing, or count them"
+            yield Finding(layout.title, cell, words)
+        elif value < 0 or (left == 0 and value != 0):
             words = (
-                f"{name}: {shown(-left)} more are gone than there were: type {lacking} that is missing, or count them"
+                f"{name}: {shown(left)} left would be worth {value:.2f}: more was gone one day than had come by then; "
+                "see the days of what came and what went"
             )
             yield Finding(layout.title, cell, words)
         elif stock is OF_CANDLES:
@@ -148,7 +152,10 @@ def _elsewhere(calculated: Calculated, name: str, cell: str, left: float, in_set
     at_shops = sum(each.pieces for each in there(calculated.season) if each.product.casefold() == name.casefold())
     over = at_shops + in_sets - left
     if over > 0:
-        words = f"{name}: {shown(over)} more are at shops or in packed sets than there are: see Sales and the batches of the sets, or count them"
+        words = (
+            f"{name}: {shown(over)} more are at shops or in packed sets than there are: see Sales and the batches of "
+            "the sets, or count them"
+        )
         yield Finding(calculated.plan.layouts[OF_CANDLES.tab].title, cell, words)
 
 
@@ -175,7 +182,10 @@ def _not_booked(calculated: Calculated, spots: Spots) -> Iterator[Finding]:
         if row["kept"] != "yes" and isinstance(off, (int, float)) and off != 0:
             name = row["material"] or row["product"]
             how = "too many" if off > 0 else "missing"
-            words = f"{name}: of the count of {row['date']} {shown(abs(off))} are {how}, and not booked: type yes under Take over, or find them"
+            words = (
+                f"{name}: by the count of {row['date']} {shown(abs(off))} are {how}, and not booked: type yes under "
+                "Take over, or find them"
+            )
             yield _entry(spots, COUNTS.title, "kept", place, words)
 
 

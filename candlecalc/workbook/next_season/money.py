@@ -1,4 +1,4 @@
-"""What the sales of a season came to, as its tab Sold has it: a line for each of Sales, and below them of Market lines."""
+"""What the sales of a season came to, by its tab Sold: a line for each of Sales, and below them of Market lines."""
 
 import datetime
 from collections import defaultdict
@@ -21,7 +21,7 @@ def comes_in(calculated: Calculated) -> dict[int, float]:
 
 
 def by_month(calculated: Calculated) -> list[Row]:
-    """What was sold of each product in each place and month, less what came back: pieces, before tax, and their cost."""
+    """What was sold of each product by place and month, less what came back: pieces, before tax, and their cost."""
     sums: defaultdict[tuple[datetime.date, str, str], dict[str, float]] = defaultdict(
         lambda: dict.fromkeys(MONTHLY, 0.0)
     )

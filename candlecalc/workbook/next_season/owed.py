@@ -59,14 +59,15 @@ def _from_before(season: Season) -> Iterator[Open]:
     """What stands on Still open and was not settled."""
     for _, row in season.rows(STILL_OPEN.key):
         if row["paid_on"] is None:
-            yield Open(*(_text(row, key) for key in ("kind", "who", "document")), _day(row), _number(row["sum"]))
+            kind, who, document = (_text(row, key) for key in ("kind", "who", "document"))
+            yield Open(kind, who, document, day_of(row), _number(row["sum"]))
 
 
 def _purchases(calculated: Calculated) -> Iterator[Open]:
     for place, row in calculated.season.rows(PURCHASES.key):
         if row["paid_on"] is None and row["kind"] != OPENING:
             landed = _number(calculated.value(PURCHASES.key, "landed", place))
-            yield Open(PURCHASE, _text(row, "supplier") or NO_SUPPLIER, _text(row, "document"), _day(row), landed)
+            yield Open(PURCHASE, _text(row, "supplier") or NO_SUPPLIER, _text(row, "document"), day_of(row), landed)
 
 
 def _held(season: Season) -> Iterator[Open]:
@@ -77,7 +78,7 @@ def _held(season: Season) -> Iterator[Open]:
 
 def _of_buyer(row: Row) -> Open:
     kind, sign = HELD[str(row["kind"])]
-    return Open(kind, _text(row, "place"), _text(row, "order"), _day(row), sign * _number(row["price"]))
+    return Open(kind, _text(row, "place"), _text(row, "order"), day_of(row), sign * _number(row["price"]))
 
 
 def _sales(calculated: Calculated) -> Iterator[Open]:
@@ -86,7 +87,7 @@ def _sales(calculated: Calculated) -> Iterator[Open]:
         row = dict(calculated.season.rows(SALES.key))[place]
         if row["paid_on"] is None:
             kind = PAYOUT if row["payout"] else SALE
-            yield Open(kind, _text(row, "place"), _text(row, "payout") or _text(row, "order"), _day(row), amount)
+            yield Open(kind, _text(row, "place"), _text(row, "payout") or _text(row, "order"), day_of(row), amount)
 
 
 def _together(lines: Iterable[Open], digits: int) -> list[Open]:
@@ -102,13 +103,11 @@ def _together(lines: Iterable[Open], digits: int) -> list[Open]:
 
 
 def _row(each: Open) -> Row:
-    # What came in too much, or a refund that is not paid yet, is the buyer's money.
-    kind = DEPOSIT if each.amount < 0 else each.kind
     return dict.fromkeys(STILL_OPEN.keys) | {
         "date": each.day,
-        "kind": kind,
+        "kind": each.kind,
         "who": each.who,
-        "sum": abs(each.amount),
+        "sum": each.amount,
         "document": each.document or None,
     }
 
@@ -117,9 +116,11 @@ def _text(row: Row, key: str) -> str:
     return str(row[key] or "")
 
 
-def _day(row: Row) -> datetime.date:
+def day_of(row: Row) -> datetime.date:
+    """The date of a row that was found right as typed."""
     day = row["date"]
-    assert isinstance(day, datetime.date)
+    if not isinstance(day, datetime.date):
+        raise ValueError(f"{day} is no date")
     return day
 
 
