@@ -136,11 +136,12 @@ def _fill_up(season):
         if name in lacks["materials"] or not found.value("stock", "bought", place):
             packs = round((10 + lacks["materials"].get(name, 0)) / size, 3) + 0.001
             bought.append({"material": name, "packs": packs, "price": 48.17} | opening)
-    at_shops = {row["product"]: found.value("candles", "there", place) for place, row in season.rows("recipes")}
-    left = {name: amount for name, (amount, _) in things(found, "candles").items()}
-    for number, name in enumerate(left, start=900):
-        lack = max(lacks["recipes"].get(name, 0), (at_shops[name] or 0) - left[name])
-        if lack > 0:
+    taken_there = defaultdict(float)
+    for _, row in season.rows("sales"):
+        taken_there[row["product"]] += (row["kind"] == "out") * (row["pieces"] or 0)
+    for number, name in enumerate(things(found, "candles"), start=900):
+        lack = lacks["recipes"].get(name, 0) + taken_there[name]
+        if lack:
             poured.append({"batch": float(number), "product": name, "good": 4 + lack, "cost": 31.07} | opening)
     type_in(season, "purchases", bought)
     type_in(season, "pours", poured)
