@@ -193,8 +193,10 @@ LAWS = (
 def two_seasons_end_as_one(season):
     """First in first out: what was typed from some day on, typed into the season after, ends with the same.
 
-    Each lot and batch that was carried may be worth a cent more or less, and what was made of it with it.
+    Each lot and batch that was carried may be worth a cent more or less, and what was made of it with it. A candle
+    that comes back in the second season costs what the oldest there then does, so none does here.
     """
+    type_in(season, "sales", [row for _, row in season.rows("sales") if row["kind"] != "returned"])
     parted = season.settings["first_day"] + A_YEAR / 2
     dated = ("purchases", "pours", "moves", "sales", "market_days", "market_lines")
     first, later = copy(season), copy(season)

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
 from candlecalc.declaration.term import shown
+from candlecalc.season.fields import Value
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
@@ -58,12 +59,16 @@ def _opening(season: Season, key: str) -> Iterable[Row]:
 def _sums(rows: Iterable[Row], compared: Compared) -> dict[tuple[str, ...], dict[str, float]]:
     found: dict[tuple[str, ...], dict[str, float]] = {}
     for row in rows:
-        names = tuple("" if row[name] is None else shown(row[name]) for name in compared.names)
+        names = tuple(_name(row[name]) for name in compared.names)
         sums = found.setdefault(names, dict.fromkeys(compared.numbers, 0.0))
         for number in compared.numbers:
             value = row[number]
             sums[number] += value if isinstance(value, (int, float)) else 0.0
     return found
+
+
+def _name(value: Value) -> str:
+    return value if isinstance(value, str) else "" if value is None else shown(value)
 
 
 def _told(key: str, sums: Mapping[str, float]) -> str:

@@ -23,7 +23,7 @@ from candlecalc.workbook.reports.report import Calculated, Finding
 # What a season is closed by. A row of theirs that is not right would be missing from what is left.
 LOGS = (PURCHASES, POURS, INSTEAD, MOVES, COUNTS, SALES, MARKET_DAYS, MARKET_LINES)
 DATED = tuple(table for table in (*LOGS, COMPLAINTS) if "date" in table.keys)
-DIGITS = 6  # of an amount; what is smaller is left over by the arithmetic
+DIGITS, SEEN = 9, 6  # of an amount: as lists in order have it, and as Stock shows it; what is smaller is no lot
 FIRST_PLACE = 2  # formulas count a list's rows from its head, which is 1
 
 
@@ -74,13 +74,14 @@ def _parted(lots: list[dict[str, Any]], whole: dict[str, Any], calculated: Calcu
 
     By moving average all that is left has one price.
     """
+    averaged = calculated.season.stock == AVERAGE
     so_far = worth_so_far = 0.0
     for lot in lots:
         amount = round_half_away(lot["came"] - whole["gone"], DIGITS)
-        if amount <= 0:
+        if round_half_away(amount, SEEN) <= 0:
             continue
-        averaged = calculated.season.stock == AVERAGE
-        worth = whole["value"] * amount / whole["left"] if averaged else lot["worth"] - whole["spent"]
+        share = amount / (lots[-1]["came"] - whole["gone"])
+        worth = whole["value"] * share if averaged else lot["worth"] - whole["spent"]
         worth = round_half_away(worth, calculated.plan.coin_digits)
         value = round_half_away(worth - worth_so_far, calculated.plan.coin_digits)
         yield Left(int(lot["line"]) - FIRST_PLACE, round_half_away(amount - so_far, DIGITS), value)
