@@ -114,6 +114,7 @@ def _not_carried(source: Path, calculated: Calculated, card: Row, kept: Mapping[
     ]
     back = of_no_product(calculated)
     told += [f"Sold: {back:.2f} of no product, which is in no month of Sold last season"] if back else []
+    told += ["Trace: what went into these batches; when a lot is called back, look there too"]
     told += ["Settings: As of"] if calculated.season.settings["as_of"] else []
     told += ["Batch: its date"] if card.get("date") else []
     return [f"not carried over from {source}: {each}" for each in told]
