@@ -10,9 +10,10 @@ from candlecalc.calc.terms.burn import VERDICTS
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.season import Row, Season, Tables, trimmed
 from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.books import ENTRIES, EXPENSES
 from candlecalc.season.tables.burning import BURNS, POUR_DAY, TESTS
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
-from candlecalc.season.tables.labels import WEIGHTS
+from candlecalc.season.tables.labels import LABELS, PARTS, WEIGHTS
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import MATERIALS, RECIPES
@@ -21,10 +22,11 @@ from candlecalc.workbook.next_season.at_shops import OUT, there
 from candlecalc.workbook.next_season.closing import OF_CANDLES, OF_MATERIALS, left_of
 from candlecalc.workbook.next_season.in_force import needed
 from candlecalc.workbook.next_season.money import by_month
-from candlecalc.workbook.next_season.owed import day_of, still_open
+from candlecalc.workbook.next_season.owed import day_of, is_open, still_open
 from candlecalc.workbook.reports.report import Calculated
 
 NOT_JUDGED = VERDICTS[1]
+BURN_HOURS = PARTS[-1]
 SINCE = "at the shop since "  # begins the note of a line that stands for what was at a shop when a season began
 
 
@@ -165,11 +167,13 @@ def _complaints(closed: Closed) -> Kept:
 
 
 def _unfinished(closed: Closed) -> list[Row]:
-    """Tests that nothing was burnt of yet, or too little to judge them."""
+    """Tests that nothing was burnt of yet, or too little to judge them, and those whose hours stand on a label."""
+    on_labels = {str(row["code"]).casefold() for row in closed.rows(LABELS.key) if row["part"] == BURN_HOURS}
     return [
         trimmed(row)
         for place, row in closed.calculated.season.rows(TESTS.key)
         if closed.calculated.value("test_results", "verdict", place) in (None, "", NOT_JUDGED)
+        or str(row["test"]).casefold() in on_labels
     ]
 
 
@@ -196,22 +200,29 @@ def _numbers(batches: list[Row]) -> set[str]:
     return {f"{row['batch']:.0f}" for row in batches}
 
 
+def _still_open(closed: Closed) -> Kept:
+    settled = [row for row in closed.rows(STILL_OPEN.key) if not is_open(row, closed.first_day)]
+    return Kept(still_open(closed.calculated, closed.first_day), len(settled), "that are settled")
+
+
+CLOSED_WITH_IT = (INSTEAD, MOVES, COUNTS, MARKET_DAYS, MARKET_LINES, EXPENSES, ENTRIES, POUR_DAY)
 RULES: Mapping[str, Rule] = {
     MATERIALS.key: _materials,
     RECIPES.key: _recipes,
     PURCHASES.key: _lots,
     POURS.key: _batches,
     SALES.key: _at_shops,
-    STILL_OPEN.key: lambda closed: Kept(
-        rows := still_open(closed.calculated), max(0, len(closed.rows(STILL_OPEN.key)) - len(rows)), "that are settled"
-    ),
+    STILL_OPEN.key: _still_open,
     LAST_SOLD.key: lambda closed: Kept(by_month(closed.calculated), len(closed.rows(LAST_SOLD.key))),
     COMPLAINTS.key: _complaints,
     TESTS.key: _tests,
     BURNS.key: _burns,
     WEIGHTS.key: _weights,
     **{table.key: _in_force(table.key) for table in (PLACES, PRICES, RATES, TAX_RATES)},
-    **{table.key: _nothing(table.key) for table in (INSTEAD, MOVES, COUNTS, MARKET_DAYS, MARKET_LINES, POUR_DAY)},
+    **{
+        table.key: _nothing(table.key)
+        for table in (INSTEAD, MOVES, COUNTS, MARKET_DAYS, MARKET_LINES, EXPENSES, ENTRIES, POUR_DAY)
+    },
 }
 
 

@@ -9,6 +9,8 @@ from candlecalc.declaration.term import shown
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.season import Row, problems
 from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.books import ENTRIES, EXPENSES
+from candlecalc.season.tables.carried import STILL_OPEN
 from candlecalc.season.tables.once import AVERAGE
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES
 from candlecalc.season.tables.set_up import MATERIALS, RECIPES
@@ -21,8 +23,8 @@ from candlecalc.workbook.reading.spots import Spots
 from candlecalc.workbook.reports.report import Calculated, Finding
 
 # What a season is closed by. A row of theirs that is not right would be missing from what is left.
-LOGS = (PURCHASES, POURS, INSTEAD, MOVES, COUNTS, SALES, MARKET_DAYS, MARKET_LINES)
-DATED = tuple(table for table in (*LOGS, COMPLAINTS) if "date" in table.keys)
+LOGS = (PURCHASES, POURS, INSTEAD, MOVES, COUNTS, SALES, MARKET_DAYS, MARKET_LINES, EXPENSES, STILL_OPEN)
+DATED = tuple(table for table in (*LOGS, ENTRIES, COMPLAINTS) if "date" in table.keys)
 DIGITS, SEEN = 9, 6  # of an amount: as lists in order have it, and as Stock shows it; what is smaller is no lot
 FIRST_PLACE = 2  # formulas count a list's rows from its head, which is 1
 
@@ -106,7 +108,10 @@ def stopped_by(calculated: Calculated, spots: Spots, first_day: datetime.date) -
         *_not_booked(calculated, spots),
         *_not_known(calculated, spots),
         *(_entry(spots, SALES.title, "pieces", place, words) for place, words in too_many(calculated.season)),
-        *(_entry(spots, SALES.title, "price", place, words) for place, words in overspent(calculated.season)),
+        *(
+            _entry(spots, SALES.title, "price", place, words)
+            for place, words in overspent(calculated.season, first_day)
+        ),
     ]
 
 
