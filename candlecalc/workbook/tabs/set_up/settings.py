@@ -158,12 +158,12 @@ def _making_rates(draft: Draft, overhead: Formula) -> list[tuple[str, str, Formu
 
 
 def _as_of(draft: Draft) -> Formula:
-    """The day that is typed; else the latest in the records, else the season's last."""
-    typed, last = f"D{line_of('as_of')}", f"D{line_of('last_day')}"
+    """The day that is typed; else the latest in the records, which may all be from before the season; else its last."""
+    typed, first, last = (f"D{line_of(key)}" for key in ("as_of", "first_day", "last_day"))
     if not draft.plan.records:
         return Formula(f'=IF({typed}="",{last},{typed})')
     days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
-    return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({days})))')
+    return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({first},{days})))')
 
 
 def _all(*names: str) -> Formula:
