@@ -21,6 +21,7 @@ SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
     *("tests", "sheets", "hazards", "labels"),
+    *("season", "places", "months"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
