@@ -1,7 +1,6 @@
 """The two charts of the season's page: sales by month with last season's beside them, and what products left over."""
 
 from openpyxl.chart import BarChart, Reference, Series
-from openpyxl.chart.shapes import GraphicalProperties
 from openpyxl.chart.text import RichText
 from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties
 from openpyxl.utils import column_index_from_string
@@ -39,9 +38,7 @@ def by_month(draft: Draft, sheet: Worksheet, anchor: str, head: int, months: int
     )
 
 
-def by_product(
-    draft: Draft, sheet: Worksheet, anchor: str, columns: tuple[str, str], rows: tuple[int, int]
-) -> None:
+def by_product(draft: Draft, sheet: Worksheet, anchor: str, columns: tuple[str, str], rows: tuple[int, int]) -> None:
     """A bar for each product that left most over, and one for all others; they add up to what all left over."""
     chart = _bars("bar", f"Left over on candles by product, {draft.season.currency}")
     names, sums = (

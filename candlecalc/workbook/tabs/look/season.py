@@ -1,6 +1,7 @@
 """The Season tab: how the season went, on one page to print. Figures and their order, and no advice."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
+from datetime import date
 from typing import NamedTuple
 
 from candlecalc.season.season import Season
@@ -24,7 +25,7 @@ from candlecalc.workbook.tabs.sell.season_sums import OWN_TIME
 from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.writing import season_charts
 from candlecalc.workbook.writing.draft import Draft, band
-from candlecalc.workbook.writing.page import Page, cell, made_of, part
+from candlecalc.workbook.writing.page import Page, Part, cell, made_of, part
 from candlecalc.workbook.writing.printed import paper
 
 TAB = Tab("Season", "output", "How the season went: a page to print.")
@@ -166,7 +167,7 @@ def _in_all(page: Page) -> None:
             page.sheet.merge_cells(f"D{row}:E{row}")
 
 
-def _beside(page: Page, row: int, words: str, name: Expression | None, value: Expression, number: str, none: list[Expression]) -> None:  # fmt: skip
+def _beside(page: Page, row: int, words: str, name: Expression | None, value: Expression, number: str, none: Sequence[Part]) -> None:  # fmt: skip
     """A line right of the sums: what it is, whose it is, and the figure."""
     page.put(f"G{row}", words)
     if name:
@@ -330,6 +331,8 @@ def _charts(page: Page) -> None:
 def _months_of(season: Season) -> int:
     """How many months the season runs through."""
     first, last = (season.settings[key] for key in ("first_day", "last_day"))
+    if not (isinstance(first, date) and isinstance(last, date)):
+        return months.MOST_MONTHS
     months_between = (last.year - first.year) * 12 + last.month - first.month + 1
     return max(1, min(months_between, months.MOST_MONTHS))
 

@@ -77,12 +77,8 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield WorkbookCheck("Sales and Market lines are of the season's months", SALES.title, outside, mend)
     keys = {"net": "net", "tax": "tax", "fees": "fee", "cost": "cost"}
     sold = plan.layouts["sold"]
-    beside = "+".join(
-        f"SUMIF({span},{sold.results(keys[key])})" for key in MONEY for span in (too_early, too_late)
-    )
-    yield sums_agree(
-        "Months add up to all that was sold", TAB.title, f"{months.sum(*MONEY)}+{beside}", all_sold(plan)
-    )
+    beside = "+".join(f"SUMIF({span},{sold.results(keys[key])})" for key in MONEY for span in (too_early, too_late))
+    yield sums_agree("Months add up to all that was sold", TAB.title, f"{months.sum(*MONEY)}+{beside}", all_sold(plan))
 
 
 SHOWN = ("month", "pieces", "net", "tax", "fees", "cost", "left", "hours", "then")

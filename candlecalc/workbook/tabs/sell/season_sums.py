@@ -83,9 +83,7 @@ def by_what_is_left(left: str, row: str, needs: tuple[Given, ...]) -> Column:
 
     Blank where nothing was sold, nothing came back and nothing was spent.
     """
-    something = written(
-        "({pieces}<>0)+(ROUND({net},6)<>0)+(ROUND({left},6)<>0)", pieces="pieces", net="net", left=left
-    )
+    something = written("({pieces}<>0)+(ROUND({net},6)<>0)+(ROUND({left},6)<>0)", pieces="pieces", net="net", left=left)
     return look(
         "Its place by what is left",
         written('IF({something}=0,"",ROUND({left},4)-{row}/10^6)', something=something, left=left, row=row),
