@@ -191,8 +191,9 @@ def show(
 
     Of a workbook with the year's records: its purchases and what is left of
     their lots; pours, what they used, stock, candles; its oil sheets, the
-    hazards that they bring, and what labels declare; and trace, every lot in a
-    batch (--batch) or every batch of a lot (--lot).
+    hazards that they bring, and what labels declare; what was sold by product
+    (season), by place and by month; and trace, every lot in a batch (--batch)
+    or every batch of a lot (--lot).
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")

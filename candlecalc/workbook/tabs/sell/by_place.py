@@ -15,6 +15,7 @@ from candlecalc.workbook.tabs.sell.season_sums import (
     all_sold,
     an_hour,
     by_what_is_left,
+    less,
     making_hours,
     of_market_days,
     sums,
@@ -40,7 +41,7 @@ FIXED = written(
     lines=LINES,
     fixed=at(PLACES.key, "season_fixed", row_in(PLACES.key, "place")),
 )
-LEFT = written("{net}-{fees}-{cost}-{days}-{fixed}", **{key: key for key in ("net", "fees", "cost", "days", "fixed")})
+LEFT = less("net", "fees", "cost", "days", "fixed")
 
 TAB = result_tab(
     "By place",

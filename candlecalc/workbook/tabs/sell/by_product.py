@@ -15,6 +15,7 @@ from candlecalc.workbook.tabs.sell.season_sums import (
     all_sold,
     an_hour,
     by_what_is_left,
+    less,
     making_hours,
     sums,
 )
@@ -40,7 +41,7 @@ TAB = result_tab(
     RECIPES,
     {
         **sums(OF_IT, FIRST),
-        "left": look("Left over on candles, {money}", written("{net}-{fees}-{cost}", net="net", fees="fees", cost="cost"), "money_strong", needs=FIRST),
+        "left": look("Left over on candles, {money}", less("net", "fees", "cost"), "money_strong", needs=FIRST),
         "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
         "per_hour": an_hour("left", FIRST),
         "order": by_what_is_left("left", OWN_ROW, FIRST),

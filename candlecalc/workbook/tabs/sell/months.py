@@ -10,7 +10,7 @@ from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import Expression, Given, Named, Results, Whole, written
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.sell.season_sums import MONEY, all_sold, making_hours, of_market_days, sums
+from candlecalc.workbook.tabs.sell.season_sums import MONEY, OF_SOLD, all_sold, less, making_hours, of_market_days, sums
 
 KEY = "months"
 MOST_MONTHS = 13  # a year that begins within a month
@@ -59,7 +59,7 @@ TAB = lines_tab(
     {
         "month": look("Month", MONTH, "date", needs=()),
         **sums(IN_IT, THERE),
-        "left": look("Left over on candles, {money}", written("{net}-{fees}-{cost}", net="net", fees="fees", cost="cost"), "money_strong", needs=THERE),
+        "left": look("Left over on candles, {money}", less("net", "fees", "cost"), "money_strong", needs=THERE),
         "hours": look("Own hours", written("{making}+{markets}", making=making_hours(IN_IT), markets=of_market_days("hours", IN_IT)), "hours", needs=THERE),
         "then": look("Same month last season, before tax, {money}", THEN, "money", needs=THERE, blank_if=(NONE_TYPED,)),
         "until": look("Until before", NEXT, "date", needs=THERE),
@@ -75,9 +75,8 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     mend = "its day is before the first month on Months or after the last: see its date, and the days on Settings"
     outside = f"COUNTIF({too_early})+COUNTIF({too_late})"
     yield WorkbookCheck("Sales and Market lines are of the season's months", SALES.title, outside, mend)
-    keys = {"net": "net", "tax": "tax", "fees": "fee", "cost": "cost"}
     sold = plan.layouts["sold"]
-    beside = "+".join(f"SUMIF({span},{sold.results(keys[key])})" for key in MONEY for span in (too_early, too_late))
+    beside = "+".join(f"SUMIF({span},{sold.results(OF_SOLD[key])})" for key in MONEY for span in (too_early, too_late))
     yield sums_agree("Months add up to all that was sold", TAB.title, f"{months.sum(*MONEY)}+{beside}", all_sold(plan))
 
 

@@ -33,7 +33,8 @@ def _summed(summed: tuple[str, str], lines: str, where: Where) -> Expression:
 
 
 def _sold(key: str, where: Where) -> Expression:
-    return written("{sum}+0*SUM({all})", sum=_summed(("sold", key), "sold", where), all=Results("sold", key))
+    # To six decimals: no crumbs of a sum of decimals where the figures are taken on.
+    return written("ROUND({sum}+0*SUM({all}),6)", sum=_summed(("sold", key), "sold", where), all=Results("sold", key))
 
 
 def of_market_days(key: str, where: Where) -> Expression:
@@ -64,6 +65,11 @@ def sums(where: Where, needs: tuple[Given, ...]) -> dict[str, Column]:
         "cost": ("Cost of candles sold, {money}", "money"),
     }
     return {key: look(head, _sold(OF_SOLD[key], where), shown, needs=needs) for key, (head, shown) in heads.items()}
+
+
+def less(first: str, *rest: str) -> Expression:
+    """What is left of an own sum when others are taken off."""
+    return written("ROUND({sums},6)", sums=joined("-", (first, *rest)))
 
 
 def an_hour(left: str, needs: tuple[Given, ...]) -> Column:
