@@ -34,6 +34,7 @@ GROUPS = {
     "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
     "label": Group("Label", "what goes on the jar: data sheets, what they bring, texts and papers"),
+    "books": Group("Books", "what else was paid and owed, and what your bookkeeper is handed"),
     "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
     "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
 }

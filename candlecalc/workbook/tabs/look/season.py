@@ -31,7 +31,8 @@ from candlecalc.workbook.writing.printed import paper
 TAB = Tab("Season", "output", "How the season went: a page to print.")
 COLUMNS = "ABCDEFGHIJKLMN"
 RIGHT = "GHIJKLMN"  # beside the sums
-WIDTHS = (27, *[8.4] * months.MOST_MONTHS)
+# Sums in C, F and L are the largest.
+WIDTHS = (25, *(9.6 if letter in "CFL" else 8.3 for letter in COLUMNS[1:]))
 LINE, HEAD, GAP = 16.0, 46.0, 8.0  # heights, points
 
 # Rows: what it comes to in all, the months, the charts, places, products, what the figures are.
@@ -203,7 +204,7 @@ def _stock_and_tests(page: Page) -> None:
         ("candles in stock, also at shops, {money}", _sum("candles", "value"), "money"),
         ("candles gone without a sale, {money}", sold_otherwise, "money"),
         ("scrapped; kept as seconds; test pieces", None, ""),
-        ("burn tests; what they cost, {money}", None, ""),
+        ("burn tests; what all tests cost, {money}", None, ""),
     )
     for place, (words, value, number) in enumerate(lines, start=row + 1):
         page.put(f"G{place}", words)
@@ -213,7 +214,7 @@ def _stock_and_tests(page: Page) -> None:
     for letter, key in zip("LMN", ("scrapped", "seconds", "tests"), strict=True):
         page.shows(f"{letter}{scrap}", _typed(key), "result", "pieces")
     page.shows(f"L{tests}", written("COUNT({ready})", ready=Results("test_results", "ready")), "result", "pieces")
-    page.shows(f"M{tests}", _sum("test_results", "cost"), "result", "money")
+    page.shows(f"M{tests}", Named("tests_cost"), "result", "money")
     page.sheet.merge_cells(f"M{tests}:N{tests}")
 
 

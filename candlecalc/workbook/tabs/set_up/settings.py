@@ -37,6 +37,7 @@ NAMED = (
     "price_ending",
     "scale_step",
     "largest_pot",
+    "spread_tests",
 )
 
 
@@ -69,6 +70,8 @@ def write(draft: Draft) -> None:
         draft.put(sheet.cell(row, 5), field.help, "note")
     draft.name("shelf_prices", "Settings", f"B{line_of('shelf_prices')}")
     last = _derived(draft, sheet, row + 1)
+    if not draft.plan.records:
+        sheet.page_setup.fitToHeight = 1
     sheet.freeze_panes = f"B{FIRST_LINE}"
     sheet.print_area = f"A1:E{last}"
 
