@@ -22,6 +22,7 @@ SHOWN_WORDS = [
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
     *("sales", "markets", "consignment", "complaints"),
     *("tests", "sheets", "hazards", "labels"),
+    *("season", "places", "months"),
     *("books", "tax"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
@@ -230,10 +231,11 @@ def show(
 
     Of a workbook with the year's records: its purchases and what is left of
     their lots; pours, what they used, stock, candles; sales, markets, what is
-    at shops (consignment), complaints; its oil sheets, the hazards that they
-    bring, and what labels declare; trace, every lot in a batch (--batch) or
-    every batch of a lot (--lot); books, each month's sales, costs and money;
-    and tax, by rate, area and who pays it over.
+    at shops (consignment), complaints; what was sold by product (season), by
+    place and by month; its oil sheets, the hazards that they bring, and what
+    labels declare; trace, every lot in a batch (--batch) or every batch of a
+    lot (--lot); books, each month's sales, costs and money; and tax, by rate,
+    area and who pays it over.
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")
