@@ -83,7 +83,7 @@ def _sums(page: Page) -> int:
     page.shows(f"A{row + 1}", more, "note")
     page.put(
         f"A{row + 3}",
-        "What is there stays ours until it is sold. Please compare with your shelf, and tell us what differs.",
+        "Due to us is what was sold, less your share and the tax that you pay over. What is there stays ours until it is sold.",
         "note",
     )
     page.put(f"A{row + 5}", "For the shop")
