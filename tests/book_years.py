@@ -50,7 +50,14 @@ def place(name, kind="own web shop", **more):
 
 
 def sale(on, where, pieces, price, **more):
-    row = {"date": on, "place": where, "product": "Candle", "pieces": float(pieces), "price": price, "paid_on": on}
+    row = {
+        "date": on,
+        "place": where,
+        "product": "Candle",
+        "pieces": pieces and float(pieces),
+        "price": price,
+        "paid_on": on,
+    }
     return row | more
 
 

@@ -32,6 +32,7 @@ def absent(name):
         "Settings has no line Books are kept",
         "Settings has no line Financial year from",
         "Settings has no line Books closed to",
+        "Settings has no line Tests in full cost",
         "Materials has no column Order again below, in pack unit",
         "Materials has no column Price to use",
         f"Materials has no column Heat to, {degree}",

@@ -6,6 +6,7 @@ import shutil
 import subprocess
 import sys
 import zipfile
+from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
@@ -16,7 +17,7 @@ from book_years import day
 from click.testing import CliRunner
 from libreoffice import stored
 
-from candlecalc.books import folder_check
+from candlecalc.books import folder_check, plain_text
 from candlecalc.books.handover import handed_over
 from candlecalc.books.joining import Span
 from candlecalc.books.reading import Reading
@@ -113,6 +114,15 @@ def test_programs_for_journals_take_the_month(month, name, tmp_path):
     assert done.returncode == 0, done.stdout + done.stderr
 
 
+@pytest.mark.parametrize("currency, digits", [("JPY", 0), ("KWD", 3)])  # ISO 4217
+@pytest.mark.parametrize("name", ["hledger", "ledger", "bean-check"])
+def test_programs_for_journals_take_currencies_of_other_decimals(month, name, currency, digits, tmp_path):
+    other = replace(month.journal, currency=currency, digits=digits)
+    files = {"book.journal": plain_text.book_journal(other), "book.beancount": plain_text.beancount(other)}
+    done = run(name, {each: text.encode() for each, text in files.items()}, tmp_path)
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
 def test_our_own_check_finds_nothing_wrong_with_the_month(month):
     assert folder_check.wrong(month.files) == []
 
@@ -192,6 +202,41 @@ def test_by_the_cash_method_only_what_was_paid_counts():
     }  # fmt: skip
     assert "South county" not in {row["area"] for row in rows(files, "tax.csv") if row["rate"] == "0.085"}
     assert folder_check.wrong(files) == []
+
+
+def test_what_is_held_for_buyers_is_no_sale_yet_and_what_broke_at_the_stall_is_a_cost():
+    # A deposit of 30.00 in May, of which 20.00 is used in June for two candles at 16.00 with 5 % tax (33.60, so 13.60
+    # comes in). At a market 10 go along, 6 come back, 1 is given away, 1 breaks: 2 sold at 16.00, 33.60 with tax; stand
+    # 25.00. Money: 30 + 13.60 + 33.60 - 25 - 206 jars. Refunded: 8.00 back, with 0.40 of tax.
+    season = book_years.american_year()
+    season.tables["places"].loc[1, ["place", "collector", "fee"]] = ["Stall", "maker", None]
+    season = book_years.type_in(
+        season,
+        sales=[
+            book_years.sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None),
+            book_years.sale(day(6, 1), "Web shop", 2, 16.0),
+            book_years.sale(day(6, 1), "Web shop", None, 20.0, kind="deposit used", product=None),
+            book_years.sale(day(6, 5), "Web shop", None, 8.0, kind="refund", product=None),
+        ],
+        market_days=[{"date": day(7, 3), "place": "Stall", "fee": 25.0}],
+        market_lines=[
+            {
+                "date": day(7, 3),
+                "product": "Candle",
+                "along": 10.0,
+                "back": 6.0,
+                "given": 1.0,
+                "broken": 1.0,
+                "price": 16.0,
+            }
+        ],
+    )
+    found = trial_balance(handed(season).files)
+    assert found["Held for buyers"] == Decimal("-10.00")
+    assert found["Bank and cash"] == Decimal("-162.20")  # -153.80 less the refund of 8.40
+    assert found["Sales"] == Decimal("-56.00")  # 32 + 32 - 8
+    assert found["Stands and markets"] == Decimal("25.00")
+    assert found["Cost of candles sold"] == Decimal("12.00")  # four sold, one given away and one broken, at 2.00
 
 
 def planted(files, name, old, new, times=1):
@@ -370,6 +415,28 @@ def test_a_hand_over_behind_the_closed_day_is_refused_without_the_earlier_one():
         ValueError, match="books are closed to 2027-03-11, and a hand-over from 2027-03-01 reaches behind"
     ):
         handed(with_late_bill(day(3, 11)), closed_to=day(3, 11))
+
+
+def test_the_vat_return_of_the_cash_method_has_what_was_paid():
+    season = book_years.british_year()
+    season.settings["books"] = "cash"
+    boxes = {row["line"]: row["amount"] for row in rows(handed(season).files, "figures.csv")}
+    # The wax and the gallery are not paid: due 120 - 4, back 41.20 + 20; sales 600 - 20; purchases 206 + 100.
+    assert [boxes[line] for line in "14567"] == ["116.00", "61.20", "54.80", "580.00", "306.00"]
+
+
+def test_a_sale_without_a_price_is_named_and_nothing_is_handed_over():
+    season = book_years.american_year()
+    season.tables["sales"].loc[2, "price"] = None
+    with pytest.raises(ValueError, match=r"season, tab Sold, row 6: .* is #N/A; mend it first, by check"):
+        handed(season)
+
+
+def test_an_account_that_is_not_known_is_named():
+    season = book_years.worked_month()
+    season.tables["entries"].loc[3, "debit"] = "Kiln"
+    with pytest.raises(ValueError, match="season, tab Other entries, row 7: Kiln is on neither Chart nor Accounts"):
+        handed(season)
 
 
 def test_what_stood_before_is_brought_forward_in_one_entry():

@@ -102,7 +102,8 @@ def _vat_return(journal: Journal, tax: Sequence[TaxLine]) -> list[Figure]:
     due = sum(line.tax for line in tax if line.what == CHARGED and line.paid_by == MAKER)
     back = sum(line.tax for line in tax if line.what == CLAIMED)
     net = sum(line.exempt + line.taxable for line in tax if line.what == CHARGED)
-    bought = _of_entries(journal, "BILL ", chart.MATERIALS) + sum(
+    materials = _of_entries(journal, "BILL ", chart.MATERIALS) + _of_entries(journal, "PAID ", chart.BOUGHT)
+    bought = materials + sum(
         line.coins
         for entry in journal.entries
         if entry.reference.startswith(("EXPENSE ", "MARKET COSTS "))

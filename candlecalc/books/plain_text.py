@@ -48,8 +48,10 @@ def _from(line: Line) -> str:
 def book_journal(journal: Journal) -> str:
     """For hledger and ledger: with what is declared, and what each account comes to at the end."""
     unit = journal.currency
-    digits = "1,000." + "0" * journal.digits
-    out = [f"commodity {unit}", f"    format {digits} {unit}", ""]
+    out = [f"commodity {unit}"]
+    # Without decimals neither program takes what the other asks for, and none is needed.
+    out += [f"    format 1,000.{'0' * journal.digits} {unit}"] if journal.digits else []
+    out.append("")
     out += [f"account {name_of(account)}" for account in _used(journal)]
     payees = dict.fromkeys([*(payee_of(entry.payee) for entry in journal.entries), CLOSING])
     out += ["", *(f"payee {payee}" for payee in payees), ""]

@@ -418,7 +418,7 @@ def import_(
 @click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
 @click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
 @click.option("--rules", type=click.Choice(["us", "gb", "eu"]), help="By whose rules, where a product has several.")
-@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base.")
+@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base; else the latest poured.")
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")

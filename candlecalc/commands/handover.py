@@ -119,7 +119,8 @@ def _earlier_journal(folder: Path) -> bytes:
     if not folder.is_dir() or not is_handed_over(folder):
         raise ValueError(f"{folder} is no hand-over of candlecalc")
     files = files_in(folder)
-    wrong = folder_check.wrong(files)
+    # The bookkeeper may have typed numbers in accounts.csv: whether the journal holds is asked all the same.
+    wrong = [words for words in folder_check.wrong(files) if not words.startswith("accounts.csv: it is not as")]
     if wrong:
         raise ValueError(f"{folder} cannot be compared with: {'; '.join(wrong[:3])}")
     return files["journal.csv"]

@@ -324,6 +324,7 @@ TABLE = {
         "books": [],  # of the hand-over alone, as the two below
         "year_from": [],
         "closed_to": [],
+        "spread_tests": [],  # what tests cost is in the records
     },
     "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
     "materials": {

@@ -33,6 +33,7 @@ SETTINGS = Table(
         Field("books", "Books are kept", f"{ACCRUAL}: sales and bills count on their day; {CASH}: once they are paid; {ACCRUAL} if left out", choices=(ACCRUAL, CASH)),
         Field("year_from", "Financial year from", "the first day of your financial year; a hand-over begins with it where it is not told from when", date=True),
         Field("closed_to", "Books closed to", "the last day that your bookkeeper has closed: what you type for a day before that is handed over as a later entry", date=True),
+        Field("spread_tests", "Tests in full cost", "yes: what tests cost, by the year's records, is spread over the candles made", choices=YES_NO),
     ),
     usual_rows=0,
     purpose="What holds for the whole season.",

@@ -142,7 +142,7 @@ def format_of(column: Field | Column) -> str:
 
 def _width(column: Field | Column, shown: str) -> float:
     if isinstance(column, Field) and (column.name or column.names_from):
-        return WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES
+        return column.width or (WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES)
     head = column.head.replace("{temperature}", "\u00b0F").replace("{weight}", "oz").replace("{money}", "USD")
     return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
 

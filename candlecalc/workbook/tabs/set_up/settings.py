@@ -35,6 +35,7 @@ NAMED = (
     "price_ending",
     "scale_step",
     "largest_pot",
+    "spread_tests",
 )
 
 
