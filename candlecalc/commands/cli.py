@@ -22,6 +22,7 @@ SHOWN_WORDS = [
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
     *("sales", "markets", "consignment", "complaints"),
     *("tests", "sheets", "hazards", "labels"),
+    *("season", "places", "months"),
     *("books", "tax"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
@@ -81,7 +82,20 @@ def main(context: click.Context) -> None:
 @click.option(
     "--from", "source", type=click.Path(exists=True, path_type=Path), help="A folder of CSV files, or a workbook."
 )
+@click.option(
+    "--after",
+    type=click.Path(exists=True, path_type=Path),
+    help="A workbook with the year's records: the new one is of the season after, and opens with what it closes with.",
+)
 @click.option("--season", "name", metavar="NAME", help="What to call the season.")
+@click.option(
+    "--first-day",
+    type=click.DateTime(["%Y-%m-%d"]),
+    help="With --after: the first day of the new season; else the day after the last of the one before.",
+)
+@click.option(
+    "--last-day", type=click.DateTime(["%Y-%m-%d"]), help="With --after: its last day; else it is as long as that."
+)
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
 @click.option(
@@ -107,7 +121,10 @@ def new(
     out: Path,
     demo: bool,
     source: Path | None,
+    after: Path | None,
     name: str | None,
+    first_day: Any,
+    last_day: Any,
     region: str | None,
     date: Any,
     records: bool,
@@ -116,9 +133,15 @@ def new(
     force: bool,
     quiet: bool,
 ) -> None:
-    """Make a season workbook: blank, from your own data, or the demo."""
-    if demo and source:
-        raise click.UsageError("--demo and --from do not go together")
+    """Make a season workbook: blank, from your own data, the season after, or the demo."""
+    if sum(map(bool, (demo, source, after))) > 1:
+        raise click.UsageError("--demo, --from and --after do not go together")
+    if after and (records or stock or region):
+        raise click.UsageError("--after takes records, stock and region as they are in the workbook before")
+    if after and not name:
+        raise click.UsageError("--after needs --season: what to call the new season")
+    if (first_day or last_day) and not after:
+        raise click.UsageError("--first-day and --last-day go with --after; else they stand on Settings")
     if region and (demo or source):
         raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
     if name and not name.isprintable():
@@ -135,8 +158,13 @@ def new(
         raise click.UsageError(f"--rows: {problem}") from None
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
+    day, first, last = (each.date() if each else None for each in (date, first_day, last_day))
     with _told(), _at_work(f"making {out}", quiet):
-        day = date.date() if date else None
+        if after:
+            from candlecalc.commands import following
+
+            _answer(following.new(out, after, name or "", first, last, day, rows=asked, force=force))
+            return
         made = make.new(
             out,
             DEMO if demo else source,
@@ -153,16 +181,24 @@ def new(
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.option(
+    "--against",
+    type=click.Path(exists=True, path_type=Path),
+    help="The workbook of the season before: does this one open with what that closes with?",
+)
 @QUIET
-def check(book: Path, quiet: bool) -> None:
+def check(book: Path, against: Path | None, quiet: bool) -> None:
     """Say everything that is wrong in a workbook or a folder, a line each.
 
     Of a folder that was handed over: whether its journals hold and agree.
     """
-    from candlecalc.commands import handover, make
+    from candlecalc.commands import following, handover, make
 
     with _told(), _at_work(f"calculating {book}", quiet):
-        checked = handover.checked(book) if book.is_dir() and handover.is_handed_over(book) else make.check(book)
+        if against:
+            checked = following.check(book, against)
+        else:
+            checked = handover.checked(book) if book.is_dir() and handover.is_handed_over(book) else make.check(book)
     _answer(checked)
 
 
@@ -195,10 +231,11 @@ def show(
 
     Of a workbook with the year's records: its purchases and what is left of
     their lots; pours, what they used, stock, candles; sales, markets, what is
-    at shops (consignment), complaints; its oil sheets, the hazards that they
-    bring, and what labels declare; trace, every lot in a batch (--batch) or
-    every batch of a lot (--lot); books, each month's sales, costs and money;
-    and tax, by rate, area and who pays it over.
+    at shops (consignment), complaints; what was sold by product (season), by
+    place and by month; its oil sheets, the hazards that they bring, and what
+    labels declare; trace, every lot in a batch (--batch) or every batch of a
+    lot (--lot); books, each month's sales, costs and money; and tax, by rate,
+    area and who pays it over.
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")

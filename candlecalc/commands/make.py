@@ -62,6 +62,10 @@ def new(
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
     held = held_in(source, records=records) if source else None
+    if name and held and held.season.records and _is_own(source):
+        raise CallError(
+            f"--from {source} keeps its season and its records; the season after is made with --after {source} --season"
+        )
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
     mine = held is not None and _is_own(source)
@@ -196,12 +200,20 @@ class Work(NamedTuple):
     beside: list[str]
 
 
+def calculated(held: read.Held) -> report.Calculated:
+    """A season calculated from its entries."""
+    return report.Calculated(held.season, _drafted(held, held.card))
+
+
+def _drafted(held: read.Held, card: Row) -> book.Drafted:
+    rooms = held.rooms or fresh(held.season, book.USUAL_ROWS)
+    size.refuse_giant(book.plan_of(held.season, rooms))
+    return book.drafted(held.season, book.date_of(held.season), card or None, rows_of=rooms)
+
+
 def worked_out(path: Path, held: read.Held, card: Row) -> Work:
     """A season calculated from its entries, with the card set."""
-    season = held.season
-    rooms = held.rooms or fresh(season, book.USUAL_ROWS)
-    size.refuse_giant(book.plan_of(season, rooms))
-    ours = book.drafted(season, book.date_of(season), card or None, rows_of=rooms)
+    season, ours = held.season, _drafted(held, card)
     calculated = report.Calculated(season, ours)
     wrong = report.everything_wrong(calculated, held.card, held.spots)
     doubts = report.doubts(calculated, held.spots) + report.to_look_at(calculated)

@@ -184,8 +184,11 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -
                 cell._style = array
             if as_it_is:
                 _type_in(cell, held.get(row - FIRST_ROW, {}).get(key))
-            else:
+            elif row == FIRST_ROW:
                 cell.value = in_row(text, row)
+            else:
+                # openpyxl looks through every text for what no file may hold: it has looked through the first row's.
+                cell._value, cell.data_type = in_row(text, row), "f"
     for row in range(FIRST_ROW, layout.last_row + 1):
         sheet.row_dimensions[row].height = 18
 
