@@ -20,6 +20,7 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("plan", "buy"),
     *("tests", "sheets", "hazards", "labels"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard

@@ -4,6 +4,7 @@ from candlecalc.season.fields import Table
 from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TESTS, WICKS
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
+from candlecalc.season.tables.plan import BUYING_TERMS, DEMAND, EVENINGS, ON_ORDER
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
@@ -16,6 +17,7 @@ TABLES: dict[str, Table] = {
         *(PURCHASES, POURS, INSTEAD, MOVES, COUNTS, RATES),
         *(SALES, MARKET_DAYS, MARKET_LINES, TAX_RATES, COMPLAINTS),
         *(STILL_OPEN, LAST_SOLD),
+        *(DEMAND, EVENINGS, BUYING_TERMS, ON_ORDER),
         *(OIL_SHEETS, LABELS, PAPERS, WEIGHTS),
         *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
     )
