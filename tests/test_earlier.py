@@ -36,6 +36,8 @@ def absent(name):
         "Vessels has no column Weighed with",
         "Recipes has no column From",
         "there is no tab Extra parts",
+        "Places sold has no column From",
+        "Prices has no column From",
     ]
     return [f"{each}: it reads as blank" for each in columns]
 

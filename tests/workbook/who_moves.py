@@ -427,11 +427,13 @@ TABLE = {
         "collector": [own("tax"), sold_there(Shop.tax)],
         "margin": [terms("margin target_net to_state", "target target_price")],
         "rules": [],
+        "holds_from": [],  # nothing while it is past and the place has no other row
     },
     "prices": {
         "product": [on("selling", "product product_row"), other_product],
         "place": [on("selling", "place place_row"), other_place],
         "price": [lambda shop, entry: shop.sold_for(entry.row)],
+        "holds_from": [],  # the same
     },
     "batch": {
         "product": [alone("batch", "row"), alone("batch", "*?")],

@@ -363,7 +363,7 @@ def alike(table: str, *keys: str) -> Expression:
     return joined("*", [written("({column}={cell})", column=Whole(table, key), cell=Carry(table, key)) for key in keys])
 
 
-def another_holds(table: str, *same: str) -> Expression:
+def another_holds(table: str, *same: str, day: Given = "holds_from") -> Expression:
     """How many other rows hold in this one's place today: of those alike in some columns the one with the latest From.
 
     A row whose From is yet to come does not hold either.
@@ -371,7 +371,7 @@ def another_holds(table: str, *same: str) -> Expression:
     alike_rows = joined("*", [written("({all}={own})", all=Whole(table, key), own=key) for key in same])
     return written(
         "(SUM({day})>{today})+(SUMPRODUCT({alike}*({days}>{day})*({days}<={today}))>0)",
-        day="holds_from",
+        day=day,
         today=Named("as_of"),
         alike=alike_rows,
         days=Whole(table, "holds_from"),

@@ -11,7 +11,7 @@ from candlecalc.workbook.tabs.registry import Shown, register
 def _that_day(key: str) -> Expression:
     """What was sold that day in that place; an error while any line sold is one."""
     return written(
-        "{sum}+0*SUM({all})",
+        "ROUND({sum},6)+0*SUM({all})",
         sum=sum_where("sold", key, place_first="place_first", date="date"),
         all=Results("sold", key),
     )
@@ -20,9 +20,9 @@ def _that_day(key: str) -> Expression:
 COUNTED = written('({cash}<>"")+({card}<>"")=0', cash="cash", card="card")
 MISSING = written("SUM({cash},{card})-SUM({float})-{gross}", cash="cash", card="card", float="float", gross="gross")
 RESULT = written(
-    "{net}-{fees}-{cost}-SUM({fee},{travel})", net="net", fees="fees", cost="cost", fee="fee", travel="travel"
+    "ROUND({net}-{fees}-{cost}-SUM({fee},{travel}),6)", net="net", fees="fees", cost="cost", fee="fee", travel="travel"
 )
-NO_HOURS = written("N({hours})=0", hours="hours")
+NO_HOURS = written("SUM({hours})=0", hours="hours")
 
 TAB = entry_tab(
     MARKET_DAYS,

@@ -6,7 +6,7 @@ from candlecalc.season.tables.sell import PRICES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import Plan
-from candlecalc.workbook.cells.references import Named, Same, Whole, another_holds, not_above_zero, written
+from candlecalc.workbook.cells.references import Named, Same, Whole, not_above_zero, written
 from candlecalc.workbook.cells.table_tab import entry_tab, no_number, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import Shown, register
 
@@ -17,7 +17,7 @@ LOADS = written(
     'IFERROR(INDEX({said},{row})&"","")', said=Whole("costing", "loads"), row=Same("selling", "product_row")
 )
 
-NOT_NOW = written("{other}>0", other="other")
+NOT_NOW = written("N({other})>0", other=Same("selling", "other"))
 
 TAB = entry_tab(
     PRICES,
@@ -33,9 +33,8 @@ TAB = entry_tab(
         "lowest": look("Lowest that covers materials, {money}", Same("selling", "lowest_stated"), "money", needs=COSTED),
         "tax": result("Tax on it, {money}", "tax_on", price="received", tax=Same("selling", "tax"), needs=COSTED),
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=Same("selling", "season_fixed"), price="received", cost=Same("selling", "cost_and_fees"), needs=COSTED, blank_if=(not_above_zero("profit"),)),
-        "other": look("Not now: another price holds", another_holds("prices", "product", "place"), "row", width=8),
     },
-    waits={"product": written("({no_cost})*({other}=0)", no_cost=no_number("full"), other="other"), "place": not_ready_there("places", "place")},
+    waits={"product": written("({no_cost})*(1-({not_now}))", no_cost=no_number("full"), not_now=NOT_NOW), "place": not_ready_there("places", "place")},
     also={"loads": words_column("Load above a limit, from Costing", LOADS)},
     results_printed=True,
     checks=(

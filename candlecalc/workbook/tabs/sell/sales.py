@@ -93,7 +93,7 @@ TAB = entry_tab(
     {
         "gross": look("Comes to, with tax, {money}", _shown("gross"), "money_strong"),
         "comes_in": look("Yours to have, {money}", _shown("comes_in"), "money"),
-        "owed": look("Still owed, {money}", written('IF({paid}="",{sum},0)', paid="paid_on", sum="comes_in"), "money"),
+        "owed": look("Still owed, {money}", _shown("owed"), "money"),
         **place_and_product(),
         "order_name": look("Place and order", ORDER, needs=("ready", "order"), width=16),
         "order_first": look("First line of its order", FIRST_OF_ORDER, "row", width=8),

@@ -30,6 +30,7 @@ from candlecalc.workbook.cells.references import (
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.prices_by_day import sold_there
+from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 from candlecalc.workbook.tabs.working.tax_by_day import EVERYWHERE_ELSE, area_of, tax_rate
 
 FROM_SALES, FROM_MARKETS = 1, 2
@@ -60,6 +61,11 @@ def _one_of(*kinds: str) -> Expression:
 
 def _signed(more: Iterable[str], less: Iterable[str]) -> Expression:
     return written("({more}-({less}))", more=_one_of(*more), less=_one_of(*less))
+
+
+def _exact(text: str, **inside: Given) -> Expression:
+    """A sum of whole coins, without what decimals leave behind."""
+    return written(f"ROUND({text},{{digits}})", digits=CoinDigits(), **inside)
 
 
 def _coins(amount: Expression) -> Expression:
@@ -131,7 +137,7 @@ BEFORE_TAX = calculated(
     stated=written('IF({with_tax}=1,"with tax","before tax")', with_tax="with_tax"),
 )
 TAX = written("{sign}*{tax}", sign="sign", tax=_coins(calculated("tax_on", price=BEFORE_TAX, tax="rate")))
-NET = written("{sign}*{stated}-{with_tax}*{tax}", sign="sign", stated="stated", with_tax="with_tax", tax="tax")
+NET = _exact("{sign}*{stated}-{with_tax}*{tax}", sign="sign", stated="stated", with_tax="with_tax", tax="tax")
 # Of what the buyer pays, or of the price before tax; a place that pays money back keeps what is typed alone.
 BY_SHARE = written(
     'IF(({sign}=1)*{usual},SUM({share})*IF({basis}="gross",{gross},{net}),0)',
@@ -164,7 +170,7 @@ HELD = written(
     signed=_signed(("deposit", "gift card sold"), ("deposit used", "gift card spent")),
     price="price",
 )
-COMES_IN = written(
+COMES_IN = _exact(
     '{gross}-{fee}-{tax}*({collector}="place")+{held}',
     gross="gross",
     fee="fee",
@@ -172,6 +178,10 @@ COMES_IN = written(
     collector=_place("collector"),
     held=_of(HELD, constant(0)),
 )
+OWED = written('IF({paid}="",{sum},0)', paid=_sales("paid_on"), sum="comes_in")
+# Of what went to a shop, came back, or was sold there.
+SHOP_KEY = written("{place}*{key}+{thing}", place="place_first", key=KEY_LINE, thing="thing")
+NOT_THERE = written("{there}=0", there="there")
 # What a line takes along: a set its candles, and what was given away or broke lines of its own.
 SIZE = written("IF({thing}=0,0,1+COUNTIF({sets},{holds}))", thing="thing", sets=Whole("sets", "set_row"), holds="holds")
 LINES = written("{size}*(({away}<>0)+({lost}<>0))", size="size", away="away", lost="lost")
@@ -199,13 +209,14 @@ TAB = lines_tab(
         "place": look("Place", as_text(_place("place")), needs=THERE, width=24),
         "product": look("Product", written('IF({thing}=0,"",{name})', thing="thing", name=at("recipes", "product", "thing")), needs=THERE, width=30),
         "pieces": look("Pieces", written("{sign}*{pieces}*({thing}>0)", sign="sign", pieces=PIECES, thing="thing"), "pieces", needs=THERE),
-        "gross": look("With tax, {money}", written("{net}+{tax}", net="net", tax="tax"), "money", needs=THERE),
+        "gross": look("With tax, {money}", _exact("{net}+{tax}", net="net", tax="tax"), "money", needs=THERE),
         "tax": look("Tax, {money}", TAX, "money", needs=THERE),
         "net": look("Before tax, {money}", NET, "money_strong", needs=THERE),
         "fee": look("Fee, {money}", FEE, "money", needs=THERE),
         "cost": look("Cost of candles, {money}", COST, "money", needs=THERE),
-        "left": look("Left over, {money}", written("{net}-{fee}-{cost}", net="net", fee="fee", cost="cost"), "money_strong", needs=THERE),
+        "left": look("Left over, {money}", _exact("{net}-{fee}-{cost}", net="net", fee="fee", cost="cost"), "money_strong", needs=THERE),
         "comes_in": look("Yours to have, {money}", COMES_IN, "money", needs=THERE),
+        "owed": look("Still owed, {money}", _of(OWED, constant(0)), "money", needs=THERE),
         "what": look("From: 1 Sales, 2 Market lines", WHAT, "row", needs=(), width=9),
         "source": look("Row there", SOURCE, "row", needs=THERE, width=7),
         "place_first": look("Place's first row", _log("place_first"), "row", needs=THERE, width=8),
@@ -221,6 +232,7 @@ TAB = lines_tab(
         "away": look("Left your stock", AWAY, "pieces", needs=THERE),
         "lost": look("Given away and broken", _of(constant(0), at(MARKET_LINES.key, "lost", "source")), "pieces", needs=THERE),
         "there": look("Gone to a shop", AT_SHOPS, "pieces", needs=THERE),
+        "shop_key": look("Shop and product", SHOP_KEY, "row", needs=THERE, blank_if=(NOT_THERE,), width=8),
         "holds": look("Recipe that holds now, row", written("IF({thing}=0,0,{row})", thing="thing", row=row_in("recipes", "product")), "row", needs=THERE, width=8),
         "size": look("Lines on Candles out, each", SIZE, "row", needs=THERE, width=8),
         "lines": look("Lines on Candles out", LINES, "row", needs=THERE, width=8),

@@ -125,6 +125,7 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
                 "count",
             ),
             ("Lines on Candles out", "out_lines", _within(draft, "out", "lines_for_out"), "count"),
+            ("Lines that At shops needs", "lines_at_shops", _lines_at_shops(draft), "count"),
             ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
             ("Plan begins on", "plan_from", _plan_from(draft), "date"),
             ("Lines that Plan needs", "lines_for_plan", _sum(draft, "demand", "lines"), "count"),
@@ -185,6 +186,12 @@ def _lines_of_pours(draft: Draft) -> Formula:
     """What batches take, in lines; an error while any line of a recipe is one."""
     lines = draft.plan.layouts["lines"].results("number")
     return Formula(f"=SUM({draft.plan.layouts['pours'].results('parts')})+0*SUM({lines})")
+
+
+def _lines_at_shops(draft: Draft) -> Formula:
+    """Those that it has, and one more where a shop and product come after the last."""
+    numbers, there = draft.plan.layouts["sold"].results("shop_key"), draft.plan.layouts["at_shops"].results("number")
+    return Formula(f'=COUNT({there})+(COUNTIF({numbers},">"&MAX({there}))>0)')
 
 
 def _sum(draft: Draft, table: str, key: str) -> Formula:

@@ -32,10 +32,12 @@ PICKS = (BATCH, MATERIAL, LOT)
 
 FIRST_PICK = 3
 PARTS, PART_LINES = 8, 15
-NOTED, NOTED_LINES = PARTS + PART_LINES + 3, 10
+BUYERS, BUYER_LINES = PARTS + PART_LINES + 3, 10
+NOTED, NOTED_LINES = BUYERS + BUYER_LINES + 3, 10
 WENT, WENT_LINES = NOTED + NOTED_LINES + 3, 60
 FOOT = WENT + WENT_LINES + 1
 PART_HEADS = ("Material", "Amount, {weight} or each", "Cost, {money}", "Lot", "How it is known", "Supplier", "Use by")
+BUYER_HEADS = ("Place", "How many", "Kind", "Product", "Order", "", "Date")
 NOTED_HEADS = ("Product", "Batch number", "Good", "Used of it", "", "", "Poured on")
 WENT_HEADS = (
     "What for",
@@ -79,6 +81,7 @@ def write(draft: Draft) -> None:
         write_entry(draft, sheet, field, line)
         typed[field] = line.typed
     _batch(page)
+    _buyers(page)
     _lot(page, typed[LOT])
     _noted(page)
     for row in range(WENT + 1, FOOT):
@@ -117,6 +120,39 @@ def _batch(page: Page) -> None:
         )
         use_by = made_of('IF({day}="","",{day})', day=at("purchases", "expiry", cell(f"$O{row}")))
         _shows(page, f"G{row}", use_by, "date", if_there=f"$O{row}")
+
+
+def _buyers(page: Page) -> None:
+    """Lines of Sales that name the batch; most name none."""
+    _heads(page, BUYERS, "Sales on which this batch was noted. Others of it may have gone where none was", BUYER_HEADS)
+    for row in range(BUYERS + 1, BUYERS + BUYER_LINES + 1):
+        line = f"$I{row}"
+        _next_found(page, row, BUYERS + 1, cell(f"$C${FIRST_PICK}"), Whole("sales", "batch"))
+        for letter, key, shown in zip(
+            "ABCDEG",
+            ("place", "pieces", "kind", "product", "order", "date"),
+            ("text", "pieces", "text", "text", "text", "date"),
+            strict=True,
+        ):
+            value = at("sales", key, cell(line))
+            _shows(
+                page,
+                f"{letter}{row}",
+                value if shown != "text" else made_of('{value}&""', value=value),
+                shown,
+                if_there=line,
+            )
+
+
+def _next_found(page: Page, row: int, first: int, wanted: Expression, rows: Expression) -> None:
+    """In column I the next row of a log that holds a number, below the one found in the line above."""
+    above = f"$I{row - 1}" if row > first else "1"
+    following = made_of("INDEX({rows},{above}+1):INDEX({rows},ROWS({rows}))", rows=rows, above=above)
+    _finds(
+        page,
+        f"I{row}",
+        made_of("{above}+MATCH({wanted}*1,{following},0)", above=above, wanted=wanted, following=following),
+    )
 
 
 def _lots_of_line(page: Page, row: int, there: str, otherwise: Expression) -> None:
@@ -198,16 +234,8 @@ def _lot(page: Page, typed: str) -> None:
 
 def _noted(page: Page) -> None:
     _heads(page, NOTED, "Batches for which this lot was noted", NOTED_HEADS)
-    rows = Whole("instead", "lot_row")
-    last = made_of("ROWS({rows})", rows=rows)
     for row in range(NOTED + 1, NOTED + NOTED_LINES + 1):
-        above = f"$I{row - 1}" if row > NOTED + 1 else "1"
-        following = made_of("INDEX({rows},{above}+1):INDEX({rows},{last})", rows=rows, above=above, last=last)
-        _finds(
-            page,
-            f"I{row}",
-            made_of("{above}+MATCH({lot}*1,{following},0)", above=above, lot=LOT_ROW, following=following),
-        )
+        _next_found(page, row, NOTED + 1, cell(LOT_ROW), Whole("instead", "lot_row"))
         batch = at("instead", "batch", cell(f"$I{row}"))
         _finds(page, f"J{row}", made_of("MATCH({batch},{batches},0)", batch=batch, batches=Whole("pours", "batch")))
         for letter, key, shown in (
