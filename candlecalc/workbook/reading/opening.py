@@ -26,7 +26,7 @@ MOST_CELLS = 3_000_000  # blank ones between others included
 # A reader's time and memory go by elements and attributes, and each of them has one of these marks. Tabs are read
 # a row at a time; all else is read whole, at some twenty microseconds an element. Our own demo has a fifth of this.
 MARKS = (b"<", b"=")
-MOST_MARKS_OF_TABS, MOST_OTHER_MARKS = 1_500_000, 120_000
+MOST_MARKS_OF_TABS, MOST_OTHER_MARKS = 2_500_000, 120_000
 TYPES = "[Content_Types].xml"
 PIECE = 1 << 20
 

@@ -35,7 +35,11 @@ def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record
         rows = range(calculated.plan.layouts[tab.key].rows)
         records = _records(calculated, tab.key, columns, list(rows))
         asked = {"Product": known(season, product)} if product else {}
-        return [record for record in records if any(value is not None for value in record.values()) and asked.items() <= record.items()]
+        return [
+            record
+            for record in records
+            if any(value is not None for value in record.values()) and asked.items() <= record.items()
+        ]
     return _records(calculated, tab.key, columns, [at for at, _ in season.rows(tab.typed_on)])
 
 

@@ -176,8 +176,8 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
     bars += line
     sheet.add_chart(bars, anchor)
     draft.chart_texts.append(
-        "Bars of what is wanted of the picked candle in each week, and a line of what is left at its end: below nothing "
-        "where there is too little."
+        "Bars of what is wanted of the picked candle in each week, and a line of what is left at its end: "
+        "below nothing where there is too little."
     )
 
 

@@ -8,7 +8,9 @@ from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
 
 # By comparison, and not by what a program calls the days.
-NUMBER = joined("+", [written(f'{nth}*({{weekday}}="{day}")', weekday="weekday") for nth, day in enumerate(WEEKDAYS, 1)])
+NUMBER = joined(
+    "+", [written(f'{nth}*({{weekday}}="{day}")', weekday="weekday") for nth, day in enumerate(WEEKDAYS, 1)]
+)
 
 TAB = entry_tab(
     EVENINGS,

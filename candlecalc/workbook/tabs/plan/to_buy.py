@@ -11,13 +11,13 @@ from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import Calculated, Column, calculated, look, result
 from candlecalc.workbook.cells.layout import FIRST_ROW, OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
-    Above,
     Expression,
     Named,
     Own,
     Whole,
     as_text,
     at,
+    expression_of,
     in_order,
     joined,
     written,
@@ -81,20 +81,18 @@ def _or(key: str, otherwise: Expression) -> Expression:
     return written('IF({terms}=0,{otherwise},IF({said}="",{otherwise},{said}))', terms="terms", said=_of_terms(key), otherwise=otherwise)  # fmt: skip
 
 
+# A break that is not there is one that changes nothing: the same number of packs at the same price.
+BREAKS = {
+    "price": look("Pack price, {money}", _of_material("pack_price"), "money", needs=THERE),
+    "first": look("Cheaper from, packs", _or("first", expression_of("least")), "row", needs=THERE),
+    "first_price": look("Then, {money} a pack", _or("first_price", expression_of("price")), "money", needs=THERE),
+    "second": look("Cheaper still from, packs", _or("second", expression_of("first")), "row", needs=THERE),
+    "second_price": look("And then, {money} a pack", _or("second_price", expression_of("first_price")), "money", needs=THERE),
+}  # fmt: skip
+
+
 def _at_breaks(function: str, packs: str) -> Calculated:
-    """A break that is not there is one that changes nothing: the same number of packs at the same price."""
-    price = _of_material("pack_price")
-    first_price = _or("first_price", price)
-    first, none = _or("first", written("{packs}", packs=packs)), Own(packs)
-    return calculated(
-        function,
-        packs=packs,
-        price=price,
-        first=first,
-        first_price=first_price,
-        second=_or("second", first),
-        second_price=_or("second_price", first_price),
-    )
+    return calculated(function, packs=packs, **{key: key for key in BREAKS})
 
 
 SHIPPED = joined("+", [written("SUM({each})", each=_of_material(key)) for key in ("shipping", "tax")])
@@ -106,6 +104,12 @@ TOO_LATE = written(
     **{"from": FIRST_MONTH},
 )
 NOTHING = written('""')
+
+
+def _rows(rows_of: Mapping[str, int]) -> int:
+    materials = rows_of[MATERIALS.key]
+    return min(materials, max(LEAST_ROWS, materials // ONE_IN))
+
 
 FOR_PAPER = {
     "supplier": look("Supplier", as_text(_of_material("supplier")), width=26, needs=THERE),
@@ -133,24 +137,22 @@ TAB = TableTab(
         "terms": look("Row on Buying terms", written("IFERROR(MATCH({row},{rows},0),0)", row="row", rows=Whole("buying_terms", "material_row")), "row", needs=THERE, width=8),
         "lead": look("Days to come", _or("lead", written("0")), "row", needs=THERE, width=8),
         "least": result("Packs needed", "packs_to_buy", needed=at(NEEDS, "short", "row"), pack=_of_material("size"), needs=THERE),
+        **BREAKS,
         **SHORT,
         "month": look("Month in which there is too little", MONTH, "row", needs=THERE, width=8),
     },
     goes_with=MATERIALS.key,
-    counted=lambda rows_of: _rows(rows_of),
+    counted=_rows,
 )  # fmt: skip
-
-
-def _rows(rows_of: Mapping[str, int]) -> int:
-    materials = rows_of[MATERIALS.key]
-    return min(materials, max(LEAST_ROWS, materials // ONE_IN))
 
 
 def write(draft: Draft) -> None:
     """The list on upright paper, by supplier: a name once, a box to tick on each line."""
     sheet, here = write_table(draft, TAB), draft.plan.layouts[KEY]
     got = here.letters["got"]
-    ruled_where(sheet, f"{got}{FIRST_ROW}:{got}{here.last_row}", f'${here.letters["material"]}{FIRST_ROW}<>""', box=True)
+    ruled_where(
+        sheet, f"{got}{FIRST_ROW}:{got}{here.last_row}", f'${here.letters["material"]}{FIRST_ROW}<>""', box=True
+    )
     # A supplier's name stands once, over its materials.
     number = f"${here.letters['number']}"
     same = f"INT({number}{FIRST_ROW}/{PER_SUPPLIER})=INT(N({number}{FIRST_ROW - 1})/{PER_SUPPLIER})"

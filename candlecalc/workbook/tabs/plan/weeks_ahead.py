@@ -19,7 +19,9 @@ from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.page import Page, cell, made_of
 from candlecalc.workbook.writing.printed import paper
 
-TAB = Tab("Weeks ahead", "output", "One candle's stock against what is wanted of it by week, and the cash that buying takes.")
+TAB = Tab(
+    "Weeks ahead", "output", "One candle's stock against what is wanted of it by week, and the cash that buying takes."
+)
 CANDLE = Field("plan_product", "Candle", "a candle from Recipes", names_from="recipes", kind="made")
 THING, FIRST_DAY = Named("plan_product"), Named("plan_from")
 UNPICKED = written("N({row})=0", row=THING)
@@ -106,7 +108,9 @@ def _weeks(page: Page) -> None:
 
 def _cash(page: Page) -> None:
     """Of each month what is to be paid: for what is to be ordered in it, and for what comes that was ordered."""
-    for letter, head in zip("FGHI", ("Cash for materials, month from", "to order", "on its way", "in all"), strict=True):
+    for letter, head in zip(
+        "FGHI", ("Cash for materials, month from", "to order", "on its way", "in all"), strict=True
+    ):
         page.put(f"{letter}{CASH}", head, "section", "text" if letter == "F" else "row")
     first, last = CASH + 1, CASH + MONTHS
     for nth in range(MONTHS):
@@ -114,7 +118,9 @@ def _cash(page: Page) -> None:
         page.shows(f"F{row}", month_begins(nth) if nth else FIRST_DAY, "result", "date")
         begins = f'">="&$F{row}' if nth else ""
         ends = f'"<"&$F{row + 1}' if nth < MONTHS - 1 else ""
-        page.shows(f"G{row}", _paid(Results(TO_BUY, "cost"), Results(TO_BUY, "order_by"), begins, ends), "result", "money")
+        page.shows(
+            f"G{row}", _paid(Results(TO_BUY, "cost"), Results(TO_BUY, "order_by"), begins, ends), "result", "money"
+        )
         # An error on a line there must be one here.
         way = written(
             "{paid}+0*SUM({all})",
@@ -138,7 +144,9 @@ def _paid(money: Expression, days: Expression, begins: str, ends: str) -> Expres
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     total = f"'{TAB.title}'!$G${CASH + MONTHS + 1}"
-    yield sums_agree("Cash to order by month is what To buy comes to", TAB.title, total, plan.layouts[TO_BUY].sum("cost"))
+    yield sums_agree(
+        "Cash to order by month is what To buy comes to", TAB.title, total, plan.layouts[TO_BUY].sum("cost")
+    )
 
 
 register(TAB, __name__, 70, write=write, checks=checks, records=True)
