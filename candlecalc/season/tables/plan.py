@@ -47,7 +47,6 @@ EVENINGS = Table(
     ),
     usual_rows=24,
     purpose="When you pour, and how many pots an evening: a line for each day of the week, and for days that are otherwise.",
-    unique=("weekday", "date"),
     optional=True,
     records=True,
 )  # fmt: skip

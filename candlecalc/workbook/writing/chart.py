@@ -163,7 +163,7 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
     light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
     bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light, "Candles", "0"
     bars.x_axis.number_format, bars.x_axis.tickLblPos = "mm-dd", "low"
-    bars.x_axis.title = "Week from (month-day)"
+    bars.x_axis.title, bars.x_axis.tickLblSkip = "Week from (month-day)", 3
     for axis in (bars.x_axis, bars.y_axis):
         axis.delete = False
         axis.txPr = _as_large_as_cells()
@@ -172,7 +172,7 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
     bars.title.overlay = False
     bars.legend.position = "b"
     bars.legend.txPr = _as_large_as_cells()
-    bars.width, bars.height = 20, 11
+    bars.width, bars.height = 14.4, 9.4
     bars += line
     sheet.add_chart(bars, anchor)
     draft.chart_texts.append(

@@ -35,7 +35,7 @@ from candlecalc.workbook.writing.printed import paper, print_list
 from candlecalc.workbook.writing.writer import write_table
 
 KEY = "to_buy"
-LEAST_ROWS, ONE_IN = 40, 2  # rows there are: for all materials, or for half of many
+LEAST_ROWS, SHARE = 40, 0.3  # rows there are: for all of few materials, for a share of many
 THERE = ("number",)
 FIRST_MONTH = Named("plan_from")
 
@@ -108,20 +108,20 @@ NOTHING = written('""')
 
 def _rows(rows_of: Mapping[str, int]) -> int:
     materials = rows_of[MATERIALS.key]
-    return min(materials, max(LEAST_ROWS, materials // ONE_IN))
+    return min(materials, max(LEAST_ROWS, int(materials * SHARE)))
 
 
 FOR_PAPER = {
-    "supplier": look("Supplier", as_text(_of_material("supplier")), width=26, needs=THERE),
-    "material": look("Material", as_text(_of_material("material")), width=30, needs=THERE),
+    "supplier": look("Supplier", as_text(_of_material("supplier")), width=23, needs=THERE),
+    "material": look("Material", as_text(_of_material("material")), width=27, needs=THERE),
     "packs": look("Packs", _at_breaks("packs_at_breaks", "least"), "pieces_strong", needs=THERE),
-    "size": look("of", _of_material("pack_size"), "count", needs=THERE, width=8),
+    "size": look("of", _of_material("pack_size"), "count", needs=THERE, width=6),
     "unit": look("each", as_text(_of_material("pack_unit")), needs=THERE, width=7),
     "each": look("A pack with shipping, {money}", written("{price}+{shipped}", price=_at_breaks("price_at_breaks", "packs"), shipped=SHIPPED), "money", needs=THERE),
     "cost": result("In all, {money}", "cost_of_all", cost="each", count="packs", needs=THERE, format="money"),
     "order_by": look("Order by", written("{there_by}-{lead}", there_by="there_by", lead="lead"), "date", needs=THERE),
     "there_by": look("Needed from", THERE_BY, "date", needs=THERE),
-    "got": look("Got it", NOTHING, needs=(), width=8),
+    "got": look("Got it", NOTHING, needs=(), width=7),
 }  # fmt: skip
 TAB = TableTab(
     "To buy",
@@ -158,7 +158,8 @@ def write(draft: Draft) -> None:
     same = f"INT({number}{FIRST_ROW}/{PER_SUPPLIER})=INT(N({number}{FIRST_ROW - 1})/{PER_SUPPLIER})"
     supplier = here.letters["supplier"]
     unseen_where(sheet, f"{supplier}{FIRST_ROW}:{supplier}{here.last_row}", same)
-    print_list(sheet, len(FOR_PAPER), here.last_row, left=TAB.margin)
+    used = max(draft.season.tables.room(MATERIALS.key), LEAST_ROWS)
+    print_list(sheet, len(FOR_PAPER), min(here.last_row, FIRST_ROW + used - 1), left=TAB.margin)
     paper(sheet, str(draft.season.settings["paper"]), portrait=True)
 
 

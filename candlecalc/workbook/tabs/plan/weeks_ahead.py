@@ -28,7 +28,7 @@ UNPICKED = written("N({row})=0", row=THING)
 
 # Rows: the weeks, with the chart beside them and cash by month under it.
 HEADS, WEEKS = PICK + 2, 26
-CASH = HEADS + 19
+CASH = HEADS + 20
 WIDTHS = (28, 11, 11, 11, 3, 24, 13, 13, 13, 13)
 TOLD = (
     "What is wanted of a month is taken to sell evenly over its days.",
@@ -42,7 +42,7 @@ def write(draft: Draft) -> None:
     picked(page, CANDLE, _first(draft.season), "plan_product")
     _weeks(page)
     _cash(page)
-    last = HEADS + 1 + WEEKS
+    last = max(HEADS + 1 + WEEKS, CASH + MONTHS + 1 + len(TOLD))
     page.sheet.print_area = f"A1:J{last}"
     paper(page.sheet, str(draft.season.settings["paper"]), portrait=False, tall=1)
 
