@@ -199,8 +199,10 @@ def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Packs:
     return max(0, math.ceil(round_half_away((needed - on_hand) / pack, 6)))
 
 
-FirstFrom, FirstPrice = Annotated[FromPacks, "the first break"], Annotated[PackPrice, "from the first break on"]
-SecondFrom, SecondPrice = Annotated[FromPacks, "the second break"], Annotated[PackPrice, "from the second break on"]
+FirstFrom = Annotated[FromPacks, "the first break"]
+FirstPrice = Annotated[PackPrice, "from the first break on"]
+SecondFrom = Annotated[FromPacks, "the second break"]
+SecondPrice = Annotated[PackPrice, "from the second break on"]
 BREAKS = {
     "first_price <= price": "a larger order must not be dearer by the pack",
     "second_price <= first_price": "a still larger order must not be dearer by the pack",

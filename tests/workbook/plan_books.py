@@ -26,14 +26,29 @@ def maker(first_day, *, cure=0.0, pot=1000.0, candles=(), materials=(), sets=(),
     `candles` are names, `materials` {material: (its pack, {candle: how many each})}, `sets` {set: {candle: how many}}.
     """
     season = books.blank("gb").with_records()
-    season.settings |= {"waste": 0.0, "largest_pot": pot, "first_day": first_day, "as_of": first_day - datetime.timedelta(1),
-                        "last_day": first_day + datetime.timedelta(360)}  # fmt: skip
+    season.settings |= {
+        "waste": 0.0,
+        "largest_pot": pot,
+        "first_day": first_day,
+        "as_of": first_day - datetime.timedelta(1),
+        "last_day": first_day + datetime.timedelta(360),
+    }
     work = {"minutes": 1.0, "setup": 1.0, "usual_batch": 10.0}
     tables = {
         "materials": [
-            {"material": WAX, "kind": "wax", "pack_size": 1000.0, "pack_unit": "g", "pack_price": 10.0, "cure_days": cure, "density": 0.9},
-            *({"material": name, "kind": "other", "pack_size": pack, "pack_unit": "each", "pack_price": 3.0}
-              for name, (pack, _) in dict(materials).items()),
+            {
+                "material": WAX,
+                "kind": "wax",
+                "pack_size": 1000.0,
+                "pack_unit": "g",
+                "pack_price": 10.0,
+                "cure_days": cure,
+                "density": 0.9,
+            },
+            *(
+                {"material": name, "kind": "other", "pack_size": pack, "pack_unit": "each", "pack_price": 3.0}
+                for name, (pack, _) in dict(materials).items()
+            ),
         ],
         "vessels": [{"vessel": "Mould", "use": "mould", "measured": "fill", "fill": 100.0, "fill_wax": WAX}],
         "recipes": [
@@ -42,15 +57,17 @@ def maker(first_day, *, cure=0.0, pot=1000.0, candles=(), materials=(), sets=(),
         ],
         "extras": [
             {"product": candle, "material": name, "count": float(each)}
-            for name, (_, takes) in dict(materials).items() for candle, each in takes.items()
+            for name, (_, takes) in dict(materials).items()
+            for candle, each in takes.items()
         ],
         "sets": [
             {"set": name, "product": candle, "count": float(each)}
-            for name, holds in dict(sets).items() for candle, each in holds.items()
+            for name, holds in dict(sets).items()
+            for candle, each in holds.items()
         ],
         "evenings": EVERY_DAY,
         **logs,
-    }  # fmt: skip
+    }
     for key, rows in tables.items():
         season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
     return season

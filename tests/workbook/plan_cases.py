@@ -30,9 +30,14 @@ class Case:
     def season(self):
         """No cure and no finishing: needed on a day, poured by it. A pot is for ten candles."""
         demand = [
-            {"day": FIRST + datetime.timedelta(last), "product": f"Candle {nth}", "pieces": 10.0 * pots, "finishing": 0.0}
+            {
+                "day": FIRST + datetime.timedelta(last),
+                "product": f"Candle {nth}",
+                "pieces": 10.0 * pots,
+                "finishing": 0.0,
+            }
             for nth, (last, pots) in enumerate(self.lines)
-        ]  # fmt: skip
+        ]
         evenings = [
             {"date": FIRST + datetime.timedelta(nth), "pots": float(takes)} for nth, takes in enumerate(self.takes)
         ]

@@ -1,4 +1,4 @@
-"""Plan and To buy: what to make by when, on which evenings, and what to buy, against textbook examples and brute force."""
+"""Plan and To buy: what to make by when, on which evenings, and what to buy, by textbooks and by brute force."""
 
 import datetime
 
@@ -26,7 +26,12 @@ def serials(days):
 
 # OpenStax, Principles of Managerial Accounting, 7.2, Big Bad Bikes: sales by quarter, closing stock wanted, what to
 # make. A quarter's first days that are no first of a month, so that nothing sells over a month.
-QUARTERS = [("2028-01-04", 1000, 300, 1300), ("2028-04-03", 1000, 450, 1150), ("2028-07-03", 1500, 750, 1800), ("2028-10-02", 2500, 1050, 2800)]  # fmt: skip
+QUARTERS = [
+    ("2028-01-04", 1000, 300, 1300),
+    ("2028-04-03", 1000, 450, 1150),
+    ("2028-07-03", 1500, 750, 1800),
+    ("2028-10-02", 2500, 1050, 2800),
+]
 
 
 def test_a_production_budget_of_a_textbook_is_made_by_the_plan():
@@ -43,14 +48,24 @@ def test_a_production_budget_of_a_textbook_is_made_by_the_plan():
 def test_requirements_go_through_sets_to_whole_packs():
     day_of = {week: FIRST + datetime.timedelta(7 * week) for week in range(1, 9)}
     lines = [wanted(day_of[week], "A", count) for week, count in ((1, 20), (2, 20), (6, 60), (8, 50))]
+    # What the 20 A hold, and the 30 B that come, besides what the exercise has on hand.
+    stood = {"B": 50 + 30 + 2 * 20, "C": 60 + 3 * 20, "A": 20}
     opening = [
-        {"date": FIRST - datetime.timedelta(20), "batch": float(nth), "product": product, "good": float(count), "kind": "opening", "cost": 1.0}
-        for nth, (product, count) in enumerate({"B": 50 + 30 + 2 * 20, "C": 60 + 3 * 20}.items(), start=1)
-    ]  # fmt: skip
-    opening.append({"date": FIRST - datetime.timedelta(19), "batch": 9.0, "product": "A", "good": 20.0, "kind": "opening", "cost": 1.0})  # fmt: skip
+        {"date": FIRST - datetime.timedelta(20 - nth), "batch": float(nth), "product": product, "good": float(count)}
+        | {"kind": "opening", "cost": 1.0}
+        for nth, (product, count) in enumerate(stood.items(), start=1)
+    ]
     bought = [{"date": FIRST - datetime.timedelta(20), "material": "D", "packs": 0.5, "price": 1.0, "kind": "opening"}]
     packs = {"D": (50.0, {"C": 1}), "E": (100.0, {"C": 1}), "F": (100.0, {"B": 1, "C": 2})}
-    season = maker(FIRST, candles=["B", "C"], materials=packs, sets={"A": {"B": 2, "C": 3}}, demand=lines, pours=opening, purchases=bought)  # fmt: skip
+    season = maker(
+        FIRST,
+        candles=["B", "C"],
+        materials=packs,
+        sets={"A": {"B": 2, "C": 3}},
+        demand=lines,
+        pours=opening,
+        purchases=bought,
+    )
     planned = Planned(season)
     # 130 A are started, in three lots of 20, 60 and 50; 180 B (80 and 100) and 330 C (180 and 150).
     assert [pack for pack in planned.column("demand", "pack") if pack] == [20, 60, 50]
@@ -61,14 +76,23 @@ def test_requirements_go_through_sets_to_whole_packs():
 
 
 def test_a_month_offers_what_was_sold_last_season_times_the_factor_and_gives_way_to_what_is_typed():
-    sold = [{"month": day("2027-03-01"), "product": "Fig", "place": place, "pieces": pieces} for place, pieces in (("Stall", 10.0), ("Shop", 30.0))]  # fmt: skip
+    sold = [
+        {"month": day("2027-03-01"), "product": "Fig", "place": place, "pieces": pieces}
+        for place, pieces in (("Stall", 10.0), ("Shop", 30.0))
+    ]
     place = {"kind": "own stall", "per_order": 1.0, "collector": "maker", "margin": 0.1, "rules": "gb"}
     lines = [
         {"day": day("2028-03-01"), "product": "Fig", "factor": 1.2},
         {"day": day("2028-03-01"), "product": "Fig", "place": "Stall"},
         {"day": day("2028-03-01"), "product": "Fig", "place": "Shop", "pieces": 7.0},
     ]
-    season = maker(FIRST, candles=["Fig"], last_sold=sold, demand=lines, places=[place | {"place": each} for each in ("Stall", "Shop")])  # fmt: skip
+    season = maker(
+        FIRST,
+        candles=["Fig"],
+        last_sold=sold,
+        demand=lines,
+        places=[place | {"place": each} for each in ("Stall", "Shop")],
+    )
     assert Planned(season).rows("demand", "offered", "wanted") == [(48, 48), (10, 10), (30, 7)]
 
 
@@ -147,7 +171,9 @@ FAULTS = {
 @pytest.mark.parametrize("tab", FAULTS)
 def test_a_formula_typed_over_turns_its_line_of_checks_and_no_other(tab):
     cell, line = FAULTS[tab]
-    season = maker(FIRST, candles=["Fig"], materials={"Cord": (5.0, {"Fig": 1})}, demand=[wanted(day("2028-02-20"), "Fig", 43)])  # fmt: skip
+    season = maker(
+        FIRST, candles=["Fig"], materials={"Cord": (5.0, {"Fig": 1})}, demand=[wanted(day("2028-02-20"), "Fig", 43)]
+    )
     planned = Planned(season)
     before = planned.turned()
     place = planned.plan.layouts.get(tab)

@@ -59,14 +59,14 @@ WANTED = written('IF({spread}="",{likely},{season})', spread="spread", likely=MO
 UNTIL = written("IF(DAY({day})=1,DATE(YEAR({day}),MONTH({day})+1,1),{day}+1)", day="day")
 # Of a month that has begun, the days that are left.
 STILL = written(
-    'IF({ready}="",0,ROUNDUP(ROUND({wanted}*MAX(0,MIN(1,({until}-{from})/({until}-{day}))),6),0))',
+    'IF({ready}="",0,ROUNDUP(ROUND({wanted}*MAX(0,MIN(1,({until}-{today})/({until}-{day}))),6),0))',
     ready="ready",
     wanted="wanted",
     until="until",
     day="day",
-    **{"from": FIRST_DAY},
+    today=FIRST_DAY,
 )
-DUE = written("MAX({day},{from})", day="day", **{"from": FIRST_DAY})
+DUE = written("MAX({day},{today})", day="day", today=FIRST_DAY)
 NUMBER = written(
     'IF({ready}="",0,{thing}*{key_thing}+{due}*{key_day}+{row})',
     ready="ready",

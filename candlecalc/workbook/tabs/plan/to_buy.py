@@ -97,11 +97,11 @@ def _at_breaks(function: str, packs: str) -> Calculated:
 
 SHIPPED = joined("+", [written("SUM({each})", each=_of_material(key)) for key in ("shipping", "tax")])
 TOO_LATE = written(
-    'IF({number}="","",IFERROR(REPT("Order at once: it takes "&{lead}&" days",{order_by}<{from}),""))',
+    'IF({number}="","",IFERROR(REPT("Order at once: it takes "&{lead}&" days",{order_by}<{today}),""))',
     number="number",
     lead="lead",
     order_by="order_by",
-    **{"from": FIRST_MONTH},
+    today=FIRST_MONTH,
 )
 NOTHING = written('""')
 

@@ -1,6 +1,6 @@
 """The Weeks ahead tab: stock of one candle against what is wanted of it, week by week; and the cash that buying takes."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from candlecalc.season.fields import Field
 from candlecalc.season.season import Season
@@ -68,7 +68,7 @@ def _wanted_before(day: Expression) -> Expression:
     )
 
 
-def _only(lines: dict[str, Expression], *keys: str) -> dict[str, Expression]:
+def _only(lines: Mapping[str, Expression], *keys: str) -> dict[str, Expression]:
     return {key: lines[key] for key in keys}
 
 

@@ -14,7 +14,7 @@ from candlecalc.workbook.tabs.registry import register
 KEY = "evenings_by_day"
 DAYS = 53 * 7  # a year and some days: as far as a plan reaches
 FIRST_DAY = Named("plan_from")
-DAY = written("({from}+{row}-2)", **{"from": FIRST_DAY, "row": OWN_ROW})
+DAY = written("({today}+{row}-2)", today=FIRST_DAY, row=OWN_ROW)
 ALONE = written("COUNTIF({days},{day})", days=Whole(EVENINGS.key, "date"), day=DAY)
 POTS = written(
     "IF({alone}>0,SUMIFS({pots},{days},{day}),SUMIFS({pots},{weekdays},WEEKDAY({day},2)))",
@@ -47,15 +47,15 @@ POTS_BY, EVENINGS_BY = (Results(KEY, key) for key in ("pots_by", "evenings_by"))
 def up_to(column: Expression, day: Given) -> Expression:
     """How many there are up to a day; none before the plan begins."""
     return written(
-        "IF({day}<{from},0,INDEX({column},MIN({day}-{from}+1,ROWS({column}))))",
+        "IF({day}<{today},0,INDEX({column},MIN({day}-{today}+1,ROWS({column}))))",
         day=day,
         column=column,
-        **{"from": FIRST_DAY},
+        today=FIRST_DAY,
     )
 
 
 def day_of(column: Expression, nth: Given) -> Expression:
     """The day of the nth pot or evening from the plan's first day on; blank where there are not so many."""
     return written(
-        'IF(MAX({column})<{nth},"",{from}+COUNTIF({column},"<"&{nth}))', column=column, nth=nth, **{"from": FIRST_DAY}
+        'IF(MAX({column})<{nth},"",{today}+COUNTIF({column},"<"&{nth}))', column=column, nth=nth, today=FIRST_DAY
     )

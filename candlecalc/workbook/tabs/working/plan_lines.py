@@ -58,7 +58,7 @@ PIECES = written(
     pack=_of_line("pack"),
     each=at("sets", "count", "set_line"),
 )
-DUE = written("MAX({day},{from})", day=_of_line("day"), **{"from": FIRST_DAY})
+DUE = written("MAX({day},{today})", day=_of_line("day"), today=FIRST_DAY)
 NUMBER = written(
     'IF({source}="",0,{thing}*{key_thing}+{due}*{key_day}+{row})',
     source="source",
@@ -72,12 +72,12 @@ NUMBER = written(
 DAYS_BEFORE = written('IF({days}="",{usual},{days})', days=_of_line("finishing"), usual=written(str(FINISHING_DAYS)))
 BACK = written("{evenings}-{days}+1", evenings=up_to(EVENINGS_BY, written("({due}-1)", due="due")), days=DAYS_BEFORE)
 CURED_BY = written(
-    "IF({days}=0,{due},IF({back}<1,{from}-1,{day}))",
+    "IF({days}=0,{due},IF({back}<1,{today}-1,{day}))",
     days=DAYS_BEFORE,
     due="due",
     back=BACK,
     day=day_of(EVENINGS_BY, written("({back})", back=BACK)),
-    **{"from": FIRST_DAY},
+    today=FIRST_DAY,
 )
 CURING = written(
     'SUMIFS({good},{things},{thing},{ready},">"&{cured})',
