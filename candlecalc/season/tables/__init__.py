@@ -6,6 +6,7 @@ from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TE
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
 from candlecalc.season.tables.imports import IMPORTS
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
+from candlecalc.season.tables.plan import BUYING_TERMS, DEMAND, EVENINGS, ON_ORDER
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
@@ -19,6 +20,7 @@ TABLES: dict[str, Table] = {
         *(SALES, MARKET_DAYS, MARKET_LINES, TAX_RATES, COMPLAINTS),
         *(STILL_OPEN, LAST_SOLD, IMPORTS),
         *(EXPENSES, ENTRIES, ACCOUNTS),
+        *(DEMAND, EVENINGS, BUYING_TERMS, ON_ORDER),
         *(OIL_SHEETS, LABELS, PAPERS, WEIGHTS),
         *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
     )

@@ -131,6 +131,36 @@ class Block(Expression):
 
 
 @dataclass(frozen=True)
+class ResultsBlock(Expression):
+    """The rows alone of columns side by side that nobody types in."""
+
+    table: str
+    first: str
+    last: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        there = plan.layouts[self.table]
+        begins, ends = there.results(self.first).partition(":")[0], there.own_results(self.last).partition(":")[2]
+        return f"{begins}:{ends}"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return _columns(plan.layouts[self.table], self.first, self.last)
+
+
+@dataclass(frozen=True)
+class FromHere(Expression):
+    """The cells of an own column that nobody types in, from this row down to the last."""
+
+    key: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return f"{layout.cell(self.key)}:{layout.own_results(self.key).partition(':')[2]}"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return [(layout.key, self.key)]
+
+
+@dataclass(frozen=True)
 class Above(Expression):
     """The number in the row above of an own column that nobody types in; 0 where that is the head, or blank.
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from openpyxl.chart import BarChart, Reference, ScatterChart, Series
+from openpyxl.chart import BarChart, LineChart, Reference, ScatterChart, Series
 from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.marker import Marker
 from openpyxl.chart.shapes import GraphicalProperties
@@ -153,6 +153,41 @@ def over_hours(
     sheet.add_chart(left, anchor)
     draft.chart_texts.append(
         "Two lines over the hours that the picked test burnt: what it weighs, which falls, and its melt pool."
+    )
+
+
+def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[str], rows: tuple[int, int]) -> None:
+    """What is wanted in each week as bars, and what is left at its end as a line: from columns of weeks, of both."""
+    weeks, wanted, left = (column_index_from_string(letter) for letter in columns)
+    first, last = rows
+    bars, line = BarChart(), LineChart()
+    for part, column, title in ((bars, wanted, "wanted in the week"), (line, left, "left at its end")):
+        values = Reference(sheet, min_col=column, min_row=first, max_row=last)
+        part.append(Series(values, title=title))
+        part.set_categories(Reference(sheet, min_col=weeks, min_row=first, max_row=last))
+    bars.series[0].graphicalProperties = GraphicalProperties(solidFill=SERIES[1])
+    line.series[0].graphicalProperties = GraphicalProperties(ln=LineProperties(solidFill=SERIES[0], w=28000))
+    line.series[0].marker = Marker(symbol="circle", size=5, spPr=GraphicalProperties(solidFill=SERIES[0]))
+    line.series[0].smooth = False
+    bars.gapWidth = 60
+    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+    bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light, "Candles", "0"
+    bars.x_axis.number_format, bars.x_axis.tickLblPos = "mm-dd", "low"
+    bars.x_axis.title, bars.x_axis.tickLblSkip = "Week from (month-day)", 3
+    for axis in (bars.x_axis, bars.y_axis):
+        axis.delete = False
+        axis.txPr = _as_large_as_cells()
+        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+    bars.title = "Stock against what is wanted, by week"
+    bars.title.overlay = False
+    bars.legend.position = "b"
+    bars.legend.txPr = _as_large_as_cells()
+    bars.width, bars.height = 14.4, 9.4
+    bars += line
+    sheet.add_chart(bars, anchor)
+    draft.chart_texts.append(
+        "Bars of what is wanted of the picked candle in each week, and a line of what is left at its end: "
+        "below nothing where there is too little."
     )
 
 

@@ -135,6 +135,11 @@ def ruled_where(sheet: Worksheet, cells: str, test: str, *, box: bool = False) -
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled_by_hand(box), formula=[test]))
 
 
+def unseen_where(sheet: Worksheet, cells: str, test: str) -> None:
+    """Show nothing in cells while a test holds."""
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.unseen(), formula=[test]))
+
+
 def whole_where(sheet: Worksheet, cells: str, test: str) -> None:
     """Show numbers as whole, with a line under them, while a test holds."""
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.whole_number(), formula=[test]))

@@ -19,7 +19,7 @@ from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab
 from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import says
-from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red
+from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red, unseen_where
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
 
@@ -90,8 +90,7 @@ def _hide_numbers_of_blank_rows(sheet: Worksheet, tab: TableTab, layout: Layout)
     first = "ready" if tab.fields else next(key for key in tab.columns if key not in (STATUS, OWN_ROW))
     name = layout.letters[first]
     cells = f"{number}{FIRST_ROW}:{number}{layout.last_row}"
-    blank = f'${name}{FIRST_ROW}=""'
-    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.unseen(), formula=[blank]))
+    unseen_where(sheet, cells, f'${name}{FIRST_ROW}=""')
 
 
 def _open_to_hands(sheet: Worksheet, layout: Layout, tab: TableTab) -> None:

@@ -138,6 +138,9 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("Lines on Candles out", "out_lines", _within(draft, "out", "lines_for_out"), "count"),
             ("Lines that At shops needs", "lines_at_shops", _lines_at_shops(draft), "count"),
             ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
+            ("Plan begins on", "plan_from", _plan_from(draft), "date"),
+            ("Lines that Plan needs", "lines_for_plan", _sum(draft, "demand", "lines"), "count"),
+            ("Lines on Plan", "lines_of_plan", _within(draft, "plan_lines", "lines_for_plan"), "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):
@@ -172,6 +175,13 @@ def _as_of(draft: Draft) -> Formula:
         return Formula(f'=IF({typed}="",{last},{typed})')
     days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
     return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({first},{days})))')
+
+
+def _plan_from(draft: Draft) -> Formula:
+    """The day after the one for which stock is shown; the season's first where nothing is recorded yet."""
+    typed, first = f"D{line_of('as_of')}", f"D{line_of('first_day')}"
+    days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
+    return Formula(f'=IF(AND({typed}="",COUNT({days})=0),{first},as_of+1)')
 
 
 def _all(*names: str) -> Formula:
