@@ -321,6 +321,10 @@ TABLE = {
         "scale_step": [on_the_card(scaled)],
         "largest_pot": [on_the_card(shared_among_pots)],
         "as_of": [],  # of recipes with a later row, and of stock where there are records
+        "books": [],  # of the hand-over alone, as the two below
+        "year_from": [],
+        "closed_to": [],
+        "spread_tests": [],  # what tests cost is in the records
     },
     "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
     "materials": {

@@ -58,7 +58,7 @@ MARKET_DAYS = Table(
         Field("float", "Cash taken along, {money}", "change in the cash box at the start", MONEY),
         Field("cash", "Cash counted, {money}", "what was in the cash box at the end", MONEY),
         Field("card", "Paid by card, {money}", "what the card reader took that day", MONEY),
-        Field("notes", "Notes", "weather, neighbours, what people asked for", width=44, not_in_cost=True),
+        Field("notes", "Notes", "weather, neighbours, what people asked for", width=24, not_in_cost=True),
     ),
     usual_rows=24,
     purpose="Each market day: what it cost, how long it took, and what was in the cash box.",

@@ -29,7 +29,8 @@ def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record
         return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
     if product and "product" not in tab.columns:
         raise ValueError(
-            f"--product goes with costs, prices, pours, candles, plan and batch; {tab.title} is a list of materials"
+            "--product goes with costs, prices, pours, candles, season, plan and batch; "
+            f"{tab.title} is no list of products"
         )
     if tab.counted or tab.kind == "working":
         rows = range(calculated.plan.layouts[tab.key].rows)

@@ -80,18 +80,29 @@ def _series(sheet: Worksheet, layout: Layout, key: str, last_bar: int, colour: s
     column = column_index_from_string(layout.letters[key])
     values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=last_bar)
     series = Series(values, title_from_data=True)
-    if hatch:
-        hatched = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))
-        series.graphicalProperties = GraphicalProperties(pattFill=hatched)
-    else:
-        series.graphicalProperties = GraphicalProperties(solidFill=colour)
-    series.graphicalProperties.line.solidFill = PAPER
+    series.graphicalProperties = hatched(colour, hatch)
     return series
 
 
+def hatched(colour: str, hatch: str) -> GraphicalProperties:
+    """A bar's ground: its colour, with white lines across it where a hatch is named."""
+    if hatch:
+        lines = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))
+        ground = GraphicalProperties(pattFill=lines)
+    else:
+        ground = GraphicalProperties(solidFill=colour)
+    ground.line.solidFill = PAPER
+    return ground
+
+
+def light_grid() -> ChartLines:
+    """Lines of a grid that do not stand before the bars."""
+    return ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+
+
 def _axes(chart: BarChart, currency: str) -> None:
-    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
-    chart.y_axis.majorGridlines, chart.y_axis.title, chart.y_axis.number_format = light, f"{currency} a piece", "0.00"
+    chart.y_axis.majorGridlines, chart.y_axis.number_format = light_grid(), "0.00"
+    chart.y_axis.title = f"{currency} a piece"
     chart.x_axis.title = "Product"
     chart.x_axis.scaling.orientation, chart.y_axis.crosses = "maxMin", "max"
     chart.x_axis.delete = chart.y_axis.delete = False
@@ -124,8 +135,7 @@ def over_hours(
         chart.scatterStyle = "lineMarker"
         chart.append(series)
         chart.y_axis.title, chart.y_axis.number_format, chart.y_axis.delete = title, "0.0", False
-    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
-    left.y_axis.majorGridlines, right.y_axis.majorGridlines = light, None
+    left.y_axis.majorGridlines, right.y_axis.majorGridlines = light_grid(), None
     left.x_axis.number_format, left.x_axis.delete = "0", False  # its title would stand over the chart too
     left.x_axis.majorGridlines, left.x_axis.scaling.min = None, 0
     right.y_axis.axId, right.y_axis.crosses = 200, "max"

@@ -141,7 +141,7 @@ def format_of(column: Field | Column) -> str:
 
 def _width(column: Field | Column, shown: str) -> float:
     if isinstance(column, Field) and (column.name or column.names_from):
-        return WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES
+        return column.width or (WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES)
     head = column.head.replace("{temperature}", "\u00b0F").replace("{weight}", "oz").replace("{money}", "USD")
     return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
 
@@ -183,8 +183,11 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -
                 cell._style = array
             if as_it_is:
                 _type_in(cell, held.get(row - FIRST_ROW, {}).get(key))
-            else:
+            elif row == FIRST_ROW:
                 cell.value = in_row(text, row)
+            else:
+                # openpyxl looks through every text for what no file may hold: it has looked through the first row's.
+                cell._value, cell.data_type = in_row(text, row), "f"
     for row in range(FIRST_ROW, layout.last_row + 1):
         sheet.row_dimensions[row].height = 18
 
