@@ -10,7 +10,7 @@ from openpyxl.chart.text import RichText
 from openpyxl.drawing.colors import ColorChoice
 from openpyxl.drawing.fill import PatternFillProperties
 from openpyxl.drawing.line import LineProperties
-from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties
+from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties, RichTextProperties
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
@@ -173,11 +173,13 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
     light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
     bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light, "Candles", "0"
     bars.x_axis.number_format, bars.x_axis.tickLblPos = "mm-dd", "low"
-    bars.x_axis.title, bars.x_axis.tickLblSkip = "Week from (month-day)", 3
+    bars.x_axis.title = "Week from (month-day)"
     for axis in (bars.x_axis, bars.y_axis):
         axis.delete = False
         axis.txPr = _as_large_as_cells()
         axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+    # Upright: days of half a year do not stand side by side.
+    bars.x_axis.txPr.bodyPr = RichTextProperties(rot=-5400000, vert="horz")
     bars.title = "Stock against what is wanted, by week"
     bars.title.overlay = False
     bars.legend.position = "b"

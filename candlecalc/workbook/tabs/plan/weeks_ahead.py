@@ -108,9 +108,7 @@ def _weeks(page: Page) -> None:
 
 def _cash(page: Page) -> None:
     """Of each month what is to be paid: for what is to be ordered in it, and for what comes that was ordered."""
-    for letter, head in zip(
-        "FGHI", ("Cash for materials, month from", "to order", "on its way", "in all"), strict=True
-    ):
+    for letter, head in zip("FGHI", ("Cash for materials, from", "to order", "on its way", "in all"), strict=True):
         page.put(f"{letter}{CASH}", head, "section", "text" if letter == "F" else "row")
     first, last = CASH + 1, CASH + MONTHS
     for nth in range(MONTHS):
