@@ -26,7 +26,7 @@ SALES = Table(
         Field("kind", "Kind", "left out for a sale; out, back and sold there are of a shop that pays when it has sold", choices=SALE_KINDS, width=15),
         Field("price", "Price each, {money}", "what the buyer paid for each, as prices are stated there, if it was not your price less the usual discount; of a deposit or gift card, the sum", MONEY, needed_when=("kind", HELD_FOR_BUYERS)),
         Field("discount", "Discount, {money}", "taken off the line, as prices are stated there", MONEY),
-        Field("order", "Order", "the number of the order or receipt", width=14, longest=32),
+        Field("order", "Order", "the number of the order or receipt; of a gift card its own", width=14, longest=32),
         Field("order_line", "Line of order", "its line there, where an order has the same product twice", ORDER_LINE, not_in_cost=True),
         Field("postage", "Postage charged, {money}", "what the buyer paid for postage, as prices are stated there: once an order", MONEY),
         Field("fee", "Fee kept, {money}", "what the place kept of this line, if not as Places sold says", MONEY),
