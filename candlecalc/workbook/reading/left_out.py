@@ -20,7 +20,9 @@ from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Rows, rows_of, workbook
 from candlecalc.workbook.reading.version import Origin
+from candlecalc.workbook.tabs.look import season
 from candlecalc.workbook.tabs.make import costing
+from candlecalc.workbook.tabs.plan import weeks_ahead
 from candlecalc.workbook.tabs.test import sheet as test_sheet
 from candlecalc.workbook.writing.validation import NOT_TAKEN
 
@@ -29,9 +31,9 @@ COMMENTS = "/comments"
 RULE = re.compile(rb"""<(?:\w+:)?dataValidation\s(?:[^>"']|"[^"]*"|'[^']*')*>""")
 OUR_RULE = re.compile(rf"""\berrorTitle=["']{NOT_TAKEN}["']""".encode())
 STYLE_OF_CELL = re.compile(rb"""<(?:\w+:)?c\s[^>]*?\bs=["']([0-9]+)""")
-# Pictures, and charts but for one on each of these tabs.
+# Pictures, and charts but for as many as we write on each of these tabs.
 PICTURE, CHART = re.compile(r"xl/media/."), re.compile(r"xl/charts/chart\d*\.xml")
-CHARTED = (costing.TAB.title, test_sheet.TAB.title)
+CHARTS_OF = {costing.TAB.title: 1, test_sheet.TAB.title: 1, season.TAB.title: 2, weeks_ahead.TAB.title: 1}
 # No colour at all, as each program writes it: black on white.
 PLAIN = {"000000", styles.PAPER}
 OUR_COLOURS = {
@@ -48,7 +50,7 @@ def not_carried(path: Path, origin: Origin, shown: Shown) -> list[str]:
         found = [f"the tab {title}" for title in own_tabs]
         for title in ours:
             found += [f"{title}: {words}" for words in _on_tab(path, theirs[title], origin, shown)]
-    return [*found, *_pictures(path, sum(title in CHARTED for title in ours))]
+    return [*found, *_pictures(path, sum(CHARTS_OF.get(title, 0) for title in ours))]
 
 
 def _on_tab(path: Path, sheet: ReadOnlyWorksheet, origin: Origin, shown: Shown) -> Iterator[str]:
