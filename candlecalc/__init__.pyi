@@ -210,6 +210,7 @@ __all__ = [
     "overhead_uncharged",
     "own_minutes",
     "packages_to_weigh",
+    "packs_at_breaks",
     "packs_to_buy",
     "paid_minutes",
     "panel_area",
@@ -227,6 +228,7 @@ __all__ = [
     "pots_with_one_fewer",
     "pour_by",
     "pour_by_own_days",
+    "price_at_breaks",
     "price_for_margin",
     "price_from_markup",
     "price_received",
@@ -6270,6 +6272,52 @@ def packages_to_weigh(batch: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
 @_overload
 def packages_to_weigh(batch: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
+def packs_at_breaks(packs: _Value, price: _Value, first: _Value, first_price: _Value, second: _Value, second_price: _Value) -> float:
+    """How many packs to buy once where larger orders are cheaper: what costs least, and no fewer than are needed.
+
+    A price holds for all packs of the order. Where two numbers cost the same, the
+    smaller one is given. Where there is only one break, give it twice.
+
+    >>> packs_at_breaks(packs=9, price=10, first=10, first_price=8, second=25, second_price=7.5)
+    10.0
+
+    Parameters
+    ----------
+    packs : whole numbers 0 to 1000000
+        whole packs that are needed at least
+    price : 0 or more
+        price of a pack
+    first : whole numbers 0 to 1000000
+        the first break
+    first_price : 0 or more
+        from the first break on
+    second : whole numbers 0 to 1000000
+        the second break
+    second_price : 0 or more
+        from the second break on
+
+    Returns
+    -------
+    whole numbers 0 to 1000000
+        how many packs
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: a larger order must not be dearer by the pack.
+        With the words: a still larger order must not be dearer by the pack.
+        With the words: the second break must not come before the first.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def packs_at_breaks(packs: _Value | _Array, price: _Value | _Array, first: _Value | _Array, first_price: _Value | _Array, second: _Value | _Array, second_price: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def packs_at_breaks(packs: _Value | _Array | _Column, price: _Value | _Array | _Column, first: _Value | _Array | _Column, first_price: _Value | _Array | _Column, second: _Value | _Array | _Column, second_price: _Value | _Array | _Column) -> _pd.Series[float]: ...
+@_overload
 def packs_to_buy(needed: _Value, pack: _Value, on_hand: _Value = 0.0) -> float:
     """Whole packs to buy for what is needed and not on hand.
 
@@ -6913,6 +6961,49 @@ def pour_by_own_days(sale: _Day, cure: _Value, working: str, evenings: _Value = 
 def pour_by_own_days(sale: _Day | _Days, cure: _Value | _Array, working: str | _Words, evenings: _Value | _Array = 1.0, finishing: _Value | _Array = 0.0, closed: _Cells | None = None) -> _npt.NDArray[_np.datetime64]: ...
 @_overload
 def pour_by_own_days(sale: _Day | _Days | _Column, cure: _Value | _Array | _Column, working: str | _Words | _Column, evenings: _Value | _Array | _Column = 1.0, finishing: _Value | _Array | _Column = 0.0, closed: _Cells | None = None) -> _pd.Series[_pd.Timestamp]: ...
+@_overload
+def price_at_breaks(packs: _Value, price: _Value, first: _Value, first_price: _Value, second: _Value, second_price: _Value) -> float:
+    """The price of each pack in an order of so many, where larger orders are cheaper.
+
+    >>> price_at_breaks(packs=10, price=10, first=10, first_price=8, second=25, second_price=7.5)
+    8.0
+
+    Parameters
+    ----------
+    packs : whole numbers 0 to 1000000
+        whole packs that are needed at least
+    price : 0 or more
+        price of a pack
+    first : whole numbers 0 to 1000000
+        the first break
+    first_price : 0 or more
+        from the first break on
+    second : whole numbers 0 to 1000000
+        the second break
+    second_price : 0 or more
+        from the second break on
+
+    Returns
+    -------
+    0 or more
+        price of a pack
+
+    Raises
+    ------
+    ValueError
+        Where an argument or the result is out of its range.
+        With the words: a larger order must not be dearer by the pack.
+        With the words: a still larger order must not be dearer by the pack.
+        With the words: the second break must not come before the first.
+
+    References
+    ----------
+    algebra from the definitions
+    """
+@_overload
+def price_at_breaks(packs: _Value | _Array, price: _Value | _Array, first: _Value | _Array, first_price: _Value | _Array, second: _Value | _Array, second_price: _Value | _Array) -> _npt.NDArray[_np.float64]: ...
+@_overload
+def price_at_breaks(packs: _Value | _Array | _Column, price: _Value | _Array | _Column, first: _Value | _Array | _Column, first_price: _Value | _Array | _Column, second: _Value | _Array | _Column, second_price: _Value | _Array | _Column) -> _pd.Series[float]: ...
 @_overload
 def price_for_margin(cost: _Value, margin: _Value, fee: _Value = 0.0, fixed: _Value = 0.0, tax: _Value = 0.0, basis: _Literal["net", "gross"] = 'net', least: _Value = 0.0) -> float:
     """Price before tax that leaves a wanted margin after the place has taken its fees.

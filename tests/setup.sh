@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# What the tests need on a fresh machine: .venv with the project in it, and LibreOffice as the judge of workbooks.
+# What the tests need on a fresh machine: .venv with the project in it, LibreOffice as the judge of workbooks, and
+# programs for journals as the judges of what a bookkeeper is handed.
 # What is there already is kept.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -43,6 +44,8 @@ missing_packages() { # by their Debian names
     python_with_uno || echo python3-uno
     command -v ssconvert >/dev/null || echo gnumeric
     command -v pdftotext >/dev/null || echo poppler-utils
+    command -v hledger >/dev/null || echo hledger
+    command -v ledger >/dev/null || echo ledger
     command -v fc-list >/dev/null || echo fontconfig
     fc-list : family 2>/dev/null | grep -q Carlito || echo fonts-crosextra-carlito
     "$python" -c 'import ensurepip' 2>/dev/null || echo python3-venv
@@ -50,8 +53,8 @@ missing_packages() { # by their Debian names
 
 install_packages() {
     local admin=()
-    command -v apt-get >/dev/null || fail "install LibreOffice Calc with its Python bridge, poppler's tools and the" \
-        "font Carlito, then run this again. Missing, by their Debian names:" "$@"
+    command -v apt-get >/dev/null || fail "install LibreOffice Calc with its Python bridge, poppler's tools, hledger," \
+        "ledger and the font Carlito, then run this again. Missing, by their Debian names:" "$@"
     if [ "$(id -u)" != 0 ]; then
         sudo -n true 2>/dev/null || fail "run this first: sudo apt-get install" "$@"
         admin=(sudo -n)

@@ -29,6 +29,10 @@ def absent(name):
     degree, weight = ("\u00b0F", "oz") if name.startswith(("demo", "blank-us")) else ("\u00b0C", "g")
     columns = [
         "Settings has no line As of",
+        "Settings has no line Books are kept",
+        "Settings has no line Financial year from",
+        "Settings has no line Books closed to",
+        "Settings has no line Tests in full cost",
         "Materials has no column Order again below, in pack unit",
         "Materials has no column Price to use",
         f"Materials has no column Heat to, {degree}",
@@ -36,6 +40,8 @@ def absent(name):
         "Vessels has no column Weighed with",
         "Recipes has no column From",
         "there is no tab Extra parts",
+        "Places sold has no column From",
+        "Prices has no column From",
     ]
     return [f"{each}: it reads as blank" for each in columns]
 

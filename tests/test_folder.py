@@ -155,7 +155,7 @@ def test_a_column_that_is_not_known_is_named(there):
     path = there / "prices.csv"
     head, *rows = path.read_text().splitlines()
     path.write_text("\n".join([f"{head},colour", *(f"{row},red" for row in rows)]) + "\n")
-    assert refused(there) == f"{path}: colour is no column of it; known are product, place, price"
+    assert refused(there) == f"{path}: colour is no column of it; known are product, place, price, holds_from"
 
 
 def test_a_head_without_a_name_over_nothing_is_passed_over(demo, there):

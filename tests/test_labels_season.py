@@ -3,6 +3,7 @@
 # ruff: noqa: S603, S607  the programs started here are our own choice
 
 import csv
+import datetime
 import re
 import subprocess
 import sys
@@ -14,12 +15,15 @@ from click.testing import CliRunner
 
 sys.path.insert(0, str(Path(__file__).parent / "workbook"))
 import books
+import burn_logs
 import oils
+from libreoffice import stored
 
+import candlecalc
 from candlecalc.commands.cli import main
 from candlecalc.season import folder
 
-TIN = "Pear and honey tin"
+TIN, DAY = "Pear and honey tin", datetime.date(2027, 9, 1)
 PAPER = {"paper": "Large", "sheet": "a4", "shape": "rectangle", "rows": 3.0, "columns": 2.0, "outline": "yes"}
 PAPER |= {"width": 3.9, "height": 3.66, "left": 0.2, "top": 0.35, "gap_across": 0.1}
 MAKER = {"part": "line", "label": "warning", "code": "maker", "text": "Pell and Osgood Candle Room"}
@@ -60,7 +64,7 @@ def test_a_sheet_that_is_imported_stands_on_the_label(tmp_path):
     book, sheet, out = workbook(tmp_path), tmp_path / "sheet.txt", tmp_path / "new.xlsx"
     sheet.write_text(SHEET, encoding="utf-8")
     before = book.read_bytes()
-    done = run("import", sheet, book, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
+    done = run("import", book, sheet, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
     told = " ".join(done.output.split())
     assert done.exit_code == 0 and "2 substances read" in told and f"3 lines of {oils.PEAR} that stood there" in told
     assert book.read_bytes() == before
@@ -161,14 +165,15 @@ def check_sheet(tmp_path, rules, texts):
 
 EVERY = {
     "us": ["identity", "maker", "address"],
-    "eu": ["maker", "address", "electronic", "batch", "importer"],
-    "gb": ["maker", "address", "batch", "importer"],
+    "eu": ["maker", "address", "electronic", "batch", "importer", "phone", "UFI"],
+    "gb": ["maker", "address", "batch", "importer", "phone", "UFI"],
 }
 
 
 @pytest.mark.parametrize("rules", EVERY)
 def test_a_check_sheet_names_what_each_region_asks_for_and_the_label_lacks(tmp_path, rules):
     # US: 15 U.S.C. 1453(a)(1). EU: Regulation (EU) 2023/988, Art. 9, in part by summaries. GB: from memory.
+    # Telephone and UFI go with the hazard elements of the tin: CLP Art. 17 (from memory), Art. 45 (second-hand).
     texts = [{"part": "line", "label": "base", "code": code, "text": f"Our {code}"} for code in EVERY[rules]]
     assert "MISSING" not in check_sheet(tmp_path, rules, texts)
     (tmp_path / "check.pdf").unlink()
@@ -234,3 +239,165 @@ def test_no_word_judges_a_candle(tmp_path):
     told = check_sheet(tmp_path, "eu", [MAKER]).casefold()
     for word in ("safe", "approved", "compliant", "certified", "suitable", "non-toxic"):
         assert not re.search(rf"\b{word}\b", told)
+
+
+def test_a_check_sheet_says_by_which_data_sheets_and_for_whom_it_is(tmp_path):
+    told = check_sheet(tmp_path, "eu", [MAKER])
+    assert "Pell and Osgood" in told and "data sheet: Pear and honey oil: version 4, of 2027-03-01" in told
+    assert "classes found: Skin Sens. 1; Aquatic Chronic 3" in told  # worked out in workbook/test_label_tabs.py
+
+
+def test_great_britains_rules_beyond_the_eus_stand_with_how_each_was_read(tmp_path):
+    # GOV.UK, Packaged goods: the minimum system. SI 2006/659, reg. 2: the e mark.
+    told = check_sheet(tmp_path, "gb", [MAKER])
+    assert "at least what it states, the minimum system: GOV.UK, Packaged goods (read in the text)" in told
+    assert "its letter is 3 mm high or more: SI 2006/659, reg. 2 (read in the text)" in told
+    assert "in what was not looked into: its own law on hazard labels (from memory)" in told
+
+
+# --- the batch on the base ------------------------------------------------------------------------
+
+
+OTHER = "Bitter orange tin"
+POURS = [
+    {"date": DAY + datetime.timedelta(days=days), "batch": number, "product": product, "good": good}
+    for days, number, product, good in [
+        (9, 12.0, TIN, 20.0), (2, 15.0, TIN, 20.0), (12, 16.0, OTHER, 9.0), (14, 17.0, TIN, 0.0),
+    ]
+]  # fmt: skip
+
+
+def base(tmp_path, *words, typed="Batch 1"):
+    """What the base of the tin says: it was poured twice, and once with none that is good."""
+    line = {"part": "line", "label": "base", "code": "batch", "text": typed}
+    folder.write(oils.season(labels=[line], papers=[PAPER], pours=POURS), tmp_path / "season")
+    done = run("labels", tmp_path / "season", tmp_path / "base.pdf", "--product", TIN, "--label", "base", *words)
+    return done, words_of(tmp_path / "base.pdf") if done.exit_code == 0 else ""
+
+
+def test_the_latest_batch_that_has_a_good_one_is_the_one_meant(tmp_path):
+    done, told = base(tmp_path)
+    assert "Batch 12, poured 2027-09-10" in told and "Batch 1 " not in told
+    assert "Batch 12, poured 2027-09-10, the latest on Batch log" in done.output
+
+
+def test_a_batch_that_is_named_stands_with_its_day(tmp_path):
+    assert "Batch 15, poured 2027-09-03" in base(tmp_path, "--batch", 15)[1]
+
+
+def test_a_batch_of_another_candle_is_refused(tmp_path):
+    done, _ = base(tmp_path, "--batch", 16)
+    assert done.exit_code == 1 and f"batch 16 is of {OTHER} on Batch log, not of {TIN}" in done.stderr
+
+
+def test_a_batch_that_is_not_on_the_log_is_told(tmp_path):
+    done, told = base(tmp_path, "--batch", "27-031")
+    assert "Batch 27-031" in told and "batch 27-031 is not on Batch log" in done.output
+
+
+# --- hours of burning, by the test that they come from --------------------------------------------
+
+
+def burnt(**test):
+    """A test of the tin, 6 oz filled: 4 hours a burn take 0.40, 0.42 and 0.41 oz."""
+    made = oils.season(labels=[], papers=[PAPER])
+    recipe = next(row for _, row in made.rows("recipes") if row["product"] == TIN)
+    of_it = {key: recipe[key] for key in ("product", "vessel", "wax", "load", "wick")}
+    weights = ((8.0, 7.6), (7.6, 7.18), (7.18, 6.77))
+    burns = [{"test": "T1", "date": DAY, "hours": 4.0, "before": before, "after": after} for before, after in weights]
+    tests = [{**of_it, "test": "T1", "date": DAY, "fill": 4.0, **test}]
+    return burn_logs.put(made, burn_tests=tests, burn_cycles=burns)
+
+
+def with_hours(tmp_path, made, **text):
+    row = {"product": TIN, "part": "burn hours", "code": "T1", **text}
+    folder.write(burn_logs.put(made, labels=[row]), tmp_path / "season")
+    done = run("labels", tmp_path / "season", tmp_path / "base.pdf", "--product", TIN, "--label", "base", "--force")
+    return done, words_of(tmp_path / "base.pdf") if done.exit_code == 0 else ""
+
+
+def hours_of(made):
+    """Hours for the label by Python, from the log alone; the functions are checked in tests/published/test_burn.py."""
+    vessel = next(row for _, row in made.rows("vessels") if row["vessel"] == "Travel tin")
+    wax = next(row for _, row in made.rows("materials") if row["material"] == "Soft plant wax for jars")
+    stays = candlecalc.wax_that_stays(diameter=vessel["diameter"] * 25.4, density=wax["density"])
+    grams = [weight * 28.349523125 for weight in (8.0, 7.6, 7.18, 6.77)]
+    return candlecalc.burn_time_from_log([0, 4, 8, 12], grams, 4.0 * 28.349523125, stays).label
+
+
+def test_burn_hours_stand_as_tested_with_the_tests_number(tmp_path):
+    made = burnt()
+    told = f"Burns for about {hours_of(made):.0f} hours, as tested (T1)."
+    done, printed = with_hours(tmp_path, made)
+    assert told in printed and f'burn hours, "{told}"' in " ".join(done.output.split())
+
+
+def test_burn_hours_are_confirmed_with_their_words_until_the_recipe_changes(tmp_path):
+    made = burnt()
+    words = f"Burns for about {hours_of(made):.0f} hours, as tested (T1)."
+    typed = {"text": words, "confirmed_on": books.DATED, "against": "our burns"}
+    assert "burn hours" not in with_hours(tmp_path, made, **typed)[0].output
+    done, _ = with_hours(tmp_path, burnt(load=0.06), **typed)
+    assert "burn hours: of the recipe changed since test T1: load" in done.output
+
+
+@pytest.mark.parametrize("test, said", [
+    ({"lit_again": "yes"}, "it was stopped; see Test results"),
+    ({"product": OTHER}, f"it is a test of {OTHER}, not of {TIN}"),
+    ({"product": None}, f"it is a test of a free trial, not of {TIN}"),
+    ({"test": "T2"}, "there is no such test on Burn tests"),
+])  # fmt: skip
+def test_hours_of_no_test_of_this_candle_are_refused(tmp_path, test, said):
+    made = burnt(**test)
+    if "test" in test:
+        made = burn_logs.put(made, burn_cycles=[])
+    done, _ = with_hours(tmp_path, made)
+    assert done.exit_code == 1 and said in " ".join(done.stderr.split())
+
+
+def test_label_texts_shows_the_same_words(tmp_path):
+    made = burnt()
+    row = {"product": TIN, "part": "burn hours", "code": "T1"}
+    book = books.Book(burn_logs.put(made, labels=[row]), tmp_path / "year.xlsx")
+    told = f"Burns for about {hours_of(made):.0f} hours, as tested (T1)."
+    assert stored(book.path)[book.cell("labels", "shown", 0)] == told
+
+
+# --- statements in another language: the law's own words, none of ours ----------------------------
+
+
+def german(code, **more):
+    return {"part": "hazard", "code": code, "language": "de", **more}
+
+
+def warning(tmp_path, *texts):
+    made = season(tmp_path, labels=[MAKER, *texts])
+    return run("labels", made, tmp_path / "out.pdf", "--product", TIN, "--label", "warning", "--rules", "eu", "--force")
+
+
+def test_a_statement_stands_in_the_words_of_the_law_in_its_language(tmp_path):
+    done = warning(tmp_path, german("H317"), german("P102"), german("H412", language="fr"))
+    assert done.exit_code == 0, done.stderr
+    # CLP Annexes III and IV, German and French, by the data set named in hazard_statements_other.csv.
+    told = words_of(tmp_path / "out.pdf")
+    assert "Kann allergische Hautreaktionen verursachen." in told and "May cause an allergic" not in told
+    assert "Darf nicht in die Hände von Kindern gelangen." in told
+    assert "Nocif pour les organismes aquatiques, entraîne des effets néfastes à long terme." in told
+
+
+@pytest.mark.parametrize("text, said", [
+    (german("Warning"), 'signal word "Warning": there are no words of ours in de; type your text beside it'),
+    (german("H317", language="it"), 'hazard "H317": there are no words of ours in it; type your text beside it'),
+    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in de"),
+    (german("P302+P352"), "what its wording leaves open is yours to fill in"),
+])  # fmt: skip
+def test_what_is_not_there_in_a_language_is_to_be_typed_and_never_translated(tmp_path, text, said):
+    done = warning(tmp_path, text)
+    assert done.exit_code == 1 and said in " ".join(done.stderr.split())
+
+
+def test_label_texts_shows_a_statement_in_its_language_and_nothing_where_there_is_none(tmp_path):
+    texts = [german("H317"), german("Warning"), german("H317", language="en")]
+    book = books.Book(oils.season(labels=texts), tmp_path / "year.xlsx")
+    found = [stored(book.path).get(book.cell("labels", "shown", row), "") for row in range(3)]
+    assert found == ["Kann allergische Hautreaktionen verursachen.", "", "May cause an allergic skin reaction."]

@@ -48,9 +48,9 @@
 //   fixed_each, fixed_for_season, full_pots, grams_to_declare, heat_to_melt, highest_of_total, highest_on_wax,
 //   hours_left_high, hours_left_low, in_unit, last_pot, least_each, least_figures_metric, least_figures_us,
 //   load_after_rounding, load_swing, mean_factor, never_under, oil_part, order_cost, ounces_to_declare, overhead_cost,
-//   own_minutes, paid_minutes, pieces_for, pots_with_one_fewer, season_profit, season_profit_of_records, season_stock,
-//   season_stock_of_records, second_wax, short_by, short_under, tax_charged, to_scale_step, weigh_for_pot,
-//   weighing_error_allowed, weight_in_pots
+//   own_minutes, paid_minutes, pieces_for, pots_with_one_fewer, price_at_breaks, season_profit,
+//   season_profit_of_records, season_stock, season_stock_of_records, second_wax, short_by, short_under, tax_charged,
+//   to_scale_step, weigh_for_pot, weighing_error_allowed, weight_in_pots
 
 const FUNCTIONS_ = {};
 
@@ -2144,6 +2144,25 @@ FUNCTIONS_.packs_to_buy = {
   takes: { needed: "number 4", pack: "number 6", on_hand: "number 4" },
   left_out: { on_hand: 0 },
   answer: (needed, pack, on_hand) => Math.max(0, roundUp_(round_(ratio_(needed - on_hand, pack), 6), 0)),
+  gives: "number 2",
+};
+
+/**
+ * How many packs to buy once where larger orders are cheaper: what costs least, and no fewer than are needed. Gives
+ * whole numbers 0 to 1000000. Source 3
+ * @param packs whole packs that are needed at least: whole numbers 0 to 1000000
+ * @param price price of a pack: 0 or more
+ * @param first the first break: whole numbers 0 to 1000000
+ * @param first_price from the first break on: 0 or more
+ * @param second the second break: whole numbers 0 to 1000000
+ * @param second_price from the second break on: 0 or more
+ * @customfunction
+ */
+function CANDLE_PACKS_AT_BREAKS(packs, price, first, first_price, second, second_price) { return answer_("packs_at_breaks", arguments); }
+FUNCTIONS_.packs_at_breaks = {
+  takes: { packs: "number 2", price: "money", first: "number 2", first_price: "money", second: "number 2", second_price: "money" },
+  asks: ["first_price <= price", "second_price <= first_price", "second >= first"],
+  answer: (packs, price, first, first_price, second, second_price) => (round_(Math.min(packs * price, Math.max(packs, first) * first_price) - Math.max(packs, second) * second_price, 6) <= 0 ? (round_(packs * price - Math.max(packs, first) * first_price, 6) <= 0 ? packs : Math.max(packs, first)) : Math.max(packs, second)),
   gives: "number 2",
 };
 
@@ -4467,6 +4486,9 @@ const ASKS_ = {
   "ending < step": [(ending, step) => ending < step, "the ending must be below the step", "ending", "step"],
   "price > cost": [(price, cost) => price > cost, "the price must be above what each one costs", "price", "cost"],
   "demand > 0": [(demand) => demand > 0, "demand must be more than 0", "demand"],
+  "first_price <= price": [(first_price, price) => first_price <= price, "a larger order must not be dearer by the pack", "first_price", "price"],
+  "second_price <= first_price": [(second_price, first_price) => second_price <= first_price, "a still larger order must not be dearer by the pack", "second_price", "first_price"],
+  "second >= first": [(second, first) => second >= first, "the second break must not come before the first", "second", "first"],
   "pot > 0": [(pot) => pot > 0, "the pot must hold more than 0", "pot"],
   "SUM(bought) > 0": [(bought) => sum_(bought) > 0, "something must have been bought", "bought"],
   "opening+closing > 0": [(opening, closing) => opening + closing > 0, "there must have been stock at the start or the end", "opening", "closing"],

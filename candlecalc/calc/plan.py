@@ -1,9 +1,9 @@
 """Plan: how much to buy at a time, when to order again, and how much of it everyone gets."""
 
 import math
-from typing import List, NamedTuple
+from typing import Annotated, List, NamedTuple
 
-from candlecalc.calc.sources import EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
+from candlecalc.calc.sources import ALGEBRA, EVEN_SHARES, ORDER_QUANTITY, PRACTICE, PRICE_BREAKS, REORDER
 from candlecalc.calc.terms import Money, Sharing
 from candlecalc.calc.terms.plan import (
     Available,
@@ -12,6 +12,7 @@ from candlecalc.calc.terms.plan import (
     Demand,
     DemandRate,
     DemandSpread,
+    FromPacks,
     Given,
     Holding,
     HoldingShare,
@@ -23,7 +24,9 @@ from candlecalc.calc.terms.plan import (
     Ordering,
     OrderQuantity,
     Pack,
+    PackPrice,
     Packs,
+    PacksNeeded,
     RunOut,
     StockLevel,
     UnitPrice,
@@ -194,6 +197,67 @@ def packs_to_buy(needed: Needed, pack: Pack, on_hand: OnHand = 0.0) -> Packs:
     3.0
     """
     return max(0, math.ceil(round_half_away((needed - on_hand) / pack, 6)))
+
+
+FirstFrom = Annotated[FromPacks, "the first break"]
+FirstPrice = Annotated[PackPrice, "from the first break on"]
+SecondFrom = Annotated[FromPacks, "the second break"]
+SecondPrice = Annotated[PackPrice, "from the second break on"]
+BREAKS = {
+    "first_price <= price": "a larger order must not be dearer by the pack",
+    "second_price <= first_price": "a still larger order must not be dearer by the pack",
+    "second >= first": "the second break must not come before the first",
+}
+
+
+@formula(
+    native="IF(ROUND(MIN(packs*price,MAX(packs,first)*first_price)-MAX(packs,second)*second_price,6)<=0,"
+    "IF(ROUND(packs*price-MAX(packs,first)*first_price,6)<=0,packs,MAX(packs,first)),MAX(packs,second))",
+    requires=BREAKS,
+    source=ALGEBRA,
+    words="round up to the price break, is one pack more cheaper, volume discount, bulk price",
+)
+def packs_at_breaks(
+    packs: PacksNeeded,
+    price: PackPrice,
+    first: FirstFrom,
+    first_price: FirstPrice,
+    second: SecondFrom,
+    second_price: SecondPrice,
+) -> Packs:
+    """How many packs to buy once where larger orders are cheaper: what costs least, and no fewer than are needed.
+
+    A price holds for all packs of the order. Where two numbers cost the same, the
+    smaller one is given. Where there is only one break, give it twice.
+
+    >>> packs_at_breaks(packs=9, price=10, first=10, first_price=8, second=25, second_price=7.5)
+    10.0
+    """
+    choices = [(packs, price), (max(packs, first), first_price), (max(packs, second), second_price)]
+    # To six decimals: sums of money that are equal must not be told apart by their last digits.
+    return float(min(choices, key=lambda choice: (round_half_away(choice[0] * choice[1], 6), choice[0]))[0])
+
+
+@formula(
+    native="IF(packs>=second,second_price,IF(packs>=first,first_price,price))",
+    requires=BREAKS,
+    source=ALGEBRA,
+    part=True,
+)
+def price_at_breaks(
+    packs: PacksNeeded,
+    price: PackPrice,
+    first: FirstFrom,
+    first_price: FirstPrice,
+    second: SecondFrom,
+    second_price: SecondPrice,
+) -> PackPrice:
+    """The price of each pack in an order of so many, where larger orders are cheaper.
+
+    >>> price_at_breaks(packs=10, price=10, first=10, first_price=8, second=25, second_price=7.5)
+    8.0
+    """
+    return second_price if packs >= second else first_price if packs >= first else price
 
 
 @formula(

@@ -20,7 +20,11 @@ DATA_WRONG = 1  # what is asked for is done as far as it goes, and the data has 
 SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
+    *("sales", "markets", "consignment", "complaints"),
+    *("plan", "buy"),
     *("tests", "sheets", "hazards", "labels"),
+    *("season", "places", "months"),
+    *("books", "tax"),
 ]
 STOPPED = 130  # what a shell says of a program that was stopped from the keyboard
 
@@ -79,7 +83,20 @@ def main(context: click.Context) -> None:
 @click.option(
     "--from", "source", type=click.Path(exists=True, path_type=Path), help="A folder of CSV files, or a workbook."
 )
+@click.option(
+    "--after",
+    type=click.Path(exists=True, path_type=Path),
+    help="A workbook with the year's records: the new one is of the season after, and opens with what it closes with.",
+)
 @click.option("--season", "name", metavar="NAME", help="What to call the season.")
+@click.option(
+    "--first-day",
+    type=click.DateTime(["%Y-%m-%d"]),
+    help="With --after: the first day of the new season; else the day after the last of the one before.",
+)
+@click.option(
+    "--last-day", type=click.DateTime(["%Y-%m-%d"]), help="With --after: its last day; else it is as long as that."
+)
 @click.option("--region", type=click.Choice(["us", "gb", "eu"]), help="Currency, units and paper of a blank one.")
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), help="The date it carries.")
 @click.option(
@@ -105,7 +122,10 @@ def new(
     out: Path,
     demo: bool,
     source: Path | None,
+    after: Path | None,
     name: str | None,
+    first_day: Any,
+    last_day: Any,
     region: str | None,
     date: Any,
     records: bool,
@@ -114,9 +134,15 @@ def new(
     force: bool,
     quiet: bool,
 ) -> None:
-    """Make a season workbook: blank, from your own data, or the demo."""
-    if demo and source:
-        raise click.UsageError("--demo and --from do not go together")
+    """Make a season workbook: blank, from your own data, the season after, or the demo."""
+    if sum(map(bool, (demo, source, after))) > 1:
+        raise click.UsageError("--demo, --from and --after do not go together")
+    if after and (records or stock or region):
+        raise click.UsageError("--after takes records, stock and region as they are in the workbook before")
+    if after and not name:
+        raise click.UsageError("--after needs --season: what to call the new season")
+    if (first_day or last_day) and not after:
+        raise click.UsageError("--first-day and --last-day go with --after; else they stand on Settings")
     if region and (demo or source):
         raise click.UsageError("--region is for a blank workbook; data has its own on Settings")
     if name and not name.isprintable():
@@ -133,8 +159,13 @@ def new(
         raise click.UsageError(f"--rows: {problem}") from None
     if date and not FIRST_DAY <= date.date() <= LAST_DAY:
         raise click.UsageError(f"--date takes a day from {FIRST_DAY} to {LAST_DAY}")
+    day, first, last = (each.date() if each else None for each in (date, first_day, last_day))
     with _told(), _at_work(f"making {out}", quiet):
-        day = date.date() if date else None
+        if after:
+            from candlecalc.commands import following
+
+            _answer(following.new(out, after, name or "", first, last, day, rows=asked, force=force))
+            return
         made = make.new(
             out,
             DEMO if demo else source,
@@ -151,13 +182,24 @@ def new(
 
 @main.command()
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.option(
+    "--against",
+    type=click.Path(exists=True, path_type=Path),
+    help="The workbook of the season before: does this one open with what that closes with?",
+)
 @QUIET
-def check(book: Path, quiet: bool) -> None:
-    """Say everything that is wrong in a workbook or a folder, a line each."""
-    from candlecalc.commands import make
+def check(book: Path, against: Path | None, quiet: bool) -> None:
+    """Say everything that is wrong in a workbook or a folder, a line each.
+
+    Of a folder that was handed over: whether its journals hold and agree.
+    """
+    from candlecalc.commands import following, handover, make
 
     with _told(), _at_work(f"calculating {book}", quiet):
-        checked = make.check(book)
+        if against:
+            checked = following.check(book, against)
+        else:
+            checked = handover.checked(book) if book.is_dir() and handover.is_handed_over(book) else make.check(book)
     _answer(checked)
 
 
@@ -189,9 +231,12 @@ def show(
     """Show the costs, the prices or a batch of a workbook or a folder.
 
     Of a workbook with the year's records: its purchases and what is left of
-    their lots; pours, what they used, stock, candles; its oil sheets, the
-    hazards that they bring, and what labels declare; and trace, every lot in a
-    batch (--batch) or every batch of a lot (--lot).
+    their lots; pours, what they used, stock, candles; sales, markets, what is
+    at shops (consignment), complaints; what was sold by product (season), by
+    place and by month; its oil sheets, the hazards that they bring, and what
+    labels declare; trace, every lot in a batch (--batch) or every batch of a
+    lot (--lot); books, each month's sales, costs and money; and tax, by rate,
+    area and who pays it over.
     """
     if (what == "trace") != (batch is not None or bool(lot)) or (batch is not None and lot):
         raise click.UsageError("trace takes either --batch or --lot, and nothing else does")
@@ -200,8 +245,14 @@ def show(
     from candlecalc.commands import make
 
     with _told(), _at_work(f"calculating {book}", quiet):
-        traced = what == "trace"
-        shown = make.trace(book, batch, lot, material) if traced else make.show(book, what, product, count)
+        if what == "trace":
+            shown = make.trace(book, batch, lot, material)
+        elif what in ("books", "tax"):
+            from candlecalc.commands import handover
+
+            shown = handover.books_of(book, what)
+        else:
+            shown = make.show(book, what, product, count)
     if as_csv or as_json:
         click.echo(make.as_csv(shown.records) if as_csv else make.as_json(shown.records) + "\n", nl=False)
     else:
@@ -336,27 +387,66 @@ def add_functions(mine: Path, out: Path, force: bool) -> None:
 
 
 @main.command("import")
-@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
 @click.argument("book", type=click.Path(exists=True, path_type=Path))
+@click.argument("file", type=click.Path(exists=True, dir_okay=False, allow_dash=True, path_type=Path))
 @click.argument("out", type=click.Path(dir_okay=False, path_type=Path))
-@click.option("--as", "kind", type=click.Choice(["oil-sheet"]), required=True, help="What the file is.")
-@click.option("--material", required=True, metavar="NAME", help="The oil or dye that the sheet is of.")
-@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="The date on the data sheet.")
-@click.option("--version", metavar="NO", default="", help="The version on the data sheet.")
+@click.option(
+    "--as",
+    "kind",
+    type=click.Choice(["purchases", "sales", "counts", "weighings", "oil-sheet"]),
+    required=True,
+    help="What the file is.",
+)
+@click.option("--layout", metavar="NAME", default="", help="Which layout of the tab Imports, where there are several.")
+@click.option("--material", metavar="NAME", default="", help="Of an oil-sheet: the oil or dye that it is of.")
+@click.option("--sheet-date", "of", type=click.DateTime(["%Y-%m-%d"]), help="Of an oil-sheet: the date on it.")
+@click.option("--version", metavar="NO", default="", help="Of an oil-sheet: the version on it.")
 @click.option("--force", is_flag=True, help="Write over a file that is there.")
-def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any, version: str, force: bool) -> None:
-    """Read section 3 of a data sheet into a new workbook.
+@QUIET
+def import_(
+    book: Path,
+    file: Path,
+    out: Path,
+    kind: str,
+    layout: str,
+    material: str,
+    of: Any,
+    version: str,
+    force: bool,
+    quiet: bool,
+) -> None:
+    """Read a file into a new workbook: purchases, sales, counts, weighings.
 
-    FILE is CSV or copied text; - for what is pasted. OUT is BOOK with its
-    lines on Oil sheets, in place of those of the same oil; BOOK stays as it is.
+    OUT is BOOK with the lines of FILE, or nothing is written; BOOK stays as it
+    is. FILE is CSV from a shop, a till, a bank card reader or a scale; which of
+    its columns is which stands on the tab Imports of BOOK. Lines that are there
+    already, and those outside the season, are left out and counted.
+
+    Or an oil-sheet: section 3 of a data sheet, as CSV or copied text (- for
+    what is pasted), in place of the lines of the same oil on Oil sheets.
     """
+    sheet = kind == "oil-sheet"
     _new_file(out, ".xlsx", force)
+    if file.suffix.lower() == ".xlsx":
+        raise click.UsageError(f"{file} is a workbook: name yours first, then the file to read, then the new workbook")
     if out.exists() and out.samefile(book):
         raise click.UsageError(f"{out} is your workbook itself; name another file, so that it stays as it is")
+    if sheet and not material:
+        raise click.UsageError("an oil-sheet needs --material: the oil or dye that it is of")
+    if not sheet and (material or of or version):
+        raise click.UsageError("--material, --sheet-date and --version are of an oil-sheet")
+    if not sheet and str(file) == "-":
+        raise click.UsageError("what is pasted can be an oil-sheet alone; name a file")
+    if sheet and layout:
+        raise click.UsageError("an oil-sheet has no --layout")
     from candlecalc.commands import importing
 
-    with _told():
-        imported = importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+    with _told(), _at_work(f"reading {file}", quiet):
+        imported = (
+            importing.oil_sheet(file, book, out, material, of.date() if of else None, version, force=force)
+            if sheet
+            else importing.lines(kind, file, book, out, layout, force=force)
+        )
     _answer(imported)
 
 
@@ -366,7 +456,7 @@ def import_(file: Path, book: Path, out: Path, kind: str, material: str, of: Any
 @click.option("--product", metavar="NAME", default="", help="Whose labels; else the first product's.")
 @click.option("--label", "kind", type=click.Choice(["front", "warning", "base"]), default="front", show_default=True)
 @click.option("--rules", type=click.Choice(["us", "gb", "eu"]), help="By whose rules, where a product has several.")
-@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base.")
+@click.option("--batch", metavar="NO", default="", help="The batch's number, for the base; else the latest poured.")
 @click.option("--paper", metavar="NAME", default="", help="On which paper; else the first described.")
 @click.option("--skip", type=click.IntRange(min=0), default=0, help="Labels of the sheet that are used already.")
 @click.option("--calibrate", is_flag=True, help="Make the page that shows how your printer is off.")
@@ -408,6 +498,51 @@ def labels(
             _answer(printing.checked(source, out, wanted, force=force))
         else:
             _answer(printing.made(source, out, wanted, calibrate=calibrate, force=force))
+
+
+A_DAY = click.DateTime(["%Y-%m-%d"])
+
+
+@main.command()
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="BOOK... FOLDER")
+@click.option(
+    "--from", "first", type=A_DAY, help="The first day that is handed over; else the financial year's, by Settings."
+)
+@click.option("--to", "last", type=A_DAY, required=True, help="The last day; stock is that of its evening.")
+@click.option(
+    "--compare",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    help="A folder handed over earlier: what was closed stays as it is there, and what changed is said.",
+)
+@click.option(
+    "--without-costs", is_flag=True, help="For a shop or an insurer: what is in stock and what labels say, alone."
+)
+@QUIET
+def handover(
+    paths: tuple[Path, ...], first: Any, last: Any, compare: Path | None, without_costs: bool, quiet: bool
+) -> None:
+    """Hand a year over to a bookkeeper: a folder of files that agree to the cent.
+
+    BOOKs are workbooks with the year's records, or their folders; several make
+    one year. FOLDER is new. In it are the journal, stock, tax, what is open, and
+    every tab with its values alone; candlecalc check FOLDER looks at it again.
+    """
+    *books, folder = paths
+    if not books:
+        raise click.UsageError("give BOOK and FOLDER: the workbook, then a new folder")
+    if without_costs and (first or compare):
+        raise click.UsageError("--without-costs is of one day: it takes --to alone")
+    for each in books:
+        if not each.exists():
+            raise click.UsageError(f"{each}: it is not there")
+    if not folder.absolute().parent.is_dir():
+        raise click.UsageError(f"{folder.parent} is no folder")
+    from candlecalc.commands import handover as handing
+
+    with _told(), _at_work(f"calculating {', '.join(map(str, books))}", quiet):
+        begins, ends = first.date() if first else None, last.date()
+        told = list(handing.write(books, folder, begins, ends, compare, without_costs=without_costs))
+    _print(told)
 
 
 @main.group()

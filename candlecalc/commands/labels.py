@@ -1,8 +1,8 @@
 """The command that prints labels, and the check sheets of what stands on them."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
@@ -12,9 +12,13 @@ from candlecalc.labels.check_sheet import MISSING, THE, CheckSheet, check_sheet
 from candlecalc.labels.shapes import Label, Paper
 from candlecalc.labels.texts import facts_of, label_of
 from candlecalc.labels.weights import weights_said
-from candlecalc.season.season import Season
+from candlecalc.season.season import Row, Season
 from candlecalc.season.tables.labels import SHEETS
 
+if TYPE_CHECKING:
+    from candlecalc.workbook.reports.report import Calculated
+
+STOPPED = 1  # a verdict's place among them, as Burn workings has it
 TO_CONFIRM = (
     "Confirm what stands on a label with the market's own authorities, each standard's text, and the supplier's data "
     "sheets: whoever sells the candle answers for it."
@@ -44,7 +48,7 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
     if not held.products:
         raise ValueError(f"{held.called.products}: {NOTHING_SOLD}")
     product = wanted.product or str(held.products[0]["product"])
-    held = _of_batch(held, product, wanted.batch) if wanted.batch else held
+    held, batch = _numbered(season, held, product, wanted.batch)
     label, beside = label_of(held, product, wanted.kind)
     try:
         pdf = draw.sheet(label, paper, wanted.skip)
@@ -52,14 +56,15 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
         raise ValueError(f"{problem}; {_larger(label, held)}") from None
     write_whole(out, pdf, force=force)
     many = counted(paper.places - wanted.skip, f"{wanted.kind} label")
-    lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product), UNSCALED]
+    lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product)]
+    lines += [*([batch] if batch and wanted.kind == "base" else []), UNSCALED]
     return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 
 def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
     """Write check sheets: of one product or of all, by the rules asked for or by all that each is sold under."""
     season = _season(source)
-    poured = _poured(season)
+    worked = _worked(season)
     names = (
         [wanted.product]
         if wanted.product
@@ -69,7 +74,7 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
     left_out: list[str] = []
     for name in names:
         try:
-            sheets += _of_product(season, poured, name, wanted)
+            sheets += _of_product(season, worked, name, wanted)
         except ValueError as problem:
             if wanted.product:
                 raise
@@ -83,16 +88,17 @@ def checked(source: Path, out: Path, wanted: Wanted, *, force: bool) -> Answer:
     return Answer([made_of, *left_out, TO_CONFIRM], False)
 
 
-def _of_product(
-    season: Season, poured: Mapping[str, from_season.Poured], name: str, wanted: Wanted
-) -> Iterator[CheckSheet]:
+def _of_product(season: Season, worked: from_season.Worked, name: str, wanted: Wanted) -> Iterator[CheckSheet]:
     """A check sheet for each set of rules that a product is sold under, or for those asked for."""
     for rules in [wanted.rules] if wanted.rules else from_season.sold_under(season, name):
-        held = from_season.read(season, poured, name, rules)
+        held = from_season.read(season, worked, name, rules)
         product, net = str(held.products[0]["product"]), held.products[0]["net"]
-        held = _of_batch(held, product, wanted.batch) if wanted.batch else held
+        held, batch = _numbered(season, held, product, wanted.batch)
         weighed = weights_said(season, product, wanted.batch, net, rules)
-        yield check_sheet(held, product, [*weighed, *from_season.shipping(season, product)])
+        sheets = from_season.data_sheets(season, product)
+        told = [*([batch] if batch else []), *weighed, *sheets, *from_season.shipping(season, product)]
+        maker = "; ".join(str(season.settings[key]) for key in ("maker", "place", "season") if season.settings.get(key))
+        yield check_sheet(held, product, told, maker)
 
 
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
@@ -102,7 +108,7 @@ def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
             raise ValueError(f"--rules is for a workbook: in {source} products.csv says which rules a label follows")
         return None, folder.read(source)
     season = _season(source)
-    return season, from_season.read(season, _poured(season), wanted.product, wanted.rules)
+    return season, from_season.read(season, _worked(season), wanted.product, wanted.rules)
 
 
 def _season(source: Path) -> Season:
@@ -114,14 +120,31 @@ def _season(source: Path) -> Season:
     return season
 
 
-def _poured(season: Season) -> dict[str, from_season.Poured]:
-    """What the workbook makes of each product's vessel and wax."""
+def _worked(season: Season) -> from_season.Worked:
+    """What the workbook makes of each product's vessel and wax, and of its test burns."""
     from candlecalc.workbook import book
     from candlecalc.workbook.reports.report import Calculated
 
     # Rows that would stay blank cost time alone; a table has one at least.
     typed = {key: max(1, season.tables.room(key)) for key in season.tables}
     calculated = Calculated(season, book.drafted(season, book.date_of(season), rows_of=typed))
+    return from_season.Worked(_poured(season, calculated), _tested(season, calculated))
+
+
+def _tested(season: Season, calculated: "Calculated") -> dict[str, folder.Tested]:
+    """What each test burn gives for a label."""
+    return {
+        str(test["test"]).casefold(): folder.Tested(
+            str(test["product"] or ""),
+            _number(calculated.value("test_results", "label_hours", place)),
+            str(calculated.value("test_results", "changed", place) or ""),
+            calculated.value("burn_workings", "code", place) == STOPPED,
+        )
+        for place, test in season.rows("burn_tests")
+    }
+
+
+def _poured(season: Season, calculated: "Calculated") -> dict[str, from_season.Poured]:
     vessels = {str(row["vessel"]).casefold(): row for _, row in season.rows("vessels")}
     measures = season.measures
     found = {}
@@ -146,9 +169,36 @@ def _number(value: object) -> float | None:
     return float(value) if isinstance(value, (int, float)) else None
 
 
-def _of_batch(held: folder.Held, product: str, number: str) -> folder.Held:
+def _numbered(season: Season | None, held: folder.Held, product: str, named: str) -> tuple[folder.Held, str]:
+    """The same with a batch's number on the base: of the batch that is named, else of the latest on Batch log.
+
+    And what is to be said of it. A batch of another product is refused: its number would lead to the wrong lots.
+    """
+    if season is None:
+        return (_of_batch(held, product, f"Batch {named}") if named else held), ""
+    logged = [row for _, row in season.rows("pours") if row["batch"] and row["date"] and row["product"]]
+    of_it = [row for row in logged if str(row["product"]).casefold() == product.casefold()]
+    if not named:
+        good = [row for row in of_it if row["good"]]
+        if not good:
+            return held, ""
+        row = max(good, key=lambda row: (row["date"], row["batch"]))
+        return _of_batch(held, product, _batch(row)), f"{_batch(row)}, the latest on Batch log"
+    for row in logged:
+        if f"{row['batch']:.0f}" == named.strip():
+            if row not in of_it:
+                raise ValueError(f"batch {named} is of {row['product']} on Batch log, not of {product}")
+            return _of_batch(held, product, _batch(row)), _batch(row)
+    return _of_batch(held, product, f"Batch {named}"), f"batch {named} is not on Batch log"
+
+
+def _batch(row: Row) -> str:
+    return f"Batch {row['batch']:.0f}, poured {row['date']}"
+
+
+def _of_batch(held: folder.Held, product: str, words: str) -> folder.Held:
     """The same with a batch's number on the base in place of what is typed for it."""
-    line = {"product": product, "label": "base", "part": "line", "code": "batch", "text": f"Batch {number}"}
+    line = {"product": product, "label": "base", "part": "line", "code": "batch", "text": words}
     blank = dict.fromkeys(("height", "language", "against"))
     # It is typed for this very sheet.
     own = {**line, **blank, "confirmed_on": "now"}

@@ -62,6 +62,10 @@ def new(
 ) -> Answer:
     """Make a season workbook. Nothing is left half written."""
     held = held_in(source, records=records) if source else None
+    if name and held and held.season.records and _is_own(source):
+        raise CallError(
+            f"--from {source} keeps its season and its records; the season after is made with --after {source} --season"
+        )
     blank = blank_settings(region, date or datetime.date.today())
     season = held.season.compacted() if held else empty(blank)
     mine = held is not None and _is_own(source)
@@ -179,7 +183,7 @@ def _taken_over(season: Season, name: str | None) -> list[str]:
 def check(path: Path) -> Answer:
     """Every problem of a workbook or a folder, a line each, and what else is to be known of it."""
     held = held_in(path)
-    work = _worked_out(path, held, held.card)
+    work = worked_out(path, held, held.card)
     found = [f"{path}, {finding}" for finding in work.wrong]
     unlikely = [f"{path}, {doubt}" for doubt in work.doubts]
     verdict = f"{path}: {len(unlikely)} to look at; leave what is meant" if unlikely else f"{path}: {ALL_WELL}"
@@ -190,17 +194,26 @@ class Work(NamedTuple):
     """A season's workbook made anew, what is wrong with what was typed, what is unlikely, and what to say beside it."""
 
     calculated: report.Calculated
+    drafted: book.Drafted
     wrong: list[report.Finding]
     doubts: list[report.Finding]
     beside: list[str]
 
 
-def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
+def calculated(held: read.Held) -> report.Calculated:
+    """A season calculated from its entries."""
+    return report.Calculated(held.season, _drafted(held, held.card))
+
+
+def _drafted(held: read.Held, card: Row) -> book.Drafted:
+    rooms = held.rooms or fresh(held.season, book.USUAL_ROWS)
+    size.refuse_giant(book.plan_of(held.season, rooms))
+    return book.drafted(held.season, book.date_of(held.season), card or None, rows_of=rooms)
+
+
+def worked_out(path: Path, held: read.Held, card: Row) -> Work:
     """A season calculated from its entries, with the card set."""
-    season = held.season
-    rooms = held.rooms or fresh(season, book.USUAL_ROWS)
-    size.refuse_giant(book.plan_of(season, rooms))
-    ours = book.drafted(season, book.date_of(season), card or None, rows_of=rooms)
+    season, ours = held.season, _drafted(held, card)
     calculated = report.Calculated(season, ours)
     wrong = report.everything_wrong(calculated, held.card, held.spots)
     doubts = report.doubts(calculated, held.spots) + report.to_look_at(calculated)
@@ -211,7 +224,7 @@ def _worked_out(path: Path, held: read.Held, card: Row) -> Work:
         wrong += overwritten
         doubts += report.outdated(held.formulas, ours)
         beside += [f"{path}: {MOVED.format(', '.join(moved))}"] if moved else []
-    return Work(calculated, wrong, doubts, [*beside, *held.origin.advice(path)])
+    return Work(calculated, ours, wrong, doubts, [*beside, *held.origin.advice(path)])
 
 
 UNIT_COST_DIGITS = 4
@@ -229,10 +242,10 @@ def show(path: Path, what: str, product: str, count: int | None) -> Shown:
     held = held_in(path)
     if what == "batch":
         return _batch(path, held, product, count)
-    work = _worked_out(path, held, held.card)
+    work = worked_out(path, held, held.card)
     records = shown.of_list(work.calculated, what, product)
     formats = shown.formats(work.calculated, what)
-    return Shown(records, "", [*_tally(path, work.wrong), *work.beside], bool(work.wrong), formats)
+    return Shown(records, "", [*tally(path, work.wrong), *work.beside], bool(work.wrong), formats)
 
 
 def trace(path: Path, batch: int | None, lot: str, material: str) -> Shown:
@@ -240,23 +253,23 @@ def trace(path: Path, batch: int | None, lot: str, material: str) -> Shown:
     held = held_in(path)
     picks: Row = {"trace_batch": batch} if batch is not None else shown.lot_picked(held.season, lot, material)
     season = replace(held.season, settings=held.season.settings | picks)
-    work = _worked_out(path, held._replace(season=season), held.card)
+    work = worked_out(path, held._replace(season=season), held.card)
     if batch is not None:
         records, heading = shown.lots_of(work.calculated, batch), f"batch {batch}"
     else:
         records, heading = shown.batches_of(work.calculated), f"{picks['trace_material']}, lot {lot}"
     beside = [] if batch is not None else [shown.ASSUMED]
-    return Shown(records, heading, [*beside, *_tally(path, work.wrong), *work.beside], bool(work.wrong))
+    return Shown(records, heading, [*beside, *tally(path, work.wrong), *work.beside], bool(work.wrong))
 
 
 def _batch(path: Path, held: read.Held, product: str, count: int | None) -> Shown:
     card = _card(path, held, product, count)
     name, many = str(card["product"]), counted(cast(float, card["count"]), "piece")
-    work = _worked_out(path, held, card)
+    work = worked_out(path, held, card)
     records = shown.bench(work.calculated, name)
     unknown = any(shown.NOT_KNOWN in record.values() for record in records)
     its_own = [f"{path}, {finding}" for finding in shown.concerning(held.season, name, work.wrong)]
-    beside = [CAUTION, *its_own, *_tally(path, work.wrong), *work.beside]
+    beside = [CAUTION, *its_own, *tally(path, work.wrong), *work.beside]
     return Shown(records, f"{name}, {many}", beside, bool(work.wrong) or unknown or not records)
 
 
@@ -274,7 +287,7 @@ def _card(path: Path, held: read.Held, product: str, count: int | None) -> Row:
     return card | {"product": shown.known(held.season, str(card["product"])), "count": float(str(card["count"]))}
 
 
-def _tally(path: Path, wrong: Sequence[report.Finding]) -> list[str]:
+def tally(path: Path, wrong: Sequence[report.Finding]) -> list[str]:
     """How much is wrong, and where to read what."""
     return [f"{path}: {counted(len(wrong), 'problem')}; candlecalc check {path} says which"] if wrong else []
 

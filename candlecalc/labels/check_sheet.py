@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 import candlecalc.tables as tables
+from candlecalc.calc.datasheet.findings import GB
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.shapes import Text
@@ -33,12 +34,14 @@ class CheckSheet(NamedTuple):
     """A page: its title, what the labels state, what else is asked for, and what to do besides."""
 
     title: str
+    maker: str
     stated: list[Line]
     asked: list[Line]
     besides: list[str]
+    notes: list[str]
 
 
-def check_sheet(held: Held, product: str, shipping: Iterable[str] = ()) -> CheckSheet:
+def check_sheet(held: Held, product: str, shipping: Iterable[str] = (), maker: str = "") -> CheckSheet:
     """What the three labels of a product state by the rules it follows, and what they lack."""
     facts = facts_of(held, product)
     stated: dict[str, Line] = {}
@@ -49,21 +52,47 @@ def check_sheet(held: Held, product: str, shipping: Iterable[str] = ()) -> Check
         besides += [*(f"not counted: {words}" for words in label.not_counted), *told]
         for text in label.texts:
             lines |= {text.code.casefold(): text} if text.part == "line" and text.code else {}
-            stated.setdefault(text.called, Line(_what(text, kind), text.words, _short(text.against), _state(text)))
+            stated.setdefault(
+                text.called, Line(_what(text, kind, facts), _printed(text), _short(text.against), _state(text))
+            )
     title = f"{facts['product']}: check sheet by the rules of {THE[facts['rules']]}"
-    return CheckSheet(title, list(stated.values()), list(_asked(facts, lines)), [*besides, *shipping])
+    asked = [*_asked(facts, lines), *_due(besides, lines)]
+    return CheckSheet(title, maker, _together(stated.values()), asked, [*besides, *shipping], list(_notes(facts)))
 
 
-def _what(text: Text, kind: str) -> str:
+def _together(lines: Iterable[Line]) -> list[Line]:
+    """Lines that differ in their words alone as one, such as the statements on fire."""
+    found: list[Line] = []
+    for line in lines:
+        if found and found[-1]._replace(printed="") == line._replace(printed=""):
+            found[-1] = line._replace(printed=f"{found[-1].printed} {line.printed}")
+        else:
+            found.append(line)
+    return found
+
+
+def _printed(text: Text) -> str:
+    """What stands on the label; of a symbol that it is drawn."""
+    if text.part == "pictogram":
+        return f"drawn: {text.words}"
+    if text.part == "sign":
+        return " ".join(["drawn: warning sign", *([f"and {text.words}"] if text.words else [])])
+    return text.words
+
+
+def _what(text: Text, kind: str, facts: Row) -> str:
     code = f" {text.code}" if text.code and text.code not in (*text.words.split(), text.part) else ""
     code = "" if text.part == "fire" else code
     height = f", figures {round_half_away(text.height, 2):g} mm at least" if text.part == "net weight" else ""
+    if text.part == "pictogram":
+        height = f", {tables.row_up_to('hazard_packages', facts['holds'] / 1000)['pictogram']} mm"
     return f"{kind}: {text.part}{code}{height}"
 
 
 def _short(against: str) -> str:
     """By what a line stands, each text once and without the words that the sheet says once for all."""
-    return "; ".join(dict.fromkeys(against.replace(unconfirmed(""), "unconfirmed: ").split("; ")))
+    parts = dict.fromkeys(against.replace(unconfirmed(""), "unconfirmed: ").split("; "))
+    return "; ".join(part for part in parts if part != GB)
 
 
 def _state(text: Text) -> str:
@@ -76,6 +105,29 @@ def _asked(facts: Row, lines: dict[str, Text]) -> Iterable[Line]:
         if row["region"] == REGIONS[facts["rules"]]:
             read = row["status"] == "read in the text"
             by = row["against"] if read else f"unconfirmed: {row['against']} ({row['status']})"
-            there = lines.get(row["code"])
-            what = f"{row['what']} (code {row['code']})"
-            yield Line(what, there.words if there else "", by, _state(there) if there else MISSING)
+            yield _particular(row["what"], row["code"], by, lines)
+
+
+# What hazard elements bring along, by a word of the duty that they are: what it is, its code, by what.
+DUE = {
+    "telephone": ("The supplier's telephone, where there are hazard elements", "phone", "CLP Art. 17 (from memory)"),
+    "UFI": ("The UFI code, where poison centres are to be told", "UFI", "CLP Art. 45 and Annex VIII (second-hand)"),
+}  # fmt: skip
+
+
+def _due(besides: Iterable[str], lines: dict[str, Text]) -> Iterable[Line]:
+    for word, (what, code, by) in DUE.items():
+        if any(words.startswith("duty: ") and word in words for words in besides):
+            yield _particular(what, code, f"unconfirmed: {by}", lines)
+
+
+def _particular(what: str, code: str, by: str, lines: dict[str, Text]) -> Line:
+    there = lines.get(code.casefold())
+    return Line(f"{what} (code {code})", there.words if there else "", by, _state(there) if there else MISSING)
+
+
+def _notes(facts: Row) -> Iterable[str]:
+    """What the region's rules say besides, with how each was read."""
+    for row in tables.rows("label_notes"):
+        if row["region"] == REGIONS[facts["rules"]]:
+            yield f"{row['what']}: {row['against']} ({row['status']})"

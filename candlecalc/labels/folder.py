@@ -1,6 +1,7 @@
 """Labels and papers from a folder of CSV files: papers.csv, products.csv, labels.csv and, where needed, oils.csv."""
 
 import datetime
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -31,6 +32,15 @@ class Called(NamedTuple):
 FILES = Called("papers.csv", "products.csv", "labels.csv", "oils.csv", "products.csv")
 
 
+class Tested(NamedTuple):
+    """What a test burn gives for labels: of which product, its hours, what changed since, whether it was stopped."""
+
+    product: str
+    hours: float | None
+    changed: str
+    stopped: bool
+
+
 class Held(NamedTuple):
     """What labels are made from: each table's rows with every value as its field takes it."""
 
@@ -39,6 +49,7 @@ class Held(NamedTuple):
     labels: list[Row]
     oils: list[Row]
     called: Called = FILES
+    tests: Mapping[str, Tested] = {}
 
 
 def read(folder: Path) -> Held:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, NamedTuple
 
-from candlecalc.labels.folder import Called, Held, Row, paper_of, said_twice
+from candlecalc.labels.folder import Called, Held, Row, Tested, paper_of, said_twice
 from candlecalc.quantities import units
 from candlecalc.season.oils import asked, of_sheet, poured, sheets
 from candlecalc.season.season import Season, problems
@@ -25,7 +25,14 @@ class Poured(NamedTuple):
     panel_height: float | None
 
 
-def read(season: Season, poured_of: Mapping[str, Poured], product: str = "", rules: str = "") -> Held:
+class Worked(NamedTuple):
+    """What a workbook makes of a season: each product as poured, and each test burn by its number in small letters."""
+
+    poured: Mapping[str, Poured]
+    tests: Mapping[str, Tested]
+
+
+def read(season: Season, worked: Worked, product: str = "", rules: str = "") -> Held:
     """What a season gives for the labels of a product, else of the first, by the rules asked for or sold under.
 
     A ValueError names every entry for labels that is wrong.
@@ -39,11 +46,11 @@ def read(season: Season, poured_of: Mapping[str, Poured], product: str = "", rul
     wrong = _wrong(season, asked_for) or said_twice(labels, CALLED.labels)
     if wrong:
         raise ValueError("; ".join(wrong))
-    products = [_product(season, name, poured_of, labels, rules) for name in asked_for]
+    products = [_product(season, name, worked.poured, labels, rules) for name in asked_for]
     papers = [paper_of(_in_millimetres(season, row)) for _, row in season.rows("papers")]
     # Its code has told what is declared: the words are worked out.
     told = [{**row, "code": None} if row["part"] == NET_WEIGHT else row for row in labels]
-    return Held(papers, products, told, list(_oils(season, recipes)), CALLED)
+    return Held(papers, products, told, list(_oils(season, recipes)), CALLED, worked.tests)
 
 
 def _wrong(season: Season, products: Sequence[str]) -> list[str]:
@@ -115,9 +122,25 @@ def _oils(season: Season, recipes: Iterable[Row]) -> Iterable[Row]:
                 yield {"product": recipe["product"], "oil": part.material, "load": part.load, **blank}
 
 
+def data_sheets(season: Season, product: str) -> list[str]:
+    """Which data sheets a product's label goes by, with their dates: an inspector asks for them."""
+    recipe, typed = _recipe(season, product), sheets(season)
+    told = []
+    for part in poured(recipe):
+        lines = typed.get(part.material.casefold(), [])
+        version, day = (of_sheet(lines, key) for key in ("version", "sheet_date"))
+        dated = [f"version {version}" if version else "no version typed", f"of {day}" if day else "no date typed"]
+        told.append(f"data sheet: {part.material}: {', '.join(dated) if lines else 'none on Oil sheets'}")
+    return told
+
+
+def _recipe(season: Season, product: str) -> Row:
+    return next(row for _, row in season.rows("recipes") if str(row["product"]).casefold() == product.casefold())
+
+
 def shipping(season: Season, product: str) -> list[str]:
     """What to ask the carrier about, from the data sheets of a product's oils: no class of our own."""
-    recipe = next(row for _, row in season.rows("recipes") if str(row["product"]).casefold() == product.casefold())
+    recipe = _recipe(season, product)
     of_oil = {str(row["material"]).casefold(): row for _, row in season.rows("materials")}
     typed, degree = sheets(season), f"\u00b0{season.measures.temperature_unit}"
     told = []

@@ -24,6 +24,7 @@ from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
+from candlecalc.season.texts import words_in
 
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
 # The statement of the functions that is a symbol, and the word that stands beside it.
@@ -44,6 +45,7 @@ PRINTED = {
 NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
+BURN_HOURS = "burn hours"
 NOT_CHECKED = "your own words; read them once more"
 
 
@@ -67,6 +69,7 @@ def label_of(held: Held, product: str, kind: str) -> Labelled:
         texts += [*_fire(held, facts, own), *_hazards(held, facts, own, beside, not_counted), *_lines(own, kind)]
     else:
         texts += _lines(own, kind)
+    texts += _burn_hours(held, facts, own, kind, beside)
     _refuse_open(texts, held.called.labels)
     return Labelled(Label(name, kind, tuple(texts), facts["holds"], tuple(not_counted)), beside)
 
@@ -96,13 +99,25 @@ def _code(typed: str | None) -> str:
 def _text(row: Row, part: str, words: str, height: float, code: str = "", against: str = NOT_CHECKED) -> Text:
     return Text(
         part,
-        plain(row["text"] or words),
+        plain(row["text"] or _in_language(row["language"], part, code, words)),
         max(height, row["height"] or 0.0),
         code,
         row["language"] or "en",
         row["confirmed_on"] is not None,
         against,
     )
+
+
+def _in_language(language: str | None, part: str, code: str, words: str) -> str:
+    """Words of ours in the language that is asked for: the law's own, or none; nothing is translated here."""
+    if not language or language == "en" or not words or part in ("pictogram", "net weight"):
+        return words
+    found = words_in(language, code) if part == "hazard" else None
+    if found is None:
+        raise ValueError(
+            f'{part} "{code or words}": there are no words of ours in {language}; type your text beside it'
+        )
+    return found
 
 
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
@@ -114,6 +129,30 @@ def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
 def _lines(own: Sequence[Row], kind: str) -> list[Text]:
     lines = [row for row in own if row["part"] == "line" and row["label"] == kind]
     return [_text(row, "line", "", LEAST, row["code"] or "") for row in lines]
+
+
+def _burn_hours(held: Held, facts: Row, own: Sequence[Row], kind: str, beside: list[str]) -> Iterator[Text]:
+    """Hours that it burns, by the test that the maker names: as tested, and of this very product."""
+    for row in own:
+        if row["part"] != BURN_HOURS or (row["label"] or "base") != kind:
+            continue
+        number, where = str(row["code"]), f"{held.called.labels}: burn hours by test {row['code']}"
+        tested = held.tests.get(number.casefold())
+        if tested is None:
+            raise ValueError(f"{where}: there is no such test on Burn tests of a workbook")
+        if tested.product.casefold() != facts["product"].casefold():
+            if row["product"] is None:
+                continue  # each product has its own test
+            raise ValueError(f"{where}: it is a test of {tested.product or 'a free trial'}, not of {facts['product']}")
+        if tested.stopped or tested.hours is None:
+            why = "it was stopped" if tested.stopped else "it has no hours for the label yet"
+            raise ValueError(f"{where}: {why}; see Test results")
+        words = f"Burns for about {tested.hours:.0f} hours, as tested ({number})."
+        text = _by_its_words(row, _text(row, BURN_HOURS, words, LEAST, number, f"Test results, test {number}"))
+        if tested.changed:
+            beside.append(f"burn hours: of the recipe changed since test {number}: {tested.changed}")
+        stale = bool(tested.changed) or text.words != words
+        yield replace(text, confirmed=False, against=f"{text.against}: {words}") if stale else text
 
 
 def _net_weight(held: Held, facts: Row, own: Sequence[Row]) -> Text:
@@ -184,6 +223,8 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str], not_
     found = _of_oils(held, lines, facts)
     beside += [_told(each) for each in found if each.element in TOLD]
     oils = list(dict.fromkeys(row["oil"] for row in lines))
+    classes = [each.text for each in found if each.element == "class" and each.text and each.text != NO_WORD]
+    beside += [f"classes found: {'; '.join(dict.fromkeys(classes))}"] if classes else []
     not_counted += [_by_name(each, oils) for each in found if each.element.startswith(NOT_COUNTED)]
     offered = {each.code: each for each in found if each.element == "precaution" and each.code}
     taken = [line for code, line in offered.items() if _code(code) in chosen]

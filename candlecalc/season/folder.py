@@ -52,7 +52,7 @@ def read(folder: Path, *, records: bool = False) -> Season:
             raise UnreadableError(f"{path}: {key} is no setting; known are {', '.join(SETTING_FIELDS)}")
         if key in settings:
             raise UnreadableError(f"{path}: {key} stands there twice; take one line out")
-        settings[key] = _value(text, SETTING_FIELDS[key])
+        settings[key] = value_of(text, SETTING_FIELDS[key])
         doubts += [
             _doubt(table, table.keys.index(key), key, text) for table in ONCE if _doubted(table, key, text, found)
         ]
@@ -96,7 +96,7 @@ def _table(path: Path, table: Table, doubts: list[Problem]) -> list[Row]:
             if _doubted(table, key, text, found):
                 doubts.append(_doubt(table, place, key, text))
     return [
-        {field.key: _value(text, field) for field, text in zip(table.fields, cells, strict=True)}
+        {field.key: value_of(text, field) for field, text in zip(table.fields, cells, strict=True)}
         for cells in found.rows
     ]
 
@@ -201,7 +201,7 @@ def _fitting(cells: list[str], columns: list[int], table: Table | None) -> int:
     if not table:
         return 0
     values = [
-        _value(cells[place] if place < len(cells) else "", field)
+        value_of(cells[place] if place < len(cells) else "", field)
         for place, field in zip(columns, table.fields, strict=True)
     ]
     return sum(
@@ -241,7 +241,8 @@ def _names() -> str:
     return ", ".join(f"{key}.csv" for key in TABLES)
 
 
-def _value(text: str, field: Field) -> Value:
+def value_of(text: str, field: Field) -> Value:
+    """What a text stands for in a field, as our own files have it; a text where it is no number or day."""
     text = text.strip()
     if not text:
         return None

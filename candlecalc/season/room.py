@@ -14,7 +14,7 @@ KEYS = {name.casefold(): table.key for table in TABLES.values() for name in (tab
 
 
 def fresh(season: Season, usual: Mapping[str, int], asked: Mapping[str, int] = NONE_ASKED) -> dict[str, int]:
-    """The rows of each list: as many as are asked for, else as many spare as filled and the usual number at least.
+    """The rows of each list: as many as are asked for, else the usual number at least, and spare ones where it grows.
 
     A ValueError says where too few are asked for.
     """
@@ -34,7 +34,8 @@ def _refuse_too_few(season: Season, table: Table, rows: int) -> None:
 def _enough(table: Table, filled: int, usual: int) -> int:
     # A log grows all year; what is set up once is seldom more than it was, and costs more cells a row.
     grows = table.records or filled >= CROWDED * table.usual_rows
-    return max(usual, 2 * filled if grows else filled)
+    # As many spare as filled, to the usual number: with twice as many each time, a third year would not fit.
+    return max(usual, filled + min(filled, usual) if grows else filled)
 
 
 def asked_for(words: Iterable[str]) -> dict[str, int]:

@@ -8,7 +8,23 @@ def ours() -> list[Row]:
     """Every statement of the tables once."""
     hazard = [_row(row["code"], row["text"], row["status"]) for row in tables.rows("hazard_statements")]
     fire = [_row(row["statement"], f"{row['statement']}.", row["status"]) for row in tables.rows("fire_statements")]
-    return list({row["code"]: row for row in [*hazard, *fire]}.values())
+    others = [_row(in_language(row["code"], row["language"]), row["text"], row["status"]) for row in _others()]
+    return list({row["code"]: row for row in [*hazard, *fire, *others]}.values())
+
+
+def in_language(code: str, language: str) -> str:
+    """What a statement goes by in another language than English: its code, and the language's letters."""
+    return f"{code} {language}"
+
+
+def words_in(language: str, code: str) -> str | None:
+    """The words that the law has for a code in another language; None where they are not here."""
+    found = (row for row in _others() if (row["language"], row["code"].casefold()) == (language, code.casefold()))
+    return next((row["text"] for row in found), None)
+
+
+def _others() -> list[dict[str, str]]:
+    return tables.rows("hazard_statements_other")
 
 
 def _row(code: str, text: str, status: str) -> Row:

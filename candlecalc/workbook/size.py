@@ -1,5 +1,6 @@
 """How many formulas a workbook comes to, and the most that it may: above that, programs take long to calculate it."""
 
+from bisect import bisect_left
 from collections.abc import Mapping
 
 from candlecalc.season.room import fresh
@@ -11,7 +12,7 @@ from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.tabs.working import lists
 
-MOST_CELLS = 150_000  # LibreOffice calculates all of them in a second
+MOST_CELLS = 250_000  # LibreOffice calculates all of them in some two seconds
 MOST_READ = 3 * MOST_CELLS  # of a maker's file: an earlier version may have taken fewer for the same rows
 CARDS = 4_000  # formulas at the most on tabs that are no lists
 MASTER = 1  # the master check, on every tab
@@ -45,6 +46,23 @@ def refuse_too_large(season: Season, rows_of: Mapping[str, int]) -> None:
     )
 
 
+def rows_that_fit(season: Season) -> dict[str, int] | None:
+    """The rows of each list as a fresh workbook has them, or with as few spare ones as make it fit; none where it is
+    too large without."""
+    wanted = fresh(season, book.USUAL_ROWS)
+    if _fits(season, wanted):
+        return wanted
+    least = _least(season, wanted)
+    return _most_that_fit(season, least, wanted) if _fits(season, least) else None
+
+
+def lines_that_fit(season: Season, key: str, most: int) -> int:
+    """How many more lines a list of a season has room for, with no spare rows beside; `most` at the most."""
+    rows = _least(season, fresh(season, book.USUAL_ROWS))
+    filled = season.tables.room(key)
+    return bisect_left(range(1, most + 1), True, key=lambda more: not _fits(season, rows | {key: filled + more}))
+
+
 def refuse_giant(plan: Plan) -> None:
     """A ValueError refuses a maker's file of more rows than can be calculated."""
     cells = sum(of_lists(plan).values())
@@ -58,8 +76,7 @@ def _fits(season: Season, rows_of: Mapping[str, int]) -> bool:
 
 def _what_to_do(season: Season, rows_of: Mapping[str, int]) -> str:
     usual = book.USUAL_ROWS
-    filled = {key: season.tables.room(key) for key in rows_of}
-    least = {key: max(filled[key], min(rows, usual[key])) for key, rows in rows_of.items()}
+    least = _least(season, rows_of)
     if not _fits(season, least):
         return (
             "Ask for fewer rows on tabs that you fill little, such as --rows counts=20, "
@@ -69,6 +86,11 @@ def _what_to_do(season: Season, rows_of: Mapping[str, int]) -> str:
     usually = fresh(season, usual)
     asked = ",".join(f"{key}={rows}" for key, rows in fits.items() if rows != usually[key])
     return f"This fits: --rows {asked}"
+
+
+def _least(season: Season, rows_of: Mapping[str, int]) -> dict[str, int]:
+    """No more rows than are filled, but the usual number where that is asked for."""
+    return {key: max(season.tables.room(key), min(rows, book.USUAL_ROWS[key])) for key, rows in rows_of.items()}
 
 
 def _most_that_fit(season: Season, least: Mapping[str, int], wanted: Mapping[str, int]) -> dict[str, int]:

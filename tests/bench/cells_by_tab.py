@@ -8,7 +8,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
-from cells import KEPT_BACK, ROWS, TO_COME, counted
+from cells import KEPT_BACK, ROWS, counted
 
 from candlecalc.workbook.size import MOST_CELLS
 
@@ -18,7 +18,6 @@ def main() -> None:
     tabs = sorted(found["largest"], key=lambda title: -found["largest"][title])
     lines = [(title, found["usual"][title], found["largest"][title]) for title in tabs]
     lines.append(("all there is", *(sum(each.values()) for each in found.values())))
-    lines += [(title, *cells) for title, cells in TO_COME.items()]
     lines.append(("kept back", KEPT_BACK, KEPT_BACK))
     whole = [sum(line[at] for line in lines if line[0] != "all there is") for at in (1, 2)]
     lines += [("all", *whole), ("the most a workbook takes", MOST_CELLS, MOST_CELLS)]

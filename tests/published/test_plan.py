@@ -27,6 +27,29 @@ from candlecalc.calc import (
 
 # Buying
 
+# A larger order at a lower price for all of it: all that can be ordered was written down and compared.
+BREAKS = [  # packs, price, first, its price, second, its price, best, where
+    (9, 10, 10, 8, 25, 7.5, 10, "worked here: ten at 8 cost 80, nine at 10 cost 90"),
+    (7, 10, 10, 8, 25, 7.5, 7, "worked here: seven at 10 cost 70"),
+    (24, 10, 10, 8, 25, 7.5, 25, "worked here: 25 at 7.50 cost 187.50, 24 at 8 cost 192"),
+    (8, 10, 10, 8, 25, 7.5, 8, "worked here: both cost 80, the fewer are taken"),
+    (0, 10, 10, 8, 25, 7.5, 0, "worked here: nothing is needed"),
+]
+
+
+@pytest.mark.parametrize("packs, price, first, first_price, second, second_price, best, where", BREAKS)
+def test_packs_are_rounded_up_to_a_break_where_that_is_cheaper(
+    face, packs, price, first, first_price, second, second_price, best, where
+):
+    assert face.packs_at_breaks(packs, price, first, first_price, second, second_price) == best
+
+
+@pytest.mark.parametrize("packs, price", [(9, 10), (10, 8), (24, 8), (25, 7.5)])
+def test_each_pack_has_the_price_of_the_last_break_reached(face, packs, price):
+    """Worked here."""
+    assert face.price_at_breaks(packs, 10, 10, 8, 25, 7.5) == price
+
+
 ORDERS = [  # demand, ordering, holding, quantity, tolerance, where
     (1300, 8, 0.225, 304.0467800264368, 1e-9, "printed: stockpyl, example 3.1"),
     (2400, 3.2, 0.24, 252.98, 0.005, "printed: tests of the library inventoryanalytics"),

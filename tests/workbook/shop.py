@@ -155,7 +155,8 @@ class Shop:
 
     def cost(self, product, kinds, card=True, named=True):
         """Kinds of a piece's own cost move: on its lines of Sets, in its full cost and in that of its sets."""
-        told = cells("parts", self.row[product], " ".join([*kinds, *["named"] * (named and "other" in kinds)]))
+        beside = ["named"] * (named and "other" in kinds) + ["by_hours"] * ("running" in kinds)
+        told = cells("parts", self.row[product], " ".join([*kinds, *beside]))
         for line in self.lines("sets", "product", product):
             told += cells("sets", line, " ".join([*kinds, "brought"] if kinds else []))
         for name in (product, *self.sets_with(product)):

@@ -1,7 +1,7 @@
 """A workbook has no more formulas than DEVELOPERS.md allows it, tab by tab."""
 
 import pytest
-from cells import KEPT_BACK, ROWS, TO_COME, allowed, counted
+from cells import KEPT_BACK, ROWS, allowed, counted
 
 from candlecalc.workbook.size import MOST_CELLS
 
@@ -14,11 +14,9 @@ def test_no_tab_has_more_formulas_than_the_table_allows(name):
     assert sum(found.values()) <= table["all there is"][name]
 
 
-def test_the_table_has_a_line_for_every_tab_to_come_and_says_what_is_kept_back():
-    table = allowed()
-    assert {title: tuple(table[title].values()) for title in TO_COME} == TO_COME
-    assert set(table["kept back"].values()) == {KEPT_BACK} and KEPT_BACK == 0.15 * MOST_CELLS
+def test_the_table_says_what_is_kept_back():
+    assert set(allowed()["kept back"].values()) == {KEPT_BACK} and KEPT_BACK == 0.15 * MOST_CELLS
 
 
-def test_the_usual_workbook_fits():
-    assert sum(counted(ROWS["usual"]).values()) <= MOST_CELLS
+def test_the_usual_workbook_fits_with_room_to_spare():
+    assert sum(counted(ROWS["usual"]).values()) + KEPT_BACK <= MOST_CELLS

@@ -61,7 +61,13 @@ def magnified():
     materials.loc[materials["kind"] == "wax", "on_hand"] *= WAX_ON_HAND
     # What the demo leaves out: of use where there are records, or more rows of a recipe.
     season.settings["as_of"], materials["price_from"] = season.settings["last_day"], "typed"
-    season.tables["recipes"]["holds_from"] = season.settings["first_day"]
+    season.settings |= {
+        "books": "accrual",
+        "year_from": season.settings["first_day"],
+        "closed_to": season.settings["first_day"],
+    }
+    for dated in ("recipes", "places", "prices"):
+        season.tables[dated]["holds_from"] = season.settings["first_day"]
     places["fixed_cost"] = [cost and cost * COST_OF_PLACE for cost in places["fixed_cost"]]
     return season
 
@@ -176,13 +182,14 @@ def test_each_entry_moves_exactly_what_uses_it(workbook, table, key):
 
 
 # Columns that no entry moves while its row is right: names carried to a tab or kept while a row is ready, pieces of
-# which one goes with each, whether every line of Sets names its set, whether a product has a later row, and what is
-# packed, which only records say.
+# which one goes with each, whether every line of Sets names its set, whether a product, a place or a price has a
+# later row, and what is packed and what tests cost, which only records say.
 STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "recipes", "places")),
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
-         ("materials", "limits"), ("parts", "open"), ("extras", "kind"), ("workings", "unknown"),
-         ("recipes", "other"), ("recipes", "now"), ("sets", "packed")}  # fmt: skip
+         ("materials", "limits"), ("parts", "open"), ("parts", "tests"), ("extras", "kind"), ("workings", "unknown"),
+         ("recipes", "other"), ("recipes", "now"), ("places", "other"), ("selling", "other"),
+         ("sets", "packed")}  # fmt: skip
 # Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
 OF_THE_ROW = (OWN_ROW, "ready")
 

@@ -321,6 +321,10 @@ TABLE = {
         "scale_step": [on_the_card(scaled)],
         "largest_pot": [on_the_card(shared_among_pots)],
         "as_of": [],  # of recipes with a later row, and of stock where there are records
+        "books": [],  # of the hand-over alone, as the two below
+        "year_from": [],
+        "closed_to": [],
+        "spread_tests": [],  # what tests cost is in the records
     },
     "what_if": {"materials_rise": [every_product(lambda shop, name: cells("costing", shop.row[name], "risen"))]},
     "materials": {
@@ -427,11 +431,13 @@ TABLE = {
         "collector": [own("tax"), sold_there(Shop.tax)],
         "margin": [terms("margin target_net to_state", "target target_price")],
         "rules": [],
+        "holds_from": [],  # nothing while it is past and the place has no other row
     },
     "prices": {
         "product": [on("selling", "product product_row"), other_product],
         "place": [on("selling", "place place_row"), other_place],
         "price": [lambda shop, entry: shop.sold_for(entry.row)],
+        "holds_from": [],  # the same
     },
     "batch": {
         "product": [alone("batch", "row"), alone("batch", "*?")],

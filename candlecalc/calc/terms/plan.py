@@ -53,6 +53,9 @@ Needed = Annotated[float, Term("", "how much is needed", goods="alike")]
 OnHand = Annotated[float, Term("", "how much is on hand", goods="alike")]
 Pack = Annotated[float, Term("", "how much a pack holds, in the same unit", low_excluded=True, goods="alike")]
 Packs = Annotated[float, Term("", "how many packs", high=1e6, whole=True, noun="packs")]
+PacksNeeded = Annotated[float, Term("", "whole packs that are needed at least", high=1e6, whole=True)]
+PackPrice = Annotated[float, Term("money", "price of a pack")]
+FromPacks = Annotated[float, Term("", "the number of packs from which each is cheaper", high=1e6, whole=True)]
 
 # Ordering again
 StockLevel = Annotated[float, Term("", "how much to have, in the unit that demand is in", goods="alike", rounding="up")]

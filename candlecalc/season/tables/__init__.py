@@ -1,9 +1,12 @@
 """The tables of a season, a file a subject, and all of them in the order of the work."""
 
 from candlecalc.season.fields import Table
+from candlecalc.season.tables.books import ACCOUNTS, ENTRIES, EXPENSES
 from candlecalc.season.tables.burning import BURNS, MELTS, POUR_DAY, TARGETS, TESTS, WICKS
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
+from candlecalc.season.tables.imports import IMPORTS
 from candlecalc.season.tables.labels import LABELS, OIL_SHEETS, PAPERS, WEIGHTS
+from candlecalc.season.tables.plan import BUYING_TERMS, DEMAND, EVENINGS, ON_ORDER
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import EXTRAS, MATERIALS, RECIPES, SETS, VESSELS
@@ -15,7 +18,9 @@ TABLES: dict[str, Table] = {
         *(MATERIALS, VESSELS, RECIPES, EXTRAS, SETS, PLACES, PRICES),
         *(PURCHASES, POURS, INSTEAD, MOVES, COUNTS, RATES),
         *(SALES, MARKET_DAYS, MARKET_LINES, TAX_RATES, COMPLAINTS),
-        *(STILL_OPEN, LAST_SOLD),
+        *(STILL_OPEN, LAST_SOLD, IMPORTS),
+        *(EXPENSES, ENTRIES, ACCOUNTS),
+        *(DEMAND, EVENINGS, BUYING_TERMS, ON_ORDER),
         *(OIL_SHEETS, LABELS, PAPERS, WEIGHTS),
         *(WICKS, TARGETS, TESTS, BURNS, MELTS, POUR_DAY),
     )

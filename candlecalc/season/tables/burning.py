@@ -78,7 +78,7 @@ TESTS = Table(
         Field("afterglow", "Glow or smoke after, seconds", "the longest after putting out; blank if not looked at", SECONDS),
         Field("vessel_after", "Vessel after", "how it came through all burns; blank if not looked at", choices=term_of(burn.VesselState).choices, width=10),
         Field("lit_again", "Lit again", "whether it lit again by itself; blank if not looked at", choices=term_of(burn.LitAgain).choices, width=8),
-        Field("cost", "Cost, {money}", "what the test cost you; its materials if left out", MONEY),
+        Field("cost", "Cost, {money}", "what it cost besides what the Batch log and Taken out have: a trial poured for it, a test house", MONEY),
     ),
     usual_rows=60,
     purpose="What you test: a line for each candle burnt, and what was looked at from lighting to cold.",

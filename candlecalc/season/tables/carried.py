@@ -1,11 +1,14 @@
 """What a season takes over from the one before: what was still open, and what was sold then."""
 
+from candlecalc.calc import terms
 from candlecalc.declaration.term import Term
 from candlecalc.season.fields import Field, Table
-from candlecalc.season.tables.taken import MONEY
+from candlecalc.season.tables.taken import entry
 
 OWED_TO_MAKER, OWED_BY_MAKER = ("sale", "payout"), ("purchase", "deposit", "gift card")
-SOLD_THEN = Term("", "how many pieces", high=1e6, whole=True)
+# In a month more may have come back than was sold.
+SOLD_THEN = Term("", "how many pieces", low=-1e6, high=1e6, whole=True)
+SIGNED = entry(terms.SignedMoney, low=-1e6, high=1e6)
 
 STILL_OPEN = Table(
     "still_open",
@@ -14,7 +17,7 @@ STILL_OPEN = Table(
         Field("date", "Date", "the day of the sale, the purchase, the deposit", date=True, required=True),
         Field("kind", "Kind", "sales and payouts are owed to you; you owe purchases, deposits and gift cards", choices=(*OWED_TO_MAKER, *OWED_BY_MAKER), required=True, width=10),
         Field("who", "Place or supplier", "who owes it, or to whom you owe it", width=24, longest=32, required=True),
-        Field("sum", "Sum, {money}", "what is open of it", MONEY, required=True),
+        Field("sum", "Sum, {money}", "what is open of it; minus for a sale of which you owe something back", SIGNED, required=True),
         Field("document", "Order or document", "its number", width=16, longest=32),
         Field("paid_on", "Settled on", "the day it was paid or used up; left out while it is open", date=True),
         Field("paid_from", "Paid from or into", "the account or purse", width=16, longest=28),
@@ -33,8 +36,8 @@ LAST_SOLD = Table(
         Field("product", "Product", "the candle or set", names_from="recipes", required=True),
         Field("place", "Place", "where it was sold", names_from="places", required=True),
         Field("pieces", "How many", "how many were sold, less what came back", SOLD_THEN, required=True),
-        Field("net", "Sales before tax, {money}", "what they brought before tax", MONEY),
-        Field("cost", "Cost of them, {money}", "what those candles cost to make", MONEY),
+        Field("net", "Sales before tax, {money}", "what they brought before tax", SIGNED),
+        Field("cost", "Cost of them, {money}", "what those candles cost to make", SIGNED),
     ),
     usual_rows=120,
     purpose="What was sold in the season before: Plan begins with it, and the report compares with it.",

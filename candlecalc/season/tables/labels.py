@@ -12,7 +12,7 @@ A_COUNT = Term("", "how many", low=1.0, high=100.0, whole=True)
 SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}  # mm
 SHAPES = ("rectangle", "round")
 KINDS = ("front", "warning", "base")
-PARTS = ("name", "line", "net weight", "fire", "hazard")
+PARTS = ("name", "line", "net weight", "fire", "hazard", "burn hours")
 # The calibration page has two rulers of these lengths, in mm. A printer that is off by more than 2 % is set to scale:
 # no reading puts that right.
 RULER_ACROSS, RULER_DOWN, MOST_OFF = 150.0, 200.0, 0.02
@@ -81,9 +81,9 @@ LABELS = Table(
     "Label texts",
     (
         Field("product", "Product", "blank: every product", names_from="recipes"),
-        Field("label", "Label", "where a line of your own stands", choices=KINDS, needed_when=("part", ("line",)), width=9),
+        Field("label", "Label", "where a line of your own stands; burn hours on the base if left out", choices=KINDS, needed_when=("part", ("line",)), width=9),
         Field("part", "Part", "what it is", choices=PARTS, required=True, width=11),
-        Field("code", "Code", "H317, GHS07, Warning, names; of a fire statement its topic, or sign; of a line what it says: maker, importer, UFI", needed_when=("part", ("fire", "hazard")), longest=100, width=30),
+        Field("code", "Code", "H317, GHS07, Warning, names; of a fire statement its topic, or sign; of a line what it says: maker, importer, UFI; of burn hours the test: T1", needed_when=("part", ("fire", "hazard", "burn hours")), longest=100, width=30),
         Field("text", "Your text", "your own words, or those of a language; blank: ours", needed_when=("part", ("name", "line")), longest=400, width=60),
         Field("height", "Height, mm", "least height of a small x; of a net weight, of its figures", A_HEIGHT),
         Field("language", "Language", "of the text", choices=LANGUAGES, width=9),

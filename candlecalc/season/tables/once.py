@@ -2,6 +2,7 @@
 
 from candlecalc.calc import terms
 from candlecalc.season.fields import Field, Table, term_of
+from candlecalc.season.tables.books import ACCRUAL, CASH
 from candlecalc.season.tables.taken import MONEY, POT, RATE, STATED, YES_NO, entry
 
 # How stock is valued.
@@ -29,6 +30,10 @@ SETTINGS = Table(
         Field("scale_step", "Scale step, {weight}", "the smallest step your scale shows", term_of(terms.Step), required=True),
         Field("largest_pot", "Largest pot, {weight}", "wax and oil that your largest pot holds with room to stir", POT, required=True),
         Field("as_of", "As of", "the day for which stock and recipes are shown; the latest day in your records if left out", date=True),
+        Field("books", "Books are kept", f"{ACCRUAL}: sales and bills count on their day; {CASH}: once they are paid; {ACCRUAL} if left out", choices=(ACCRUAL, CASH)),
+        Field("year_from", "Financial year from", "the first day of your financial year; a hand-over begins with it where it is not told from when", date=True),
+        Field("closed_to", "Books closed to", "the last day that your bookkeeper has closed: what you type for a day before that is handed over as a later entry", date=True),
+        Field("spread_tests", "Tests in full cost", "yes: what tests cost, by the year's records, is spread over the candles made", choices=YES_NO),
     ),
     usual_rows=0,
     purpose="What holds for the whole season.",

@@ -35,6 +35,7 @@ PURCHASES = Table(
         Field("kind", "Kind", "opening for what you had when these records began; else left out", choices=(OPENING,), width=9),
         Field("paid_on", "Paid on", "the day you paid; left out while it is open", date=True, not_in_cost=True),
         Field("paid_from", "Paid from", "the account or purse it was paid from", width=16, longest=28, not_in_cost=True),
+        Field("claimed", "Tax to claim back, {money}", "tax on the whole document that you claim back: typed once, on any of its lines", MONEY, not_in_cost=True),
     ),
     usual_rows=120,
     purpose="What you bought, a line for each material on a document, and what it cost with freight and duty.",

@@ -141,13 +141,16 @@ def result(
     blank_if: tuple[Expression, ...] = (),
     if_blank: IfBlank = None,
     format: str = "",  # noqa: A002
+    column_width: float = 0,
     **arguments: Given,
 ) -> Column:
     """A result column: the format is the one of the function's result."""
     term = find(function).result
     shown = format or ("percent" if term.unit.startswith("of ") else BY_UNIT.get(term.unit, "count"))
     holds = calculated(function, **arguments)
-    return Column(head=head, holds=holds, needs=needs, blank_if=blank_if, if_blank=if_blank, format=shown)
+    return Column(
+        head=head, holds=holds, needs=needs, blank_if=blank_if, if_blank=if_blank, format=shown, width=column_width
+    )
 
 
 def look(

@@ -131,6 +131,36 @@ class Block(Expression):
 
 
 @dataclass(frozen=True)
+class ResultsBlock(Expression):
+    """The rows alone of columns side by side that nobody types in."""
+
+    table: str
+    first: str
+    last: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        there = plan.layouts[self.table]
+        begins, ends = there.results(self.first).partition(":")[0], there.own_results(self.last).partition(":")[2]
+        return f"{begins}:{ends}"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return _columns(plan.layouts[self.table], self.first, self.last)
+
+
+@dataclass(frozen=True)
+class FromHere(Expression):
+    """The cells of an own column that nobody types in, from this row down to the last."""
+
+    key: str
+
+    def spell(self, plan: Plan, layout: Layout) -> str:
+        return f"{layout.cell(self.key)}:{layout.own_results(self.key).partition(':')[2]}"
+
+    def reads(self, plan: Plan, layout: Layout) -> Iterable[Source]:
+        return [(layout.key, self.key)]
+
+
+@dataclass(frozen=True)
 class Above(Expression):
     """The number in the row above of an own column that nobody types in; 0 where that is the head, or blank.
 
@@ -333,7 +363,7 @@ def alike(table: str, *keys: str) -> Expression:
     return joined("*", [written("({column}={cell})", column=Whole(table, key), cell=Carry(table, key)) for key in keys])
 
 
-def another_holds(table: str, *same: str) -> Expression:
+def another_holds(table: str, *same: str, day: Given = "holds_from") -> Expression:
     """How many other rows hold in this one's place today: of those alike in some columns the one with the latest From.
 
     A row whose From is yet to come does not hold either.
@@ -341,7 +371,7 @@ def another_holds(table: str, *same: str) -> Expression:
     alike_rows = joined("*", [written("({all}={own})", all=Whole(table, key), own=key) for key in same])
     return written(
         "(SUM({day})>{today})+(SUMPRODUCT({alike}*({days}>{day})*({days}<={today}))>0)",
-        day="holds_from",
+        day=day,
         today=Named("as_of"),
         alike=alike_rows,
         days=Whole(table, "holds_from"),

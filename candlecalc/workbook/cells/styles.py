@@ -33,6 +33,7 @@ NUMBERS = {
     "count": "#,##0.##########_)",
     "fine_weight": "#,##0.000_)",
     "pieces": "#,##0_)",
+    "pieces_strong": "#,##0_)",
     "quantity": "#,##0.00_)",
     "unit_cost": "#,##0.0000_)",
     "percent": "0.0%_)",

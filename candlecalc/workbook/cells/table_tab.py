@@ -247,7 +247,7 @@ def or_error(table: Table, *keys: str) -> Expression:
     return written("CHOOSE(1+({wrong}>0),1,NA())", wrong=joined("+", wrong))
 
 
-def _own_row() -> Column:
+def own_row_column() -> Column:
     """Which row of its list a row is, the head being the first: what reaches its entries, wherever they are moved."""
     return Column(head="Row", holds=written(f"ROW()-ROW($A${HEAD_ROW})+1"), format="row", width=5.5, needs=())
 
@@ -360,7 +360,7 @@ def entry_tab(
     faults, tested = _faults(table), _checked(table.key, every)
     columns: dict[str, Field | Column] = {field.key: field for field in table.fields}
     # Before what reaches entries by it: else LibreOffice, asked to calculate all, leaves the first row a pass behind.
-    columns[OWN_ROW] = _own_row()
+    columns[OWN_ROW] = own_row_column()
     columns["ready"] = _ready(table, required)
     columns |= {**(results or {}), **faults, **tested.columns}
     mend = words_of_entries(all_codes(list(faults)), table.keys[0], table.keys[-1])
@@ -449,7 +449,7 @@ def result_tab(
         # The name shows in a row that is not ready too: it says whose numbers are missing.
         first.key: look(first.head, as_text(Carry(goes_with.key, first.key)), needs=(), width=WIDTH_OF_NAMES),
         "ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()),
-        OWN_ROW: _own_row(),
+        OWN_ROW: own_row_column(),
         **columns,
         **tested.columns,
         **tested.said,
@@ -481,7 +481,7 @@ def lines_tab(
 
     It has as many rows as the log, or as `counted` says.
     """
-    own_row = {OWN_ROW: _own_row()}
+    own_row = {OWN_ROW: own_row_column()}
     return TableTab(title, kind, purpose, key, {**own_row, **columns}, goes_with=goes_with.key, counted=counted)
 
 

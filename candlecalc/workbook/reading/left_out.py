@@ -3,10 +3,12 @@
 import posixpath
 import re
 import zipfile
+from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 
-from defusedxml.ElementTree import fromstring, iterparse
+from defusedxml.ElementTree import fromstring
+from openpyxl import Workbook
 from openpyxl.styles.colors import Color
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
@@ -18,14 +20,20 @@ from candlecalc.workbook.cells.table_tab import TableTab
 from candlecalc.workbook.reading.heads import Shown, found_heads, heads_of, plain_head
 from candlecalc.workbook.reading.opening import Rows, rows_of, workbook
 from candlecalc.workbook.reading.version import Origin
+from candlecalc.workbook.tabs.look import season
 from candlecalc.workbook.tabs.make import costing
+from candlecalc.workbook.tabs.plan import weeks_ahead
 from candlecalc.workbook.tabs.test import sheet as test_sheet
 from candlecalc.workbook.writing.validation import NOT_TAKEN
 
-COMMENTS, OF_RULE = "/comments", "dataValidation"
-# Pictures, and charts but for one on each of these tabs.
+COMMENTS = "/comments"
+# Looked for in the text of a tab: reading a tab as elements takes seconds, and each of these stands in one tag.
+RULE = re.compile(rb"""<(?:\w+:)?dataValidation\s(?:[^>"']|"[^"]*"|'[^']*')*>""")
+OUR_RULE = re.compile(rf"""\berrorTitle=["']{NOT_TAKEN}["']""".encode())
+STYLE_OF_CELL = re.compile(rb"""<(?:\w+:)?c\s[^>]*?\bs=["']([0-9]+)""")
+# Pictures, and charts but for as many as we write on each of these tabs.
 PICTURE, CHART = re.compile(r"xl/media/."), re.compile(r"xl/charts/chart\d*\.xml")
-CHARTED = (costing.TAB.title, test_sheet.TAB.title)
+CHARTS_OF = {costing.TAB.title: 1, test_sheet.TAB.title: 1, season.TAB.title: 2, weeks_ahead.TAB.title: 1}
 # No colour at all, as each program writes it: black on white.
 PLAIN = {"000000", styles.PAPER}
 OUR_COLOURS = {
@@ -42,7 +50,7 @@ def not_carried(path: Path, origin: Origin, shown: Shown) -> list[str]:
         found = [f"the tab {title}" for title in own_tabs]
         for title in ours:
             found += [f"{title}: {words}" for words in _on_tab(path, theirs[title], origin, shown)]
-    return [*found, *_pictures(path, sum(title in CHARTED for title in ours))]
+    return [*found, *_pictures(path, sum(CHARTS_OF.get(title, 0) for title in ours))]
 
 
 def _on_tab(path: Path, sheet: ReadOnlyWorksheet, origin: Origin, shown: Shown) -> Iterator[str]:
@@ -54,10 +62,13 @@ def _on_tab(path: Path, sheet: ReadOnlyWorksheet, origin: Origin, shown: Shown) 
     part = sheet._worksheet_path
     with zipfile.ZipFile(path) as package:
         yield from _counted(_comments(package, part), "comment", "comments")
-        yield from _counted(
-            _rules(package, part), "rule of your own for what may be typed", "rules of your own for what may be typed"
-        )
-    yield from _counted(_coloured(sheet), "cell with colours of your own", "cells with colours of your own")
+        text = package.read(part)
+    yield from _counted(
+        _rules(text), "rule of your own for what may be typed", "rules of your own for what may be typed"
+    )
+    yield from _counted(
+        _coloured(text, sheet.parent), "cell with colours of your own", "cells with colours of your own"
+    )
 
 
 def _counted(number: int, one: str, many: str) -> Iterator[str]:
@@ -101,23 +112,22 @@ def _comments(package: zipfile.ZipFile, part: str) -> int:
     return sum(1 for each in parts for element in each.iter() if element.tag.endswith("}comment"))
 
 
-def _rules(package: zipfile.ZipFile, part: str) -> int:
+def _rules(text: bytes) -> int:
     """Rules for what may be typed whose message has not the title that ours have."""
-    found = 0
-    with package.open(part) as data:
-        for _, element in iterparse(data, forbid_dtd=True):
-            found += element.tag.endswith(f"}}{OF_RULE}") and element.get("errorTitle") != NOT_TAKEN
-            if element.tag.endswith("}row"):
-                element.clear()
-    return found
+    return sum(not OUR_RULE.search(rule[0]) for rule in RULE.finditer(text))
 
 
-def _coloured(sheet: ReadOnlyWorksheet) -> int:
-    sheet.reset_dimensions()
-    styled = (cell for row in sheet.iter_rows() for cell in row if getattr(cell, "has_style", False))
-    return sum(
-        _is_own(cell.font.color) or (bool(cell.fill.fill_type) and _is_own(cell.fill.fgColor)) for cell in styled
-    )
+def _coloured(text: bytes, theirs: Workbook) -> int:
+    styles_of_cells = Counter(map(int, STYLE_OF_CELL.findall(text)))
+    return sum(number for style, number in styles_of_cells.items() if _has_own_colours(theirs, style))
+
+
+def _has_own_colours(theirs: Workbook, style: int) -> bool:
+    if not 0 < style < len(theirs._cell_styles):
+        return False
+    look = theirs._cell_styles[style]
+    font, fill = theirs._fonts[look.fontId], theirs._fills[look.fillId]
+    return _is_own(font.color) or (bool(fill.fill_type) and _is_own(fill.fgColor))
 
 
 def _is_own(colour: Color | None) -> bool:

@@ -20,13 +20,13 @@ from openpyxl.worksheet._reader import FORMULA_TAG, ROW_TAG, WorkSheetParser
 from candlecalc.season.folder import UnreadableError
 from candlecalc.workbook.reading.unreadable import why_not
 
-MOST_PARTS, MOST_BYTES, MOST_GROWTH = 1_000, 60_000_000, 200
+MOST_PARTS, MOST_BYTES, MOST_GROWTH = 1_000, 150_000_000, 200
 MOST_ROWS, MOST_COLUMNS = 20_000, 200
 MOST_CELLS = 3_000_000  # blank ones between others included
 # A reader's time and memory go by elements and attributes, and each of them has one of these marks. Tabs are read
-# a row at a time; all else is read whole, at some twenty microseconds an element. Our own demo has a fifth of this.
+# a row at a time; all else is read whole, at some twenty microseconds an element. Our demo of a year has half.
 MARKS = (b"<", b"=")
-MOST_MARKS_OF_TABS, MOST_OTHER_MARKS = 1_500_000, 120_000
+MOST_MARKS_OF_TABS, MOST_OTHER_MARKS = 6_000_000, 120_000
 TYPES = "[Content_Types].xml"
 PIECE = 1 << 20
 

@@ -25,16 +25,22 @@ NOT_KNOWN = "#N/A"  # for what a cell cannot say, whatever error stands in it
 def of_list(calculated: Calculated, word: str, product: str = "") -> list[Record]:
     """What the list that answers to a word shows of each product, or of one."""
     season, (tab, columns) = calculated.season, _list(calculated, word)
-    if "product" in tab.columns:
+    if "product" in tab.columns and not tab.counted:
         return _records(calculated, tab.key, columns, _rows(season, tab.typed_on, product))
-    if product:
+    if product and "product" not in tab.columns:
         raise ValueError(
-            f"--product goes with costs, prices, pours, candles and batch; {tab.title} is a list of materials"
+            "--product goes with costs, prices, pours, candles, season, plan and batch; "
+            f"{tab.title} is no list of products"
         )
     if tab.counted or tab.kind == "working":
         rows = range(calculated.plan.layouts[tab.key].rows)
         records = _records(calculated, tab.key, columns, list(rows))
-        return [record for record in records if any(value is not None for value in record.values())]
+        asked = {"Product": known(season, product)} if product else {}
+        return [
+            record
+            for record in records
+            if any(value is not None for value in record.values()) and asked.items() <= record.items()
+        ]
     return _records(calculated, tab.key, columns, [at for at, _ in season.rows(tab.typed_on)])
 
 

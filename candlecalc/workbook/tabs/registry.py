@@ -33,7 +33,9 @@ GROUPS = {
     "test": Group("Test", "what you burn before you sell it: each burn, and what the tests come to"),
     "stock": Group("Buy and stock", "what you bought, and what it cost"),
     "sell": Group("Sell", "your prices, and the places where you sell"),
+    "plan": Group("Plan", "what to make for what is to come, by when, and what to buy for it"),
     "label": Group("Label", "what goes on the jar: data sheets, what they bring, texts and papers"),
+    "books": Group("Books", "what else was paid and owed, and what your bookkeeper is handed"),
     "look": Group("Look", "whether numbers agree, and what was done to this workbook"),
     "working": Group("Behind the numbers", "steps on the way; nothing to type here"),
 }

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from openpyxl.chart import BarChart, Reference, ScatterChart, Series
+from openpyxl.chart import BarChart, LineChart, Reference, ScatterChart, Series
 from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.marker import Marker
 from openpyxl.chart.shapes import GraphicalProperties
@@ -10,7 +10,7 @@ from openpyxl.chart.text import RichText
 from openpyxl.drawing.colors import ColorChoice
 from openpyxl.drawing.fill import PatternFillProperties
 from openpyxl.drawing.line import LineProperties
-from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties
+from openpyxl.drawing.text import CharacterProperties, Paragraph, ParagraphProperties, RichTextProperties
 from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
@@ -80,18 +80,29 @@ def _series(sheet: Worksheet, layout: Layout, key: str, last_bar: int, colour: s
     column = column_index_from_string(layout.letters[key])
     values = Reference(sheet, min_col=column, min_row=HEAD_ROW, max_row=last_bar)
     series = Series(values, title_from_data=True)
-    if hatch:
-        hatched = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))
-        series.graphicalProperties = GraphicalProperties(pattFill=hatched)
-    else:
-        series.graphicalProperties = GraphicalProperties(solidFill=colour)
-    series.graphicalProperties.line.solidFill = PAPER
+    series.graphicalProperties = hatched(colour, hatch)
     return series
 
 
+def hatched(colour: str, hatch: str) -> GraphicalProperties:
+    """A bar's ground: its colour, with white lines across it where a hatch is named."""
+    if hatch:
+        lines = PatternFillProperties(prst=hatch, fgClr=ColorChoice(srgbClr=PAPER), bgClr=ColorChoice(srgbClr=colour))
+        ground = GraphicalProperties(pattFill=lines)
+    else:
+        ground = GraphicalProperties(solidFill=colour)
+    ground.line.solidFill = PAPER
+    return ground
+
+
+def light_grid() -> ChartLines:
+    """Lines of a grid that do not stand before the bars."""
+    return ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+
+
 def _axes(chart: BarChart, currency: str) -> None:
-    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
-    chart.y_axis.majorGridlines, chart.y_axis.title, chart.y_axis.number_format = light, f"{currency} a piece", "0.00"
+    chart.y_axis.majorGridlines, chart.y_axis.number_format = light_grid(), "0.00"
+    chart.y_axis.title = f"{currency} a piece"
     chart.x_axis.title = "Product"
     chart.x_axis.scaling.orientation, chart.y_axis.crosses = "maxMin", "max"
     chart.x_axis.delete = chart.y_axis.delete = False
@@ -124,8 +135,7 @@ def over_hours(
         chart.scatterStyle = "lineMarker"
         chart.append(series)
         chart.y_axis.title, chart.y_axis.number_format, chart.y_axis.delete = title, "0.0", False
-    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
-    left.y_axis.majorGridlines, right.y_axis.majorGridlines = light, None
+    left.y_axis.majorGridlines, right.y_axis.majorGridlines = light_grid(), None
     left.x_axis.number_format, left.x_axis.delete = "0", False  # its title would stand over the chart too
     left.x_axis.majorGridlines, left.x_axis.scaling.min = None, 0
     right.y_axis.axId, right.y_axis.crosses = 200, "max"
@@ -143,6 +153,43 @@ def over_hours(
     sheet.add_chart(left, anchor)
     draft.chart_texts.append(
         "Two lines over the hours that the picked test burnt: what it weighs, which falls, and its melt pool."
+    )
+
+
+def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[str], rows: tuple[int, int]) -> None:
+    """What is wanted in each week as bars, and what is left at its end as a line: from columns of weeks, of both."""
+    weeks, wanted, left = (column_index_from_string(letter) for letter in columns)
+    first, last = rows
+    bars, line = BarChart(), LineChart()
+    for part, column, title in ((bars, wanted, "wanted in the week"), (line, left, "left at its end")):
+        values = Reference(sheet, min_col=column, min_row=first, max_row=last)
+        part.append(Series(values, title=title))
+        part.set_categories(Reference(sheet, min_col=weeks, min_row=first, max_row=last))
+    bars.series[0].graphicalProperties = GraphicalProperties(solidFill=SERIES[1])
+    line.series[0].graphicalProperties = GraphicalProperties(ln=LineProperties(solidFill=SERIES[0], w=28000))
+    line.series[0].marker = Marker(symbol="circle", size=5, spPr=GraphicalProperties(solidFill=SERIES[0]))
+    line.series[0].smooth = False
+    bars.gapWidth = 60
+    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
+    bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light, "Candles", "0"
+    bars.x_axis.number_format, bars.x_axis.tickLblPos = "mm-dd", "low"
+    bars.x_axis.title = "Week from (month-day)"
+    for axis in (bars.x_axis, bars.y_axis):
+        axis.delete = False
+        axis.txPr = _as_large_as_cells()
+        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+    # Upright: days of half a year do not stand side by side.
+    bars.x_axis.txPr.bodyPr = RichTextProperties(rot=-5400000, vert="horz")
+    bars.title = "Stock against what is wanted, by week"
+    bars.title.overlay = False
+    bars.legend.position = "b"
+    bars.legend.txPr = _as_large_as_cells()
+    bars.width, bars.height = 14.4, 9.4
+    bars += line
+    sheet.add_chart(bars, anchor)
+    draft.chart_texts.append(
+        "Bars of what is wanted of the picked candle in each week, and a line of what is left at its end: "
+        "below nothing where there is too little."
     )
 
 

@@ -1,12 +1,14 @@
 """A workbook being written: cells by named style, and what every tab has alike."""
 
 import datetime
+from copy import copy
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from openpyxl import Workbook
 from openpyxl.cell.cell import Cell
 from openpyxl.formatting.rule import Rule
+from openpyxl.styles.cell_style import StyleArray
 from openpyxl.utils import absolute_coordinate, get_column_letter
 from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.hyperlink import Hyperlink
@@ -47,6 +49,7 @@ class Draft:
     read: dict[str, set[Source]] = field(default_factory=dict)  # by a card: what it reads
     chart_texts: list[str] = field(default_factory=list)  # of each chart, for who cannot see it
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
+    arrays: dict[tuple[str, str, bool], StyleArray] = field(default_factory=dict)  # the same, as a cell holds them
 
     def style(self, look: str, number: str = "text", wrap: bool = False) -> str:
         asked = (look, number, wrap)
@@ -54,9 +57,17 @@ class Draft:
             self.styles[asked] = styles.named_style(self.book, look, number, self.formats, wrap)
         return self.styles[asked]
 
+    def dress(self, cell: Cell, look: str, number: str = "text", wrap: bool = False) -> None:
+        """Give a cell its named style. openpyxl looks through the names of the whole book: it does so once a style."""
+        asked = (look, number, wrap)
+        if asked not in self.arrays:
+            cell.style = self.style(look, number, wrap)
+            self.arrays[asked] = copy(cell._style)
+        cell._style = copy(self.arrays[asked])
+
     def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
         """Write one cell. A maker's text stays text, whatever it starts with."""
-        cell.style = self.style(look, number, wrap)
+        self.dress(cell, look, number, wrap)
         cell.value = value
         if isinstance(value, str) and not isinstance(value, Formula):
             cell.data_type = "s"
@@ -76,7 +87,7 @@ class Draft:
         sheet.sheet_properties.tabColor = styles.TAB_COLOURS[tab.kind]
         self.put(sheet[title], tab.title, "title")
         sheet[title].hyperlink = Hyperlink(ref=title, location="Start!A1", tooltip="to Start")
-        sheet[title].style = self.style("title")  # a link of openpyxl's brings a look of its own
+        self.dress(sheet[title], "title")  # a link of openpyxl's brings a look of its own
         sheet.row_dimensions[1].height = 26
         self.put(sheet[purpose or ("C1" if master == "B1" else "B1")], self.line_of(tab), "purpose")
         if tab.title != "Checks":  # there it is worked out
@@ -124,6 +135,11 @@ def ruled_where(sheet: Worksheet, cells: str, test: str, *, box: bool = False) -
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.ruled_by_hand(box), formula=[test]))
 
 
+def unseen_where(sheet: Worksheet, cells: str, test: str) -> None:
+    """Show nothing in cells while a test holds."""
+    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.unseen(), formula=[test]))
+
+
 def whole_where(sheet: Worksheet, cells: str, test: str) -> None:
     """Show numbers as whole, with a line under them, while a test holds."""
     sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.whole_number(), formula=[test]))
@@ -153,4 +169,4 @@ def link(draft: Draft, cell: Cell, title: str, text: str) -> None:
     """A link to another tab."""
     draft.put(cell, text, "link")
     cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{title}'!A1", display=text)
-    cell.style = draft.style("link")
+    draft.dress(cell, "link")

@@ -77,6 +77,7 @@ def _values(sheet: Any, title: str, rows: int, columns: int) -> Values:
 def _value(value: Any) -> Any:
     if isinstance(value, dict):
         return ERRORS.get(value["kind"], "#VALUE!")
+    value = _plain(value)  # to the engine what DATE gives is a day
     if isinstance(value, float) and value.is_integer():
         return int(value)
     return value

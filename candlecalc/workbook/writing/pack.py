@@ -4,7 +4,7 @@ import datetime
 import io
 import re
 import zipfile
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import partial
 from typing import Any
 from xml.sax.saxutils import escape, quoteattr
@@ -23,12 +23,13 @@ FONT_PARTS = ("b", "i", "strike", "u", "sz", "color", "name", "family", "scheme"
 FORMULA = re.compile(rb'<c r="(?P<column>[A-Z]+)(?P<row>\d+)"(?P<style>[^>]*)>(?P<formula><f>[^<]*</f>)<v ?/></c>')
 
 Parts = dict[str, bytes]
+DRAWING = re.compile(r"xl/drawings/drawing(\d+)\.xml")
 
 
 def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) -> Parts:
     """The workbook's parts, which depend on its contents and date alone.
 
-    `chart_texts` gives each drawing (by its number) the text for who cannot see its chart.
+    `chart_texts` gives each chart (by its number, in the order of the tabs) its text for who cannot see it.
     """
     raw = io.BytesIO()
     with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
@@ -37,10 +38,15 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
     parts[STYLES] = re.sub(rb"(?<=<font>).*?(?=</font>)", _in_order, parts[STYLES])
-    for number, text in chart_texts.items():
-        name = f"xl/drawings/drawing{number}.xml"
-        parts[name] = _described(parts[name], text)
+    texts = iter(chart_texts[number] for number in sorted(chart_texts))
+    for name in sorted((name for name in parts if DRAWING.fullmatch(name)), key=_number):
+        parts[name] = _described(parts[name], texts)
     return parts
+
+
+def _number(drawing: str) -> int:
+    found = DRAWING.fullmatch(drawing)
+    return int(found[1]) if found else 0
 
 
 def _parts(package: bytes) -> Parts:
@@ -53,13 +59,12 @@ def _in_order(font: re.Match[bytes]) -> bytes:
     return b"".join(part[0] for part in sorted(parts, key=lambda part: FONT_PARTS.index(part[1].decode())))
 
 
-def _described(drawing: bytes, text: str) -> bytes:
-    """A drawing with its text added: openpyxl has no place for one."""
+def _described(drawing: bytes, texts: Iterator[str]) -> bytes:
+    """A drawing with the text of each of its charts added: openpyxl has no place for one."""
     return re.sub(
         rb"<((?:xdr:)?cNvPr) ",
-        lambda found: b"<" + found[1] + b" descr=" + quoteattr(text).encode() + b" ",
+        lambda found: b"<" + found[1] + b" descr=" + quoteattr(next(texts)).encode() + b" ",
         drawing,
-        count=1,
     )
 
 

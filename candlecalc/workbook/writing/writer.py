@@ -19,7 +19,7 @@ from candlecalc.workbook.cells.references import quoted
 from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF_REFERENCES, TableTab
 from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import says
-from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red
+from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red, unseen_where
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
 
@@ -90,8 +90,7 @@ def _hide_numbers_of_blank_rows(sheet: Worksheet, tab: TableTab, layout: Layout)
     first = "ready" if tab.fields else next(key for key in tab.columns if key not in (STATUS, OWN_ROW))
     name = layout.letters[first]
     cells = f"{number}{FIRST_ROW}:{number}{layout.last_row}"
-    blank = f'${name}{FIRST_ROW}=""'
-    sheet.conditional_formatting.add(cells, Rule(type="expression", dxf=styles.unseen(), formula=[blank]))
+    unseen_where(sheet, cells, f'${name}{FIRST_ROW}=""')
 
 
 def _open_to_hands(sheet: Worksheet, layout: Layout, tab: TableTab) -> None:
@@ -142,7 +141,7 @@ def format_of(column: Field | Column) -> str:
 
 def _width(column: Field | Column, shown: str) -> float:
     if isinstance(column, Field) and (column.name or column.names_from):
-        return WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES
+        return column.width or (WIDTH_OF_NAMES if column.name else WIDTH_OF_REFERENCES)
     head = column.head.replace("{temperature}", "\u00b0F").replace("{weight}", "oz").replace("{money}", "USD")
     return max(column.width or styles.WIDTHS.get(shown, 10), _head_width(head))
 
@@ -184,8 +183,11 @@ def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -
                 cell._style = array
             if as_it_is:
                 _type_in(cell, held.get(row - FIRST_ROW, {}).get(key))
-            else:
+            elif row == FIRST_ROW:
                 cell.value = in_row(text, row)
+            else:
+                # openpyxl looks through every text for what no file may hold: it has looked through the first row's.
+                cell._value, cell.data_type = in_row(text, row), "f"
     for row in range(FIRST_ROW, layout.last_row + 1):
         sheet.row_dimensions[row].height = 18
 

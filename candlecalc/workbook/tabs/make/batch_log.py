@@ -66,6 +66,11 @@ PAID = calculated(
     rate=rate("paid_rate", "paid_at_first", "rate_row"),
 )
 OVERHEAD = calculated("overhead_cost", minutes="work", rate=rate("overhead", "overhead_at_first", "rate_row"))
+# What was kept to burn, of all that was poured; and the good ones that can bear it: those with a wick.
+TESTS = _if_made(
+    "IF(SUM({tests})*{pieces}=0,0,{making}*{tests}/{pieces})", tests="tests", pieces="pieces", making="making"
+)
+BEARERS = _if_made("IF(SUM({wicks})>0,{good},0)", wicks=at("amounts", "wick", RECIPE), good="good")
 LOST = written('IF({weighed}="","",{weighed}-{left}-{fill}*{pieces})', weighed="weighed_in", left="left_over", fill=at("workings", "fill", RECIPE), pieces="pieces")  # fmt: skip
 
 CHECKS = (
@@ -96,6 +101,8 @@ TAB = entry_tab(
         "parts": look("Lines on Used", PARTS, "row", width=8),
         "start": look("Lines on Used before", written("{start}+{parts}", start=Above("start"), parts=Above("parts")), "row", needs=(), width=8),
         "value": look("Value of the good ones, {money}", written("IF({good}=0,0,{making})", good="good", making="making"), "money"),
+        "tests_cost": look("Test pieces, {money}", TESTS, "money"),
+        "bearers": look("Good ones with a wick", BEARERS, "pieces"),
         # A batch of which none is good leaves nothing in stock.
         "number": look("Line's number", line_key("product_row", "date"), "row", blank_if=(written("{good}=0", good="good"),), width=16),
     },

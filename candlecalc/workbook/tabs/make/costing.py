@@ -7,7 +7,7 @@ from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree, words_in
 from candlecalc.workbook.cells.columns import Column, result, total, with_sum_where
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import Named, Same, Whole, joined, written
+from candlecalc.workbook.cells.references import Named, Same, Whole, if_records, joined, text, written
 from candlecalc.workbook.cells.table_tab import first_of, letters, result_tab, words_column
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.parts import PIECES, piece
@@ -31,11 +31,17 @@ WITH_ALL_CANDLES = written(
     brought=Whole("sets", "brought"),
     whole=Same("workings", "whole"),
 )
+# Where what tests cost is not known nothing that bears it has a cost.
+TESTS_TOLD = if_records(
+    written('REPT("Tests: what they cost is not known, see Wick summary",ISERROR({each}))', each=Named("tests_each")),
+    text(""),
+)
 # What is to mend, or waits, where a product has no cost: in the words of its row on Recipes.
 TOLD = joined("&", [Same("recipes", key) for key in ("mend", "waits", "extras", "checked")])
 WHY = written(
-    'IF(COUNT({full})>0,"",IFERROR(REPT("Recipes: ",{told}<>"")&{told}&REPT(REPT("Sets: see its lines there",({product}<>"")*({told}="")),'
+    'IF(COUNT({full})>0,"",IFERROR(REPT("Recipes: ",{told}<>"")&{told}&REPT(REPT({tests}&REPT("Sets: see its lines there",{tests}=""),({product}<>"")*({told}="")),'
     'ISERROR({whole})+ISERROR({full})>0),""))',
+    tests=TESTS_TOLD,
     full="full",
     told="told",
     product="product",

@@ -31,8 +31,9 @@ def no_price(where: str) -> Column:
     words = "Price each: none on Prices for this product and place on that day; type it here or there"
     found = Same(*where.split("."))
     said = written(
-        f'IF(({{ready}}=1)*ISERROR({{price}})*(1-ISERROR({{row}})),"{words}","")',
+        f'IF(({{ready}}=1)*({{product}}<>"")*ISERROR({{price}})*(1-ISERROR({{row}})),"{words}","")',
         ready="ready",
+        product="product",
         price=found,
         row="product_row",
     )
@@ -55,7 +56,16 @@ PAYOUT = written(
 TYPED = written('{payout}=""', payout="payout")
 IS_HELD = "+".join(f'(kind="{kind}")' for kind in HELD_FOR_BUYERS)
 
+AGAIN = written('IF({order}="",1,SUMPRODUCT({alike}*1))', order="order", alike=alike("sales", "order", "place", "product", "order_line", "kind"))  # fmt: skip
+
 CHECKS = (
+    Check(
+        "N(again)<=1",
+        "line of an order that is there twice",
+        "take one out, or type which lines of the order they are",
+        "order",
+        unlikely=True,
+    ),
     Check(
         f'(product<>"")+(kind="refund")+{IS_HELD}>0',
         "sale of no product",
@@ -96,6 +106,7 @@ TAB = entry_tab(
         "owed": look("Still owed, {money}", _shown("owed"), "money"),
         **place_and_product(),
         "order_name": look("Place and order", ORDER, needs=("ready", "order"), width=16),
+        "again": look("Lines alike in its order", AGAIN, "row", width=8),
         "order_first": look("First line of its order", FIRST_OF_ORDER, "row", width=8),
         "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-{lines},6)", sum=PAYOUT, lines=OF_PAYOUT), "money", blank_if=(TYPED,)),
     },

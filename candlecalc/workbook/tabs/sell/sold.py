@@ -206,8 +206,8 @@ TAB = lines_tab(
     SALES,
     {
         "date": look("Date", _log("date"), "date", needs=THERE),
-        "place": look("Place", as_text(_place("place")), needs=THERE, width=24),
-        "product": look("Product", written('IF({thing}=0,"",{name})', thing="thing", name=at("recipes", "product", "thing")), needs=THERE, width=30),
+        "place": look("Place", as_text(_place("place")), needs=THERE, width=22),
+        "product": look("Product", written('IF({thing}=0,"",{name})', thing="thing", name=at("recipes", "product", "thing")), needs=THERE, width=24),
         "pieces": look("Pieces", written("{sign}*{pieces}*({thing}>0)", sign="sign", pieces=PIECES, thing="thing"), "pieces", needs=THERE),
         "gross": look("With tax, {money}", _exact("{net}+{tax}", net="net", tax="tax"), "money", needs=THERE),
         "tax": look("Tax, {money}", TAX, "money", needs=THERE),

@@ -24,18 +24,18 @@ HEADS = (
     "There now",
     "Sold, {money}",
     "Your share, {money}",
-    "Ours, {money}",
+    "Due to us, {money}",
     "Still owed, {money}",
 )
 KEYS = ("product", "out", "sold", "back", "there", "gross", "fee", "comes_in", "owed")
 FORMATS = ("text", *["pieces"] * 4, *["money"] * 4)
-WIDTHS = (32, 10, 10, 10, 10, 12, 13, 12, 13)
+WIDTHS = (32, 12, 12, 12, 12, 12, 12, 12, 12)
 FIRST_LINE, LINES = 9, 24
 BEFORE = "M5"  # outside the page: how many lines of other shops stand above
 
 
 def write(draft: Draft) -> None:
-    page = Page(draft, TAB, draft.tab(TAB, portrait=False, master="F1"), "ABCDEFGHI")
+    page = Page(draft, TAB, draft.tab(TAB, portrait=False, master="L1"), "ABCDEFGHI")
     page.widths(WIDTHS)
     first = next((row["place"] for _, row in draft.season.rows("sales") if row["kind"] == "out"), None)
     picked(page, SHOP, first, PICKED)
@@ -83,13 +83,14 @@ def _sums(page: Page) -> int:
     page.shows(f"A{row + 1}", more, "note")
     page.put(
         f"A{row + 3}",
-        "What is there stays ours until it is sold. Please compare with your shelf, and tell us what differs.",
+        "Due to us is what was sold, less your share and the tax that you pay over. What is there stays ours until it is sold.",
         "note",
     )
     page.put(f"A{row + 5}", "For the shop")
-    page.boxes(row + 5, "BCDE")
-    page.put(f"G{row + 5}", "For us", "label")
-    page.boxes(row + 5, "HI")
+    page.put(f"F{row + 5}", "For us")
+    for letter in "BCDGHI":
+        page.put(f"{letter}{row + 5}", None, "write_line")
+    page.height(row + 5, 28)
     return row + 5
 
 

@@ -30,10 +30,11 @@ TAB = entry_tab(
         ),
         "packed": look("In packed sets", if_records(PACKED, NONE), "pieces"),
         "brought": total("All of it, {money}", *PIECES),
+        "own_minutes": look("Own time, minutes", written("{minutes}*{count}", minutes=at("parts", "own_minutes", "row"), count="count"), "minutes"),
     },
     waits={"product": no_number("brought")},
     also={"loads": words_column("Load of the candle, from Workings", CANDLES_LOAD)},
     # With a set's name a line is begun, and an error until it is whole.
     required=("set",),
-)
+)  # fmt: skip
 register(TAB, __name__, 60)

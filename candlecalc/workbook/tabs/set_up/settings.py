@@ -11,7 +11,7 @@ from candlecalc.season.tables.once import MADE_FOR, SETTINGS
 from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck, words_in
 from candlecalc.workbook.cells.columns import calculated
 from candlecalc.workbook.cells.layout import Layout, Plan
-from candlecalc.workbook.cells.references import Named, Written
+from candlecalc.workbook.cells.references import Named, Written, standing
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.make.rates import rate, rates_of
 from candlecalc.workbook.tabs.registry import register
@@ -27,6 +27,8 @@ BY_DAY = ("paid_rate",)  # ... where they hold for the whole season: with record
 DATED = ("purchases", "pours", "moves", "counts", "sales", "market_days")
 # Settings that formulas use by name: the checked value, never the entry itself.
 NAMED = (
+    "first_day",
+    "last_day",
     "tax_rate",
     "paid_rate",
     "own_rate",
@@ -35,12 +37,19 @@ NAMED = (
     "price_ending",
     "scale_step",
     "largest_pot",
+    "spread_tests",
 )
 
 
 def line_of(key: str) -> int:
     """The row of a setting."""
     return FIRST_LINE + [*SETTINGS.keys, "", *MADE_FOR.keys].index(key)
+
+
+def as_typed(key: str) -> str:
+    """A setting that is a text of any kind, as a formula on another tab reaches it."""
+    row, over, under = line_of(key), FIRST_LINE - 1, FIRST_LINE + len(SETTINGS.fields)
+    return standing(f"B{row}", over, under, f"A{row}", TAB.title)
 
 
 def write(draft: Draft) -> None:
@@ -61,6 +70,8 @@ def write(draft: Draft) -> None:
         draft.put(sheet.cell(row, 5), field.help, "note")
     draft.name("shelf_prices", "Settings", f"B{line_of('shelf_prices')}")
     last = _derived(draft, sheet, row + 1)
+    if not draft.plan.records:
+        sheet.page_setup.fitToHeight = 1
     sheet.freeze_panes = f"B{FIRST_LINE}"
     sheet.print_area = f"A1:E{last}"
 
@@ -127,6 +138,9 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("Lines on Candles out", "out_lines", _within(draft, "out", "lines_for_out"), "count"),
             ("Lines that At shops needs", "lines_at_shops", _lines_at_shops(draft), "count"),
             ("Parts of the wax in which Hazards tells a load", "load_parts", LOAD_PARTS, "count"),
+            ("Plan begins on", "plan_from", _plan_from(draft), "date"),
+            ("Lines that Plan needs", "lines_for_plan", _sum(draft, "demand", "lines"), "count"),
+            ("Lines on Plan", "lines_of_plan", _within(draft, "plan_lines", "lines_for_plan"), "count"),
         ]
     band(draft, sheet, row, "What follows from it", "ABCDE")
     for step, (head, name, value, shown) in enumerate(lines, start=1):
@@ -155,12 +169,19 @@ def _making_rates(draft: Draft, overhead: Formula) -> list[tuple[str, str, Formu
 
 
 def _as_of(draft: Draft) -> Formula:
-    """The day that is typed; else the latest in the records, else the season's last."""
-    typed, last = f"D{line_of('as_of')}", f"D{line_of('last_day')}"
+    """The day that is typed; else the latest in the records, which may all be from before the season; else its last."""
+    typed, first, last = (f"D{line_of(key)}" for key in ("as_of", "first_day", "last_day"))
     if not draft.plan.records:
         return Formula(f'=IF({typed}="",{last},{typed})')
     days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
-    return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({days})))')
+    return Formula(f'=IF({typed}<>"",{typed},IF(COUNT({days})=0,{last},MAX({first},{days})))')
+
+
+def _plan_from(draft: Draft) -> Formula:
+    """The day after the one for which stock is shown; the season's first where nothing is recorded yet."""
+    typed, first = f"D{line_of('as_of')}", f"D{line_of('first_day')}"
+    days = ",".join(draft.plan.layouts[key].range("date") for key in DATED)
+    return Formula(f'=IF(AND({typed}="",COUNT({days})=0),{first},as_of+1)')
 
 
 def _all(*names: str) -> Formula:

@@ -23,6 +23,13 @@ AT_SHOPS = written(
 
 CHECKS = (
     Check(
+        '(first="")+(N(early)=0)>0',
+        "sold before they were cured",
+        "see the days of its batches and of its sales",
+        "product",
+        unlikely=True,
+    ),
+    Check(
         '(first="")+(N(left)>=0)>0',
         "more gone than were made",
         "type the batch that is missing, or count them",
@@ -55,6 +62,7 @@ TAB = result_tab(
         "spent": look("Cost of those gone, {money}", of_last("out_card", "spent", "last_gone"), "money", needs=FIRST),
         "loose": look("Not in sets", written("{left}-{in_sets}", left="left", in_sets="in_sets"), "pieces", needs=FIRST),
         **last_count(COUNT_NUMBER, written("{more}+{row}", more=KEY_LINE, row=OWN_ROW)),
+        "early": look("Lines sold before they were cured", sum_where("out_card", "early", thing=OWN_ROW), "row", width=8),
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),

@@ -92,7 +92,7 @@ TAB = result_tab(
         "direction": look("Next", at_row("signs", "direction", SIGN), needs=(*BURNT, SIGN), width=16),
         "changed": look("Recipe changed since", CHANGED, "note", blank_if=(FREE_TRIAL,), width=22),
         "recipe_verdict": look("Verdict on the recipe", chosen(_its("recipe_code")), needs=BURNT, width=25),
-        "cost": look("Cost, {money}", COST, "money"),
+        "cost": look("Cost typed, or its materials, {money}", COST, "money"),
         "reasons": look("Why", _its("reasons"), "said", needs=BURNT, width=60),
         "to_do": look("What to do", at_row("signs", "to_do", SIGN), "said", needs=(*BURNT, SIGN), width=40),
         "recipe_reasons": look("Why, of the recipe", _its("recipe_reasons"), "said", needs=BURNT, width=45),

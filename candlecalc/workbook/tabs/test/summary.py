@@ -37,7 +37,8 @@ WICKS, WICK_LINES = FACTS + 6, 12
 NEXT = WICKS + WICK_LINES + 2
 PIECES, PIECE_LINES = NEXT + 4, 12
 LABEL = PIECES + PIECE_LINES + 2
-TOLD_AT = LABEL + 5
+COSTS = LABEL + 4
+TOLD_AT = COSTS + 8
 TOLD = (
     "Best first: fewest stopped, then most that meet your targets. No order and no verdict here says that a candle may be",
     "sold. What was stopped in one test is not burnt again as it is. Tests in another wax, load or vessel say nothing here.",
@@ -54,6 +55,7 @@ def write(draft: Draft) -> None:
     _next(page)
     _pieces(page)
     _label(page)
+    _costs(page)
     page.lines(TOLD_AT, TOLD, "note")
     page.sheet.print_area = f"A1:J{TOLD_AT + len(TOLD)}"
     paper(page.sheet, str(draft.season.settings["paper"]), portrait=True, tall=1)
@@ -170,11 +172,50 @@ def _label(page: Page) -> None:
     fill, stays = at(TESTS, "fill", first), at(TESTS, "stays", first)
     hours = calculated("label_hours", fill=fill, stays=stays, fastest=cell(f"$E${LABEL}"))
     page.shows(f"E{LABEL + 1}", hours, "strong_result", "count", blank_if=[UNPICKED, few, blank(fill), blank(stays)])
-    page.put(f"A{LABEL + 3}", "All tests of this season have cost, {money}")
-    page.shows(f"E{LABEL + 3}", written("SUM({all})", all=Results("test_results", "cost")), "result", "money")
     page.put(f"A{LABEL + 2}", "Verdict on the recipe")
     page.shows(f"B{LABEL + 2}", at("tested", "verdict", ROW), "strong", blank_if=[UNPICKED])
     page.shows(f"E{LABEL + 2}", at("tested", "reasons", ROW), "label", blank_if=[UNPICKED])
+
+
+# No wage for hours of burning: other work goes on in the room. Who counts some of them types a cost on Burn tests.
+ALL_TESTS, BEARERS = Named("tests_cost"), Named("tests_bearers")
+_NOT_SPREAD, _NO_BEARERS = 'IF({spread}<>"yes",', "IF({bearers}=0,"
+EACH = written(
+    f"{_NOT_SPREAD}0,{_NO_BEARERS}0,{{each}}))",
+    spread=Named("spread_tests"),
+    bearers=BEARERS,
+    each=calculated("cost_each", cost=ALL_TESTS, batch=BEARERS),
+)
+TOLD_OF_EACH = written(
+    f'{_NOT_SPREAD}"for that type yes on Settings: Tests in full cost",'
+    f'{_NO_BEARERS}"there is none yet to bear it","in Running costs; less with each that you make"))',
+    spread=Named("spread_tests"),
+    bearers=BEARERS,
+)
+COSTS_OF_TESTS: tuple[tuple[str, Expression, str, str], ...] = (
+    ("Test pieces of batches, {money}", written("SUM({all})", all=Results("pours", "tests_cost")), "money", ""),
+    ("Candles and materials taken out as test, {money}", written("SUM({all})", all=Results("tests_out", "cost")), "money", ""),
+    ("Typed on Burn tests, {money}", written("SUM({all})", all=Results("burn_tests", "typed_cost")), "money", ""),
+    ("All tests of this season, {money}", Written(f"SUM($E${COSTS + 1}:$E${COSTS + 3})"), "money", "tests_cost"),
+    ("Candles with a wick made this season", written("SUM({all})", all=Results("pours", "bearers")), "pieces", "tests_bearers"),
+    ("Of that each has in its full cost, {money}", EACH, "unit_cost", "tests_each"),
+)  # fmt: skip
+
+
+def _costs(page: Page) -> None:
+    """What tests have cost, whatever product is picked, and what of it goes into the full cost of a candle."""
+    page.section(COSTS, ["What tests have cost this season"])
+    for row, (words, value, number, name) in enumerate(COSTS_OF_TESTS, start=COSTS + 1):
+        page.put(f"A{row}", words)
+        page.shows(f"E{row}", value, "strong_result" if name else "result", number)
+        if name:
+            page.name(name, f"E{row}")
+    for row, words in (
+        (COSTS + 1, "of each batch's making cost, by how many were poured"),
+        (COSTS + 2, "at what stock says they cost"),
+    ):
+        page.put(f"F{row}", words, "note")
+    page.shows(f"F{COSTS + len(COSTS_OF_TESTS)}", TOLD_OF_EACH, "note")
 
 
 register(TAB, __name__, 75, write=write, records=True)

@@ -3,7 +3,18 @@
 from candlecalc.season.tables.set_up import EXTRAS, RECIPES
 from candlecalc.workbook.cells.columns import Column, look, result, total
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Carry, Named, Own, Same, Whole, at, sum_where, written
+from candlecalc.workbook.cells.references import (
+    Carry,
+    Named,
+    Own,
+    Same,
+    Whole,
+    at,
+    constant,
+    if_records,
+    sum_where,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import fault_of, result_tab
 from candlecalc.workbook.cells.words import WithCode
 from candlecalc.workbook.tabs.registry import register
@@ -46,6 +57,11 @@ OPEN_LINES = written(
 # Sums over other tabs are not stopped by an error everywhere.
 EXTRA = written("CHOOSE(1+({open}>0),{sum},NA())", open="open", sum=sum_where("extras", "cost", row=OWN_ROW))
 
+# Where Settings say so each candle that has a wick bears its part of the season's tests: in full cost, never in stock.
+TESTS = if_records(
+    written("IF(N({wicks})>0,{each},0)", wicks=Same("amounts", "wick"), each=Named("tests_each")), constant(0)
+)
+
 TAB = result_tab(
     "Part costs",
     "working",
@@ -66,7 +82,9 @@ TAB = result_tab(
         "paid": result(piece("paid"), "labour_cost", minutes="paid_minutes", rate=Named("paid_rate")),
         "overhead": result(piece("overhead"), "overhead_cost", minutes="minutes", rate=Named("overhead_an_hour")),
         "own": result(piece("own"), "labour_cost", minutes="own_minutes", rate=Named("own_rate")),
-        "running": result(piece("running"), "overhead_cost", minutes="minutes", rate=Named("running_an_hour")),
+        "by_hours": result("Running costs by the hour, {money}", "overhead_cost", minutes="minutes", rate=Named("running_an_hour")),
+        "tests": look("Tests, {money}", TESTS, "money"),
+        "running": total(piece("running"), "by_hours", "tests"),
         "setup_paid_minutes": result("Set-up paid, minutes", "paid_minutes", minutes=Carry("recipes", "setup"), share=Carry("recipes", "paid_share")),
         "setup_own_minutes": result("Set-up own, minutes", "own_minutes", minutes=Carry("recipes", "setup"), share=Carry("recipes", "paid_share")),
         "setup_paid": result("Set-up paid work, {money} a batch", "labour_cost", minutes="setup_paid_minutes", rate=Named("paid_rate")),

@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.sell import PRICES
 from candlecalc.workbook.cells.columns import look, result, row_number, total
-from candlecalc.workbook.cells.references import Carry, at, text
+from candlecalc.workbook.cells.references import Carry, another_holds, at, text
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
 
@@ -17,6 +17,7 @@ TAB = result_tab(
     PRICES,
     {
         "place": look("Place", Carry("prices", "place"), width=35),
+        "other": look("Not now: another price holds", another_holds("prices", "product", "place", day=Carry("prices", "holds_from")), "row", width=8),
         "product_row": row_number("Product, row", "recipes", Carry("prices", "product")),
         "place_row": row_number("Place, row", "places", Carry("prices", "place")),
         "full": look("Full cost, {money}", at("costing", "full", "product_row"), "money"),

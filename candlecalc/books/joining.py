@@ -1,0 +1,106 @@
+"""Several workbooks as one time: what one ends with is what the next begins with, to the coin."""
+
+import datetime
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import NamedTuple
+
+from candlecalc.books.events import events_of, method_of
+from candlecalc.books.journal import Chart, Entry, Event, Journal, Line, as_money, brought_forward, entries_of, sums
+from candlecalc.books.reading import Reading
+from candlecalc.season import chart
+
+Day = datetime.date
+# What stands in a next workbook by itself; other accounts only where a balance was typed.
+TAKEN_OVER = (chart.MATERIALS, chart.CANDLES, chart.OWED_TO_YOU, chart.OWED, chart.HELD)
+
+
+class Span(NamedTuple):
+    """The days that are handed over, and the day to which books are closed."""
+
+    first: Day
+    last: Day
+    closed_to: Day | None = None
+
+
+def in_order(reads: Sequence[Reading]) -> list[Reading]:
+    """Workbooks by their first days; a ValueError where they do not go together."""
+    ordered = sorted(reads, key=lambda read: read.first_day)
+    for one, following in zip(ordered, ordered[1:], strict=False):
+        if following.first_day <= one.last_day:
+            raise ValueError(
+                f"{following.name} begins on {following.first_day}, before {one.name} ends: {one.last_day}"
+            )
+        for what, key in (("currency", "currency"), ("stock method", "stock")):
+            if one.season.settings.get(key) != following.season.settings.get(key):
+                raise ValueError(f"{one.name} and {following.name} do not have the same {what}")
+        if method_of(one.season) != method_of(following.season):
+            raise ValueError(f"{one.name} and {following.name} are not both kept by {method_of(one.season)}")
+    return ordered
+
+
+def joined(reads: Sequence[Reading]) -> tuple[list[Event], Chart]:
+    """The events of all workbooks, in order of time, and all their accounts."""
+    events: list[Event] = []
+    accounts: dict[str, chart.Account] = {}
+    for read in reads:
+        accounts |= {
+            key: each for key, each in chart.chart_of(read.season).items() if key not in accounts or each.theirs
+        }
+        own = list(events_of(read))
+        if events:
+            _refuse_gap(read, sums(events), sums(event for event in own if event.opening))
+            own = [event for event in own if not event.opening]
+        events += [_named(event, read.name) for event in own] if len(reads) > 1 else own
+    return events, accounts
+
+
+def _named(event: Event, name: str) -> Event:
+    """The event with the workbook that it is from, where there are several."""
+    return event._replace(tab=f"{name}: {event.tab}", reference=f"{event.reference} ({name})")
+
+
+def _refuse_gap(read: Reading, closing: dict[str, int], opening: dict[str, int]) -> None:
+    apart = [
+        f"{account} ended at {as_money(closing.get(account, 0), read.digits)} and begins at "
+        f"{as_money(opening.get(account, 0), read.digits)}"
+        for account in dict.fromkeys([*TAKEN_OVER, *opening])
+        if account != chart.CAPITAL and closing.get(account, 0) != opening.get(account, 0)
+    ]
+    if apart:
+        raise ValueError(f"{read.name} does not begin with what the workbook before it ends with: {'; '.join(apart)}")
+
+
+def journal_of(reads: Sequence[Reading], events: Sequence[Event], accounts: Chart, span: Span) -> Journal:
+    """The entries of a time, what stood before it in one, and what batches were not charged with at its end."""
+    inside = [event for event in events if span.first <= event.day <= span.last]
+    before = brought_forward([event for event in events if event.day < span.first], span.first, accounts)
+    entries = [*filter(None, [before]), *entries_of(inside, span.closed_to)]
+    entries += _not_charged(reads[-1], inside, span.last)
+    first = reads[0]
+    ordered = sorted(entries, key=lambda entry: entry.day)
+    return Journal(
+        span.first, span.last, first.season.currency, first.digits, accounts, tuple(_apart(ordered, span.closed_to))
+    )
+
+
+def _apart(entries: Sequence[Entry], closed_to: Day | None) -> Iterator[Entry]:
+    """A month that the closing day parts has two entries, each with a reference of its own."""
+    seen = set()
+    for entry in entries:
+        yield replace(entry, reference=f"{entry.reference} after {closed_to}") if entry.reference in seen else entry
+        seen.add(entry.reference)
+
+
+def _not_charged(read: Reading, events: Sequence[Event], last: Day) -> list[Entry]:
+    """Workshop costs and wages that batches were not charged with, or were charged too much with: to cost of sales."""
+    if method_of(read.season) == "cash":
+        return []
+    found = sums(events)
+    left = {account: found.get(account, 0) for account in (chart.OVERHEAD, chart.PAID_HELP) if found.get(account, 0)}
+    memo = "what batches were not charged with; charged too much where it is a credit"
+    where = ("", memo, "all tabs", f"to {last}")
+    lines = [Line(account, -coins, *where) for account, coins in left.items()]
+    if sum(left.values()):
+        lines.append(Line(chart.COST_SOLD, sum(left.values()), *where))
+    return [Entry(f"NOT CHARGED {last}", last, "Batches", tuple(lines))] if lines else []

@@ -1,0 +1,146 @@
+"""What a bookkeeper would call about: what is open, what does not agree, what is missing."""
+
+import datetime
+from collections.abc import Iterable, Iterator, Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from candlecalc.books.journal import Journal, as_money, balances
+from candlecalc.books.reading import Reading, Typed
+from candlecalc.books.sheets import Column, Sheet
+from candlecalc.books.stock_sheet import Item, lower_of
+
+Day = datetime.date
+
+
+class Question(NamedTuple):
+    about: str
+    question: str
+    tab: str = ""
+    row: str = ""
+    coins: int | None = None
+
+
+def questions(
+    read: Reading, journal: Journal, items: Sequence[Item], findings: Iterable[tuple[str, str, str]]
+) -> list[Question]:
+    """Those of one workbook at the end of a time. `findings` are what check says of it: tab, cell and words."""
+    last = journal.last
+    found = [
+        *_unpaid(read, last),
+        *_payouts(read),
+        *_cash_boxes(read, last),
+        *_counts(read, last),
+        *_sent_back(read, last),
+        *_stock(journal, items),
+        *_accounts(journal),
+    ]
+    return found + [Question("check", words, tab, cell) for tab, cell, words in findings]
+
+
+def _open(line: Typed, last: Day) -> bool:
+    """Whether a row of that time was not paid by its end."""
+    day, paid = line.typed["date"], line.typed["paid_on"]
+    return isinstance(day, datetime.date) and day <= last and not (isinstance(paid, datetime.date) and paid <= last)
+
+
+def _unpaid(read: Reading, last: Day) -> Iterator[Question]:
+    comes_in = {
+        read.whole("sold", "source", at): read.coins("sold", "comes_in", at)
+        for at in read.lines("sold", "what")
+        if read.whole("sold", "what", at) == 1
+    }
+    for line in read.rows("sales"):
+        coins = comes_in.get(line.at + 2, 0)
+        if coins and _open(line, last):
+            words = f"{line.typed['place']}, {line.typed['order'] or line.typed['date']}: not paid by {last}"
+            yield Question("owed to you", words, line.tab, str(line.row), coins)
+    for line in read.rows("purchases"):
+        if not line.typed["kind"] and _open(line, last):
+            coins = read.coins("purchases", "landed", line.at) + read.typed_coins(line, "claimed")
+            who, bill = line.typed["supplier"] or "a supplier", line.typed["document"] or "no document"
+            words = f"{who}, {bill}: not paid by {last}"
+            yield Question("you owe", words, line.tab, str(line.row), coins)
+    for line in read.rows("expenses"):
+        if _open(line, last):
+            words = f"{line.typed['payee']}, {line.typed['document'] or 'no document'}: not paid by {last}"
+            yield Question("you owe", words, line.tab, str(line.row), read.typed_coins(line, "amount"))
+    for line in read.rows("still_open"):
+        if _open(line, last):
+            words = f"{line.typed['who']}, {line.typed['kind']} from before: still open on {last}"
+            yield Question("from before", words, line.tab, str(line.row), read.typed_coins(line, "sum"))
+
+
+def _payouts(read: Reading) -> Iterator[Question]:
+    for line in read.rows("sales"):
+        off = read.coins("sales", "payout_off", line.at) if line.typed["payout_sum"] is not None else 0
+        if off:
+            words = f"payout {line.typed['payout']} is not what its lines come to"
+            yield Question("payout", words, line.tab, str(line.row), off)
+
+
+def _cash_boxes(read: Reading, last: Day) -> Iterator[Question]:
+    for line in read.rows("market_days"):
+        day = line.typed["date"]
+        off = read.coins("market_days", "missing", line.at)
+        if off and isinstance(day, datetime.date) and day <= last:
+            yield Question(
+                "cash box", "what was counted is not what was sold; not booked", line.tab, str(line.row), off
+            )
+
+
+def _counts(read: Reading, last: Day) -> Iterator[Question]:
+    for line in read.rows("counts"):
+        off, day = read.number("counts", "difference", line.at), line.typed["date"]
+        if off and line.typed["kept"] != "yes" and isinstance(day, datetime.date) and day <= last:
+            what = line.typed["material"] or line.typed["product"]
+            words = f"{what}: counted {off:+g}, and the count was not taken over"
+            yield Question("count", words, line.tab, str(line.row))
+
+
+def _sent_back(read: Reading, last: Day) -> Iterator[Question]:
+    for line in read.rows("moves"):
+        day = line.typed["date"]
+        if line.typed["kind"] == "sent back" and isinstance(day, datetime.date) and day <= last:
+            what = line.typed["material"] or line.typed["product"]
+            words = f"{what} went back: it is in the cost of candles sold; was a credit booked?"
+            yield Question("sent back", words, line.tab, str(line.row))
+
+
+def _stock(journal: Journal, items: Iterable[Item]) -> Iterator[Question]:
+    for item in items:
+        if item.value < 0 or item.amount < 0:
+            yield Question("stock", f"{item.name}: less than nothing in stock", coins=item.value)
+        less = item.value - lower_of(item, journal.digits)
+        if less > 0:
+            words = f"{item.name}: costs more than it brings; write it down by this much? Not booked"
+            yield Question("stock", words, coins=less)
+
+
+def _accounts(journal: Journal) -> Iterator[Question]:
+    found = balances(journal.entries)
+    for name, coins in found.items():
+        account = journal.account(name)
+        if account.money and coins < 0:
+            words = f"{name} is below nothing: is money that came in, or an opening balance, missing on Other entries?"
+            yield Question("money", words, coins=coins)
+    unnumbered = [name for name in found if not journal.account(name).theirs]
+    if 0 < len(unnumbered) < len(found):
+        yield Question("account", f"without a number of your bookkeeper's on Accounts: {', '.join(unnumbered)}")
+
+
+def questions_sheet(found: Iterable[Question], digits: int) -> Sheet:
+    rows = [
+        [number, each.about, each.question, each.tab, each.row]
+        + [None if each.coins is None else Decimal(as_money(each.coins, digits))]
+        for number, each in enumerate(found, start=1)
+    ]
+    columns = (
+        Column("number", "integer", {"required": True}),
+        Column("about"),
+        Column("question"),
+        Column("from_tab"),
+        Column("from_row"),
+        Column("amount", "number"),
+    )
+    return Sheet("open_questions", "What is open, does not agree or is missing.", columns, rows, ("number",))

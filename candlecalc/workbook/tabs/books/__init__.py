@@ -1,0 +1,1 @@
+"""Books: other costs, other entries, and the accounts they are booked on."""

@@ -1,0 +1,181 @@
+"""Seasons that a maker types for the tests of the books: small ones, each worked on paper beside its test."""
+
+import datetime
+
+from candlecalc.season import presets
+from candlecalc.season.season import empty, frame
+from candlecalc.season.tables import TABLES
+
+
+def day(month, number, year=2027):
+    return datetime.date(year, month, number)
+
+
+def blank(region, first, last, **settings):
+    """An empty season with records, from a day to a day, in grams."""
+    season = empty(presets.blank_settings(region, first)).with_records()
+    season.settings |= {"first_day": first, "last_day": last, "registered": "yes", "waste": 0.0, "weight_unit": "g"}
+    season.settings |= {"temperature_unit": "C", "largest_pot": 5000.0, "scale_step": 1.0, "maker": "Test maker"}
+    season.settings |= settings
+    return season
+
+
+def type_in(season, **tables):
+    """Put rows into the tables of a season."""
+    for key, rows in tables.items():
+        season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
+    return season
+
+
+def set_up(wax_each=480.0):
+    """One candle of wax and a jar, six paid minutes each."""
+    return {
+        "materials": [
+            {"material": "Wax", "kind": "wax", "pack_size": 1000.0, "pack_unit": "g", "pack_price": 5.0},
+            {"material": "Jar", "kind": "vessel", "pack_size": 103.0, "pack_unit": "each", "pack_price": 200.0},
+        ],
+        "vessels": [
+            {"vessel": "Jar", "use": "stays", "bought_as": "Jar", "measured": "fill", "fill": wax_each,
+             "fill_wax": "Wax"}
+        ],
+        "recipes": [
+            {"product": "Candle", "kind": "made", "vessel": "Jar", "wax": "Wax", "load": 0.0, "minutes": 6.0,
+             "setup": 0.0, "usual_batch": 50.0, "paid_share": 1.0}
+        ],
+    }  # fmt: skip
+
+
+def place(name, kind="own web shop", **more):
+    return {"place": name, "kind": kind, "per_order": 1.0, "collector": "maker", "margin": 0.2, "rules": "us"} | more
+
+
+def sale(on, where, pieces, price, **more):
+    row = {
+        "date": on,
+        "place": where,
+        "product": "Candle",
+        "pieces": pieces and float(pieces),
+        "price": price,
+        "paid_on": on,
+    }
+    return row | more
+
+
+def entry(on, debit, credit, amount, kind, text="as agreed"):
+    return {"date": on, "debit": debit, "credit": credit, "amount": amount, "kind": kind, "text": text}
+
+
+def expense(on, payee, category, amount, **more):
+    row = {"date": on, "payee": payee, "document": f"{payee} {on}", "category": category, "amount": amount}
+    return row | {"paid_on": on} | more
+
+
+# Orders of the web shop by their pieces: 100 of them. The fee of each is rounded by itself; in all nothing is lost so.
+ORDERS = {1: 20, 2: 16, 3: 58, 4: 6}
+
+
+def worked_month():
+    """A maker's month: what came, was poured and sold, typed as it happened; the test's paper has what it comes to."""
+    first, last = day(3, 1), day(3, 31)
+    season = blank("us", first, last, tax_rate=0.08, paid_rate=12.0, production_overhead=600.0, season_hours=100.0)
+    season.settings["currency"] = "USD"
+    bought = {"date": day(3, 2), "document": "J-1", "material": "Jar", "packs": 10.0, "price": 200.0, "charges": 90.0,
+              "discount": 236.0, "supplier": "Glass works", "paid_on": day(3, 5)}  # fmt: skip
+    at_start = {"date": first, "material": "Wax", "packs": 240.0, "price": 1200.0, "kind": "opening"}
+    orders = [pieces for pieces, times in ORDERS.items() for _ in range(times)]
+    web = [sale(day(3, 12), "Web shop", pieces, 18.0, order=f"W{at}") for at, pieces in enumerate(orders)]
+    opened = "opening balance"
+    return type_in(
+        season,
+        **set_up(),
+        places=[
+            place("Web shop", fee=0.03, fee_basis="gross", fee_order=0.3, stated="before tax"),
+            place("Stall", "own stall", stated="with tax"),
+            place("Shop", "wholesale shop", stated="before tax", collector="nobody", discount=0.5),
+        ],
+        purchases=[at_start, bought],
+        pours=[
+            {"date": first, "batch": 1.0, "product": "Candle", "good": 160.0, "kind": "opening", "cost": 800.0},
+            {"date": day(3, 8), "batch": 2.0, "product": "Candle", "good": 300.0},
+            {"date": day(3, 10), "batch": 3.0, "product": "Candle", "good": 200.0},
+        ],
+        sales=[*web, sale(day(3, 16), "Shop", 200, 9.0, paid_on=day(3, 20))],
+        market_days=[{"date": day(3, 14), "place": "Stall", "fee": 150.0}],
+        market_lines=[{"date": day(3, 14), "product": "Candle", "sold": 120.0, "price": 18.0}],
+        counts=[{"date": last, "product": "Candle", "counted": 88.0, "by": "Ann", "kept": "yes"}],
+        expenses=[
+            expense(day(3, 8), "Helper", "paid help at the bench", 600.0),
+            expense(day(3, 9), "Landlord", "production overhead", 280.0),
+            expense(day(3, 31), "Courier", "postage and delivery", 210.0),
+        ],
+        entries=[
+            entry(first, "Bank and cash", "Capital", 5000.0, opened),
+            entry(first, "Equipment", "Capital", 2400.0, opened),
+            entry(first, "Capital", "Depreciation so far", 600.0, opened),
+            entry(day(3, 9), "Production overhead", "Depreciation so far", 40.0, "depreciation"),
+            entry(day(3, 20), "Discounts for early payment", "Bank and cash", 36.0, "early-payment discount"),
+            entry(last, "Taken by the owner", "Bank and cash", 1000.0, "owner in or out"),
+        ],
+    )
+
+
+def british_year():
+    """A year registered for VAT at 20 %, prices with tax in them."""
+    first, last = day(1, 1), day(12, 31)
+    season = blank("gb", first, last, tax_rate=0.2, paid_rate=0.0, production_overhead=0.0, season_hours=100.0)
+    jars = {"date": day(2, 1), "document": "J-1", "material": "Jar", "packs": 2.0, "price": 103.0, "claimed": 41.2,
+            "supplier": "Glass works", "paid_on": day(2, 20)}  # fmt: skip
+    wax = {"date": day(2, 1), "document": "X-1", "material": "Wax", "packs": 100.0, "price": 2.0, "claimed": 40.0,
+           "supplier": "Wax works"}  # fmt: skip
+    return type_in(
+        season,
+        **set_up(wax_each=500.0),
+        places=[
+            place("Web shop", stated="with tax", fee=0.1, fee_basis="gross", rules="gb"),
+            place("Gallery", "consignment shop", stated="with tax", fee=0.4, fee_basis="net", rules="gb"),
+        ],
+        purchases=[jars, wax],
+        pours=[{"date": day(3, 1), "batch": 1.0, "product": "Candle", "good": 150.0}],
+        sales=[
+            sale(day(5, 10), "Web shop", 60, 12.0),
+            sale(day(6, 1), "Gallery", 30, None, kind="out", paid_on=None),
+            sale(day(8, 1), "Gallery", 10, 15.0, kind="sold there", paid_on=None),
+            sale(day(9, 1), "Web shop", 2, 12.0, kind="returned", became="back in stock"),
+        ],
+        expenses=[expense(day(7, 1), "Printer", "advertising", 120.0, tax=20.0)],
+        entries=[
+            entry(first, "Bank and cash", "Capital", 500.0, "opening balance"),
+            entry(day(10, 7), "Sales tax or VAT owed", "Bank and cash", 30.0, "tax paid over"),
+        ],
+    )
+
+
+def american_year(books="accrual"):
+    """A year that sells in three areas: two whose tax the maker pays, one place that pays it itself."""
+    first, last = day(1, 1), day(12, 31)
+    season = blank("us", first, last, tax_rate=0.05, paid_rate=0.0, production_overhead=0.0, season_hours=100.0)
+    season.settings |= {"currency": "USD", "books": books}
+    jars = {"date": day(2, 1), "document": "J-1", "material": "Jar", "packs": 2.0, "price": 103.0, "paid_on": day(2, 1)}
+    wax = {"date": day(2, 1), "document": "X-1", "material": "Wax", "packs": 100.0, "price": 2.0}
+    return type_in(
+        season,
+        **set_up(wax_each=500.0),
+        places=[
+            place("Web shop", stated="before tax"),
+            place("Marketplace", "marketplace", stated="before tax", collector="place", fee=0.1, fee_basis="net"),
+        ],
+        tax_rates=[
+            {"date": first, "rate": 0.0625, "area": "North county"},
+            {"date": first, "rate": 0.0825, "area": "South county"},
+            {"date": day(7, 1), "rate": 0.085, "area": "South county"},
+        ],
+        purchases=[jars, wax],
+        pours=[{"date": day(3, 1), "batch": 1.0, "product": "Candle", "good": 100.0}],
+        sales=[
+            sale(day(5, 10), "Web shop", 10, 16.0, area="North county"),
+            sale(day(6, 10), "Web shop", 20, 16.0, area="South county"),
+            sale(day(7, 10), "Web shop", 5, 16.0, area="South county", paid_on=None),
+            sale(day(8, 10), "Marketplace", 8, 20.0, area="North county"),
+            sale(day(9, 10), "Web shop", 1, 16.0),
+        ],
+    )
