@@ -1,8 +1,9 @@
 """Random years of records compared with exact fractions, to the cent, as many as are asked for.
 
-    python tests/bench/compare_years.py [YEARS] [--office] [--first N]
+    python tests/bench/compare_years.py [YEARS] [--office] [--first N] [--sales]
 
-Each year by both methods: in the embedded engine, and with --office in LibreOffice and Gnumeric too.
+Each year by both methods: in the embedded engine, and with --office in LibreOffice and Gnumeric too; with --sales
+years that sell what they make.
 """
 
 import argparse
@@ -16,6 +17,7 @@ sys.path[:0] = [str(TESTS), str(TESTS / "workbook")]
 
 import books  # noqa: E402
 import libreoffice  # noqa: E402
+import year_sales_seasons  # noqa: E402
 from year_reference import worked_out  # noqa: E402
 from year_seasons import year  # noqa: E402
 from year_workbook import Typed, compared, in_memory, season_of, without_sets  # noqa: E402
@@ -26,11 +28,12 @@ def main() -> None:
     options.add_argument("years", type=int, nargs="?", default=200)
     options.add_argument("--first", type=int, default=1, help="the number of the first year")
     options.add_argument("--office", action="store_true", help="in LibreOffice and Gnumeric, too")
+    options.add_argument("--sales", action="store_true", help="years with sales")
     asked = options.parse_args()
     figures = different = 0
     for seed in range(asked.first, asked.first + asked.years):
         for method in ("fifo", "average"):
-            made = without_sets(year(seed, method))
+            made = year_sales_seasons.year(seed, method) if asked.sales else without_sets(year(seed, method))
             for engine, plan, values in calculated(season_of(made), asked.office):
                 tabs = Typed(made, plan, values)
                 found, count = compared(worked_out(tabs.as_poured()), tabs.figures())

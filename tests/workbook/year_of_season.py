@@ -90,7 +90,9 @@ def selling_of(season):
     logs = {key: [row for _, row in season.rows(key)] for key in season.tables}
     return Selling(
         places=tuple(map(_place, logs["places"])),
-        prices=tuple(Price(row["product"], row["place"], coins(row["price"]), row["holds_from"]) for row in logs["prices"]),
+        prices=tuple(
+            Price(row["product"], row["place"], coins(row["price"]), row["holds_from"]) for row in logs["prices"]
+        ),
         tax_rate=exact(season.settings["tax_rate"] or 0),
         stated=season.settings["shelf_prices"],
         tax_rates=tuple(TaxRate(row["date"], exact(row["rate"]), row["area"] or "") for row in logs["tax_rates"]),

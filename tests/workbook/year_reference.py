@@ -224,8 +224,8 @@ class Worked:
     def costs(self) -> dict[tuple[str, object], list[int | None]]:
         """What a line of a log took out, by its tab and its row: of a set its own cost and that of its candles."""
         found: dict[tuple[str, object], list[int | None]] = {}
-        for card in self.cards.values():
-            for line in card.lines:
+        for each in self.cards.values():
+            for line in each.lines:
                 found.setdefault((line.issue.tab, line.issue.row), []).append(line.cost)
         return found
 
@@ -244,7 +244,7 @@ class Worked:
 
 
 def worked_out(year: Year) -> Worked:
-    """Materials first, then sets that hold their candles, which leave with them; then candles, then sets that used them."""
+    """Materials first, then sets that hold their candles, which leave with them; then candles, and what used them."""
     refuse_what_is_wrong(year)
     came, used = bought(year), used_lines(year)
     products = list(dict.fromkeys(recipe.product for recipe in year.recipes))

@@ -11,9 +11,8 @@ from fractions import Fraction
 
 import year_seasons
 from year_records import Count, Set, Year
-from year_reference import worked_out
-from year_selling import MarketDay, MarketLine, Place, Price, Sale, Selling, TaxRate
 from year_selling import Day as Date
+from year_selling import MarketDay, MarketLine, Place, Price, Sale, Selling, TaxRate
 
 AREAS = ("", "", "North", "South", "Isles")  # of these only some have a rate of their own
 SET = "Gift set"
@@ -28,22 +27,17 @@ def year(seed: int, method: str = "fifo") -> Year:
 
 
 def _counts(dice: random.Random, made: Year) -> tuple[Count, ...]:
-    """Counts, but none taken over of sets that were sold before they were packed: these are below nothing as typed."""
-    counts = year_seasons.counts(dice, made)
-    cards = worked_out(replace(made, counts=tuple(replace(each, is_move=False) for each in counts))).cards
+    """Counts, but none taken over of sets: what they held would be loose candles again, and the tab asks about it."""
     sets = {each.name for each in made.sets}
     return tuple(
-        replace(count, is_move=False) if count.thing in sets and cards[count.thing].differences[row] > 0 else count
-        for row, count in enumerate(counts, start=1)
+        replace(count, is_move=False) if count.thing in sets else count for count in year_seasons.counts(dice, made)
     )
 
 
 def held_in_sets(made: Year) -> Year:
     """The same with each set made of its box alone; opening candles cure from the day of their row."""
     products = {recipe.product for recipe in made.recipes}
-    sets = {
-        recipe.product: tuple(line for line in recipe.lines if line.thing in products) for recipe in made.recipes
-    }
+    sets = {recipe.product: tuple(line for line in recipe.lines if line.thing in products) for recipe in made.recipes}
     boxes = tuple(
         replace(recipe, lines=tuple(line for line in recipe.lines if line.thing not in products))
         for recipe in made.recipes

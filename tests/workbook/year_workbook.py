@@ -75,7 +75,9 @@ def season_of(year: Year) -> Season:
     sets = {each.name for each in year.sets}
     tables["recipes"] = [_recipe(recipe, kinds, recipe.product in sets) for recipe in year.recipes]
     tables["sets"] = [
-        {"set": each.name, "product": line.thing, "count": float(line.each)} for each in year.sets for line in each.holds
+        {"set": each.name, "product": line.thing, "count": float(line.each)}
+        for each in year.sets
+        for line in each.holds
     ]
     made.settings |= {"tax_rate": float(year.selling.tax_rate), "shelf_prices": year.selling.stated}
     tables |= typed_sales(year.selling)
@@ -268,7 +270,16 @@ class Typed:
     def figures(self):
         """What the tabs show, as the reference calls it."""
         found = {}
-        parts = (self._purchases, self._batches, self._used, self._counts, self._stock, self._candles, self._sold, self._lots)
+        parts = (
+            self._purchases,
+            self._batches,
+            self._used,
+            self._counts,
+            self._stock,
+            self._candles,
+            self._sold,
+            self._lots,
+        )
         for part in parts:
             for tab, row, heads in part():
                 found |= {Figure(tab, row, head.replace("_", " ")): value for head, value in heads.items()}

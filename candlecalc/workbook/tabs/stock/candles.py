@@ -51,7 +51,7 @@ TAB = result_tab(
     RECIPES,
     {
         "ready_now": look("Ready to sell", written("MAX(0,{loose}-{there}-{curing})", loose="loose", there="there", curing="curing"), "pieces", needs=FIRST),
-        "curing": look("Curing", written("MAX(0,MIN({loose},{curing}))", loose="loose", curing=sum_where("made", "curing", thing=OWN_ROW)), "pieces", needs=FIRST),
+        "curing": look("Curing", written("MAX(0,MIN({loose}-{there},{curing}))", loose="loose", there="there", curing=sum_where("made", "curing", thing=OWN_ROW)), "pieces", needs=FIRST),
         "in_sets": look("In packed sets", sum_where("sets", "packed", product_row=OWN_ROW), "pieces", needs=FIRST),
         "there": look("At shops", AT_SHOPS, "pieces", needs=FIRST),
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),

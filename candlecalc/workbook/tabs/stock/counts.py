@@ -1,8 +1,9 @@
 """The Counts tab: what was counted, what should have been there, and the difference."""
 
 from candlecalc.season.tables.stock import COUNTS
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, line_key, written
+from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, at, line_key, written
 from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
@@ -41,19 +42,30 @@ CAME, WENT = (
     for tables, place, key in ((("lots", "made"), "came_line", "came"), (("card", "out_card"), "went_line", "gone"))
 )
 
+IS_SET = written('IF({row}="",0,({kind}="set")*1)', row="product_row", kind=at("recipes", "kind", "product_row"))
+# What a set holds would else be loose candles again: its candles leave where it is sold or taken out.
+SETS_MISSING = Check(
+    '(kept="yes")*is_set*(N(difference)<>0)=0',
+    "count of sets that does not agree",
+    "if their candles are gone too, type both on Taken out, or count the candles as well",
+    "counted",
+    unlikely=True,
+)
+
 TAB = entry_tab(
     COUNTS,
     {
         "should_be": look("Should be, {weight} or each", written("ROUND({came}-{went},9)", came=CAME, went=WENT), "quantity"),
         "difference": look("Difference, {weight} or each", written("ROUND({counted}-{should_be},6)", counted="counted", should_be="should_be"), "quantity"),
         **things("Counts", HOLDS),
+        "is_set": look("1: a set", IS_SET, "row", width=8),
         "thing": look("Its row", THING, "row", width=8),
         "came_line": look("Last line of what came by then", _of_either(*(last_below(table, NEXT_DAY) for table in ("lots", "made"))), "row", width=8),
         "went_line": look("Last line of what went by then", _of_either(*(last_below(table, "before") for table in ("card", "out_card"))), "row", width=8),
         "before": look("Number of what went before", BEFORE, "row", width=16),
         "number": look("Line's number", line_key(written("({thing}+({product}<>\"\")*{more})", thing="thing", product="product", more=KEY_LINE), "date"), "row", width=16),
     },
-    checks=(ONE_OF_TWO,),
+    checks=(ONE_OF_TWO, SETS_MISSING),
     waits={"material": not_ready_there("materials", "material"), "product": not_ready_there("recipes", "product")},
 )  # fmt: skip
 
