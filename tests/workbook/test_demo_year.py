@@ -16,8 +16,17 @@ from candlecalc.season.season import problems
 from candlecalc.workbook.book import drafted
 from candlecalc.workbook.reports import report, shown
 
-# What the maker is asked about, and means: two batches gone wrong, and an oil to be used first.
-ASKED = {"Batch log: entries are likely", "Materials: entries go together"}
+# What the maker is asked about, and means: two batches gone wrong, an oil to be used first, a complaint that is open,
+# and more to pour in spring than there are evenings for.
+ASKED = {
+    "Batch log: entries are likely",
+    "Materials: entries go together",
+    "Complaints: entries are likely",
+    "Evenings have room for what Plan makes",
+}
+
+
+NOT_OF_THIS_MAKER = {"claimed"}  # tax on purchases to claim back, as under VAT
 
 
 @pytest.fixture(scope="module")
@@ -47,17 +56,28 @@ def compared(tabs):
 def test_it_is_an_autumn_of_sixty_purchases_and_eighty_batches(season):
     bought, pours = ([row for _, row in season.rows(key) if not row["kind"]] for key in ("purchases", "pours"))
     assert (len(bought), len(pours)) == (60, 80)
-    assert problems(season) == [] and season.doubts == ()
+    assert problems(season, {key: season.tables.room(key) for key in season.tables}) == [] and season.doubts == ()
     assert {row["product"] for row in pours} == set(season.names("recipes"))
     for key in ("purchases", "pours", "instead", "moves", "counts", "rates"):
         columns = [{name for name, value in row.items() if value is not None} for _, row in season.rows(key)]
-        assert set().union(*columns) == set(season.tables[key].columns), key
+        assert set().union(*columns) == set(season.tables[key].columns) - NOT_OF_THIS_MAKER, key
 
 
 def test_every_figure_is_what_the_rules_come_to(season, made, values):
     different, count = compared(Typed(year_of(season), made.plan, values))
     assert different == []
-    assert set(count) == {"Purchases", "Batch log", "Used", "Moves", "Counts", "Stock", "Candles", "Lots"}
+    assert set(count) == {
+        "Purchases",
+        "Batch log",
+        "Used",
+        "Moves",
+        "Counts",
+        "Stock",
+        "Candles",
+        "Lots",
+        "Sales",
+        "Market lines",
+    }
     assert sum(count.values()) > 3000
 
 
@@ -73,7 +93,7 @@ def test_the_office_comes_to_the_same(season, made, office):
 
 
 def test_nothing_is_to_mend_and_what_is_asked_is_meant(made, values):
-    assert values[made.named("master_check")] == "3 to look at"
+    assert values[made.named("master_check")] == "5 to look at"
     assert {line for line, verdict in verdicts(values).items() if verdict != "agrees"} == ASKED
 
 
@@ -82,7 +102,7 @@ def test_show_gives_every_line_of_what_was_used(season, made):
     lines = shown.of_list(calculated, "used")
     batches = {f"{row['batch']:.0f}" for _, row in season.rows("pours") if not row["kind"]}
     assert {f"{line['Batch number']:.0f}" for line in lines if line["Batch number"]} == batches
-    with pytest.raises(ValueError, match="--product goes with costs, prices, pours, candles and batch"):
+    with pytest.raises(ValueError, match="--product goes with costs, prices, pours, candles, season, plan and batch"):
         shown.of_list(calculated, "used", "Fig melt bar")
 
 
@@ -110,7 +130,7 @@ def faults(made):
         "Batch log: no opening stock of no candles": (at("pours", 0, good=0), ()),
         too_late: (at("purchases", jars, date=books.DATED.replace(month=11)), ()),
         "Materials: no use of more than was bought": (at("purchases", wax, packs=0.1), (too_late,)),
-        over_sets: (at("moves", raffle, amount=150), ()),
+        over_sets: (at("moves", raffle, amount=6), ()),
         "Recipes: no more gone than were made": (at("moves", raffle, amount=400), (over_sets,)),
         "Used otherwise: no material that the batch does not take": (
             at("instead", 2, material="Cork lid, tumbler"),

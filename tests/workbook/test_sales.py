@@ -213,9 +213,7 @@ def test_what_is_at_a_shop_is_the_makers_still_and_cannot_be_sold_at_home(season
 def test_what_was_sold_before_it_was_cured_is_asked_about(season):
     season.tables["pours"].loc[0, "kind"], season.tables["pours"].loc[0, "date"] = None, later(25)
     sell(season, {"place": STALL, "product": TIN, "pieces": 1.0})
-    assert row_of(tabs(season), "candles", TIN)("doubts") == (
-        "Sold before they were cured? See the days of its batches and of its sales",
-    )
+    assert row_of(tabs(season), "candles", TIN)("doubts") == (EARLY,)
 
 
 # --- markets -------------------------------------------------------------------------------------

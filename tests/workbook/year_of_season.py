@@ -8,7 +8,7 @@ from year_selling import MarketDay, MarketLine, Place, Price, Sale, Selling, Tax
 
 # Exact by definition: 1 lb is 453.59237 g, and 16 oz.
 GRAMS = {"g": 1, "kg": 1000, "oz": Fraction(45359237, 1600000), "lb": Fraction(45359237, 100000)}
-DATED = ("purchases", "pours", "moves", "counts")
+DATED = ("purchases", "pours", "moves", "counts", "sales", "market_days")
 
 
 def exact(number):

@@ -14,6 +14,7 @@ from candlecalc.season.tables.books import ENTRIES, EXPENSES
 from candlecalc.season.tables.burning import BURNS, POUR_DAY, TESTS
 from candlecalc.season.tables.carried import LAST_SOLD, STILL_OPEN
 from candlecalc.season.tables.labels import LABELS, PARTS, WEIGHTS
+from candlecalc.season.tables.plan import DEMAND, EVENINGS
 from candlecalc.season.tables.sales import COMPLAINTS, MARKET_DAYS, MARKET_LINES, SALES, TAX_RATES
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.season.tables.set_up import MATERIALS, RECIPES
@@ -205,6 +206,18 @@ def _still_open(closed: Closed) -> Kept:
     return Kept(still_open(closed.calculated, closed.first_day), len(settled), "that are settled")
 
 
+def _to_come(key: str, day: str) -> Rule:
+    """Lines without a day, and those of the month in which the season begins and later."""
+
+    def rule(closed: Closed) -> Kept:
+        begins = closed.first_day.replace(day=1)
+        rows = closed.rows(key)
+        past = [row for row in rows if isinstance(row[day], datetime.date) and str(row[day]) < str(begins)]
+        return Kept([row for row in rows if row not in past], len(past), "of days that are past")
+
+    return rule
+
+
 CLOSED_WITH_IT = (INSTEAD, MOVES, COUNTS, MARKET_DAYS, MARKET_LINES, EXPENSES, ENTRIES, POUR_DAY)
 RULES: Mapping[str, Rule] = {
     MATERIALS.key: _materials,
@@ -219,10 +232,9 @@ RULES: Mapping[str, Rule] = {
     BURNS.key: _burns,
     WEIGHTS.key: _weights,
     **{table.key: _in_force(table.key) for table in (PLACES, PRICES, RATES, TAX_RATES)},
-    **{
-        table.key: _nothing(table.key)
-        for table in (INSTEAD, MOVES, COUNTS, MARKET_DAYS, MARKET_LINES, EXPENSES, ENTRIES, POUR_DAY)
-    },
+    DEMAND.key: _to_come(DEMAND.key, "day"),
+    EVENINGS.key: _to_come(EVENINGS.key, "date"),
+    **{table.key: _nothing(table.key) for table in CLOSED_WITH_IT},
 }
 
 

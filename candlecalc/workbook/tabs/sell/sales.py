@@ -46,7 +46,9 @@ ORDER = written(
     place="place_first",
     order="order",
 )
-FIRST_OF_ORDER = written('IF({order}="",{row},MATCH({name},{names},0))', order="order", row=OWN_ROW, name="order_name", names=Whole("sales", "order_name"))  # fmt: skip
+# The fee of an order stands on the first of its sales: a deposit or a refund of it is charged none.
+NO_SALE = written('({kind}<>"")*({kind}<>"sold there")', kind="kind")
+FIRST_OF_ORDER = written('IF({name}="",{row},MATCH({name},{names},0))', row=OWN_ROW, name="order_name", names=Whole("sales", "order_name"))  # fmt: skip
 OF_PAYOUT = written(
     "SUMPRODUCT({together}*1,{sums})", together=alike("sales", "payout", "place"), sums=Whole("sales", "comes_in")
 )
@@ -105,7 +107,7 @@ TAB = entry_tab(
         "comes_in": look("Yours to have, {money}", _shown("comes_in"), "money"),
         "owed": look("Still owed, {money}", _shown("owed"), "money"),
         **place_and_product(),
-        "order_name": look("Place and order", ORDER, needs=("ready", "order"), width=16),
+        "order_name": look("Place and order", ORDER, needs=("ready", "order"), blank_if=(NO_SALE,), width=16),
         "again": look("Lines alike in its order", AGAIN, "row", width=8),
         "order_first": look("First line of its order", FIRST_OF_ORDER, "row", width=8),
         "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-{lines},6)", sum=PAYOUT, lines=OF_PAYOUT), "money", blank_if=(TYPED,)),

@@ -15,6 +15,7 @@ def _brings(key: str) -> Column:
 CANDLES_LOAD = written('IFERROR(INDEX({said},{row})&"","")', said=Whole("workings", "loads"), row="row")
 
 PACKED = written("MAX(0,{sets})*{count}", sets=at("candles", "left", written("MATCH({set},{names},0)", set="set", names=Names("recipes", ready=False))), count="count")  # fmt: skip
+OWN_TIME = written("{minutes}*{count}", minutes=at("parts", "own_minutes", "row"), count="count")
 NONE = constant(0)
 
 TAB = entry_tab(
@@ -30,7 +31,7 @@ TAB = entry_tab(
         ),
         "packed": look("In packed sets", if_records(PACKED, NONE), "pieces"),
         "brought": total("All of it, {money}", *PIECES),
-        "own_minutes": look("Own time, minutes", written("{minutes}*{count}", minutes=at("parts", "own_minutes", "row"), count="count"), "minutes"),
+        "own_minutes": look("Own time, minutes", if_records(OWN_TIME, NONE), "minutes"),
     },
     waits={"product": no_number("brought")},
     also={"loads": words_column("Load of the candle, from Workings", CANDLES_LOAD)},
