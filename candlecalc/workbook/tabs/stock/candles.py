@@ -17,6 +17,9 @@ COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW,
 # A product has one line, that of its first row on Recipes.
 FIRST = ("first",)
 # An error while any line sold is one: what is left would be, too.
+EARLY = written(
+    "{early}+0*SUM({all})", early=sum_where("out_card", "early", thing=OWN_ROW), all=Results("out_card", "early")
+)
 AT_SHOPS = written(
     "{there}+0*SUM({all})", there=sum_where("sold", "there", thing=OWN_ROW), all=Results("sold", "there")
 )
@@ -62,7 +65,7 @@ TAB = result_tab(
         "spent": look("Cost of those gone, {money}", of_last("out_card", "spent", "last_gone"), "money", needs=FIRST),
         "loose": look("Not in sets", written("{left}-{in_sets}", left="left", in_sets="in_sets"), "pieces", needs=FIRST),
         **last_count(COUNT_NUMBER, written("{more}+{row}", more=KEY_LINE, row=OWN_ROW)),
-        "early": look("Lines sold before they were cured", sum_where("out_card", "early", thing=OWN_ROW), "row", width=8),
+        "early": look("Lines sold before they were cured", EARLY, "row", width=8),
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
