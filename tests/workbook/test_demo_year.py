@@ -5,7 +5,6 @@ from fractions import Fraction
 
 import books
 import pytest
-from libreoffice import stored
 from test_checks import verdicts
 from year_figures import Figure, differences, figures
 from year_of_season import of_set, year_of
@@ -35,7 +34,7 @@ def made(season, tmp_path_factory):
 
 @pytest.fixture(scope="module")
 def values(made):
-    return stored(made.path)
+    return made.held
 
 
 class TypedDemo(Typed):
