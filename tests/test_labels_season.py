@@ -33,6 +33,15 @@ Geraniol 106-24-1 1 - 5 % Skin Sens. 1 H317
 """
 
 
+@pytest.fixture(scope="module", autouse=True)
+def few_usual_rows():
+    """Formulas that would stay blank cost time alone."""
+    with pytest.MonkeyPatch.context() as patch:
+        for key, rows in books.few(oils.season()).items():
+            patch.setitem(books.book.USUAL_ROWS, key, rows)
+        yield
+
+
 def season(tmp_path, sheets=oils.SHEETS, labels=(MAKER,), papers=(PAPER,)):
     """The folder of a season: as good as its workbook, and made at once."""
     folder.write(oils.season(sheets, labels=list(labels), papers=list(papers)), tmp_path / "season")

@@ -6,6 +6,8 @@ import math
 import re
 import zipfile
 
+import libreoffice
+
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import TABLES
@@ -78,6 +80,11 @@ class Book:
     @functools.cached_property
     def formulas(self):
         return formulas(self.path)
+
+    @functools.cached_property
+    def held(self):
+        """What the file holds as it stands, read once; a test that changes a value takes a copy."""
+        return libreoffice.stored(self.path)
 
 
 def formulas(path):

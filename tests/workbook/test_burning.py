@@ -9,7 +9,6 @@ import datetime
 import books
 import burn_logs
 import pytest
-from libreoffice import stored
 
 import candlecalc
 from candlecalc.calc.terms.burn import VERDICTS
@@ -97,11 +96,11 @@ def without_hours(found):
 
 def test_the_demos_tests_and_burns_come_to_what_the_functions_say(demo):
     assert (len(demo.rows("burn_tests")), len(demo.rows("burn_cycles"))) == (12, 60)
-    assert without_hours(differences(demo, stored(demo.path))) == []
+    assert without_hours(differences(demo, demo.held)) == []
 
 
 def test_every_verdict_and_its_reasons_are_those_of_the_functions(made):
-    assert without_hours(differences(made, stored(made.path))) == []
+    assert without_hours(differences(made, made.held)) == []
 
 
 def test_the_logs_come_to_every_verdict():
@@ -118,7 +117,7 @@ def test_the_logs_come_to_every_verdict():
 
 
 def test_a_verdict_that_is_not_the_functions_is_found(made):
-    values = stored(made.path)
+    values = made.held
     row = next(row for row, test in made.rows("burn_tests") if burn_logs.of_test(made.season, test))
     cell = made.cell("test_results", "verdict", row)
     other = next(verdict for verdict in VERDICTS if verdict != values[cell])
@@ -164,7 +163,7 @@ def published():
 
 def test_published_logs_typed_as_burns_have_the_published_slope(tmp_path, office):
     made = books.Book(published(), tmp_path / "published.xlsx")
-    for values in (stored(made.path), office.recalculated(made.path)):
+    for values in (made.held, office.recalculated(made.path)):
         for row, (_, _, slope, within, swing) in enumerate(LOGS.values()):
             rate, low, high = (values[made.cell("test_results", key, row)] for key in ("rate", "rate_low", "rate_high"))
             assert rate == pytest.approx(slope, abs=within)
@@ -176,9 +175,13 @@ def test_published_logs_typed_as_burns_have_the_published_slope(tmp_path, office
 # --- what is told ---------------------------------------------------------------------------------
 
 
+def calculated_of(season):
+    return report.Calculated(season, drafted(season, books.DATED, rows_of=books.few(season)))
+
+
 def told(season):
     """What `check` says of a season's burns: what is wrong, and what is asked."""
-    calculated = report.Calculated(season, drafted(season, books.DATED))
+    calculated = calculated_of(season)
     wrong = [f"{each.tab}: {each.words}" for each in report.everything_wrong(calculated, {})]
     return wrong, [f"{each.tab}: {each.words}" for each in report.doubts(calculated)]
 
@@ -247,7 +250,7 @@ def test_a_limit_of_ones_own_is_the_one_that_counts():
 ])  # fmt: skip
 def test_what_of_the_recipe_changed_since_the_test_is_said(entries, words):
     season = changed(small(), "recipes", 0, **entries)
-    calculated = report.Calculated(season, drafted(season, books.DATED))
+    calculated = calculated_of(season)
     shown_of_it = [record["Recipe changed since"] for record in shown.of_list(calculated, "tests")]
     assert shown_of_it == [words or None] * 3
 
@@ -256,15 +259,12 @@ def test_a_test_not_burnt_yet_shows_nothing_and_stops_nothing(tmp_path):
     season = small()
     season = burn_logs.put(season, burn_cycles=[row for _, row in season.rows("burn_cycles") if row["test"] != "T1"])
     made = books.Book(season, tmp_path / "begun.xlsx")
-    values = stored(made.path)
+    values = made.held
     assert [values.get(made.cell("test_results", "verdict", row), "") != "" for row in range(3)] == [True, False, True]
 
 
-def test_all_that_is_typed_about_burns_is_read_back(tmp_path):
-    season = books.folder.read(books.folder.DEMO, records=True).with_records()
-    path = tmp_path / "demo.xlsx"
-    path.write_bytes(books.book.made(season, books.DATED))
-    again = read.held(path).season
+def test_all_that_is_typed_about_burns_is_read_back(demo):
+    season, again = demo.season, read.held(demo.path).season
     for key in ("wicks", "burn_targets", "burn_tests", "burn_cycles", "melts", "pour_day"):
         assert list(again.rows(key)) == list(season.rows(key)), key
 

@@ -10,7 +10,7 @@ from dataclasses import replace
 
 import books
 import pytest
-from libreoffice import Error, stored
+from libreoffice import Error
 from openpyxl.utils import column_index_from_string, get_column_letter
 
 import candlecalc.declaration.native as native
@@ -144,7 +144,7 @@ def disagreements(book, held):
 def seasons(demo, tmp_path_factory):
     """The demo is in ounces, inches and degrees Fahrenheit; the season of 60 products in grams and Celsius."""
     full = books.Book(books.full(), tmp_path_factory.mktemp("full") / "full.xlsx")
-    return {"demo": (demo, stored(demo.path)), "60 products": (full, stored(full.path))}
+    return {"demo": (demo, demo.held), "60 products": (full, full.held)}
 
 
 @pytest.mark.parametrize("season", ["demo", "60 products"])
@@ -186,4 +186,4 @@ def test_columns_made_otherwise_than_they_are_declared_are_found(seasons, monkey
             held = replace(columns[key].holds, **other)
             patch.setitem(columns, key, replace(columns[key], holds=held, needs=columns[key].needs if other else ()))
         swapped = books.Book(season, tmp_path / "swapped.xlsx")
-    assert disagreements(swapped, stored(swapped.path)).keys() == SWAPPED.keys()
+    assert disagreements(swapped, swapped.held).keys() == SWAPPED.keys()

@@ -4,7 +4,6 @@ from collections import Counter
 
 import books
 import pytest
-from libreoffice import stored
 from test_checks import verdicts
 from year_figures import differences, figures
 from year_of_season import year_of
@@ -43,7 +42,7 @@ def made(season, tmp_path_factory):
 
 @pytest.fixture(scope="module")
 def values(made):
-    return stored(made.path)
+    return made.held
 
 
 def compared(tabs):

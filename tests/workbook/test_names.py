@@ -25,7 +25,7 @@ def test_a_name_that_is_read_as_something_else_is_refused_in_its_row(name, tmp_p
     told = [each for each in problems(season) if (each.tab, each.column) == ("Recipes", "product")]
     assert len(told) == 1
     small = books.Book(season, tmp_path / "named.xlsx", rows_of=books.SMALL_ROWS)
-    held = stored(small.path)
+    held = small.held
     assert "Product: takes a name" in held[small.cell("recipes", "mend", 3)]
     assert held[small.named("master_check")] != "Numbers agree"
 
@@ -49,7 +49,7 @@ def test_names_of_digits_stay_apart_in_every_engine(office, tmp_path):
     target = tmp_path / "gnumeric.xlsx"
     subprocess.run(["ssconvert", "--recalc", small.path, target], check=True, capture_output=True)  # noqa: S603, S607
     rows = {row["product"]: place for place, row in small.rows("recipes")}
-    for values in (stored(small.path), office.recalculated(small.path), stored(target)):
+    for values in (small.held, office.recalculated(small.path), stored(target)):
         assert values[small.named("master_check")] == "Numbers agree"
         brought = {
             name: values[small.cell("costing", "materials", rows[name])]

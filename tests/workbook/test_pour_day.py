@@ -10,7 +10,6 @@ from collections import defaultdict
 import books
 import burn_logs
 import pytest
-from libreoffice import stored
 
 import candlecalc
 from candlecalc.workbook.tabs.make.pour_day import SHORT_LINES
@@ -106,18 +105,18 @@ def differences(made, wax, values):
 
 
 def test_the_evening_is_what_the_functions_make_of_the_makers_own_readings(made, wax, office):
-    for values in (stored(made.path), office.recalculated(made.path)):
+    for values in (made.held, office.recalculated(made.path)):
         assert differences(made, wax, values) == []
 
 
 def test_a_pot_that_cools_otherwise_is_found(made, wax):
-    values = stored(made.path)
+    values = made.held
     cell = made.cell("pour_day", "last_at", 2)
     assert differences(made, wax, values | {cell: values[cell] + 1 / 1440})
 
 
 def test_the_page_shows_the_evening_in_its_order_and_each_material_that_is_short(made):
-    values = stored(made.path)
+    values = made.held
     shown = [values.get(("Pour day", f"A{row}"), "") for row in range(9, 12)]
     assert shown == list(DAY)
     assert values["Pour day", "B3"] == max(values[made.cell("pour_day", "last_at", row)] for row in range(3))

@@ -13,7 +13,6 @@ from fractions import Fraction
 
 import books
 import pytest
-from libreoffice import stored
 
 import candlecalc
 from candlecalc.commands import make
@@ -122,13 +121,13 @@ def differences(made, values):
 
 
 def test_purchases_come_to_what_exact_fractions_say(made):
-    values = stored(made.path)
+    values = made.held
     assert differences(made, values) == []
     assert values[made.named("master_check")] == "Numbers agree"
 
 
 def test_a_cent_that_is_not_there_is_found(made):
-    values = stored(made.path)
+    values = made.held
     cell = made.cell("purchases", "landed", 0)
     assert differences(made, values | {cell: values[cell] + 0.01})
 
@@ -143,7 +142,7 @@ def test_the_office_finds_the_same_and_so_without_a_line(made, office):
 
 
 def test_show_says_what_was_bought_with_days_and_money_as_the_tab_has_them(made):
-    calculated = report.Calculated(made.season, drafted(made.season, books.DATED))
+    calculated = report.Calculated(made.season, drafted(made.season, books.DATED, rows_of=made.rows_of))
     days = [record["Date"] for record in shown.of_list(calculated, "purchases")]
     assert {type(day) for day in days} == {datetime.date}
     table = make.as_table(shown.of_list(calculated, "purchases"), shown.formats(calculated, "purchases"))

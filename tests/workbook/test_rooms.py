@@ -2,7 +2,6 @@
 
 import books
 import pytest
-from libreoffice import stored
 from openpyxl.utils.cell import coordinate_to_tuple
 
 from candlecalc.workbook.book import USUAL_ROWS, lists
@@ -25,7 +24,7 @@ def test_a_list_has_the_rows_that_are_asked_for_and_no_more(demo):
 
 
 def test_fewer_rows_hold_the_numbers_that_more_rows_hold(demo, whole):
-    few, many = stored(demo.path), stored(whole.path)
+    few, many = demo.held, whole.held
     assert many[whole.named("master_check")] == few[demo.named("master_check")] == "Numbers agree"
     for key in lists(False):
         cells = {cell: value for cell, value in few.items() if cell[0] == demo.plan.layouts[key].title}

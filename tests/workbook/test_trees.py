@@ -77,7 +77,7 @@ def test_a_column_that_rests_on_itself_is_found(plan, monkeypatch):
 
 
 def test_what_rests_on_a_column_is_told_by_tab(demo, plan):
-    users = resting_on(plan, drafted(demo.season, DATED).read)
+    users = resting_on(plan, drafted(demo.season, DATED, rows_of=demo.rows_of).read)
     assert users["materials", "unit_cost"] == [
         *("Recipes", "Extra parts", "Sets", "Costing", "Batch", "Test results", "Prices"),
         *("Months", "By place", "By product"),

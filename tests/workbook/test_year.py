@@ -9,7 +9,6 @@ from dataclasses import replace
 
 import books
 import pytest
-from libreoffice import stored
 from year_reference import worked_out
 from year_seasons import year
 from year_workbook import Typed, compared, in_memory, season_of, type_in, without_sets
@@ -25,7 +24,7 @@ def typed(request, tmp_path_factory):
     seed, method = request.param
     made = without_sets(year(seed, method))
     book = books.Book(season_of(made), tmp_path_factory.mktemp("year") / f"{seed}.xlsx")
-    return book, Typed(made, book.plan, stored(book.path))
+    return book, Typed(made, book.plan, book.held)
 
 
 def test_every_figure_is_what_the_rules_come_to(typed):
