@@ -9,10 +9,11 @@ from candlecalc.season.tables.taken import MONEY, entry
 SOLD = Term("", "how many pieces", low=1.0, high=1e5, whole=True)
 ORDER_LINE = Term("", "a line's number", low=1.0, high=1e4, whole=True)
 
-# What a line of Sales can be besides a sale; what each does is in workbook/tabs/working/ways_to_sell.py.
+# What a line of Sales can be besides a sale; what each does is in workbook/tabs/sell/sold.py.
 ON_CONSIGNMENT = ("out", "back", "sold there")
 HELD_FOR_BUYERS = ("deposit", "deposit used", "gift card sold", "gift card spent")
 SALE_KINDS = ("refund", "returned", *ON_CONSIGNMENT, *HELD_FOR_BUYERS)
+ARE_SALES = ("", "sold there")
 BACK_IN_STOCK = "back in stock"
 
 SALES = Table(

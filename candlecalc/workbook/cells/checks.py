@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from candlecalc.workbook.cells.layout import Layout
+
 
 @dataclass(frozen=True)
 class Check:
@@ -49,6 +51,22 @@ class WorkbookCheck:
     unlikely: bool = False  # may be meant: to look at, and no more
     rows: Rows | None = None  # the rows it speaks of
     alone: bool = False  # it rests on no other line: it is told whatever else is to fix
+
+
+def of_rows(
+    name: str,
+    title: str,
+    layout: Layout,
+    key: str,
+    mend: str,
+    said: str = ANYTHING,
+    *,
+    rested_on: bool = False,
+    unlikely: bool = False,
+) -> WorkbookCheck:
+    """A line that counts the rows which say something in a column, and leads to the first of them."""
+    rows = Rows(layout.results(key), said, layout.first_row)
+    return WorkbookCheck(name, title, rows.count, mend, rows=rows, rested_on=rested_on, unlikely=unlikely)
 
 
 OVERWRITTEN = "a formula was typed over: make a fresh workbook from this one"

@@ -355,6 +355,21 @@ def sum_where(table: str, key: str, **same: Given) -> Expression:
     return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
 
 
+def while_known(value: Given, table: str, key: str) -> Expression:
+    """A sum by criteria, and an error while any line of that column is one: some programs pass over it."""
+    return written("{value}+0*SUM({all})", value=value, all=Results(table, key))
+
+
+def in_coins(amount: Given) -> Expression:
+    """Money as the currency's coins have it."""
+    return written("ROUND({amount},{digits})", amount=amount, digits=CoinDigits())
+
+
+def worked_out_coins(amount: Given) -> Expression:
+    """The same of what was multiplied: to six decimals first, so that half a coin is half a coin in every program."""
+    return in_coins(written("ROUND({amount},6)", amount=amount))
+
+
 def alike(table: str, *keys: str) -> Expression:
     """Of each row of a log, 1 where it holds the same words in some columns as this row's.
 

@@ -13,17 +13,18 @@ from candlecalc.workbook.cells.references import (
     KEY_DAY,
     Above,
     ByPlan,
-    CoinDigits,
     Expression,
     Given,
     Named,
     Results,
     at,
     at_row,
+    in_coins,
     in_order,
     line_of,
     thing_of,
     to_date,
+    worked_out_coins,
     written,
 )
 
@@ -215,20 +216,13 @@ def went_columns(log: str, came: str, counts: int) -> dict[str, Column]:
         gone="gone",
         **{name: at_row(came, key, "lot") for name, key in (("spent", "spent"), ("start", "from"), ("rate", "rate"))},
     )
-    # To six decimals first: half a coin is half a coin in every program.
     spent = written(
-        "IF({there}={thing},ROUND(ROUND({value},6),{digits}),NA())",
+        "IF({there}={thing},{value},NA())",
         there=at_row(came, "thing", "lot"),
         thing="thing",
-        value=value,
-        digits=CoinDigits(),
+        value=worked_out_coins(value),
     )
-    cost = written(
-        "ROUND({spent}-{before},{digits})",
-        spent="spent",
-        before=same_thing(Above("spent"), NOTHING),
-        digits=CoinDigits(),
-    )
+    cost = in_coins(written("{spent}-{before}", spent="spent", before=same_thing(Above("spent"), NOTHING)))
     return {
         "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
         "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),

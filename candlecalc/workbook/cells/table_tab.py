@@ -11,7 +11,7 @@ from openpyxl.utils import get_column_letter
 import candlecalc.declaration.native as native
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.checks import ANYTHING, Check, Rows, WorkbookCheck
+from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.entries import fault, told, ways
 from candlecalc.workbook.cells.layout import FIRST_ROW, HEAD_ROW, OWN_ROW, Layout, Plan
@@ -220,13 +220,6 @@ def words_column(head: str, holds: Expression, width: float = 30) -> Column:
 
 
 WIDTH_OF_CODES = 12
-
-
-def column_says_nothing(plan: Plan, tab: TableTab, key: str, name: str, mend: str) -> WorkbookCheck:
-    """A line of Checks that counts the rows of which a column of words says something."""
-    layout = plan.layouts[tab.key]
-    rows = Rows(layout.results(key), ANYTHING, layout.first_row)
-    return WorkbookCheck(name, tab.title, rows.count, mend, rows=rows, rested_on=True)
 
 
 def first_of(*keys: str) -> Expression:

@@ -1,6 +1,7 @@
 """Charts: what each candle's full cost is made of, and how a test burns down."""
 
 from collections.abc import Sequence
+from typing import Any
 
 from openpyxl.chart import BarChart, LineChart, Reference, ScatterChart, Series
 from openpyxl.chart.axis import ChartLines
@@ -108,7 +109,7 @@ def _axes(chart: BarChart, currency: str) -> None:
     chart.x_axis.delete = chart.y_axis.delete = False
     chart.x_axis.txPr = _as_large_as_cells()
     for axis in (chart.x_axis, chart.y_axis):
-        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+        strong_title(axis)
 
 
 def over_hours(
@@ -141,13 +142,10 @@ def over_hours(
     right.y_axis.axId, right.y_axis.crosses = 200, "max"
     right.y_axis.scaling.min = 0
     for axis in (left.y_axis, right.y_axis):
-        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+        strong_title(axis)
         axis.txPr = _as_large_as_cells()
     left.x_axis.txPr = _as_large_as_cells()
-    left.title = "Weight and melt pool over the hours burnt"
-    left.title.overlay = False
-    left.legend.position = "b"
-    left.legend.txPr = _as_large_as_cells()
+    _titled(left, "Weight and melt pool over the hours burnt")
     left.width, left.height = 27.5, 9
     left += right
     sheet.add_chart(left, anchor)
@@ -170,20 +168,16 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
     line.series[0].marker = Marker(symbol="circle", size=5, spPr=GraphicalProperties(solidFill=SERIES[0]))
     line.series[0].smooth = False
     bars.gapWidth = 60
-    light = ChartLines(spPr=GraphicalProperties(ln=LineProperties(solidFill="D9DEE1")))
-    bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light, "Candles", "0"
+    bars.y_axis.majorGridlines, bars.y_axis.title, bars.y_axis.number_format = light_grid(), "Candles", "0"
     bars.x_axis.number_format, bars.x_axis.tickLblPos = "mm-dd", "low"
     bars.x_axis.title = "Week from (month-day)"
     for axis in (bars.x_axis, bars.y_axis):
         axis.delete = False
         axis.txPr = _as_large_as_cells()
-        axis.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+        strong_title(axis)
     # Upright: days of half a year do not stand side by side.
     bars.x_axis.txPr.bodyPr = RichTextProperties(rot=-5400000, vert="horz")
-    bars.title = "Stock against what is wanted, by week"
-    bars.title.overlay = False
-    bars.legend.position = "b"
-    bars.legend.txPr = _as_large_as_cells()
+    _titled(bars, "Stock against what is wanted, by week")
     bars.width, bars.height = 14.4, 9.4
     bars += line
     sheet.add_chart(bars, anchor)
@@ -191,6 +185,19 @@ def over_weeks(draft: Draft, sheet: Worksheet, anchor: str, columns: Sequence[st
         "Bars of what is wanted of the picked candle in each week, and a line of what is left at its end: "
         "below nothing where there is too little."
     )
+
+
+def _titled(chart: BarChart | ScatterChart, title: str) -> None:
+    """The title over it, and what its colours mean under it."""
+    chart.title = title
+    chart.title.overlay = False
+    chart.legend.position = "b"
+    chart.legend.txPr = _as_large_as_cells()
+
+
+def strong_title(of: Any) -> None:
+    """The title of an axis or a chart, in the size of cells."""
+    of.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
 
 
 def _as_large_as_cells() -> RichText:

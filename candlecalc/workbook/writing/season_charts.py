@@ -7,7 +7,7 @@ from openpyxl.utils import column_index_from_string
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.workbook.cells.styles import SERIES
-from candlecalc.workbook.writing.chart import hatched, light_grid
+from candlecalc.workbook.writing.chart import hatched, light_grid, strong_title
 from candlecalc.workbook.writing.draft import Draft
 
 MOST_BARS = 6
@@ -65,7 +65,7 @@ def _bars(way: str, title: str) -> BarChart:
     chart.type, chart.grouping, chart.gapWidth = way, "clustered", 60
     chart.title, chart.style = title, None
     chart.title.overlay = False
-    chart.title.tx.rich.p[0].pPr = ParagraphProperties(defRPr=CharacterProperties(sz=1100, b=True))
+    strong_title(chart)
     chart.y_axis.majorGridlines, chart.y_axis.number_format = light_grid(), "#,##0"
     chart.x_axis.delete = chart.y_axis.delete = False
     chart.x_axis.txPr = chart.y_axis.txPr = _text()

@@ -5,8 +5,8 @@ from collections.abc import Iterator, Sequence
 from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck
-from candlecalc.workbook.cells.layout import FIRST_ROW, Layout, Plan
+from candlecalc.workbook.cells.checks import WorkbookCheck, of_rows
+from candlecalc.workbook.cells.layout import FIRST_ROW, Plan
 from candlecalc.workbook.cells.table_tab import Tab, TableTab, check_key
 from candlecalc.workbook.cells.words import saying
 from candlecalc.workbook.tabs.registry import Room, more_rows, register, registered
@@ -40,16 +40,16 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
     if tab.fields:
         whole = f"{typed_on}: every row begun is whole"
         mend = "see the words left of the row's name: they say what to do"
-        yield _of_rows(whole, typed_on, layout, "mend", mend, rested_on=True)
+        yield of_rows(whole, typed_on, layout, "mend", mend, rested_on=True)
     for at, check in enumerate(tab.checks):
         if not check.unlikely:
             name = f"{typed_on}: no {check.words}"
             cells, said = tab.tested_in[check_key(at)], saying(plan, tab.key, check_key(at))
-            yield _of_rows(name, typed_on, layout, cells, check.mend, said, rested_on=check.sums)
+            yield of_rows(name, typed_on, layout, cells, check.mend, said, rested_on=check.sums)
     if any(check.unlikely for check in tab.checks):
         mend = "see the words left of the row's name; leave what is meant"
         name = f"{typed_on}: entries {'are likely' if tab.fields else 'go together'}"
-        yield _of_rows(name, typed_on, layout, "doubts", mend, unlikely=True)
+        yield of_rows(name, typed_on, layout, "doubts", mend, unlikely=True)
 
 
 def _of_room(tab: TableTab, room: Room, plan: Plan) -> WorkbookCheck:
@@ -58,22 +58,6 @@ def _of_room(tab: TableTab, room: Room, plan: Plan) -> WorkbookCheck:
     mend = f"it has room for {rows:,} lines: {more_rows(plan, room)}"
     beyond = f"MAX(0,{room.lines}-{rows})"
     return WorkbookCheck(f"{tab.title} has room for every line", tab.title, beyond, mend, rested_on=True, alone=True)
-
-
-def _of_rows(
-    name: str,
-    title: str,
-    layout: Layout,
-    key: str,
-    mend: str,
-    said: str = ANYTHING,
-    *,
-    rested_on: bool = False,
-    unlikely: bool = False,
-) -> WorkbookCheck:
-    """A line that counts the rows which say something in a column, and leads to the first of them."""
-    rows = Rows(layout.results(key), said, layout.first_row)
-    return WorkbookCheck(name, title, rows.count, mend, rows=rows, rested_on=rested_on, unlikely=unlikely)
 
 
 def write(draft: Draft) -> None:

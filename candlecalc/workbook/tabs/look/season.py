@@ -16,6 +16,7 @@ from candlecalc.workbook.cells.references import (
     as_text,
     at_row,
     joined,
+    while_known,
     written,
 )
 from candlecalc.workbook.cells.table_tab import Tab
@@ -131,12 +132,10 @@ def _head(page: Page) -> None:
 
 def _last(key: str) -> Expression:
     """What was sold last season, in all."""
-    return written("SUMIFS({all},{ready},1)", all=Whole(LAST_SOLD.key, key), ready=Whole(LAST_SOLD.key, "ready"))
-
-
-def _or_error(value: Expression) -> Expression:
-    """A sum of last season; an error while a line of it is not right."""
-    return written("{value}+0*SUM({ready})", value=value, ready=Results(LAST_SOLD.key, "ready"))
+    ready = Whole(LAST_SOLD.key, "ready")
+    return while_known(
+        written("SUMIFS({all},{ready},1)", all=Whole(LAST_SOLD.key, key), ready=ready), LAST_SOLD.key, "ready"
+    )
 
 
 def _in_all(page: Page) -> None:
@@ -164,7 +163,7 @@ def _in_all(page: Page) -> None:
         page.shows(f"B{row}", value, "strong_result" if "Left over," in words else "result", number, blank_if=none)
         page.sheet.merge_cells(f"B{row}:C{row}")
         if then:
-            page.shows(f"D{row}", _or_error(_last(then)), "result", number, blank_if=[NO_LAST])
+            page.shows(f"D{row}", _last(then), "result", number, blank_if=[NO_LAST])
             page.sheet.merge_cells(f"D{row}:E{row}")
 
 
@@ -192,7 +191,7 @@ def _most_and_least(page: Page) -> None:
 
 def _typed(key: str) -> Expression:
     """What was typed in a column of the Batch log; an error while a batch is not right."""
-    return written("SUM({typed})+0*SUM({ready})", typed=Whole(POURS.key, key), ready=Results(POURS.key, "ready"))
+    return while_known(written("SUM({typed})", typed=Whole(POURS.key, key)), POURS.key, "ready")
 
 
 def _stock_and_tests(page: Page) -> None:
@@ -262,7 +261,7 @@ def _listed(page: Page, head: int, lines: int, kind: Kind) -> None:
         page.shows(f"{letter}{whole}", summed, "result", NUMBERS[letter])
     for letter, (_, key, number) in THEN.items():
         page.shows(f"{letter}{others}", _rest(letter, head, whole), "result", number, blank_if=[NO_LAST])
-        page.shows(f"{letter}{whole}", _or_error(_last(key)), "result", number, blank_if=[NO_LAST])
+        page.shows(f"{letter}{whole}", _last(key), "result", number, blank_if=[NO_LAST])
     _ratios(page, others)
     _ratios(page, whole)
 

@@ -5,12 +5,12 @@ from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import calculated, look, result
 from candlecalc.workbook.cells.references import (
     Above,
-    CoinDigits,
     Expression,
     Given,
     Results,
     at,
     expression_of,
+    in_coins,
     in_force,
     line_key,
     row_in,
@@ -22,10 +22,6 @@ from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 
 RECIPE = "recipe"
-
-
-def _coins(amount: Expression) -> Expression:
-    return written("ROUND({amount},{digits})", amount=amount, digits=CoinDigits())
 
 
 def _if_made(value: str, **inside: Given) -> Expression:
@@ -88,9 +84,9 @@ TAB = entry_tab(
         "each": result("Cost each, {money}", "cost_each", cost="making", batch="good", blank_if=(written("{good}=0", good="good"),)),
         "ready_on": result("Ready on", "ready_on", poured="date", cure=written("SUM({cure})", cure=at("workings", "cure", RECIPE)), format="date"),
         "yield": result("Good, of all", "yield_of", good="good", made="pieces", blank_if=(written("{pieces}<MAX({good},1)", pieces="pieces", good="good"),)),
-        "materials": look("Materials, {money}", _coins(_of_lines("cost")), "money"),
-        "paid": look("Paid work, {money}", _coins(PAID), "money"),
-        "overhead": look("Production overhead, {money}", _coins(OVERHEAD), "money"),
+        "materials": look("Materials, {money}", in_coins(_of_lines("cost")), "money"),
+        "paid": look("Paid work, {money}", in_coins(PAID), "money"),
+        "overhead": look("Production overhead, {money}", in_coins(OVERHEAD), "money"),
         "lost": look("Not accounted for, {weight}", LOST, "weight"),
         "pieces": look("Poured", PIECES, "pieces"),
         "work": look("Work, minutes", MINUTES, "minutes"),

@@ -6,7 +6,7 @@ next line begins. So no pot is poured earlier than it must be, and pots are late
 
 from collections.abc import Iterable
 
-from candlecalc.workbook.cells.checks import ANYTHING, Rows, WorkbookCheck, sums_agree
+from candlecalc.workbook.cells.checks import WorkbookCheck, of_rows, sums_agree
 from candlecalc.workbook.cells.columns import look, result
 from candlecalc.workbook.cells.layout import FIRST_ROW, OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
@@ -100,10 +100,8 @@ def write(draft: Draft) -> None:
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     here, lines = plan.layouts[KEY], plan.layouts[LINES]
     yield sums_agree("Plan makes what its lines need", TAB.title, here.sum("make"), lines.sum("make"))
-    said = here.results(STATUS)
-    rows = Rows(said, ANYTHING, FIRST_ROW)
     name = "Evenings have room for what Plan makes"
-    yield WorkbookCheck(name, TAB.title, rows.count, "see What to do on Plan", rows=rows, unlikely=True)
+    yield of_rows(name, TAB.title, here, STATUS, "see What to do on Plan", unlikely=True)
 
 
 register(TAB, __name__, 50, write=write, checks=checks, shown=Shown(KEY, tuple(FOR_PAPER)), records=True)

@@ -6,7 +6,7 @@ from candlecalc.season.fields import Field
 from candlecalc.season.season import Season
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.layout import Plan
-from candlecalc.workbook.cells.references import Expression, Named, Results, Whole, at, joined, written
+from candlecalc.workbook.cells.references import Expression, Named, Results, Whole, at, joined, while_known, written
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.plan.plan import KEY as PLAN
 from candlecalc.workbook.tabs.plan.to_buy import KEY as TO_BUY
@@ -120,12 +120,8 @@ def _cash(page: Page) -> None:
             f"G{row}", _paid(Results(TO_BUY, "cost"), Results(TO_BUY, "order_by"), begins, ends), "result", "money"
         )
         # An error on a line there must be one here.
-        way = written(
-            "{paid}+0*SUM({all})",
-            paid=_paid(Whole("on_order", "to_pay"), Whole("on_order", "due"), begins, ends),
-            all=Results("on_order", "amount"),
-        )
-        page.shows(f"H{row}", way, "result", "money")
+        way = _paid(Whole("on_order", "to_pay"), Whole("on_order", "due"), begins, ends)
+        page.shows(f"H{row}", while_known(way, "on_order", "amount"), "result", "money")
         page.shows(f"I{row}", made_of("SUM({both})", both=cell(f"G{row}:H{row}")), "strong_result", "money")
     page.put(f"F{last + 1}", "all of it", "strong")
     for letter in "GHI":

@@ -12,15 +12,13 @@ from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     Above,
-    CoinDigits,
     Expression,
-    Given,
     Results,
     Whole,
     as_text,
     at,
     at_row,
-    constant,
+    in_coins,
     sum_where,
     written,
 )
@@ -45,22 +43,17 @@ def _sum(key: str) -> Expression:
     return sum_where("sold", key, shop_key="number")
 
 
-def _coins(key: str) -> Expression:
-    return written("ROUND({sum},{digits})", sum=_sum(key), digits=CoinDigits())
-
-
-def _gone(more: str, than: Given) -> Expression:
-    """How many went to the shop, or came away from it."""
+def _gone(sign: str) -> Expression:
+    """How many went to the shop (>), or came away from it (<)."""
     return written(
-        f'SUMIFS({{there}},{{keys}},{{number}},{{there}},"{more}"&{{than}})',
+        f'SUMIFS({{there}},{{keys}},{{number}},{{there}},"{sign}"&0)',
         there=Whole("sold", "there"),
         keys=NUMBERS,
         number="number",
-        than=than,
     )
 
 
-BACK = written("-{away}-{sold}", away=_gone("<", constant(0)), sold="sold")
+BACK = written("-{away}-{sold}", away=_gone("<"), sold="sold")
 SINCE = at_row(
     "sold", "date", written("MATCH({number},{numbers},0)", number="number", numbers=Results("sold", "shop_key"))
 )
@@ -76,13 +69,13 @@ TAB = lines_tab(
         "product": look("Product", as_text(at(RECIPES.key, "product", "thing")), needs=HERE, width=30),
         "there": look("There now", _sum("there"), "pieces", needs=HERE),
         "since": look("First taken there", SINCE, "date", needs=HERE),
-        "out": look("Taken there", _gone(">", constant(0)), "pieces", needs=HERE),
+        "out": look("Taken there", _gone(">"), "pieces", needs=HERE),
         "sold": look("Sold there", _sum("away"), "pieces", needs=HERE),
         "back": look("Came back", BACK, "pieces", needs=HERE),
-        "gross": look("Sold, with tax, {money}", _coins("gross"), "money", needs=HERE),
-        "fee": look("The shop's share, {money}", _coins("fee"), "money", needs=HERE),
-        "comes_in": look("Yours to have, {money}", _coins("comes_in"), "money", needs=HERE),
-        "owed": look("Still owed, {money}", _coins("owed"), "money_strong", needs=HERE),
+        "gross": look("Sold, with tax, {money}", in_coins(_sum("gross")), "money", needs=HERE),
+        "fee": look("The shop's share, {money}", in_coins(_sum("fee")), "money", needs=HERE),
+        "comes_in": look("Yours to have, {money}", in_coins(_sum("comes_in")), "money", needs=HERE),
+        "owed": look("Still owed, {money}", in_coins(_sum("owed")), "money_strong", needs=HERE),
         "number": look("Shop and product", NEXT, "row", needs=(), width=8),
         "place_first": look("Place's first row", written("INT({number}/{key})", number="number", key=KEY_LINE), "row", needs=HERE, width=8),
         "thing": look("Product's first row", written("MOD({number},{key})", number="number", key=KEY_LINE), "row", needs=HERE, width=8),

@@ -3,18 +3,15 @@
 from candlecalc.season.tables.sales import MARKET_DAYS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Expression, Results, row_in, sum_where, written
+from candlecalc.workbook.cells.references import Expression, row_in, sum_where, while_known, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import Shown, register
 
 
 def _that_day(key: str) -> Expression:
     """What was sold that day in that place; an error while any line sold is one."""
-    return written(
-        "ROUND({sum},6)+0*SUM({all})",
-        sum=sum_where("sold", key, place_first="place_first", date="date"),
-        all=Results("sold", key),
-    )
+    there = sum_where("sold", key, place_first="place_first", date="date")
+    return while_known(written("ROUND({sum},6)", sum=there), "sold", key)
 
 
 COUNTED = written('({cash}<>"")+({card}<>"")=0', cash="cash", card="card")

@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from candlecalc.season.tables.sales import MARKET_DAYS, MARKET_LINES, SALES
-from candlecalc.workbook.cells.checks import Check, WorkbookCheck
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck, of_rows
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import ByPlan, Whole, at, constant, row_in, written
-from candlecalc.workbook.cells.table_tab import column_says_nothing, entry_tab, not_ready_there, words_column
+from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
 # Its lines on Sold stand below those of Sales.
@@ -50,8 +50,8 @@ TAB = entry_tab(
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     mend = "see the words left of its date"
-    yield column_says_nothing(plan, TAB, "no_day", "Market lines: every line is of a market day", mend)
-    yield column_says_nothing(plan, TAB, "no_price", "Market lines: every line has its price", mend)
+    for key, name in (("no_day", "every line is of a market day"), ("no_price", "every line has its price")):
+        yield of_rows(f"Market lines: {name}", TAB.title, plan.layouts[TAB.key], key, mend, rested_on=True)
 
 
 register(TAB, __name__, 50, checks=checks, records=True)

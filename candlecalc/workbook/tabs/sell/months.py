@@ -7,7 +7,7 @@ from candlecalc.season.tables.sales import SALES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import Expression, Given, Named, Results, Whole, written
+from candlecalc.workbook.cells.references import Expression, Given, Named, Results, Whole, while_known, written
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.sell.season_sums import MONEY, OF_SOLD, all_sold, less, making_hours, of_market_days, sums
@@ -33,17 +33,17 @@ def _before(day: Given) -> Expression:
 IN_IT = [("date", _from("month")), ("date", _before("until"))]
 NONE_TYPED = written("COUNT({ready})=0", ready=Results(LAST_SOLD.key, "ready"))
 YEAR_AGO = written("DATE(YEAR({month})-1,MONTH({month}),1)", month="month")
-THEN = written(
-    "SUMIFS({net},{days},{from},{days},{until},{ready},1)+0*SUM({all_ready})",
+SOLD_THEN = written(
+    "SUMIFS({net},{days},{from},{days},{until},{ready},1)",
     net=Whole(LAST_SOLD.key, "net"),
     days=Whole(LAST_SOLD.key, "month"),
     ready=Whole(LAST_SOLD.key, "ready"),
-    all_ready=Results(LAST_SOLD.key, "ready"),
     **{
         "from": _from(YEAR_AGO),
         "until": _before(written("DATE(YEAR({month})-1,MONTH({month})+1,1)", month="month")),
     },
 )
+THEN = while_known(SOLD_THEN, LAST_SOLD.key, "ready")
 
 
 def _rows(rows_of: Mapping[str, int]) -> int:

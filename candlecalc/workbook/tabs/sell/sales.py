@@ -2,44 +2,30 @@
 
 from collections.abc import Iterable
 
-from candlecalc.season.tables.sales import HELD_FOR_BUYERS, SALES
-from candlecalc.workbook.cells.checks import Check, WorkbookCheck
-from candlecalc.workbook.cells.columns import Column, look
+from candlecalc.season.tables.sales import ARE_SALES, HELD_FOR_BUYERS, SALES
+from candlecalc.workbook.cells.checks import Check, WorkbookCheck, of_rows
+from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     Expression,
     Same,
     Whole,
     alike,
+    joined,
     row_in,
     written,
 )
-from candlecalc.workbook.cells.table_tab import column_says_nothing, entry_tab, not_ready_there, words_column
+from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 
-
-def place_and_product() -> dict[str, Column]:
-    """Where a line was sold and what, by their first rows."""
-    return {
-        "place_first": look("Place's first row", row_in("places", "place", ready=False), "row", needs=("ready", "place"), width=8),
-        "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("ready", "product"), width=8),
-    }  # fmt: skip
-
-
-def no_price(where: str) -> Column:
-    """What is said of a line that has no price."""
-    words = "Price each: none on Prices for this product and place on that day; type it here or there"
-    found = Same(*where.split("."))
-    said = written(
-        f'IF(({{ready}}=1)*({{product}}<>"")*ISERROR({{price}})*(1-ISERROR({{row}})),"{words}","")',
-        ready="ready",
-        product="product",
-        price=found,
-        row="product_row",
-    )
-    return words_column("No price", said)
-
-
+NONE_ON_PRICES = "Price each: none on Prices for this product and place on that day; type it here or there"
+NO_PRICE = written(
+    f'IF(({{ready}}=1)*({{product}}<>"")*ISERROR({{price}})*(1-ISERROR({{row}})),"{NONE_ON_PRICES}","")',
+    ready="ready",
+    product="product",
+    price=Same("sold", "price"),
+    row="product_row",
+)
 # An order's number holds in its place alone, and may have marks in it that a look-up takes for wild cards.
 ORDER = written(
     '{place}&"|"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE({order},"~","-"),"*","-"),"?","-")',
@@ -47,14 +33,16 @@ ORDER = written(
     order="order",
 )
 # The fee of an order stands on the first of its sales: a deposit or a refund of it is charged none.
-NO_SALE = written('({kind}<>"")*({kind}<>"sold there")', kind="kind")
+NO_SALE = joined("*", [written(f'({{kind}}<>"{kind}")', kind="kind") for kind in ARE_SALES])
 FIRST_OF_ORDER = written('IF({name}="",{row},MATCH({name},{names},0))', row=OWN_ROW, name="order_name", names=Whole("sales", "order_name"))  # fmt: skip
-OF_PAYOUT = written(
-    "SUMPRODUCT({together}*1,{sums})", together=alike("sales", "payout", "place"), sums=Whole("sales", "comes_in")
-)
-PAYOUT = written(
-    "SUMPRODUCT({together}*1,{sums})", together=alike("sales", "payout", "place"), sums=Whole("sales", "payout_sum")
-)
+
+
+def _of_payout(key: str) -> Expression:
+    """What the lines that came with one payment hold together."""
+    together = alike("sales", "payout", "place")
+    return written("SUMPRODUCT({together}*1,{sums})", together=together, sums=Whole("sales", key))
+
+
 TYPED = written('{payout}=""', payout="payout")
 IS_HELD = "+".join(f'(kind="{kind}")' for kind in HELD_FOR_BUYERS)
 
@@ -106,22 +94,22 @@ TAB = entry_tab(
         "gross": look("Comes to, with tax, {money}", _shown("gross"), "money_strong"),
         "comes_in": look("Yours to have, {money}", _shown("comes_in"), "money"),
         "owed": look("Still owed, {money}", _shown("owed"), "money"),
-        **place_and_product(),
+        "place_first": look("Place's first row", row_in("places", "place", ready=False), "row", needs=("ready", "place"), width=8),
+        "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("ready", "product"), width=8),
         "order_name": look("Place and order", ORDER, needs=("ready", "order"), blank_if=(NO_SALE,), width=16),
         "again": look("Lines alike in its order", AGAIN, "row", width=8),
         "order_first": look("First line of its order", FIRST_OF_ORDER, "row", width=8),
-        "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-{lines},6)", sum=PAYOUT, lines=OF_PAYOUT), "money", blank_if=(TYPED,)),
+        "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-{lines},6)", sum=_of_payout("payout_sum"), lines=_of_payout("comes_in")), "money", blank_if=(TYPED,)),
     },
     checks=CHECKS,
     waits={"product": not_ready_there("recipes", "product"), "place": not_ready_there("places", "place")},
-    also={"no_price": no_price("sold.price")},
+    also={"no_price": words_column("No price", NO_PRICE)},
 )  # fmt: skip
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
-    yield column_says_nothing(
-        plan, TAB, "no_price", "Sales: every line has its price", "see the words left of its date"
-    )
+    name, mend = "Sales: every line has its price", "see the words left of its date"
+    yield of_rows(name, TAB.title, plan.layouts[TAB.key], "no_price", mend, rested_on=True)
 
 
 register(TAB, __name__, 30, checks=checks, records=True)

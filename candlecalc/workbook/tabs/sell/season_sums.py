@@ -11,10 +11,10 @@ from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import (
     Expression,
     Given,
-    Results,
     Whole,
     expression_of,
     joined,
+    while_known,
     written,
 )
 
@@ -34,25 +34,18 @@ def _summed(summed: tuple[str, str], lines: str, where: Where) -> Expression:
 
 def _sold(key: str, where: Where) -> Expression:
     # To six decimals: no crumbs of a sum of decimals where the figures are taken on.
-    return written("ROUND({sum}+0*SUM({all}),6)", sum=_summed(("sold", key), "sold", where), all=Results("sold", key))
+    return written("ROUND({sum},6)", sum=while_known(_summed(("sold", key), "sold", where), "sold", key))
 
 
 def of_market_days(key: str, where: Where) -> Expression:
     """What was typed on Market days; an error while a day there is not right."""
-    return written(
-        "{sum}+0*SUM({all})",
-        sum=_summed((MARKET_DAYS.key, key), MARKET_DAYS.key, where),
-        all=Results(MARKET_DAYS.key, "place_first"),
-    )
+    return while_known(_summed((MARKET_DAYS.key, key), MARKET_DAYS.key, where), MARKET_DAYS.key, "place_first")
 
 
 def making_hours(where: Where) -> Expression:
     """Hours of your own in the making of what was sold."""
-    return written(
-        "({sum}+0*SUM({all}))/60",
-        sum=_summed((OWN_TIME, "minutes"), "sold", where),
-        all=Results(OWN_TIME, "minutes"),
-    )
+    minutes = while_known(_summed((OWN_TIME, "minutes"), "sold", where), OWN_TIME, "minutes")
+    return written("({minutes})/60", minutes=minutes)
 
 
 def sums(where: Where, needs: tuple[Given, ...]) -> dict[str, Column]:

@@ -5,14 +5,13 @@ Every sum of sales reads this list, so a market typed on either tab gives the sa
 
 from collections.abc import Iterable, Mapping
 
-from candlecalc.season.tables.sales import BACK_IN_STOCK, MARKET_LINES, SALES
+from candlecalc.season.tables.sales import ARE_SALES, BACK_IN_STOCK, MARKET_LINES, SALES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import calculated, look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     Above,
     ByPlan,
-    CoinDigits,
     Expression,
     Given,
     Named,
@@ -21,10 +20,12 @@ from candlecalc.workbook.cells.references import (
     as_text,
     at,
     constant,
+    in_coins,
     in_force,
     joined,
     row_in,
     sum_where,
+    worked_out_coins,
     written,
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
@@ -42,7 +43,7 @@ THERE = ("what",)
 
 def _of(sales: Given, market: Given) -> Expression:
     """A value by the log that the line is of."""
-    return written("IF({what}=1,{sales},{market})", what="what", sales=sales, market=market)
+    return written(f"IF({{what}}={FROM_SALES},{{sales}},{{market}})", what="what", sales=sales, market=market)
 
 
 def _log(key: str, market: str = "") -> Expression:
@@ -65,12 +66,7 @@ def _signed(more: Iterable[str], less: Iterable[str]) -> Expression:
 
 def _exact(text: str, **inside: Given) -> Expression:
     """A sum of whole coins, without what decimals leave behind."""
-    return written(f"ROUND({text},{{digits}})", digits=CoinDigits(), **inside)
-
-
-def _coins(amount: Expression) -> Expression:
-    # To six decimals first: half a coin is half a coin in every program.
-    return written("ROUND(ROUND({amount},6),{digits})", amount=amount, digits=CoinDigits())
+    return in_coins(written(text, **inside))
 
 
 IS_READY = written(
@@ -94,14 +90,14 @@ def _place(key: str) -> Expression:
 PIECES = written("SUM({pieces})", pieces=_log("pieces"))
 # A line of money alone has no pieces.
 COUNTED = written("({pieces}+({thing}=0))", pieces=PIECES, thing="thing")
-SIGN = _of(_signed(("", "sold there"), ("refund", "returned")), constant(1))
+SIGN = _of(_signed(ARE_SALES, ("refund", "returned")), constant(1))
 RETURNED = written(
     f'({{kind}}="returned")*({{became}}="{BACK_IN_STOCK}")', kind=_sales("kind"), became=_sales("became")
 )
 AWAY = _of(
     written(
         "({goes}-{returned})*{pieces}*({thing}>0)",
-        goes=_one_of("", "sold there"),
+        goes=_one_of(*ARE_SALES),
         returned=RETURNED,
         pieces=PIECES,
         thing="thing",
@@ -126,7 +122,7 @@ AREA_RATE = written(
 RATE = _of(written('IF({typed}<>"",{typed},{usual})', typed=_sales("tax_rate"), usual=AREA_RATE), AREA_RATE)
 WITH_TAX = written('IF({stated}="with tax",1,IF({stated}="before tax",0,NA()))', stated=_place("stated_used"))
 BESIDES = written("SUM({postage})-SUM({discount})", postage=_sales("postage"), discount=_sales("discount"))
-STATED = _coins(
+STATED = worked_out_coins(
     written("{counted}*{price}+{besides}", counted=COUNTED, price="price", besides=_of(BESIDES, constant(0)))
 )
 BEFORE_TAX = calculated(
@@ -136,7 +132,7 @@ BEFORE_TAX = calculated(
     tax="rate",
     stated=written('IF({with_tax}=1,"with tax","before tax")', with_tax="with_tax"),
 )
-TAX = written("{sign}*{tax}", sign="sign", tax=_coins(calculated("tax_on", price=BEFORE_TAX, tax="rate")))
+TAX = written("{sign}*{tax}", sign="sign", tax=worked_out_coins(calculated("tax_on", price=BEFORE_TAX, tax="rate")))
 NET = _exact("{sign}*{stated}-{with_tax}*{tax}", sign="sign", stated="stated", with_tax="with_tax", tax="tax")
 # Of what the buyer pays, or of the price before tax; a place that pays money back keeps what is typed alone.
 BY_SHARE = written(
@@ -164,7 +160,7 @@ USUAL_FEE = written(
     counted=COUNTED,
     of_order=OF_ORDER,
 )
-FEE = _coins(_of(written('IF({typed}<>"",{typed},{usual})', typed=_sales("fee"), usual=USUAL_FEE), USUAL_FEE))
+FEE = worked_out_coins(_of(written('IF({typed}<>"",{typed},{usual})', typed=_sales("fee"), usual=USUAL_FEE), USUAL_FEE))
 HELD = written(
     "{signed}*{price}",
     signed=_signed(("deposit", "gift card sold"), ("deposit used", "gift card spent")),

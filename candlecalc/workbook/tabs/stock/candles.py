@@ -6,7 +6,7 @@ from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import KEY_THING, CoinDigits, Results, Same, sum_where, written
+from candlecalc.workbook.cells.references import KEY_THING, Same, in_coins, sum_where, while_known, written
 from candlecalc.workbook.cells.stock_card import last_below
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
@@ -17,12 +17,8 @@ COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW,
 # A product has one line, that of its first row on Recipes.
 FIRST = ("first",)
 # An error while any line sold is one: what is left would be, too.
-EARLY = written(
-    "{early}+0*SUM({all})", early=sum_where("out_card", "early", thing=OWN_ROW), all=Results("out_card", "early")
-)
-AT_SHOPS = written(
-    "{there}+0*SUM({all})", there=sum_where("sold", "there", thing=OWN_ROW), all=Results("sold", "there")
-)
+EARLY = while_known(sum_where("out_card", "early", thing=OWN_ROW), "out_card", "early")
+AT_SHOPS = while_known(sum_where("sold", "there", thing=OWN_ROW), "sold", "there")
 
 CHECKS = (
     Check(
@@ -58,7 +54,7 @@ TAB = result_tab(
         "in_sets": look("In packed sets", sum_where("sets", "packed", product_row=OWN_ROW), "pieces", needs=FIRST),
         "there": look("At shops", AT_SHOPS, "pieces", needs=FIRST),
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
-        "value": look("Value, {money}", written("ROUND({worth}-{spent},{digits})", worth="worth", spent="spent", digits=CoinDigits()), "money_strong", needs=FIRST),
+        "value": look("Value, {money}", in_coins(written("{worth}-{spent}", worth="worth", spent="spent")), "money_strong", needs=FIRST),
         "made": look("Made", of_last("made", "came", "last"), "pieces", needs=FIRST),
         "gone": look("Gone", of_last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
         "worth": look("Cost of those made, {money}", of_last("made", "worth", "last"), "money", needs=FIRST),

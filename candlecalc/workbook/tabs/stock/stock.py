@@ -8,7 +8,6 @@ from candlecalc.workbook.cells.columns import Column, look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     KEY_THING,
-    CoinDigits,
     Expression,
     Given,
     Results,
@@ -16,6 +15,7 @@ from candlecalc.workbook.cells.references import (
     at,
     at_row,
     constant,
+    in_coins,
     sum_where,
     written,
 )
@@ -90,7 +90,7 @@ TAB = result_tab(
     MATERIALS,
     {
         "left": look("Left, {weight} or each", written("ROUND({came}-{gone},6)", came="bought", gone="gone"), "quantity"),
-        "value": look("Value, {money}", written("ROUND({paid}-{spent},{digits})", paid="paid", spent="spent", digits=CoinDigits()), "money_strong"),
+        "value": look("Value, {money}", in_coins(written("{paid}-{spent}", paid="paid", spent="spent")), "money_strong"),
         "bought": look("Bought, {weight} or each", of_last("lots", "came", "last"), "quantity"),
         "used": look("Used by batches, {weight} or each", _used(FROM_POURS), "quantity"),
         "taken": look("Taken out, {weight} or each", _used(FROM_MOVES), "quantity"),

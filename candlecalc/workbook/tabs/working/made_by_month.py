@@ -29,19 +29,18 @@ def before_end(days: Expression, nth: int) -> Expression:
 
 
 def _until(nth: int) -> Column:
-    poured = written(
-        "SUMIFS({make},{recipes},{row}{in_time})",
-        make=Results("plan", "make"),
-        recipes=Results("plan", "recipe"),
-        row=OWN_ROW,
-        in_time=before_end(Results("plan", "begin"), nth),
-    )
-    packed = written(
-        "SUMIFS({pack},{recipes},{row}{in_time})",
-        pack=Whole("demand", "pack"),
-        recipes=Whole("demand", "recipe"),
-        row=OWN_ROW,
-        in_time=before_end(Whole("demand", "day"), nth),
+    poured, packed = (
+        written(
+            "SUMIFS({pieces},{recipes},{row}{in_time})",
+            pieces=pieces,
+            recipes=recipes,
+            row=OWN_ROW,
+            in_time=before_end(days, nth),
+        )
+        for pieces, recipes, days in (
+            [Results("plan", key) for key in ("make", "recipe", "begin")],
+            [Whole("demand", key) for key in ("pack", "recipe", "day")],
+        )
     )
     # A sum by criteria passes over errors, in some programs.
     errors = joined("+", [written("SUM({all})", all=Results(*of)) for of in (("plan", "make"), ("demand", "pack"))])

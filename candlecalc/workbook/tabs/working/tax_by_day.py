@@ -7,12 +7,12 @@ from candlecalc.workbook.cells.references import (
     Expression,
     Given,
     Named,
-    Results,
     Whole,
     at,
     in_force,
     in_order,
     line_key,
+    while_known,
     written,
 )
 from candlecalc.workbook.cells.table_tab import result_tab
@@ -42,13 +42,13 @@ def tax_rate(area: Given, day: Given) -> Expression:
     def of(thing: Given) -> Expression:
         return at(TAX_RATES.key, "rate", in_force(KEY, thing, day))
 
-    return written(
-        "IFERROR({of_area},IFERROR({of_others},{usual}))+0*SUM({ready})",
+    rate = written(
+        "IFERROR({of_area},IFERROR({of_others},{usual}))",
         of_area=of(area),
         of_others=of(EVERYWHERE_ELSE),
         usual=Named("tax_rate"),
-        ready=Results(TAX_RATES.key, "ready"),
     )
+    return while_known(rate, TAX_RATES.key, "ready")
 
 
 TAB = result_tab(
