@@ -5,7 +5,7 @@ from collections import Counter
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from candlecalc.books.journal import as_money
+from candlecalc.books.journal import added, as_money
 
 Day = datetime.date
 
@@ -43,10 +43,7 @@ def problems(entries: Sequence[Kept], rules: Rules) -> Iterator[str]:
 
 def totals(entries: Iterable[Kept]) -> dict[str, int]:
     """What each account comes to; those at nothing left out."""
-    found: dict[str, int] = {}
-    for entry in entries:
-        for account, coins in entry.lines:
-            found[account] = found.get(account, 0) + coins
+    found = added(line for entry in entries for line in entry.lines)
     return {account: coins for account, coins in found.items() if coins}
 
 

@@ -3,10 +3,9 @@
 import datetime
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from decimal import Decimal
 from typing import NamedTuple
 
-from candlecalc.books.journal import Chart, Day, Entry, Journal, Line, as_money
+from candlecalc.books.journal import Chart, Day, Entry, Journal, Line, as_number, balances, coins_in
 from candlecalc.books.sheets import Column, Sheet, read_csv
 from candlecalc.season.chart import Account
 
@@ -29,7 +28,7 @@ def entries_before(data: bytes, chart: Chart, digits: int) -> list[Entry]:
     for row in read_csv(data):
         if row["account_code"] not in by_code:
             raise ValueError(f"the earlier journal has account {row['account_code']}, which is no longer on Accounts")
-        coins = _coins(row["debit"], digits) - _coins(row["credit"], digits)
+        coins = coins_in(row["debit"], digits) - coins_in(row["credit"], digits)
         name = by_code[row["account_code"]].name
         line = Line(name, coins, row["tax_code"], row["memo"], row["from_tab"], row["from_row"])
         day = datetime.date.fromisoformat(row["date"])
@@ -38,16 +37,12 @@ def entries_before(data: bytes, chart: Chart, digits: int) -> list[Entry]:
     return list(entries.values())
 
 
-def _coins(text: str, digits: int) -> int:
-    return int(Decimal(text or 0).scaleb(digits))
-
-
 def changes(before: Sequence[Entry], now: Sequence[Entry]) -> Iterator[Change]:
     """Accounts of entries, by their references, that come to something else."""
     old, new = _by_reference(before), _by_reference(now)
     for reference in dict.fromkeys([*old, *new]):
         entry = new.get(reference) or old[reference]
-        was, is_now = (_accounts(found.get(reference)) for found in (old, new))
+        was, is_now = (balances(filter(None, [found.get(reference)])) for found in (old, new))
         for account in dict.fromkeys([*was, *is_now]):
             if was.get(account, 0) != is_now.get(account, 0):
                 lines = [line for each in (new.get(reference), old.get(reference)) if each for line in each.lines]
@@ -57,13 +52,6 @@ def changes(before: Sequence[Entry], now: Sequence[Entry]) -> Iterator[Change]:
 
 def _by_reference(entries: Sequence[Entry]) -> dict[str, Entry]:
     return {entry.reference: entry for entry in entries}
-
-
-def _accounts(entry: Entry | None) -> dict[str, int]:
-    found: dict[str, int] = {}
-    for line in entry.lines if entry else ():
-        found[line.account] = found.get(line.account, 0) + line.coins
-    return found
 
 
 def with_late_lines(journal: Journal, before: Sequence[Entry], closed_to: Day) -> tuple[Journal, list[Change]]:
@@ -96,7 +84,7 @@ def _late_lines(found: Sequence[Change]) -> tuple[Line, ...]:
 
 
 def changes_sheet(found: Sequence[Change], digits: int) -> Sheet:
-    money = [[Decimal(as_money(coins, digits)) for coins in (each.before, each.now)] for each in found]
+    money = [[as_number(coins, digits) for coins in (each.before, each.now)] for each in found]
     rows = [
         [each.reference, each.day, each.account, *sums, each.where.tab, each.where.rows]
         for each, sums in zip(found, money, strict=True)

@@ -10,8 +10,9 @@ from collections.abc import Iterator
 from candlecalc.books.journal import Event, Part
 from candlecalc.books.reading import Reading, Typed, place_of
 from candlecalc.season import chart
-from candlecalc.season.season import Row, Season
-from candlecalc.season.tables.books import CASH, CATEGORIES, OPENING_BALANCE, OWED_AT_THE_END
+from candlecalc.season.season import Row
+from candlecalc.season.tables.books import CATEGORIES, OPENING_BALANCE, OWED_AT_THE_END
+from candlecalc.season.tables.carried import OWED_BY_MAKER, OWED_TO_MAKER
 from candlecalc.season.tables.sales import HELD_FOR_BUYERS
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.sell.sold import FROM_MARKETS
@@ -21,12 +22,12 @@ from candlecalc.workbook.tabs.working import candles_out
 Day = datetime.date
 # What is taken out of stock without a sale, and where its cost goes; else to the cost of candles sold.
 TAKEN_OUT = {"own use": chart.TAKEN, "test": chart.SAMPLES, "sample": chart.SAMPLES, "gift": chart.SAMPLES}
-OWED_TO_MAKER, OWED_BY_MAKER = ("sale", "payout"), ("purchase",)
+PURCHASE = OWED_BY_MAKER[0]  # the others are held for buyers
 
 
 def events_of(read: Reading) -> Iterator[Event]:
     """All that a workbook's tabs hold, in the order of the tabs."""
-    by_cash = read.season.settings.get("books") == CASH
+    by_cash = read.by_cash
     accounts = chart.chart_of(read.season)
     yield from _still_open(read, accounts, by_cash)
     yield from _purchases(read, accounts, by_cash)
@@ -51,13 +52,8 @@ def _purse(accounts: dict[str, chart.Account], name: object) -> str:
     return own.name if own and own.money else chart.CASH_AND_BANK
 
 
-def _day(row: Row, key: str) -> Day | None:
-    day = row[key]
-    return day if isinstance(day, datetime.date) else None
-
-
-def _on(row: Row) -> Day:
-    day = _day(row, "date")
+def _on(line: Typed) -> Day:
+    day = line.day()
     if day is None:
         raise ValueError("a row has no date; candlecalc check says which")
     return day
@@ -77,11 +73,11 @@ def _still_open(read: Reading, accounts: dict[str, chart.Account], by_cash: bool
         row, coins = line.typed, read.typed_coins(line, "sum")
         who, what = str(row["who"]), _words(f"open {row['kind']} of {row['date']}", row["document"])
         mine = row["kind"] in OWED_TO_MAKER
-        account = chart.OWED_TO_YOU if mine else chart.OWED if row["kind"] in OWED_BY_MAKER else chart.HELD
+        account = chart.OWED_TO_YOU if mine else chart.OWED if row["kind"] == PURCHASE else chart.HELD
         if not by_cash or account == chart.HELD:
             parts = _both(account, chart.CAPITAL, coins if mine else -coins)
             yield _opening(read, "still open from before", parts, line.tab, line.row)
-        paid = _day(row, "paid_on")
+        paid = line.day("paid_on")
         # What is held for a buyer is used up by a line of Sales.
         if paid and account != chart.HELD:
             purse = _purse(accounts, row["paid_from"])
@@ -106,13 +102,13 @@ def _purchases(read: Reading, accounts: dict[str, chart.Account], by_cash: bool)
                 yield _opening(read, "materials there at the start, at cost", parts, line.tab, line.row)
             continue
         back = read.typed_coins(line, "claimed")
-        who, paid = str(row["supplier"] or "Supplier not named"), _day(row, "paid_on")
+        who, paid = str(row["supplier"] or "Supplier not named"), line.day("paid_on")
         bill = f"{who} {row['document'] or f'row {line.row}'}"
         bought, claimed = Part(chart.BOUGHT if by_cash else chart.MATERIALS, landed), _claimed(back)
         if not by_cash:
             parts = (bought, *claimed, Part(chart.OWED, -landed - back))
             memo = _words("materials bought", row["document"])
-            yield Event(_on(row), f"BILL {row['date']} {bill}", who, memo, parts, line.tab, line.row)
+            yield Event(_on(line), f"BILL {row['date']} {bill}", who, memo, parts, line.tab, line.row)
         if paid:
             purse = _purse(accounts, row["paid_from"])
             against: tuple[Part, ...] = (bought, *claimed) if by_cash else (Part(chart.OWED, landed + back),)
@@ -131,7 +127,7 @@ def _used(read: Reading) -> Iterator[Event]:
         what, coins = read.whole("used", "what", at), read.coins("used", "cost", at)
         log = {used.FROM_POURS: "pours", used.FROM_MOVES: "moves", used.FROM_COUNTS: "counts"}[what]
         source = read.row(log, read.whole("used", "source", at))
-        day, tab, row = _on(source.typed), "Used", FIRST_ROW + at
+        day, tab, row = _on(source), "Used", FIRST_ROW + at
         if what == used.FROM_POURS:
             parts = _both(chart.WORK, chart.MATERIALS, coins)
             yield Event(day, f"USED {_month(day)}", "Batches", "materials used by batches", parts, tab, row)
@@ -141,7 +137,7 @@ def _used(read: Reading) -> Iterator[Event]:
 
 def _gone(source: Typed, coins: int, stock: str, tab: str, row: int) -> Event:
     """What left stock otherwise: taken out, or missing when counted."""
-    day, counted = _on(source.typed), source.tab == "Counts"
+    day, counted = _on(source), source.tab == "Counts"
     kind = "missing when counted" if counted else str(source.typed["kind"])
     account = chart.COST_SOLD if counted else TAKEN_OUT.get(kind, chart.COST_SOLD)
     name = f"{'COUNTED' if counted else 'TAKEN OUT'} {_month(day)}"
@@ -157,7 +153,7 @@ def _batches(read: Reading) -> Iterator[Event]:
             parts = _both(chart.CANDLES, chart.CAPITAL, value)
             yield _opening(read, "candles there at the start, at cost", parts, line.tab, line.row)
             continue
-        day = _on(line.typed)
+        day = _on(line)
         month = _month(day)
         for key, account, memo in (
             ("paid", chart.PAID_HELP, "paid work charged to batches"),
@@ -176,10 +172,12 @@ def _sold(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> I
         net, fee, comes_in = (read.coins("sold", key, at) for key in ("net", "fee", "comes_in"))
         day, place, row = read.value("sold", "date", at), str(read.value("sold", "place", at)), FIRST_ROW + at
         market = read.whole("sold", "what", at) == FROM_MARKETS
-        typed = {} if market else read.row("sales", read.whole("sold", "source", at)).typed
+        typed: Row = {}
         paid, purse = day, chart.CASH_AND_BANK
         if not market:
-            paid, purse = _day(typed, "paid_on"), _purse(accounts, typed["paid_into"])
+            line = read.row("sales", read.whole("sold", "source", at))
+            typed, paid = line.typed, line.day("paid_on")
+            purse = _purse(accounts, typed["paid_into"])
         held = typed.get("kind") in HELD_FOR_BUYERS
         code = tax_code(read, at, str(typed.get("area") or ""))
         parts: tuple[Part, ...] = (
@@ -237,7 +235,7 @@ def _cost_of_sold(read: Reading, at: int, sold: int, coins: int, row: int) -> Ev
 def _market_days(read: Reading, accounts: dict[str, chart.Account]) -> Iterator[Event]:
     """What a day at a market cost, paid on the day."""
     for line in read.rows("market_days"):
-        day, place = _on(line.typed), str(line.typed["place"])
+        day, place = _on(line), str(line.typed["place"])
         for key, account in (("fee", chart.STANDS), ("travel", chart.TRAVEL)):
             parts = _both(account, chart.CASH_AND_BANK, read.typed_coins(line, key))
             memo = f"market of {day}: {'stand' if key == 'fee' else 'travel'}"
@@ -247,13 +245,13 @@ def _market_days(read: Reading, accounts: dict[str, chart.Account]) -> Iterator[
 def _expenses(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> Iterator[Event]:
     for line in read.rows("expenses"):
         row, amount, tax = line.typed, read.typed_coins(line, "amount"), read.typed_coins(line, "tax")
-        who, paid = str(row["payee"]), _day(row, "paid_on")
+        who, paid = str(row["payee"]), line.day("paid_on")
         bill = f"{who} {row['document'] or f'row {line.row}'}"
         costs = (Part(CATEGORIES[str(row["category"])], amount - tax), *_claimed(tax))
         memo = _words(row["category"], row["document"])
         if not by_cash:
             parts = (*costs, Part(chart.OWED, -amount))
-            yield Event(_on(row), f"EXPENSE {row['date']} {bill}", who, memo, parts, line.tab, line.row)
+            yield Event(_on(line), f"EXPENSE {row['date']} {bill}", who, memo, parts, line.tab, line.row)
         if paid:
             purse = _purse(accounts, row["paid_from"])
             against = costs if by_cash else (Part(chart.OWED, amount),)
@@ -279,8 +277,4 @@ def _other_entries(read: Reading, accounts: dict[str, chart.Account], by_cash: b
             yield _opening(read, text, parts, line.tab, line.row)
         else:
             reference = f"ENTRY {row['date']} row {line.row}"
-            yield Event(_on(row), reference, str(kind).capitalize(), text, parts, line.tab, line.row)
-
-
-def method_of(season: Season) -> str:
-    return str(season.settings.get("books") or "accrual")
+            yield Event(_on(line), reference, str(kind).capitalize(), text, parts, line.tab, line.row)

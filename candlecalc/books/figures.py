@@ -5,10 +5,9 @@ bookkeeper says which of them a business uses; in the US many small sellers may 
 """
 
 from collections.abc import Iterable, Sequence
-from decimal import Decimal
 from typing import NamedTuple
 
-from candlecalc.books.journal import Entry, Event, Journal, as_money, balances, sums
+from candlecalc.books.journal import Entry, Event, Journal, as_money, as_number, balances, sums
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.tax_report import CHARGED, CLAIMED, MAKER, TaxLine
 from candlecalc.season import chart
@@ -132,7 +131,7 @@ def _by_rate(tax: Sequence[TaxLine]) -> list[Figure]:
 
 
 def figures_sheet(found: Iterable[Figure], digits: int) -> Sheet:
-    rows = [[each.form, each.line, each.says, Decimal(as_money(each.coins, digits))] for each in found]
+    rows = [[each.form, each.line, each.says, as_number(each.coins, digits)] for each in found]
     columns = (Column("form"), Column("line"), Column("says"), Column("amount", "number"))
     return Sheet("figures", "What forms ask for; your bookkeeper says which you use.", columns, rows)
 

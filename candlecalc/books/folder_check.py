@@ -5,12 +5,13 @@ import hashlib
 import json
 import re
 from collections.abc import Callable, Iterator, Mapping
-from decimal import Decimal, InvalidOperation
+from decimal import InvalidOperation
 from typing import Any
 
 from candlecalc.books import plain_text
 from candlecalc.books.checking import Kept, Rules, differences, problems, totals
 from candlecalc.books.handover import BEANCOUNT, JOURNAL, NAME, PACKAGE, SUMMARY
+from candlecalc.books.journal import added, coins_in
 from candlecalc.books.sheets import read_csv
 from candlecalc.season import chart
 
@@ -69,8 +70,7 @@ def _by_rules(files: Mapping[str, bytes], package: Mapping[str, Any]) -> Iterato
 
 
 def _coins(row: Mapping[str, str], digits: int, plus: str = "debit", minus: str = "credit") -> int:
-    one, other = (int(Decimal(row.get(key) or 0).scaleb(digits)) for key in (plus, minus))
-    return one - other
+    return coins_in(row.get(plus), digits) - coins_in(row.get(minus), digits)
 
 
 def _csv_entries(data: bytes, digits: int) -> list[Kept]:
@@ -128,20 +128,19 @@ def _tax(files: Mapping[str, bytes], digits: int) -> Iterator[str]:
     if "tax.csv" not in files:
         yield "tax.csv: it is not there"
         return
-    found: dict[str, int] = {}
-    for row in read_csv(files["tax.csv"]):
+    rows = read_csv(files["tax.csv"])
+    for row in rows:
         if _coins(row, digits, "gross", "") and _coins(row, digits, "gross", "") != sum(
             _coins(row, digits, key, "") for key in ("exempt", "taxable", "tax")
         ):
             yield f"tax.csv: {row['place']}, {row['tax_code']}: exempt, taxable and tax do not come to gross"
-        if row["paid_by"] == "maker":
-            found[row["tax_code"]] = found.get(row["tax_code"], 0) + _coins(row, digits, "tax", "")
-    booked: dict[str, int] = {}
+    found = added((row["tax_code"], _coins(row, digits, "tax", "")) for row in rows if row["paid_by"] == "maker")
     sides = {NUMBER[chart.TAX_DUE]: -1, NUMBER[chart.TAX_BACK]: 1}
-    for row in read_csv(files["journal.csv"]):
-        sign = sides.get(row["account_code"])
-        if sign and row["tax_code"]:
-            booked[row["tax_code"]] = booked.get(row["tax_code"], 0) + sign * _coins(row, digits)
+    booked = added(
+        (row["tax_code"], sides[row["account_code"]] * _coins(row, digits))
+        for row in read_csv(files["journal.csv"])
+        if row["account_code"] in sides and row["tax_code"]
+    )
     there = {code: coins for code, coins in found.items() if coins}
     for code in dict.fromkeys([*there, *booked]):
         if there.get(code, 0) != booked.get(code, 0):

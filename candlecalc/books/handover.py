@@ -7,7 +7,7 @@ from typing import NamedTuple
 from candlecalc.books import plain_text, values_only
 from candlecalc.books.checking import Kept, Rules, problems, untied
 from candlecalc.books.compare import Change, changes, changes_sheet, entries_before, with_late_lines
-from candlecalc.books.events import events_of, method_of
+from candlecalc.books.events import events_of
 from candlecalc.books.figures import figures, figures_sheet
 from candlecalc.books.joining import Span, in_order, joined, journal_of
 from candlecalc.books.journal import Journal
@@ -75,11 +75,12 @@ def _refuse_days(reads: Sequence[Reading], span: Span) -> None:
 
 
 def _journal(reads: Sequence[Reading], span: Span, earlier: bytes | None) -> tuple[Journal, list[Change]]:
-    for read in reads:
-        apart = untied(ties(read, list(events_of(read))), read.digits)
+    own = [(read, list(events_of(read))) for read in reads]
+    for read, events_there in own:
+        apart = untied(ties(read, events_there), read.digits)
         if apart:
             raise ValueError(f"{read.name}: {'; '.join(apart)}")
-    events, accounts = joined(reads)
+    events, accounts = joined(own)
     journal = journal_of(reads, events, accounts, span)
     if earlier is None:
         return journal, []
@@ -115,14 +116,13 @@ def _sheets(reads: Sequence[Reading], journal: Journal, findings: Findings) -> l
     last = next(read for read in reversed(reads) if read.first_day <= journal.last)
     held, tax = items(last, journal.last), tax_lines(reads, journal.first, journal.last)
     asked = questions(last, journal, held, findings.get(last.name, ()))
-    by_cash = method_of(last.season) == "cash"
     return [
         journal_sheet(journal),
         accounts_sheet(journal),
         trial_balance_sheet(journal),
         stock_sheet(last, held),
         tax_sheet(tax, journal.digits),
-        figures_sheet(figures(journal, tax, str(last.season.settings["region"]), by_cash=by_cash), journal.digits),
+        figures_sheet(figures(journal, tax, str(last.season.settings["region"]), by_cash=last.by_cash), journal.digits),
         questions_sheet(asked, journal.digits),
     ]
 
@@ -150,7 +150,7 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
     money = lambda coins: f"{journal.money(coins)} {journal.currency}"  # noqa: E731
     questions_asked = next(len(sheet.rows) for sheet in sheets if sheet.name == "open_questions")
     out = [
-        f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {method_of(reads[-1].season)} method",
+        f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {reads[-1].method} method",
         f"From {', '.join(read.name for read in reads)}. Stock is valued by {reads[-1].season.stock}.",
         "",
         f"Entries          {len(journal.entries)}, of {lines} lines",

@@ -5,7 +5,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
-from candlecalc.books.events import events_of, method_of
 from candlecalc.books.journal import Chart, Entry, Event, Journal, Line, as_money, brought_forward, entries_of, sums
 from candlecalc.books.reading import Reading
 from candlecalc.season import chart
@@ -34,24 +33,23 @@ def in_order(reads: Sequence[Reading]) -> list[Reading]:
         for what, key in (("currency", "currency"), ("stock method", "stock")):
             if one.season.settings.get(key) != following.season.settings.get(key):
                 raise ValueError(f"{one.name} and {following.name} do not have the same {what}")
-        if method_of(one.season) != method_of(following.season):
-            raise ValueError(f"{one.name} and {following.name} are not both kept by {method_of(one.season)}")
+        if one.method != following.method:
+            raise ValueError(f"{one.name} and {following.name} are not both kept by {one.method}")
     return ordered
 
 
-def joined(reads: Sequence[Reading]) -> tuple[list[Event], Chart]:
-    """The events of all workbooks, in order of time, and all their accounts."""
+def joined(each_own: Sequence[tuple[Reading, list[Event]]]) -> tuple[list[Event], Chart]:
+    """The events of all workbooks, in order of time, and all their accounts; each workbook comes with its own."""
     events: list[Event] = []
     accounts: dict[str, chart.Account] = {}
-    for read in reads:
+    for read, own in each_own:
         accounts |= {
             key: each for key, each in chart.chart_of(read.season).items() if key not in accounts or each.theirs
         }
-        own = list(events_of(read))
         if events:
             _refuse_gap(read, sums(events), sums(event for event in own if event.opening))
             own = [event for event in own if not event.opening]
-        events += [_named(event, read.name) for event in own] if len(reads) > 1 else own
+        events += [_named(event, read.name) for event in own] if len(each_own) > 1 else own
     return events, accounts
 
 
@@ -94,7 +92,7 @@ def _apart(entries: Sequence[Entry], closed_to: Day | None) -> Iterator[Entry]:
 
 def _not_charged(read: Reading, events: Sequence[Event], last: Day) -> list[Entry]:
     """Workshop costs and wages that batches were not charged with, or were charged too much with: to cost of sales."""
-    if method_of(read.season) == "cash":
+    if read.by_cash:
         return []
     found = sums(events)
     left = {account: found.get(account, 0) for account in (chart.OVERHEAD, chart.PAID_HELP) if found.get(account, 0)}

@@ -6,6 +6,7 @@ Money is whole coins of the currency, debits above zero and credits below.
 import datetime
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from decimal import Decimal
 from typing import NamedTuple
 
 from candlecalc.season.chart import CAPITAL, RESULT, Account
@@ -82,22 +83,32 @@ def as_money(coins: int, digits: int) -> str:
     return f"{sign}{whole[:-digits]}.{whole[-digits:]}" if digits else f"{sign}{whole}"
 
 
+def as_number(coins: int, digits: int) -> Decimal:
+    """The same as a number."""
+    return Decimal(as_money(coins, digits))
+
+
+def coins_in(text: str | None, digits: int) -> int:
+    """The coins of an amount as a file of ours has it; of a blank, none."""
+    return int(Decimal(text or 0).scaleb(digits))
+
+
+def added(amounts: Iterable[tuple[str, int]]) -> dict[str, int]:
+    """What each of some names comes to."""
+    found: dict[str, int] = {}
+    for name, coins in amounts:
+        found[name] = found.get(name, 0) + coins
+    return found
+
+
 def balances(entries: Iterable[Entry]) -> dict[str, int]:
     """What each account comes to."""
-    found: dict[str, int] = {}
-    for entry in entries:
-        for line in entry.lines:
-            found[line.account] = found.get(line.account, 0) + line.coins
-    return found
+    return added((line.account, line.coins) for entry in entries for line in entry.lines)
 
 
 def sums(events: Iterable[Event]) -> dict[str, int]:
     """What each account comes to by events."""
-    found: dict[str, int] = {}
-    for event in events:
-        for part in event.parts:
-            found[part.account] = found.get(part.account, 0) + part.coins
-    return found
+    return added((part.account, part.coins) for event in events for part in event.parts)
 
 
 def entries_of(events: Iterable[Event], closed_to: Day | None = None) -> list[Entry]:
@@ -148,10 +159,10 @@ def ranges(rows: Iterable[int]) -> str:
 
 def brought_forward(events: Iterable[Event], day: Day, chart: Chart) -> Entry | None:
     """What earlier events come to, as one entry: results of the time before are the owner's."""
-    standing: dict[str, int] = {}
-    for account, coins in sums(events).items():
-        name = CAPITAL if chart[account.casefold()].kind in RESULT else account
-        standing[name] = standing.get(name, 0) + coins
+    standing = added(
+        (CAPITAL if chart[account.casefold()].kind in RESULT else account, coins)
+        for account, coins in sums(events).items()
+    )
     memo = "balances before this time; leave it out if your books have them"
     lines = tuple(Line(name, coins, "", memo, "all tabs", f"before {day}") for name, coins in standing.items() if coins)
     return Entry(f"BROUGHT FORWARD {day}", day, "Balances brought forward", lines) if lines else None

@@ -5,6 +5,7 @@ from decimal import Decimal
 from candlecalc.books.journal import Journal, balances
 from candlecalc.books.plain_text import name_of
 from candlecalc.books.sheets import Column, Sheet
+from candlecalc.season.chart import RESULT
 
 MONEY = {"minimum": 0}
 OF_ACCOUNTS = ("account_code", "accounts")
@@ -77,5 +78,5 @@ def totals(journal: Journal) -> tuple[int, int]:
 
 def result(journal: Journal) -> int:
     """Income less costs."""
-    kinds = {name: journal.account(name).kind for name in balances(journal.entries)}
-    return -sum(coins for name, coins in balances(journal.entries).items() if kinds[name] in ("income", "cost"))
+    found = balances(journal.entries)
+    return -sum(coins for name, coins in found.items() if journal.account(name).kind in RESULT)

@@ -2,13 +2,13 @@
 
 import datetime
 from collections.abc import Iterable, Iterator, Sequence
-from decimal import Decimal
 from typing import NamedTuple
 
-from candlecalc.books.journal import Journal, as_money, balances
-from candlecalc.books.reading import Reading, Typed
+from candlecalc.books.journal import Journal, as_number, balances
+from candlecalc.books.reading import Reading, Typed, place_of
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.stock_sheet import Item, lower_of
+from candlecalc.workbook.tabs.sell.sold import FROM_SALES
 
 Day = datetime.date
 
@@ -40,18 +40,18 @@ def questions(
 
 def _open(line: Typed, last: Day) -> bool:
     """Whether a row of that time was not paid by its end."""
-    day, paid = line.typed["date"], line.typed["paid_on"]
-    return isinstance(day, datetime.date) and day <= last and not (isinstance(paid, datetime.date) and paid <= last)
+    paid = line.day("paid_on")
+    return line.by(last) and not (paid and paid <= last)
 
 
 def _unpaid(read: Reading, last: Day) -> Iterator[Question]:
     comes_in = {
-        read.whole("sold", "source", at): read.coins("sold", "comes_in", at)
+        place_of(read.whole("sold", "source", at)): read.coins("sold", "comes_in", at)
         for at in read.lines("sold", "what")
-        if read.whole("sold", "what", at) == 1
+        if read.whole("sold", "what", at) == FROM_SALES
     }
     for line in read.rows("sales"):
-        coins = comes_in.get(line.at + 2, 0)
+        coins = comes_in.get(line.at, 0)
         if coins and _open(line, last):
             words = f"{line.typed['place']}, {line.typed['order'] or line.typed['date']}: not paid by {last}"
             yield Question("owed to you", words, line.tab, str(line.row), coins)
@@ -81,9 +81,8 @@ def _payouts(read: Reading) -> Iterator[Question]:
 
 def _cash_boxes(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("market_days"):
-        day = line.typed["date"]
         off = read.coins("market_days", "missing", line.at)
-        if off and isinstance(day, datetime.date) and day <= last:
+        if off and line.by(last):
             yield Question(
                 "cash box", "what was counted is not what was sold; not booked", line.tab, str(line.row), off
             )
@@ -91,8 +90,8 @@ def _cash_boxes(read: Reading, last: Day) -> Iterator[Question]:
 
 def _counts(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("counts"):
-        off, day = read.number("counts", "difference", line.at), line.typed["date"]
-        if off and line.typed["kept"] != "yes" and isinstance(day, datetime.date) and day <= last:
+        off = read.number("counts", "difference", line.at)
+        if off and line.typed["kept"] != "yes" and line.by(last):
             what = line.typed["material"] or line.typed["product"]
             words = f"{what}: counted {off:+g}, and the count was not taken over"
             yield Question("count", words, line.tab, str(line.row))
@@ -100,8 +99,7 @@ def _counts(read: Reading, last: Day) -> Iterator[Question]:
 
 def _sent_back(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("moves"):
-        day = line.typed["date"]
-        if line.typed["kind"] == "sent back" and isinstance(day, datetime.date) and day <= last:
+        if line.typed["kind"] == "sent back" and line.by(last):
             what = line.typed["material"] or line.typed["product"]
             words = f"{what} went back: it is in the cost of candles sold; was a credit booked?"
             yield Question("sent back", words, line.tab, str(line.row))
@@ -132,7 +130,7 @@ def _accounts(journal: Journal) -> Iterator[Question]:
 def questions_sheet(found: Iterable[Question], digits: int) -> Sheet:
     rows = [
         [number, each.about, each.question, each.tab, each.row]
-        + [None if each.coins is None else Decimal(as_money(each.coins, digits))]
+        + [None if each.coins is None else as_number(each.coins, digits)]
         for number, each in enumerate(found, start=1)
     ]
     columns = (

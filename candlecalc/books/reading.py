@@ -6,6 +6,7 @@ from typing import Any, NamedTuple
 
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.books import ACCRUAL, CASH
 from candlecalc.workbook.book import TABLE_TABS
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.reports.report import Calculated
@@ -21,6 +22,16 @@ class Typed(NamedTuple):
     row: int  # of the tab
     typed: Row
 
+    def day(self, key: str = "date") -> datetime.date | None:
+        """A day that was typed; none where none was."""
+        day = self.typed[key]
+        return day if isinstance(day, datetime.date) else None
+
+    def by(self, last: datetime.date) -> bool:
+        """Whether it is of a day, or of an earlier one."""
+        day = self.day()
+        return day is not None and day <= last
+
 
 class Reading:
     """One workbook: its season, and the values of its cells."""
@@ -29,6 +40,15 @@ class Reading:
         self.name, self.calculated, self.season = name, calculated, calculated.season
         self.digits = calculated.plan.coin_digits
         self._rows: dict[str, dict[int, Typed]] = {}
+
+    @property
+    def method(self) -> str:
+        """How books are kept."""
+        return str(self.season.settings.get("books") or ACCRUAL)
+
+    @property
+    def by_cash(self) -> bool:
+        return self.method == CASH
 
     @property
     def first_day(self) -> datetime.date:

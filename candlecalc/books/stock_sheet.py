@@ -3,18 +3,17 @@
 import datetime
 import math
 from collections.abc import Iterator
-from decimal import Decimal
 from typing import NamedTuple
 
-from candlecalc.books.journal import as_money
+from candlecalc.books.journal import as_number
 from candlecalc.books.reading import Reading
 from candlecalc.books.sheets import Column, Sheet
+from candlecalc.quantities.days import EPOCH
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.tables.sales import ON_CONSIGNMENT
 from candlecalc.workbook.tabs.set_up.settings import KEY_DAY, KEY_THING
 
 Day = datetime.date
-DAY_0 = datetime.date(1899, 12, 30)
 MATERIAL, CANDLE = "material", "candle"
 LISTS = {MATERIAL: ("lots", "card", "materials"), CANDLE: ("made", "out_card", "recipes")}
 NAMED_BY = {MATERIAL: "material", CANDLE: "product"}
@@ -61,7 +60,7 @@ def _dated(read: Reading, table: str) -> Iterator[tuple[int, int, Day]]:
     """(place, thing, day) of each line of a list in order, by its number."""
     for at in read.lines(table, "number"):
         number = read.whole(table, "number", at)
-        yield at, number // KEY_THING, DAY_0 + datetime.timedelta(days=number % KEY_THING // KEY_DAY)
+        yield at, number // KEY_THING, EPOCH + datetime.timedelta(days=number % KEY_THING // KEY_DAY)
 
 
 def _item(read: Reading, kind: str, name: str, amount: float, value: int, last: Day) -> Item:
@@ -69,9 +68,9 @@ def _item(read: Reading, kind: str, name: str, amount: float, value: int, last: 
     counted_on: Day | None = None
     by = ""
     for line in read.rows("counts"):
-        day = line.typed["date"]
+        day = line.day()
         mine = str(line.typed[NAMED_BY[kind]] or "").casefold() == name.casefold()
-        if mine and isinstance(day, datetime.date) and day <= last and (counted_on is None or day >= counted_on):
+        if mine and day and day <= last and (counted_on is None or day >= counted_on):
             counted, counted_on, by = float(str(line.typed["counted"])), day, str(line.typed["by"] or "")
     there = _at_places(read, name, last) if kind == CANDLE else 0.0
     brings = _brings(read, name) if kind == CANDLE else None
@@ -88,9 +87,9 @@ def _unit(read: Reading, kind: str, name: str) -> str:
 def _at_places(read: Reading, name: str, last: Day) -> float:
     found = 0.0
     for line in read.rows("sales"):
-        kind, day = line.typed["kind"], line.typed["date"]
+        kind = line.typed["kind"]
         mine = kind in ON_CONSIGNMENT and str(line.typed["product"]).casefold() == name.casefold()
-        if mine and isinstance(day, datetime.date) and day <= last:
+        if mine and line.by(last):
             found += float(str(line.typed["pieces"])) * (1 if kind == OUT else -1)
     return found
 
@@ -135,5 +134,5 @@ def stock_sheet(read: Reading, held: list[Item]) -> Sheet:
 def _row(read: Reading, item: Item) -> list[object]:
     each = round(item.value / 10**read.digits / item.amount, 4) if item.amount > 0 else None
     brings = None if item.brings is None else round(item.brings, 4)
-    value, lower = (Decimal(as_money(coins, read.digits)) for coins in (item.value, lower_of(item, read.digits)))
+    value, lower = (as_number(coins, read.digits) for coins in (item.value, lower_of(item, read.digits)))
     return [*item[:8], each, read.season.stock, value, brings, lower]

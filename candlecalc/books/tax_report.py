@@ -2,14 +2,12 @@
 
 import datetime
 from collections.abc import Iterable
-from decimal import Decimal
 from typing import NamedTuple
 
 from candlecalc.books.events import tax_code
-from candlecalc.books.journal import as_money
+from candlecalc.books.journal import as_number
 from candlecalc.books.reading import Reading
 from candlecalc.books.sheets import Column, Sheet
-from candlecalc.season.tables.books import CASH
 from candlecalc.workbook.tabs.sell.sold import FROM_MARKETS
 
 Day = datetime.date
@@ -46,12 +44,11 @@ Keyed = list[tuple[tuple[str, str, float, str, str, str], list[int]]]
 
 def _sold(read: Reading, first: Day, last: Day) -> Keyed:
     found: Keyed = []
-    by_cash = read.season.settings.get("books") == CASH
     for at in read.lines("sold", "what"):
         net, tax, fee, comes_in = (read.coins("sold", key, at) for key in ("net", "tax", "fee", "comes_in"))
         market = read.whole("sold", "what", at) == FROM_MARKETS
         typed = {} if market else read.row("sales", read.whole("sold", "source", at)).typed
-        day = read.value("sold", "date", at) if market or not by_cash else typed["paid_on"]
+        day = read.value("sold", "date", at) if market or not read.by_cash else typed["paid_on"]
         if not (isinstance(day, datetime.date) and first <= day <= last) or not read.whole("sold", "sign", at):
             continue
         area, rate = str(typed.get("area") or ""), read.number("sold", "rate", at)
@@ -63,17 +60,16 @@ def _sold(read: Reading, first: Day, last: Day) -> Keyed:
 
 def _claimed(read: Reading, first: Day, last: Day) -> Keyed:
     found: Keyed = []
-    by_cash = read.season.settings.get("books") == CASH
     for table, key in (("purchases", "claimed"), ("expenses", "tax")):
         for line in read.rows(table):
-            day, tax = line.typed["paid_on" if by_cash else "date"], read.typed_coins(line, key)
-            if tax and isinstance(day, datetime.date) and first <= day <= last:
+            day, tax = line.day("paid_on" if read.by_cash else "date"), read.typed_coins(line, key)
+            if tax and day and first <= day <= last:
                 found.append(((CLAIMED, "", 0.0, line.tab, MAKER, CLAIMED), [0, 0, 0, tax]))
     return found
 
 
 def tax_sheet(lines: Iterable[TaxLine], digits: int) -> Sheet:
-    rows = [[*line[:6], *(Decimal(as_money(coins, digits)) for coins in line[6:])] for line in lines]
+    rows = [[*line[:6], *(as_number(coins, digits) for coins in line[6:])] for line in lines]
     columns = (
         Column("what", constraints={"required": True}, says=f"{CHARGED}, or {CLAIMED}"),
         Column("area", says="as typed on Sales; blank where one rate holds everywhere"),

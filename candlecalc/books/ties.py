@@ -6,13 +6,12 @@ from candlecalc.books.checking import Tie
 from candlecalc.books.journal import Event, sums
 from candlecalc.books.reading import Reading
 from candlecalc.season import chart
-from candlecalc.season.tables.books import CASH
 
 
 def ties(read: Reading, events: Sequence[Event]) -> list[Tie]:
     """What all of a workbook's events come to, beside its tabs."""
     found, of_sold = sums(events), sums(event for event in events if event.tab == "Sold")
-    if read.season.settings.get("books") == CASH:
+    if read.by_cash:
         return [
             _of_tab("Tax to claim back", "Expenses", events, chart.TAX_BACK, _typed(read, "expenses", "tax", paid=True))
         ]

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from candlecalc.books import folder_check, for_others
+from candlecalc.books.events import events_of
 from candlecalc.books.figures import by_month
 from candlecalc.books.handover import PACKAGE, Handed, handed_over
 from candlecalc.books.joining import Span, joined
@@ -129,7 +130,7 @@ def _earlier_journal(folder: Path) -> bytes:
 def books_of(path: Path, what: str) -> make.Shown:
     """What a workbook comes to by month, or its tax, as records."""
     read, _, found = _read(path, path.stem)
-    events, accounts = joined([read])
+    events, accounts = joined([(read, list(events_of(read)))])
     days = [event.day for event in events] or [read.first_day]
     if what == "books":
         records = by_month(events, dict(accounts), read.digits)
