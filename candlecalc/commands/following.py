@@ -122,7 +122,8 @@ def _not_carried(source: Path, calculated: Calculated, card: Row, kept: Mapping[
 
 def check(path: Path, before: Path) -> make.Answer:
     """What is wrong in a workbook, and where it does not open with what the season before closes with."""
-    answer, opened, held = make.check(path), make.held_in(path).season, make.held_in(before)
+    ours, held = make.held_in(path), make.held_in(before)
+    answer, opened = make.checked(path, ours), ours.season
     first_day = opened.settings["first_day"]
     if not (opened.records and held.season.records and isinstance(first_day, datetime.date)):
         raise ValueError("--against compares two workbooks with the year's records, the later with its First day")

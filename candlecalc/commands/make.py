@@ -182,7 +182,11 @@ def _taken_over(season: Season, name: str | None) -> list[str]:
 
 def check(path: Path) -> Answer:
     """Every problem of a workbook or a folder, a line each, and what else is to be known of it."""
-    held = held_in(path)
+    return checked(path, held_in(path))
+
+
+def checked(path: Path, held: read.Held) -> Answer:
+    """The same of what was read of it."""
     work = worked_out(path, held, held.card)
     found = [f"{path}, {finding}" for finding in work.wrong]
     unlikely = [f"{path}, {doubt}" for doubt in work.doubts]

@@ -230,11 +230,16 @@ def _text_of(path: Path) -> str:
         raise UnreadableError(f"{path}: {why}; a season folder holds settings.csv and {_names()}") from None
     except UnicodeDecodeError:
         raise UnreadableError(f"{path}: save it as CSV in UTF-8") from None
+    refuse_unprintable(path, text)
+    return text
+
+
+def refuse_unprintable(path: Path, text: str) -> None:
+    """Whatever else a file says: no cell of a workbook could hold it."""
     unprintable = UNPRINTABLE.search(text)
     if unprintable:
         line = text.count("\n", 0, unprintable.start()) + 1
         raise UnreadableError(f"{path}, line {line}: a character that no workbook holds; save it as CSV in UTF-8")
-    return text
 
 
 def _names() -> str:

@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator, Sequence
 from pathlib import Path
 from typing import NamedTuple
 
-from candlecalc.season.folder import MOST_LINES, UNPRINTABLE, UnreadableError
+from candlecalc.season.folder import MOST_LINES, UnreadableError, refuse_unprintable
 from candlecalc.season.importing.texts import bare
 
 SEPARATORS = ",;\t"
@@ -63,10 +63,7 @@ def _text_of(path: Path) -> tuple[str, bool]:
             text, old = data.decode(OLD_CODE_PAGE), True
         except UnicodeDecodeError:
             raise UnreadableError(f"{path}: neither UTF-8 nor Windows-1252; save it as CSV in UTF-8") from None
-    unprintable = UNPRINTABLE.search(text)
-    if unprintable:
-        line = text.count("\n", 0, unprintable.start()) + 1
-        raise UnreadableError(f"{path}, line {line}: a character that no workbook holds; save it as CSV in UTF-8")
+    refuse_unprintable(path, text)
     return text, old
 
 

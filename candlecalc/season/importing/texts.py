@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from functools import lru_cache
 
+from candlecalc.quantities import days as calendar
 from candlecalc.season.fields import FIRST_DAY
 from candlecalc.season.season import without_blanks
 from candlecalc.season.tables.imports import COMMA, DAY_FIRST, MONTH_FIRST, POINT, YEAR_FIRST
@@ -35,7 +36,7 @@ TIME = re.compile(r"[T ,]\s*\d{1,2}:\d{2}.*$")
 IN_FIGURES = re.compile(r"(\d{1,4})([./ -])\s?(\d{1,2})\2\s?(\d{1,4})\.?")
 DAY_AND_MONTH = re.compile(r"(?P<day>\d{1,2})(?:st|nd|rd|th)?[. -]+(?P<month>[A-Za-z]{3,9})[., -]+(?P<year>\d{2,4})")
 MONTH_AND_DAY = re.compile(r"(?P<month>[A-Za-z]{3,9})[. ]+(?P<day>\d{1,2})(?:st|nd|rd|th)?[, ]+(?P<year>\d{2,4})")
-MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+MONTHS = tuple(month[:3] for month in calendar.MONTHS)
 WAYS_OF_DAYS = {DAY_FIRST: (2, 1, 0), MONTH_FIRST: (2, 0, 1), YEAR_FIRST: (0, 1, 2)}  # places of year, month, day
 CENTURY = 100 * (FIRST_DAY.year // 100)
 

@@ -49,9 +49,9 @@ class Closed:
     def rows(self, key: str) -> list[Row]:
         return [trimmed(row) for _, row in self.calculated.season.rows(key)]
 
-    def row(self, key: str, place: int) -> Row:
-        """A row by its place in its table."""
-        return trimmed(dict(self.calculated.season.rows(key))[place])
+    def by_place(self, key: str) -> dict[int, Row]:
+        """The rows of a table by their places."""
+        return {place: trimmed(row) for place, row in self.calculated.season.rows(key)}
 
 
 Rule = Callable[[Closed], Kept]
@@ -70,10 +70,10 @@ def season_after(closed: Closed, name: str, last_day: datetime.date) -> tuple[Se
 
 def _lots(closed: Closed) -> Kept:
     """A lot keeps its own day: the oldest goes on being used first."""
-    lots = left_of(closed.calculated, OF_MATERIALS)
+    lots, purchases = left_of(closed.calculated, OF_MATERIALS), closed.by_place(PURCHASES.key)
     rows = []
     for lot in lots:
-        bought = closed.row(PURCHASES.key, lot.place)
+        bought = purchases[lot.place]
         material = _of_thing(closed, MATERIALS.key, bought["material"])
         rows.append(
             _blank(PURCHASES.key)
@@ -81,30 +81,30 @@ def _lots(closed: Closed) -> Kept:
             | {"packs": lot.amount / closed.calculated.value(MATERIALS.key, "size", material), "price": lot.value}
             | {"kind": OPENING}
         )
-    return Kept(rows, len(closed.rows(PURCHASES.key)) - len(lots), "of which nothing is left")
+    return Kept(rows, len(purchases) - len(lots), "of which nothing is left")
 
 
 def _batches(closed: Closed) -> Kept:
     """A batch keeps its own day: what is curing is ready when it was to be."""
-    batches = left_of(closed.calculated, OF_CANDLES)
+    batches, pours = left_of(closed.calculated, OF_CANDLES), closed.by_place(POURS.key)
     rows = []
     for batch in batches:
-        poured = closed.row(POURS.key, batch.place)
+        poured = pours[batch.place]
         kept = {key: poured[key] for key in ("date", "batch", "product", "notes")}
         rows.append(_blank(POURS.key) | kept | {"good": batch.amount, "cost": batch.value, "kind": OPENING})
-    return Kept(rows, len(closed.rows(POURS.key)) - len(batches), "of which nothing is left")
+    return Kept(rows, len(pours) - len(batches), "of which nothing is left")
 
 
 def _at_shops(closed: Closed) -> Kept:
-    rows = []
+    rows, sales = [], closed.by_place(SALES.key)
     for each in there(closed.calculated.season):
-        out = closed.row(SALES.key, each.line)
+        out = sales[each.line]
         since = out["notes"] if str(out["notes"]).startswith(SINCE) else f"{SINCE}{out['date']}"
         kept = {key: out[key] for key in ("place", "product", "price", "order", "batch")}
         rows.append(
             _blank(SALES.key) | kept | {"date": closed.first_day, "kind": OUT, "pieces": each.pieces, "notes": since}
         )
-    return Kept(rows, len(closed.rows(SALES.key)) - len(rows))
+    return Kept(rows, len(sales) - len(rows))
 
 
 def _materials(closed: Closed) -> Kept:

@@ -1,6 +1,7 @@
 """What a season closes with: each lot and batch of which something is left, and what stops it from being closed."""
 
 import datetime
+from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from itertools import groupby
 from typing import Any, NamedTuple
@@ -133,6 +134,9 @@ def _not_there(calculated: Calculated, stock: Stock) -> Iterator[Finding]:
     """Less than nothing, or what cannot be told."""
     layout = calculated.plan.layouts[stock.tab]
     names = dict(calculated.season.rows(stock.named_on))
+    at_shops: dict[str, float] = defaultdict(float)
+    for each in there(calculated.season) if stock is OF_CANDLES else ():
+        at_shops[each.product.casefold()] += each.pieces
     for place, name in _first_rows(names, TABLES[stock.named_on].fields[0].key):
         left, value = (calculated.value(stock.tab, key, place) for key in ("left", "value"))
         cell = f"{layout.letters['left']}{FIRST_ROW + place}"
@@ -150,19 +154,18 @@ def _not_there(calculated: Calculated, stock: Stock) -> Iterator[Finding]:
             )
             yield Finding(layout.title, cell, words)
         elif stock is OF_CANDLES:
-            yield from _elsewhere(calculated, name, cell, left, calculated.value(stock.tab, "in_sets", place))
+            over = at_shops[name.casefold()] + calculated.value(stock.tab, "in_sets", place) - left
+            yield from _elsewhere(layout.title, cell, name, over)
 
 
-def _elsewhere(calculated: Calculated, name: str, cell: str, left: float, in_sets: float) -> Iterator[Finding]:
+def _elsewhere(title: str, cell: str, name: str, over: float) -> Iterator[Finding]:
     """More at shops and in packed sets than there are."""
-    at_shops = sum(each.pieces for each in there(calculated.season) if each.product.casefold() == name.casefold())
-    over = at_shops + in_sets - left
     if over > 0:
         words = (
             f"{name}: {shown(over)} more are at shops or in packed sets than there are: see Sales and the batches of "
             "the sets, or count them"
         )
-        yield Finding(calculated.plan.layouts[OF_CANDLES.tab].title, cell, words)
+        yield Finding(title, cell, words)
 
 
 def _not_known(calculated: Calculated, spots: Spots) -> Iterator[Finding]:
