@@ -272,6 +272,8 @@ class Shop:
         """The working time of one piece moves."""
         minutes = [f"{each}_minutes" for each in ("paid", "own") if each in self.work(product)]
         told = cells("parts", self.row[product], " ".join(["minutes", *minutes]))
+        if "own" in self.work(product):
+            told += self.own_time_in_sets(product)
         return told + self.cost(product, self.work(product), card)
 
     def set_up(self, product):
@@ -285,7 +287,10 @@ class Shop:
         """Another part of the time is paid."""
         words = "paid own paid_minutes own_minutes"
         told = cells("parts", self.row[product], " ".join(f"{word} setup_{word}" for word in words.split()))
-        return told + self.cost(product, ["paid", "own"])
+        return told + self.own_time_in_sets(product) + self.cost(product, ["paid", "own"])
+
+    def own_time_in_sets(self, product):
+        return [cell for line in self.lines("sets", "product", product) for cell in cells("sets", line, "own_minutes")]
 
     def rate(self, product, kind):
         """What an hour of a kind of work costs moves."""

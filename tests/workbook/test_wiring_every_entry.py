@@ -188,8 +188,8 @@ STILL = {*((tab, "ready_name") for tab in ("materials", "vessels", "recipes", "p
          *((tab, "product") for tab in ("workings", "amounts", "parts", "costing")),
          *(("amounts", piece) for piece in ("vessel", "lid", "label", "packing")), ("workings", "whole"),
          ("materials", "limits"), ("parts", "open"), ("parts", "tests"), ("extras", "kind"), ("workings", "unknown"),
-         ("recipes", "other"), ("recipes", "now"), ("places", "other"), ("selling", "other"),
-         ("sets", "packed"), ("sets", "own_minutes")}  # fmt: skip
+         ("recipes", "now"), ("places", "other"), ("selling", "other"),
+         ("sets", "packed")}  # fmt: skip
 # Columns that speak of the row: where it stands, whether it counts, what is wrong, what it waits for.
 OF_THE_ROW = (OWN_ROW, "ready")
 

@@ -215,12 +215,14 @@ def in_its_set(shop, entry):
     """A line brings into the cost of its set what its candle costs."""
     row = shop.typed(entry)
     spends = shop.spends(row["product"])
-    return cells("sets", entry.row, " ".join([*spends, "brought"])) + shop.full_cost(row["set"], spends)
+    minutes = ["own_minutes"] * ("own" in spends)
+    return cells("sets", entry.row, " ".join([*spends, "brought", *minutes])) + shop.full_cost(row["set"], spends)
 
 
 def other_candle(shop, entry):
     kinds = [*MATERIALS, *WORK]
-    told = cells("sets", entry.row, " ".join([*kinds, "brought"])) + shop.full_cost(shop.typed(entry)["set"], kinds)
+    told = cells("sets", entry.row, " ".join([*kinds, "brought", "own_minutes"]))
+    told += shop.full_cost(shop.typed(entry)["set"], kinds)
     return maybe(told) + in_its_set(shop, entry)
 
 

@@ -38,17 +38,17 @@ CHANGED = written(
 )
 NOTHING = text("")
 
-NOT_NOW = written("{other}>0", other="other")
+ANOTHER_HOLDS = written("{other}>0", other=another_holds("recipes", "product"))
+NOT_NOW = written('{now}=""', now="now")
 
 TAB = entry_tab(
     RECIPES,
     {
         "of_kind": look("Kind, number", running("kind"), needs=("product", "kind"), width=12),
-        "other": look(
-            "Not now: another row holds", another_holds("recipes", "product"), "row", needs=("product",), width=8
-        ),
         # The bench card finds it by this, to say what its row waits for.
-        "now": look("Name, while its row holds", as_text("product"), needs=("product",), width=35, blank_if=(NOT_NOW,)),
+        "now": look(
+            "Name, while its row holds", as_text("product"), needs=("product",), width=35, blank_if=(ANOTHER_HOLDS,)
+        ),
         **names_when_ready("product", NOT_NOW),
     },
     waits={field.key: not_ready_there(field.names_from, field.key) for field in RECIPES.fields if field.names_from},

@@ -16,7 +16,6 @@ CANDLES_LOAD = written('IFERROR(INDEX({said},{row})&"","")', said=Whole("working
 
 PACKED = written("MAX(0,{sets})*{count}", sets=at("candles", "left", written("MATCH({set},{names},0)", set="set", names=Names("recipes", ready=False))), count="count")  # fmt: skip
 OWN_TIME = written("{minutes}*{count}", minutes=at("parts", "own_minutes", "row"), count="count")
-NONE = constant(0)
 
 TAB = entry_tab(
     SETS,
@@ -29,9 +28,9 @@ TAB = entry_tab(
         "product_row": look(
             "Candle, first row", row_in("recipes", "product", ready=False), "row", needs=("product",), width=8
         ),
-        "packed": look("In packed sets", if_records(PACKED, NONE), "pieces"),
+        "packed": look("In packed sets", if_records(PACKED, constant(0)), "pieces"),
         "brought": total("All of it, {money}", *PIECES),
-        "own_minutes": look("Own time, minutes", if_records(OWN_TIME, NONE), "minutes"),
+        "own_minutes": look("Own time, minutes", OWN_TIME, "minutes"),
     },
     waits={"product": no_number("brought")},
     also={"loads": words_column("Load of the candle, from Workings", CANDLES_LOAD)},
