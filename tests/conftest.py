@@ -72,7 +72,7 @@ def made_once():
     makers, known = (book.drafted, book.packed), {}
 
     def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
-        tables = {name: table.to_dict("split") for name, table in season.tables.items()}
+        tables = {name: list(season.tables.rows(name)) for name in season.tables}
         key = repr((season.settings, tables, dated, picked, before, dict(rows_of)))
         # The last asked for is put last, and the first goes once there are many: they take memory.
         known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rows_of), {})
