@@ -120,7 +120,8 @@ ANSWERS = pytest.StashKey()  # face -> key -> rows, once it has calculated
 def pytest_collection():
     """Thousands of tests are collected and stay: Python need not look through them for what it can throw away.
 
-    Neither as they become more nor, over and over, while they run.
+    Neither as they become more nor, over and over, while they run. What tests make, workbooks above all, it looks
+    through once in 20,000 new things in place of 700: that took an eighth of the time.
     """
     gc.disable()
     try:
@@ -128,6 +129,7 @@ def pytest_collection():
     finally:
         gc.collect()
         gc.freeze()
+        gc.set_threshold(20_000)
         gc.enable()
 
 
