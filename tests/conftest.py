@@ -72,7 +72,7 @@ def made_once():
     makers, known = (book.drafted, book.packed), {}
 
     def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
-        tables = {name: table.to_dict("split") for name, table in season.tables.items()}
+        tables = {name: list(season.tables.rows(name)) for name in season.tables}
         key = repr((season.settings, tables, dated, picked, before, dict(rows_of)))
         # The last asked for is put last, and the first goes once there are many: they take memory.
         known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rows_of), {})
@@ -120,7 +120,8 @@ ANSWERS = pytest.StashKey()  # face -> key -> rows, once it has calculated
 def pytest_collection():
     """Thousands of tests are collected and stay: Python need not look through them for what it can throw away.
 
-    Neither as they become more nor, over and over, while they run.
+    Neither as they become more nor, over and over, while they run. What tests make, workbooks above all, it looks
+    through once in 20,000 new things in place of 700: that took an eighth of the time.
     """
     gc.disable()
     try:
@@ -128,6 +129,7 @@ def pytest_collection():
     finally:
         gc.collect()
         gc.freeze()
+        gc.set_threshold(20_000)
         gc.enable()
 
 

@@ -9,8 +9,7 @@ import zipfile
 import libreoffice
 
 from candlecalc.season import folder, presets
-from candlecalc.season.season import empty, frame
-from candlecalc.season.tables import TABLES
+from candlecalc.season.season import empty
 from candlecalc.season.tables.sell import PLACE_KINDS
 from candlecalc.season.tables.taken import KINDS
 from candlecalc.workbook import book
@@ -25,7 +24,7 @@ SPARE = 2  # blank rows under what is typed
 
 def few(season, spare=SPARE):
     """Rooms for what is typed in a season and little more: formulas that would stay blank cost time alone."""
-    return {key: int(max(rows.index, default=-1)) + 1 + spare for key, rows in season.tables.items()}
+    return {key: season.tables.room(key) + spare for key in season.tables}
 
 
 class Book:
@@ -170,7 +169,7 @@ def small(products=SMALL, places=3):
     sold = {row["place"] for row in rows["places"]}
     rows["prices"] = [row for row in rows["prices"] if row["product"] in products and row["place"] in sold]
     for key in season.tables:
-        season.tables[key] = frame(rows[key], TABLES[key])
+        season.tables[key] = rows[key]
     return season
 
 
@@ -207,7 +206,7 @@ def full(products=60, prices=180):
             for n in range(prices)
         ],
     }.items():
-        season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
+        season.tables[key] = rows
     return season
 
 

@@ -7,22 +7,15 @@ import books
 
 import candlecalc
 from candlecalc.calc.burn_signs import MEANING
-from candlecalc.season.season import frame
-from candlecalc.season.tables import TABLES
 
 FIRST = datetime.date(2027, 9, 1)
 STOPS = [sign for sign, (direction, _) in MEANING.items() if direction == "stop"]
 HARMLESS = [sign for sign in MEANING if sign not in STOPS]
 
 
-def rows(key, given):
-    """Rows of a table, what is not said left blank."""
-    return frame([dict.fromkeys(TABLES[key].keys) | row for row in given], TABLES[key])
-
-
 def put(season, **tables):
     for key, given in tables.items():
-        season.tables[key] = rows(key, given)
+        season.tables[key] = list(given)
     return season
 
 

@@ -1,6 +1,7 @@
 """A made workbook in the embedded engine: type into it and see which cells move, in hundredths of a second."""
 
 import datetime
+import functools
 import math
 import re
 import zipfile
@@ -36,11 +37,14 @@ class Held:
 
     def cells(self, sheets, wanted):
         """{cell: its value as the office gives it} of some cells of what `changed` gives."""
-        at = {cell: coordinate_to_tuple(cell[1]) for cell in wanted}
+        at = {cell: _place(cell[1]) for cell in wanted}
         return {cell: _plain(sheets[cell[0]][row - 1][column - 1]) for cell, (row, column) in at.items()}
 
     def value(self, cell):
         return self.book.get_value(cell[0], *coordinate_to_tuple(cell[1]))
+
+
+_place = functools.cache(coordinate_to_tuple)  # the same thousands of cells are asked for after each change
 
 
 def _all(title, sheet):

@@ -4,7 +4,6 @@ import datetime
 
 import books
 
-from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 
 PEAR, ORANGE, CLOVE, AMBER = "Pear and honey oil", "Bitter orange oil", "Clove and bay oil", "Amber dye flakes"
@@ -32,5 +31,5 @@ def season(sheets=SHEETS, **tables):
     if rows:
         rows[0] |= {"sheet_date": datetime.date(2027, 3, 1), "version": "4"}
     for key, given in {"oil_sheets": rows, **tables}.items():
-        made.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in given], TABLES[key])
+        made.tables[key] = given
     return made

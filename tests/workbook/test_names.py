@@ -33,14 +33,14 @@ def test_a_name_that_is_read_as_something_else_is_refused_in_its_row(name, tmp_p
 def two_sets_of_digits():
     """Two sets whose names are one number: a tin in the one, another in the other."""
     season = renamed(books.small(), SET, "1000")
-    season.tables["extras"] = books.frame([], books.TABLES["extras"])
+    season.tables["extras"] = []
     for key in ("recipes", "sets", "prices"):
         rows = [row for _, row in season.rows(key)]
         column = "set" if key == "sets" else "product"
         other = [row | {column: "1e3"} for row in rows if row[column] == "1000"]
         if key == "sets":
             rows, other = [row for row in rows if row != other[0] | {"set": "1000"}], other[:1]
-        season.tables[key] = books.frame([*rows, *other], books.TABLES[key])
+        season.tables[key] = [*rows, *other]
     return season
 
 

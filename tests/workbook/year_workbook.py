@@ -10,7 +10,7 @@ from openpyxl.utils import get_column_letter
 from year_figures import ERROR, Figure, differences, figures
 from year_records import WEIGHED, Line, Year
 
-from candlecalc.season.season import Season, frame
+from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.book import drafted
 from candlecalc.workbook.cells.layout import FIRST_ROW
@@ -169,7 +169,7 @@ def _number(value):
 
 def type_in(season, key, rows):
     """Put rows into a table of a season in place of what it has."""
-    season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
+    season.tables[key] = list(rows)
 
 
 def in_memory(season):
