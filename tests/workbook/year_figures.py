@@ -8,7 +8,6 @@ from typing import NamedTuple
 
 from year_cards import average_left, last_landed, lots_left, sum_or_none
 from year_reference import Worked
-from year_selling import MONEY_SIGN
 from year_sold import candles, owed, shops, sold, sums
 
 
@@ -162,6 +161,7 @@ def _sold(worked: Worked) -> Found:
             day=line.day,
             place=Fraction(line.place_row),
             product=line.product,
+            rate=line.rate,
             pieces=Fraction(line.pieces),
             gross=Cents(line.gross),
             tax=Cents(line.tax),
@@ -170,8 +170,6 @@ def _sold(worked: Worked) -> Found:
             comes_in=Cents(line.comes_in),
             cost=_money(line.cost),
         )
-        if line.kind in MONEY_SIGN:
-            yield from _row(line.log, line.row, rate=line.rate)
 
 
 def _sums(worked: Worked) -> Found:
