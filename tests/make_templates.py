@@ -20,6 +20,7 @@ from pathlib import Path
 
 from candlecalc.faces.lambdas import functions_book
 from candlecalc.season import folder, presets
+from candlecalc.season.room import fresh
 from candlecalc.season.season import empty
 from candlecalc.workbook import book
 from candlecalc.workbook.tabs.registry import registered
@@ -48,7 +49,8 @@ def main(arguments: list[str]) -> int:
 def templates() -> dict[str, bytes]:
     """Every file but the pictures, by its path in the folder."""
     made = {"demo.xlsx": book.made(folder.read(folder.DEMO), DEMO_DATE), "functions.xlsx": functions_book.made()}
-    made["year-demo.xlsx"] = book.made(folder.read(folder.DEMO, records=True).with_records(), DEMO_DATE)
+    year = folder.read(folder.DEMO, records=True).with_records()
+    made["year-demo.xlsx"] = book.made(year, DEMO_DATE, rows_of=fresh(year, book.USUAL_ROWS))
     for region in presets.REGIONS:
         blank = empty(presets.blank_settings(region, BLANK_DATE))
         made[f"blank-{region}.xlsx"] = book.made(blank, BLANK_DATE)

@@ -15,8 +15,8 @@ TOO_LARGE = "too large or too oddly packed to be a season workbook"
 TOO_MANY = "its workbook part is larger than any such part should be: it has very many names"
 # A little over what is taken, so that the files are quickly made.
 CHECKED = {
-    "filled rows": lambda: hostile.filled_rows(BLANK, rows=6_000),
-    "a custom part": lambda: hostile.custom_part(BLANK, size=61_000_000),
+    "filled rows": lambda: hostile.filled_rows(BLANK, rows=14_000),
+    "a custom part": lambda: hostile.custom_part(BLANK, size=151_000_000),
     "nested XML": lambda: hostile.nested(BLANK, size=2_000_000),
     "names": lambda: hostile.names(BLANK, count=41_000),
     "strings": lambda: hostile.strings(BLANK, count=121_000),

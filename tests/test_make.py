@@ -122,7 +122,7 @@ def test_what_stands_as_it_was_last_season_is_named(demo, tmp_path):
         'Look at Settings: the season\'s name, "Autumn and winter 2027 (example)", and its first and last day, '
         "2027-08-02 and 2028-01-30, are as they were",
         "Look at Materials and Prices: 35 pack prices, seen from 2027-05-31 to 2027-07-05, 35 amounts on hand and "
-        "37 prices of yours are as they were",
+        "41 prices of yours are as they were",
     ]
     told = run("new", tmp_path / "named.xlsx", "--from", demo, "--season", "Spring 2028").stdout.splitlines()[1]
     assert told == "Look at Settings: the first and last day, 2027-08-02 and 2028-01-30, are as they were"
@@ -319,7 +319,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 CHANGED = [  # tab, cell, what stands there, what is put in its place
     ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
     ("Materials", "AR9", "<=32", "<=33"),
-    ("Prices", "J7", "$I7-", "$I8-"),
+    ("Prices", "K7", "$J7-", "$J8-"),
 ]
 
 
@@ -610,4 +610,6 @@ def test_a_doubt_about_two_temperatures_is_a_sentence(demo, tmp_path):
 
 
 def test_show_takes_the_words_that_tabs_register_themselves_with():
-    assert {"batch", "trace", *(each.shown.word for each in registered() if each.shown)} == set(SHOWN_WORDS)
+    assert {"batch", "trace", "books", "tax", *(each.shown.word for each in registered() if each.shown)} == set(
+        SHOWN_WORDS
+    )

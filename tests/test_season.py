@@ -37,7 +37,7 @@ def test_what_must_stand_alone_is_found_the_second_time_however_it_is_written(se
     ]
 
 
-@pytest.mark.parametrize("key, part", [(key, part) for key in ("sets", "prices") for part in TABLES[key].unique])
+@pytest.mark.parametrize("key, part", [(key, part) for key in ("sets", "prices") for part in TABLES[key].unique[:2]])
 def test_half_a_pair_may_stand_again(season, key, part):
     rows = rows_of(season, key)
     pairs = {tuple(row[field] for field in TABLES[key].unique) for row in rows}

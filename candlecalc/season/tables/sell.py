@@ -39,7 +39,7 @@ PRICES = Table(
     "prices",
     "Prices",
     (
-        Field("product", "Product", "what you sell", names_from="recipes", required=True, width=23),
+        Field("product", "Product", "what you sell", names_from="recipes", required=True, width=22),
         Field("place", "Place", "where you sell it", names_from="places", required=True, width=24),
         Field("price", "Your price, {money}", "the price you ask there, as it is stated there", PRICE, required=True, width=9),
         Field("holds_from", "From", "the first day this price holds, where there is an earlier one", date=True),

@@ -31,7 +31,7 @@ TAB = entry_tab(
         "margin": result("Margin, of price", "margin_at", profit="profit", price="received", needs=COSTED, column_width=NARROW),
         "target": look("Target margin, of price", Same("selling", "margin"), "percent", needs=COSTED, width=NARROW),
         "target_price": result("Price for the target, {money}", "round_up_price", price=Same("selling", "to_state"), step=Named("price_step"), ending=Named("price_ending"), format="money_strong", needs=COSTED, column_width=NARROW),
-        "lowest": look("Lowest for materials, {money}", Same("selling", "lowest_stated"), "money", needs=COSTED),
+        "lowest": look("Lowest that covers materials, {money}", Same("selling", "lowest_stated"), "money", needs=COSTED),
         "tax": result("Tax on it, {money}", "tax_on", price="received", tax=Same("selling", "tax"), needs=COSTED, column_width=NARROW),
         "must_sell": result("Sell to cover the place, candles", "break_even_units", fixed=Same("selling", "season_fixed"), price="received", cost=Same("selling", "cost_and_fees"), needs=COSTED, blank_if=(not_above_zero("profit"),)),
     },
