@@ -20,6 +20,11 @@ def rounded(amount: Fraction) -> int:
     return whole if amount >= 0 else -whole
 
 
+def coins(cents: Fraction) -> int:
+    """Cents that were worked out: to six decimals of money first, then to the cent, half away from zero."""
+    return rounded(Fraction(rounded(cents * 10**4), 10**4))
+
+
 def sum_or_none(amounts: Iterable[int | None]) -> int | None:
     """A sum, or None where a part of it is not known."""
     known = list(amounts)
@@ -126,8 +131,8 @@ def card(
     lines, to_date, before = [], Fraction(0), 0
     for issue, so_far in zip(issues, spent, strict=True):
         to_date += issue.amount
-        cost = None if so_far is None else rounded(so_far) - before
-        before = 0 if so_far is None else rounded(so_far)
+        cost = None if so_far is None else coins(so_far) - before
+        before = 0 if so_far is None else coins(so_far)
         lines.append(Taken(issue, to_date, cost, to_date > received_by(receipts, issue.day)))
     return Card(thing, method, receipts, tuple(lines), differences)
 

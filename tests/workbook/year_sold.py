@@ -18,7 +18,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 import pandas
-from year_cards import rounded, sum_or_none
+from year_cards import coins, sum_or_none
 from year_reference import Worked, in_force, ready_on
 from year_selling import HELD, MONEY_SIGN, ON_CONSIGNMENT, Day, Place, Sale, Selling, TaxRate, at_the_shop
 
@@ -47,11 +47,6 @@ class Sold(NamedTuple):
     held: int  # for buyers
     cost: int | None
     paid: bool
-
-
-def coins(cents: Fraction) -> int:
-    """Cents that were worked out: to six decimals of money first, then to the cent, half away from zero."""
-    return rounded(Fraction(rounded(cents * 10**4), 10**4))
 
 
 def sold(worked: Worked) -> list[Sold]:
