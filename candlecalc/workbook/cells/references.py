@@ -370,7 +370,8 @@ def another_holds(table: str, *same: str, day: Given = "holds_from") -> Expressi
     """
     alike_rows = joined("*", [written("({all}={own})", all=Whole(table, key), own=key) for key in same])
     return written(
-        "(SUM({day})>{today})+(SUMPRODUCT({alike}*({days}>{day})*({days}<={today}))>0)",
+        # An error in one row is that row's own: the others go on as if it were not there.
+        "(SUM({day})>{today})+IFERROR((SUMPRODUCT({alike}*({days}>{day})*({days}<={today}))>0)*1,0)",
         day=day,
         today=Named("as_of"),
         alike=alike_rows,
