@@ -141,6 +141,14 @@ def test_a_return_brings_back_what_can_be_sold_again(became, left, cost):
     assert (candles(worked)[TIN].left, sold(worked)[1].cost) == (left, cost)
 
 
+@pytest.mark.parametrize("method", ["fifo", "average"])
+def test_what_comes_back_before_anything_was_made_is_worth_what_the_first_batch_is(method):
+    back = replace(sale(2, kind="returned", became="back in stock"), day=day(1))
+    worked = of_tins(selling(back, sale(1)), made=((9, 10, 10_00), (10, 6, 24_00)), method=method)
+    # By average 12 at 1.00 and 6 at 4.00, so 2.00 each.
+    assert [line.cost for line in sold(worked)] == [-200, 100 if method == "fifo" else 200]
+
+
 def test_candles_at_a_shop_are_the_makers_until_they_are_sold():
     rows = [replace(sale(pieces, "Shop", kind=kind)) for pieces, kind in ((6, "out"), (1, "back"), (2, "sold there"))]
     worked = of_tins(selling(*rows))

@@ -190,7 +190,8 @@ def _average_by_day(receipts: Sequence[Receipt], issues: Sequence[Issue]) -> Cal
     for day, arrived in itertools.groupby(receipts, key=lambda receipt: receipt.day):
         lots = list(arrived)
         gone = sum((issue.amount for issue in issues if issue.day < day), Fraction(0))
-        balance = max(Fraction(0), received - gone)
+        # What came back before anything was received is worth what the first receipt is.
+        balance = max(Fraction(0), received - gone) if averages else Fraction(0)
         amount = sum(lot.amount for lot in lots)
         average = (balance * average + sum(lot.value for lot in lots)) / (balance + amount)
         received += amount
