@@ -20,6 +20,11 @@ def rounded(amount: Fraction) -> int:
     return whole if amount >= 0 else -whole
 
 
+def coins(cents: Fraction) -> int:
+    """Cents that were worked out: to six decimals of money first, then to the cent, half away from zero."""
+    return rounded(Fraction(rounded(cents * 10**4), 10**4))
+
+
 def sum_or_none(amounts: Iterable[int | None]) -> int | None:
     """A sum, or None where a part of it is not known."""
     known = list(amounts)
@@ -126,8 +131,8 @@ def card(
     lines, to_date, before = [], Fraction(0), 0
     for issue, so_far in zip(issues, spent, strict=True):
         to_date += issue.amount
-        cost = None if so_far is None else rounded(so_far) - before
-        before = 0 if so_far is None else rounded(so_far)
+        cost = None if so_far is None else coins(so_far) - before
+        before = 0 if so_far is None else coins(so_far)
         lines.append(Taken(issue, to_date, cost, to_date > received_by(receipts, issue.day)))
     return Card(thing, method, receipts, tuple(lines), differences)
 
@@ -185,7 +190,8 @@ def _average_by_day(receipts: Sequence[Receipt], issues: Sequence[Issue]) -> Cal
     for day, arrived in itertools.groupby(receipts, key=lambda receipt: receipt.day):
         lots = list(arrived)
         gone = sum((issue.amount for issue in issues if issue.day < day), Fraction(0))
-        balance = max(Fraction(0), received - gone)
+        # What came back before anything was received is worth what the first receipt is.
+        balance = max(Fraction(0), received - gone) if averages else Fraction(0)
         amount = sum(lot.amount for lot in lots)
         average = (balance * average + sum(lot.value for lot in lots)) / (balance + amount)
         received += amount

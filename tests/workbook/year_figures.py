@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from year_cards import average_left, last_landed, lots_left, sum_or_none
 from year_reference import Worked
-from year_sold import candles, sold
+from year_sold import candles, owed, shops, sold, sums
 
 
 class Figure(NamedTuple):
@@ -31,7 +31,7 @@ Figures = dict[Figure, Value]
 
 def figures(worked: Worked) -> Figures:
     """Everything that a year comes to."""
-    parts = (_purchases, _batches, _used, _moves, _counts, _stock, _candles, _sold, _lots, _trace)
+    parts = (_purchases, _batches, _used, _moves, _counts, _stock, _candles, _sold, _sums, _lots, _trace)
     return {figure: value for part in parts for figure, value in part(worked)}
 
 
@@ -161,6 +161,7 @@ def _sold(worked: Worked) -> Found:
             day=line.day,
             place=Fraction(line.place_row),
             product=line.product,
+            rate=line.rate,
             pieces=Fraction(line.pieces),
             gross=Cents(line.gross),
             tax=Cents(line.tax),
@@ -169,6 +170,20 @@ def _sold(worked: Worked) -> Found:
             comes_in=Cents(line.comes_in),
             cost=_money(line.cost),
         )
+
+
+def _sums(worked: Worked) -> Found:
+    """What the tabs of sums have: by place, product and month, what is owed, and what lies at shops."""
+    lines = sold(worked)
+    for tab, by in (("By place", "place"), ("By product", "product"), ("Months", "month")):
+        for row, summed in sums(lines, by).items():
+            money = {name: Cents(summed[name]) for name in ("net", "tax", "fee", "cost") if name in summed}
+            yield from _row(tab, row, pieces=Fraction(summed["pieces"]), **money)
+    yield from _row("Sold", "all of it", owed=Cents(owed(lines)))
+    for (product, place), shop in shops(worked.year.selling, lines).items():
+        pieces = {name: Fraction(getattr(shop, name)) for name in ("out", "back", "sold", "there")}
+        money = {name: Cents(getattr(shop, name)) for name in ("comes_in", "owed")}
+        yield from _row("At shops", f"{product} at {place}", **pieces, **money)
 
 
 def _lots(worked: Worked) -> Found:

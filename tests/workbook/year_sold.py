@@ -17,9 +17,10 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
-from year_cards import rounded, sum_or_none
+import pandas
+from year_cards import coins, sum_or_none
 from year_reference import Worked, in_force, ready_on
-from year_selling import HELD, MONEY_SIGN, Day, Place, Sale, Selling, TaxRate, at_the_shop
+from year_selling import HELD, MONEY_SIGN, ON_CONSIGNMENT, Day, Place, Sale, Selling, TaxRate, at_the_shop
 
 SALE_KINDS = ("", "sold there")
 
@@ -46,11 +47,6 @@ class Sold(NamedTuple):
     held: int  # for buyers
     cost: int | None
     paid: bool
-
-
-def coins(cents: Fraction) -> int:
-    """Cents that were worked out: to six decimals of money first, then to the cent, half away from zero."""
-    return rounded(Fraction(rounded(cents * 10**4), 10**4))
 
 
 def sold(worked: Worked) -> list[Sold]:
@@ -199,13 +195,51 @@ def held_for_buyers(lines: Iterable[Sold]) -> int:
     return sum(line.held for line in lines)
 
 
-def sums(lines: Iterable[Sold], *by: str) -> "dict[object, dict[str, int]]":
-    """Pieces and money by what lines have alike, such as place or month, as pandas sums them."""
-    import pandas  # noqa: PLC0415  it takes a second, and one test
+SUMMED = ("pieces", *Money._fields, "fee", "comes_in", "cost")
 
+
+def sums(lines: Iterable[Sold], by: str) -> dict[object, dict[str, int]]:
+    """Pieces and money by what lines have alike (place, month, product, rate, area), as pandas sums them.
+
+    A sum with a cost in it that is not known is left out.
+    """
     frame = pandas.DataFrame([line._asdict() | {"month": line.day.replace(day=1)} for line in lines])
-    summed = frame.groupby(list(by), dropna=False)[["pieces", *Money._fields, "fee", "comes_in", "cost"]].sum()
-    return summed.to_dict("index")
+    if frame.empty:
+        return {}
+    summed = frame.astype({"cost": float}).groupby(by)[list(SUMMED)].agg(lambda column: column.sum(skipna=False))
+    return {
+        key: {name: int(value) for name, value in row.items() if not pandas.isna(value)}
+        for key, row in summed.to_dict("index").items()
+    }
+
+
+class Shop(NamedTuple):
+    """What a shop that pays when it has sold had of a product, and what that brought."""
+
+    out: int
+    back: int
+    sold: int
+    there: int
+    comes_in: int
+    owed: int
+
+
+def shops(selling: Selling, lines: Iterable[Sold]) -> dict[tuple[str, str], Shop]:
+    """By product and place."""
+    there = at_shops(selling)
+    pieces: Counter[tuple[str, str, str]] = Counter()
+    for each in selling.sales:
+        pieces[each.product, each.place, each.kind] += each.pieces or 0
+    sold_there = [line for line in lines if line.kind == "sold there"]
+    return {
+        (product, place): Shop(
+            *(pieces[product, place, kind] for kind in ("out", "back", "sold there")),
+            there[product, place],
+            *(sum(line.comes_in for line in of) for of in (each, [line for line in each if not line.paid])),
+        )
+        for product, place in {pair[:2] for pair in pieces if pair[2] in ON_CONSIGNMENT}
+        for each in [[line for line in sold_there if (line.product, line.place) == (product, place)]]
+    }
 
 
 # Candles

@@ -9,6 +9,7 @@ import books
 from openpyxl.utils import get_column_letter
 from year_figures import ERROR, Figure, differences, figures
 from year_records import WEIGHED, Line, Year
+from year_sold import sold
 
 from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
@@ -19,6 +20,8 @@ from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 DAY_0 = date(1899, 12, 30)
 SOLD = (("Sales", "sales"), ("Market lines", "market_lines"))
 OUT = {1: ("Moves", "moves"), 3: ("Counts", "counts")}
+SUMS = (("By place", "by_place", "place"), ("By product", "by_product", "product"), ("Months", "months", "month"))
+SUM_TABS = {tab for tab, _, _ in SUMS}
 LOGS = ("purchases", "pours", "moves", "counts", "sales", "market_lines")
 GRAMS = {"each": 1, "g": 1, "kg": 1000}
 
@@ -52,6 +55,8 @@ def season_of(year: Year) -> Season:
         "largest_pot": 5000.0,
         "stock": year.method,
         "as_of": year.as_of,
+        "first_day": date(2026, 1, 1),
+        "last_day": date(2026, 12, 31),
         "waste": float(year.waste),
         "season_hours": float(year.season_hours),
         "paid_rate": first.paid_rate / 100,
@@ -278,6 +283,7 @@ class Typed:
             self._stock,
             self._candles,
             self._sold,
+            self._sums,
             self._lots,
         )
         for part in parts:
@@ -353,12 +359,22 @@ class Typed:
     def _sold(self):
         """The joined list: its lines are those of Sales, then those of Market lines."""
         logs = [(log, row) for log, key in SOLD for row in range(1, len(self._filled[key]) + 1)]
-        keys = ("date", "place_row", "thing", "pieces", "gross", "tax", "net", "fee", "comes_in", "cost")
+        keys = ("date", "place_row", "thing", "pieces", "gross", "tax", "net", "fee", "comes_in", "cost", "rate")
         for (log, line), (_, found) in zip(logs, self.rows("sold", *keys), strict=True):
             day, place, thing, *money = found
             name = self.cell("recipes", "product", int(thing)) if isinstance(thing, (int, float)) and thing else ""
             heads = dict(zip(keys[3:], (0 if each is None else each for each in money), strict=True))
             yield log, line, {"day": _day(day), "place": place - 1 if place else place, "product": name} | heads
+
+    def _sums(self):
+        for tab, table, by in SUMS:
+            for _, (pieces, name, *money) in self.rows(table, "pieces", by, "net", "tax", "fees", "cost"):
+                row = _day(name) if by == "month" else name
+                yield tab, row, {"pieces": pieces} | dict(zip(("net", "tax", "fee", "cost"), money, strict=True))
+        yield "Sold", "all of it", {"owed": _sum(*(owed or 0 for _, (_, owed) in self.rows("sold", "date", "owed")))}
+        keys = ("out", "back", "sold", "there", "comes_in", "owed")
+        for _, (place, product, *found) in self.rows("at_shops", "place", "product", *keys):
+            yield "At shops", f"{product} at {place}", dict(zip(keys, found, strict=True))
 
     def _lots(self):
         for _, (line, left) in self.rows("lots", "line", "left"):
@@ -388,11 +404,14 @@ def compared(worked, found):
     unknown = {pour.product for pour, batch in zip(year.pours, worked.made, strict=True) if batch.cost is None}
     unknown |= {each.name for each in year.sets if unknown & {line.thing for line in each.holds}}
     logs = {"Moves": year.moves, "Counts": year.counts}
-    sold = {"Sales": year.selling.sales, "Market lines": year.selling.market_lines}
+    logs_of_sales = {"Sales": year.selling.sales, "Market lines": year.selling.market_lines}
+    no_sums = bool(unknown) or any(line.cost is None for line in sold(worked))  # one is an error in every sum
 
     def left_out(figure):
-        if figure.tab in sold:
-            return figure.head == "cost" and sold[figure.tab][figure.row - 1].product in unknown
+        if figure.tab in logs_of_sales:
+            return figure.head == "cost" and logs_of_sales[figure.tab][figure.row - 1].product in unknown
+        if figure.tab in SUM_TABS:
+            return figure.head == "cost" and no_sums
         log = logs.get(figure.tab)
         return (log[figure.row - 1].thing if log else figure.row) in unknown
 
