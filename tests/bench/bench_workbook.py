@@ -39,7 +39,7 @@ from candlecalc.workbook.writing import pack
 
 ROUNDS, MOST_OVER_BARE = 5, 3.0
 DATED = datetime.date(2027, 8, 2)
-LARGE = {"materials": 200, "vessels": 24, "recipes": 60, "sets": 30, "places": 5, "prices": 180}
+LARGE = {"materials": 200, "vessels": 24, "recipes": 60, "sets": 30, "places": 6, "prices": 180}
 REFERENCE = re.compile(r"(\$?)\b([A-Z]{1,3})(\$?)(\d+)\b(?!\()")
 
 
