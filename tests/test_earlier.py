@@ -41,6 +41,7 @@ def absent(name):
         "Recipes has no column From",
         "there is no tab Extra parts",
         "Places sold has no column From",
+        "Places sold has no column Fee on cards alone",
         "Prices has no column From",
     ]
     return [f"{each}: it reads as blank" for each in columns]

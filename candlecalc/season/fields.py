@@ -49,6 +49,8 @@ class Field:
     missing: str = ""  # what to do where it is needed and not there, if that is more than to type it
     width: int = 0
     longest: int = 60  # characters of a text
+    joins: bool = False  # a text by which rows belong together: a blank that nobody sees would part them
+    sought: bool = False  # ... and by which they are looked up: a wild card would find others
     offers: str = ""  # a text whose drop-down offers the first column of this list; what else is typed its tab tells
     formerly: tuple[str, ...] = ()  # heads that it had in earlier versions
 
@@ -78,7 +80,13 @@ class Field:
         if self.name:
             first = " ".join(NOT_FIRST_IN_NAMES)
             return f"a name of at most {NAME_LENGTH} characters, without {' '.join(NOT_IN_NAMES)}, not after {first}"
-        return f"text of at most {self.longest} characters"
+        return f"text of at most {self.longest} characters" + self.without
+
+    @property
+    def without(self) -> str:
+        """What a text may not hold, in words."""
+        marks = f", without {' '.join(NOT_IN_NAMES)}" if self.sought else ""
+        return f"{marks}, with no blank at its end and none doubled" if self.joins else ""
 
     def as_declared(self, value: Value) -> Value:
         """A choice as it is declared, however it is written: to a spreadsheet "Wax" is "wax"."""

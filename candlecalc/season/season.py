@@ -263,6 +263,10 @@ def _wrong(field: Field, row: Mapping[str, Value], known: _Known) -> str:
         return _wrong_name(value, field)
     if field.names_from and (value != without_blanks(value) or not known.has(value, field.names_from, field.kind)):
         return _not_named(value, field, known)
+    if field.joins and value != without_blanks(value):
+        return f"it is {shown(value)}, with a blank that nobody sees: {WITHOUT_BLANK}"
+    if field.sought and any(mark in value for mark in NOT_IN_NAMES):
+        return f"it is {shown(value)}; it takes {field.allowed()}"
     return ""
 
 

@@ -13,6 +13,7 @@ from fractions import Fraction
 
 import books
 import pytest
+from year_workbook import ERROR, Typed, in_memory, type_in
 
 import candlecalc
 from candlecalc.commands import make
@@ -37,10 +38,12 @@ def season(lines, seed):
     materials = [row["material"] for _, row in made.rows("materials")]
     rows = []
     for number in range(lines):
+        document = given.choice([None, "<3", "1e3", f"INV {number // 4}"])
         line = {
             "date": FIRST + datetime.timedelta(days=given.randrange(120)),
-            "document": given.choice([None, "<3", "1e3", f"INV {number // 4}"]),
-            "supplier": given.choice([None, "Fen Supplies", "Wolds Wax"]),
+            "document": document,
+            # Two suppliers have a document "<3"; of others the supplier is typed on some lines alone.
+            "supplier": given.choice(["Fen Supplies", "Wolds Wax"] if document == "<3" else [None, "Wolds Wax"]),
             "material": given.choice(materials),
             "packs": float(given.choice([1, 2, 3, 12, 2.5])),
             "price": round(given.uniform(0, 90), 2),
@@ -64,8 +67,8 @@ def landed(made):
     rows = [row for _, row in made.rows("purchases")]
     documents = defaultdict(list)
     for number, row in enumerate(rows):
-        alone = row["document"] is None
-        documents[("line", number) if alone else (row["document"], row["supplier"])].append(number)
+        alone, supplier = row["document"] is None, row["supplier"] or "Wolds Wax"
+        documents[("line", number) if alone else (row["document"], supplier)].append(number)
     found = {}
     for numbers in documents.values():
         goods = [coins(rows[number]) for number in numbers]
@@ -89,6 +92,44 @@ def bought(made):
         last = max(last, (row["date"], number))
         found[row["material"]] = amount + size * exact(row["packs"]), paid + costs[number], last
     return found
+
+
+def of_document(*suppliers, documents=("D1", "D1")):
+    """The tabs with lines of 10.00 and 30.00, and freight of 4.00 on the first."""
+    made = books.small().with_records()
+    typed = zip(documents, suppliers, (10.0, 30.0, 5.0), (4.0, None, None), strict=False)
+    rows = [
+        {"date": FIRST, "document": document, "material": made.names("materials")[0], "packs": 1.0, "price": price,
+         "charges": charges, "supplier": supplier}
+        for document, supplier, price, charges in typed
+    ]  # fmt: skip
+    type_in(made, "purchases", [dict.fromkeys(TABLES["purchases"].keys) | row for row in rows])
+    return Typed(None, *in_memory(made))
+
+
+def landed_costs(found):
+    return [found.cell("purchases", "landed", row) for row in (2, 3)]
+
+
+@pytest.mark.parametrize("suppliers", [("Fen Supplies", None), (None, "Fen Supplies"), (None, None)])
+def test_a_supplier_left_out_on_a_line_does_not_part_its_document(suppliers):
+    assert landed_costs(of_document(*suppliers)) == [11, 33]
+
+
+def test_documents_of_two_suppliers_may_have_one_number():
+    assert landed_costs(of_document("Fen Supplies", "Wolds Wax")) == [14, 30]
+
+
+def test_a_line_that_may_be_of_either_supplier_is_pointed_out():
+    found = of_document("Fen Supplies", "Wolds Wax", None, documents=("D1", "D1", "D1"))
+    assert found.cell("purchases", "status", 2).startswith("Document number of two suppliers")
+
+
+@pytest.mark.parametrize("slip", ["D1 ", " D1", "D1\u00a0"])
+def test_a_blank_that_nobody_sees_is_pointed_out_and_not_a_document_of_its_own(slip):
+    found = of_document("Fen Supplies", "Fen Supplies", documents=("D1", slip))
+    assert "no blank at its end" in found.cell("purchases", "status", 3)
+    assert landed_costs(found)[1] == ERROR
 
 
 SEEDS = [1, 2, 3]

@@ -115,6 +115,33 @@ def test_an_order_is_charged_its_fee_and_its_least_fee_once(season):
     assert [line(found, nth)("fee")[0] for nth in range(3)] == pytest.approx([3.3, 1.2, 4.5], abs=1e-9)
 
 
+def test_an_order_that_is_sent_costs_its_postage_and_packing_once(season):
+    of(season, WEB, postage_paid=4.0, packing_order=1.5)
+    order = {"place": WEB, "order": "A-1", "pieces": 1.0}
+    tin, back = {**order, "product": TIN, "postage": 5.0}, {**order, "product": TIN, "kind": "refund"}
+    sell(season, tin, {**order, "product": OTHER}, back)
+    found = tabs(season)
+    # Candles for 3.00 and 4.00; the buyer pays 10.00 and 5.00 of postage, then 12.00.
+    assert [line(found, nth)("sent", "left") for nth in range(3)] == [(5.5, 6.5), (0, 8), (0, -10)]
+    assert row_of(found, "by_place", WEB, "place")("net", "sent", "left") == (17, 5.5, 4.5)
+
+
+def test_a_card_firm_keeps_its_share_of_what_was_paid_by_card_at_a_market(season):
+    of(season, STALL, fee=0.05, fee_basis="gross", cards_alone="yes")
+    sell(season, {"place": STALL, "card": 10.0}, {"place": STALL, "date": later(31)}, table="market_days")
+    tins = {"place": STALL, "product": TIN, "pieces": 4.0}
+    sell(season, tins, {**tins, "date": later(31)}, {**tins, "date": later(32)})
+    # A quarter of 40.00 by card; then all, where nothing is typed, and on a day without a market.
+    assert [line(tabs(season), nth)("fee")[0] for nth in range(3)] == [0.5, 2, 2]
+
+
+def test_a_place_that_keeps_its_share_keeps_it_of_cash_too(season):
+    of(season, STALL, fee=0.05, fee_basis="gross")
+    sell(season, {"place": STALL, "card": 10.0}, table="market_days")
+    sell(season, {"place": STALL, "product": TIN, "pieces": 4.0})
+    assert line(tabs(season))("fee") == (2,)
+
+
 def test_a_place_that_pays_the_tax_over_keeps_it(season):
     of(season, WEB, collector="place")
     sell(season, {"place": WEB, "product": TIN, "pieces": 1.0, "tax_rate": 0.2})
@@ -134,10 +161,21 @@ def test_a_refund_is_of_money_and_a_return_brings_the_candle_back(season):
     assert row_of(found, "candles", TIN)("gone", "left") == (3, 17)
 
 
+def test_a_refund_of_money_leaves_what_was_sold_sold(season):
+    tins = {"place": STALL, "product": TIN, "pieces": 4.0}
+    sell(season, tins, {**tins, "pieces": 1.0, "kind": "refund"})
+    assert row_of(tabs(season), "by_product", TIN)("pieces", "net") == (4, 30)
+
+
 def test_a_gift_card_is_money_in_and_no_sale(season):
     sell(season, *({"place": STALL, "kind": kind, "price": 25.0} for kind in ("gift card sold", "gift card spent")))
     found = tabs(season)
     assert [line(found, nth)("net", "comes_in") for nth in range(2)] == [(0, 25), (0, -25)]
+
+
+def test_a_deposit_is_handed_over_on_its_day(season):
+    sell(season, {"place": STALL, "kind": "deposit", "price": 25.0}, {"place": STALL, "product": TIN, "pieces": 1.0})
+    assert [line(tabs(season), nth)("owed")[0] for nth in range(2)] == [0, 10]
 
 
 # --- from a day on -------------------------------------------------------------------------------
@@ -262,6 +300,15 @@ def test_a_slip_is_named_beside_its_line(season, table, typed, words):
     sell(season, typed, *([typed] if "twice" in words else []), table=table)
     said = str(tabs(season).cell(table, "status", 2) or "")
     assert said.startswith(words)
+
+
+def test_a_row_of_prices_that_is_there_twice_is_named_as_what_keeps_prices_back(season):
+    prices = [row for _, row in season.rows("prices")]
+    type_in(season, "prices", [*prices, prices[0]])
+    sell(season, {"place": WEB, "product": OTHER, "pieces": 1.0})
+    found = tabs(season)
+    assert found.cell("sales", "status", 2) == "Price each: see Prices first, where a row is to mend"
+    assert str(found.cell("prices", "status", 2)).startswith("Product and Place and From: twice on this tab")
 
 
 def test_a_line_without_a_price_is_an_error_in_every_sum_until_it_has_one(season):

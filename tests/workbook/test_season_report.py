@@ -198,7 +198,7 @@ def test_the_page_has_last_season_where_it_is_typed_and_nothing_where_it_is_not(
         {"month": datetime.date(2026, 3, 1), "product": OTHER, "place": STALL, "pieces": 2.0, "net": 20.0},
     ])  # fmt: skip
     found = worked(season, True)
-    assert [found.values["Season", f"D{at}"] for at in (row, row + 1, row + 4)] == [7, 80, 20]
+    assert [found.values["Season", f"D{at}"] for at in (row, row + 1, row + 5)] == [7, 80, 20]
     then = table(found, "months", "month", "then").set_index("month")["then"]
     assert dict(zip(month_of(then.index).astype(str), then, strict=True))["2027-09"] == 60
     assert sum(then) == 60  # March is not of this season's months

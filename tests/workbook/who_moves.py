@@ -434,6 +434,7 @@ TABLE = {
         "margin": [terms("margin target_net to_state", "target target_price")],
         "rules": [],
         "holds_from": [],  # nothing while it is past and the place has no other row
+        "cards_alone": [],  # of market days, in the year's records
     },
     "prices": {
         "product": [on("selling", "product product_row"), other_product],

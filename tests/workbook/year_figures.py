@@ -167,6 +167,7 @@ def _sold(worked: Worked) -> Found:
             tax=Cents(line.tax),
             net=Cents(line.net),
             fee=Cents(line.fee),
+            sent=Cents(line.sent),
             comes_in=Cents(line.comes_in),
             cost=_money(line.cost),
         )
@@ -177,7 +178,7 @@ def _sums(worked: Worked) -> Found:
     lines = sold(worked)
     for tab, by in (("By place", "place"), ("By product", "product"), ("Months", "month")):
         for row, summed in sums(lines, by).items():
-            money = {name: Cents(summed[name]) for name in ("net", "tax", "fee", "cost") if name in summed}
+            money = {name: Cents(summed[name]) for name in ("net", "tax", "fee", "sent", "cost") if name in summed}
             yield from _row(tab, row, pieces=Fraction(summed["pieces"]), **money)
     yield from _row("Sold", "all of it", owed=Cents(owed(lines)))
     for (product, place), shop in shops(worked.year.selling, lines).items():

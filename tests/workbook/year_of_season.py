@@ -97,7 +97,7 @@ def selling_of(season):
         stated=season.settings["shelf_prices"],
         tax_rates=tuple(TaxRate(row["date"], exact(row["rate"]), row["area"] or "") for row in logs["tax_rates"]),
         sales=tuple(map(_sale, logs["sales"])),
-        market_days=tuple(MarketDay(row["date"], row["place"]) for row in logs["market_days"]),
+        market_days=tuple(map(_market_day, logs["market_days"])),
         market_lines=tuple(map(_market_line, logs["market_lines"])),
     )
 
@@ -110,6 +110,8 @@ def _place(row):
         exact(row["fee"] or 0),
         row["fee_basis"] or "net",
         *(coins(row[key]) for key in ("fee_item", "fee_order", "least_fee")),
+        row["cards_alone"] == "yes",
+        *(coins(row[key]) for key in ("postage_paid", "packing_order")),
         exact(row["discount"] or 0),
         row["stated"] or "",
         row["holds_from"],
@@ -134,6 +136,10 @@ def _sale(row):
         became=row["became"] or "",
         paid_on=row["paid_on"],
     )
+
+
+def _market_day(row):
+    return MarketDay(row["date"], row["place"], None if row["card"] is None else coins(row["card"]))
 
 
 def _market_line(row):

@@ -61,7 +61,10 @@ def _selling(dice: random.Random, made: Year) -> Selling:
         tax_rates=_tax_rates(dice),
     )
     selling = replace(selling, prices=_prices(dice, products, selling.places))
-    days = tuple(MarketDay(_a_day(dice), "Stall") for _ in range(dice.randint(3, 5)))
+    days = tuple(
+        MarketDay(_a_day(dice), "Stall", dice.choice([None, 0, dice.randint(1, 20_000)]))
+        for _ in range(dice.randint(3, 5))
+    )
     days = tuple({each.day: each for each in days}.values())
     if _now_and_then(dice, 0.7):
         days += (MarketDay(days[0].day, "Fair"),)  # two on one day
@@ -91,11 +94,21 @@ def _percent(dice: random.Random, choices: str) -> Fraction:
 def _places(dice: random.Random) -> tuple[Place, ...]:
     stated = ["", "with tax", "before tax"]
     first = [
-        Place("Stall", "own stall", "maker", _percent(dice, "0 2.7 1.75"), "gross", stated=dice.choice(stated)),
+        Place(
+            "Stall",
+            "own stall",
+            "maker",
+            _percent(dice, "0 2.7 1.75"),
+            "gross",
+            stated=dice.choice(stated),
+            cards_alone=True,
+        ),
         Place("Fair", "own stall", dice.choice(["maker", "nobody"]), stated="with tax"),
         Place(
             *("Web shop", "own web shop", "maker", _percent(dice, "2.9 3.1"), "gross"),
             fee_order=dice.choice([0, 28, 30]),
+            postage=dice.choice([0, 940]),
+            packing=dice.choice([0, 115]),
             discount=_percent(dice, "0 5"),
             stated=dice.choice(stated),
         ),

@@ -29,6 +29,9 @@ class Place:
     fee_item: int = 0
     fee_order: int = 0
     least_fee: int = 0  # by share, an order
+    cards_alone: bool = False  # the fee is a card firm's
+    postage: int = 0  # that the maker pays for an order
+    packing: int = 0  # of an order
     discount: Fraction = Fraction(0)
     stated: str = ""  # with tax or before tax; as the settings say if blank
     since: Day | None = None
@@ -78,6 +81,7 @@ class Sale:
 class MarketDay:
     day: Day
     place: str
+    card: int | None = None  # what was paid by card that day
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,11 @@ What the rules leave open is decided here:
   line. A fee that was typed stands for all that the place kept of that line, and that line's share is no part of what
   the least fee is compared with.
 - A fee by share, a fee an item and a fee an order go by the place's row in force on the line's own day.
-- A refund of money alone, a deposit and a gift card count no pieces.
+- A refund, a deposit and a gift card count no pieces.
+- A deposit and a gift card are handed over on their day, whether or not a day of payment is typed.
+- A card firm's fee at a market is of the part of what buyers paid that day there that was paid by card, all of it at
+  most; of all where nothing was typed, and where nothing was sold.
+- Postage and packing are of a sale's order, on its first line; what was sold at a shop is not sent.
 - Nothing is taken off a price that was typed.
 - Pieces that lie at a shop are of the product that went out: of a set, sets.
 - Candles are ready by the cure that is over on the day asked for, less all that left on any day.
@@ -43,6 +47,7 @@ class Sold(NamedTuple):
     tax: int
     net: int
     fee: int
+    sent: int  # postage and packing
     comes_in: int
     held: int  # for buyers
     cost: int | None
@@ -122,7 +127,26 @@ def share_kept(selling: Selling, line: Sale) -> Fraction:
     """What a place keeps by share of the price, not rounded."""
     _, place = place_of(selling, line)
     money = money_of(selling, line)
-    return place.fee * (money.net if place.basis == "net" else money.gross)
+    by_card = paid_by_card(selling, line) if place.cards_alone else 1
+    return place.fee * by_card * (money.net if place.basis == "net" else money.gross)
+
+
+def paid_by_card(selling: Selling, line: Sale) -> Fraction:
+    """The part of a market day's takings that was paid by card."""
+    for each in selling.market_days:
+        if (each.day, each.place) == (line.day, line.place) and each.card is not None:
+            taken = sum(
+                MONEY_SIGN.get(sale.kind, 0) * money_of(selling, sale).gross
+                for sale in _all_lines(selling)
+                if (sale.day, sale.place) == (line.day, line.place) and sale.kind in MONEY_SIGN
+            )
+            return min(Fraction(1), Fraction(each.card, taken)) if taken > 0 else Fraction(1)
+    return Fraction(1)
+
+
+def _all_lines(selling: Selling) -> Iterable[Sale]:
+    yield from selling.sales
+    yield from (as_sale(selling, row) for row in range(1, len(selling.market_lines) + 1))
 
 
 def _order_of(row: int, line: Sale) -> tuple[object, ...]:
@@ -161,6 +185,8 @@ def _of_sales(worked: Worked, row: int, line: Sale, orders: Orders, log: str = "
     place_row, place = place_of(selling, line)
     sign = MONEY_SIGN.get(line.kind, 0)
     money, fee, held = Money(0, 0, 0), 0, HELD.get(line.kind, 0) * (line.price or 0)
+    first, _ = orders.get(_order_of(row, line), (None, None))
+    sent = place.postage + place.packing if log == "Sales" and not line.kind and row == first else 0
     if sign:
         money = Money(*(sign * each for each in money_of(selling, line)))
         fee = fee_of(selling, row, line, orders)
@@ -176,13 +202,14 @@ def _of_sales(worked: Worked, row: int, line: Sale, orders: Orders, log: str = "
         line.product,
         line.area,
         rate_of(selling, place, line),
-        sign * (line.pieces or 0) if line.product else 0,
+        sign * (line.pieces or 0) if line.product and line.kind != "refund" else 0,
         *money,
         fee,
+        sent,
         money.gross - fee - taken + held,
         held,
         sum_or_none(worked.costs.get((log, row), [0])),
-        line.paid_on is not None,
+        line.paid_on is not None or HELD.get(line.kind, 0) > 0,
     )
 
 
@@ -195,7 +222,7 @@ def held_for_buyers(lines: Iterable[Sold]) -> int:
     return sum(line.held for line in lines)
 
 
-SUMMED = ("pieces", *Money._fields, "fee", "comes_in", "cost")
+SUMMED = ("pieces", *Money._fields, "fee", "sent", "comes_in", "cost")
 
 
 def sums(lines: Iterable[Sold], by: str) -> dict[object, dict[str, int]]:

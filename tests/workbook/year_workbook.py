@@ -134,6 +134,8 @@ def typed_sales(selling):
     return {
         "places": [
             _money(each, "fee_item", "fee_order", "least_fee") | {
+                "postage_paid": each.postage / 100, "packing_order": each.packing / 100,
+                "cards_alone": "yes" if each.cards_alone else None,
                 "place": each.name, "kind": each.kind, "collector": each.collector, "fee": float(each.fee),
                 "fee_basis": each.basis, "discount": float(each.discount), "stated": each.stated or None,
                 "holds_from": each.since, "per_order": 2.0, "margin": 0.1, "rules": "us",
@@ -155,7 +157,7 @@ def typed_sales(selling):
             }
             for each in selling.sales
         ],
-        "market_days": [{"date": each.day, "place": each.place} for each in selling.market_days],
+        "market_days": [_money(each, "card") | {"date": each.day, "place": each.place} for each in selling.market_days],
         "market_lines": [
             _money(each, "price") | {"date": each.day, "product": each.product, "place": each.place or None}
             | {key: _number(getattr(each, key)) for key in ("along", "back", "sold", "given", "broken")}
@@ -359,7 +361,20 @@ class Typed:
     def _sold(self):
         """The joined list: its lines are those of Sales, then those of Market lines."""
         logs = [(log, row) for log, key in SOLD for row in range(1, len(self._filled[key]) + 1)]
-        keys = ("date", "place_row", "thing", "pieces", "gross", "tax", "net", "fee", "comes_in", "cost", "rate")
+        keys = (
+            "date",
+            "place_row",
+            "thing",
+            "pieces",
+            "gross",
+            "tax",
+            "net",
+            "fee",
+            "sent",
+            "comes_in",
+            "cost",
+            "rate",
+        )
         for (log, line), (_, found) in zip(logs, self.rows("sold", *keys), strict=True):
             day, place, thing, *money = found
             name = self.cell("recipes", "product", int(thing)) if isinstance(thing, (int, float)) and thing else ""
@@ -368,9 +383,13 @@ class Typed:
 
     def _sums(self):
         for tab, table, by in SUMS:
-            for _, (pieces, name, *money) in self.rows(table, "pieces", by, "net", "tax", "fees", "cost"):
+            for _, (pieces, name, *money) in self.rows(table, "pieces", by, "net", "tax", "fees", "sent", "cost"):
                 row = _day(name) if by == "month" else name
-                yield tab, row, {"pieces": pieces} | dict(zip(("net", "tax", "fee", "cost"), money, strict=True))
+                yield (
+                    tab,
+                    row,
+                    {"pieces": pieces} | dict(zip(("net", "tax", "fee", "sent", "cost"), money, strict=True)),
+                )
         yield "Sold", "all of it", {"owed": _sum(*(owed or 0 for _, (_, owed) in self.rows("sold", "date", "owed")))}
         keys = ("out", "back", "sold", "there", "comes_in", "owed")
         for _, (place, product, *found) in self.rows("at_shops", "place", "product", *keys):

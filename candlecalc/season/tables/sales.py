@@ -3,15 +3,17 @@
 from candlecalc.calc import terms
 from candlecalc.declaration.term import Term
 from candlecalc.season.fields import Field, Table, term_of
-from candlecalc.season.tables.stock import BATCH_NUMBER, HOURS, PIECES
+from candlecalc.season.tables.stock import BATCH_NUMBER, HOURS, MOST, PIECES
 from candlecalc.season.tables.taken import MONEY, entry
 
-SOLD = Term("", "how many pieces", low=1.0, high=1e5, whole=True)
+SOLD = Term("", "how many pieces", low=1.0, high=MOST, whole=True)
 ORDER_LINE = Term("", "a line's number", low=1.0, high=1e4, whole=True)
 
 # What a line of Sales can be besides a sale; what each does is in workbook/tabs/sell/sold.py.
 ON_CONSIGNMENT = ("out", "back", "sold there")
 HELD_FOR_BUYERS = ("deposit", "deposit used", "gift card sold", "gift card spent")
+# Handed over when they are taken, whether or not a day is typed under Paid on.
+HANDED_OVER = ("deposit", "gift card sold")
 SALE_KINDS = ("refund", "returned", *ON_CONSIGNMENT, *HELD_FOR_BUYERS)
 ARE_SALES = ("", "sold there")
 BACK_IN_STOCK = "back in stock"
@@ -27,17 +29,17 @@ SALES = Table(
         Field("kind", "Kind", "left out for a sale; out, back and sold there are of a shop that pays when it has sold", choices=SALE_KINDS, width=15),
         Field("price", "Price each, {money}", "what the buyer paid for each, as prices are stated there, if it was not your price less the usual discount; of a deposit or gift card, the sum", MONEY, needed_when=("kind", HELD_FOR_BUYERS)),
         Field("discount", "Discount, {money}", "taken off the line, as prices are stated there", MONEY),
-        Field("order", "Order", "the number of the order or receipt; of a gift card its own", width=14, longest=32),
+        Field("order", "Order", "the number of the order or receipt; of a gift card its own", width=14, longest=32, joins=True),
         Field("order_line", "Line of order", "its line there, where an order has the same product twice", ORDER_LINE, not_in_cost=True),
         Field("postage", "Postage charged, {money}", "what the buyer paid for postage, as prices are stated there: once an order", MONEY),
         Field("fee", "Fee kept, {money}", "what the place kept of this line, if not as Places sold says", MONEY),
         Field("tax_rate", "Tax rate", "if not the one that held there that day", term_of(terms.Tax)),
-        Field("area", "Tax area", "the state, county or country whose tax is due, where there are several", width=14, longest=32),
+        Field("area", "Tax area", "the state, county or country whose tax is due, where there are several", width=14, longest=32, joins=True, sought=True),
         Field("batch", "Batch", "the number on its label, if you noted it", BATCH_NUMBER, not_in_cost=True),
         Field("became", "What came back", "of a return: whether the candle can be sold again", choices=(BACK_IN_STOCK, "thrown away"), needed_when=("kind", ("returned",)), width=13),
         Field("paid_on", "Paid on", "the day you had the money; left out while it is owed", date=True, not_in_cost=True),
         Field("paid_into", "Paid into", "the account or purse it came into", width=16, longest=28, not_in_cost=True),
-        Field("payout", "Payout", "the reference of the payment that it came with, where a place pays several sales together", width=16, longest=32, not_in_cost=True),
+        Field("payout", "Payout", "the reference of the payment that it came with, where a place pays several sales together", width=16, longest=32, joins=True, not_in_cost=True),
         Field("payout_sum", "Payout came to, {money}", "what that payment was: typed once, on any of its lines", MONEY, not_in_cost=True),
         Field("notes", "Notes", "what you want to know of it later", width=36, not_in_cost=True),
     ),
@@ -95,7 +97,7 @@ TAX_RATES = Table(
     (
         Field("date", "From", "the first day the rate holds; before that, what Settings say", date=True, required=True),
         Field("rate", "Tax rate, of the price", "rate of sales tax or VAT; ask your tax office", entry(terms.Tax), required=True),
-        Field("area", "Tax area", "the state, county or country, as it stands on Sales; none for all others", width=14, longest=32),
+        Field("area", "Tax area", "the state, county or country, as it stands on Sales; none for all others", width=14, longest=32, joins=True, sought=True),
     ),
     usual_rows=12,
     purpose="Tax rates that changed, or that differ by area: earlier sales keep what held on their day.",

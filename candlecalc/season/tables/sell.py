@@ -2,7 +2,7 @@
 
 from candlecalc.calc import terms
 from candlecalc.season.fields import Field, Table, term_of
-from candlecalc.season.tables.taken import MONEY, PRICE, RULES, STATED, entry
+from candlecalc.season.tables.taken import MONEY, PRICE, RULES, STATED, YES_NO, entry
 
 PLACE_KINDS = ("own stall", "own web shop", "marketplace", "wholesale shop", "consignment shop")
 PLACES = Table(
@@ -28,6 +28,7 @@ PLACES = Table(
         Field("margin", "Target margin, of price", "profit you want, as a share of the price before tax", term_of(terms.Margin), required=True),
         Field("rules", "Buyers' rules", "which rules its buyers live under: whether prices there are with tax", choices=RULES, required=True, width=8, not_in_cost=True),
         Field("holds_from", "From", "the first day this row holds, where the place has an earlier row", date=True),
+        Field("cards_alone", "Fee on cards alone", "yes where the fee is a card firm's: at a market it is then of what Market days say was paid by card", choices=YES_NO, width=9),
     ),
     usual_rows=12,
     purpose="Where you sell, what each place keeps, and what you want left.",

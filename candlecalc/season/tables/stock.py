@@ -4,8 +4,10 @@ from candlecalc.declaration.term import Term
 from candlecalc.season.fields import Field, Table
 from candlecalc.season.tables.taken import MONEY, RATE, YES_NO, entry
 
-PACKS = Term("", "how many packs", low=0.0, low_excluded=True, high=1e5)
-PIECES = Term("", "how many pieces", high=1e5, whole=True)
+# Below what a day is to a spreadsheet: a half, typed as 1/2, is no number of packs.
+MOST = 20e3
+PACKS = Term("", "how many packs", low=0.0, low_excluded=True, high=MOST)
+PIECES = Term("", "how many pieces", high=MOST, whole=True)
 AMOUNT = Term("", "an amount", low_excluded=True, high=1e7)
 COUNTED = Term("", "an amount", high=1e7)
 BATCH_NUMBER = Term("", "a batch's number", low=1.0, high=1e9, whole=True)
@@ -21,15 +23,15 @@ PURCHASES = Table(
     "Purchases",
     (
         Field("date", "Date", "the day on the supplier's document", date=True, required=True),
-        Field("document", "Document", "the number of the invoice, receipt or delivery note", width=16, longest=32),
+        Field("document", "Document", "the number of the invoice, receipt or delivery note", width=16, longest=32, joins=True),
         Field("material", "Material", "what was bought: its line on Materials", names_from="materials", required=True),
         Field("packs", "Packs", "how many packs came, in the pack size on Materials", PACKS, required=True),
         Field("price", "Price, {money} a pack", "before tax you can claim back; of opening stock, what all of it is worth", MONEY, required=True),
         Field("discount", "Discount, {money}", "taken off this line", MONEY),
         Field("charges", "Freight and duty, {money}", "of the whole document: typed once, on any of its lines", MONEY),
         Field("tax", "Tax kept, {money}", "tax on this line that you cannot claim back", MONEY),
-        Field("supplier", "Supplier", "who sold it", width=24, longest=28),
-        Field("lot", "Supplier's lot", "the number on the pack", width=16, longest=32),
+        Field("supplier", "Supplier", "who sold it", width=24, longest=28, joins=True),
+        Field("lot", "Supplier's lot", "the number on the pack", width=16, longest=32, joins=True, sought=True),
         Field("expiry", "Use by", "the day on the pack", date=True, not_in_cost=True),
         Field("opened", "Opened on", "the day you began to use it: what is used from then on is taken to be of it", date=True, not_in_cost=True),
         Field("kind", "Kind", "opening for what you had when these records began; else left out", choices=(OPENING,), width=9),
@@ -80,7 +82,7 @@ INSTEAD = Table(
         Field("material", "Material in the recipe", "what the recipe has", names_from="materials", required=True),
         Field("other", "Used instead", "what stood in for it, if anything", names_from="materials"),
         Field("amount", "Amount, {weight} or each", "how much it took in all, if it was weighed", AMOUNT),
-        Field("lot", "Supplier's lot", "the lot it came from, if you noted it", width=16, longest=32),
+        Field("lot", "Supplier's lot", "the lot it came from, if you noted it", width=16, longest=32, joins=True, sought=True),
     ),
     usual_rows=60,
     purpose="What a batch took otherwise than its recipe says: a stand-in, an amount that was weighed, a lot.",

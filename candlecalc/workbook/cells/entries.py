@@ -155,6 +155,8 @@ def valid(given: Field, cell: str, plan: Plan) -> str:
         return _valid_reference(given, cell, plan)
     if given.name:
         return _valid_name(given, cell, plan)
+    if given.joins:
+        return f"IFERROR((1-ISBLANK({cell}))*{_plain(cell, NOT_IN_NAMES if given.sought else '')},0)"
     return f"(1-ISERROR({cell})-ISBLANK({cell}))"
 
 
@@ -204,9 +206,9 @@ def _valid_name(given: Field, cell: str, plan: Plan) -> str:
     return f"IFERROR({'*'.join(tests)},0)"
 
 
-def _plain(cell: str) -> str:
-    """Whether a name has no wild card of a spreadsheet's look-ups in it, and no blank that nobody sees."""
+def _plain(cell: str, marks: str = NOT_IN_NAMES) -> str:
+    """Whether a text has no wild card of a spreadsheet's look-ups in it, and no blank that nobody sees."""
     bare = cell
-    for mark in (*NOT_IN_NAMES, "\u00a0"):
+    for mark in (*marks, "\u00a0"):
         bare = f'SUBSTITUTE({bare},{quoted(mark)},"")'
     return f"EXACT(TRIM({bare}),{cell})"

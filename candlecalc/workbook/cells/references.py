@@ -373,9 +373,12 @@ def worked_out_coins(amount: Given) -> Expression:
 def alike(table: str, *keys: str) -> Expression:
     """Of each row of a log, 1 where it holds the same words in some columns as this row's.
 
-    Compared, not counted by a criterion: words may read as a comparison or a number.
+    Compared, not counted by a criterion: words may read as a comparison or a number. As texts: a document's number may
+    be typed as a number in one row and as a text in another.
     """
-    return joined("*", [written("({column}={cell})", column=Whole(table, key), cell=Carry(table, key)) for key in keys])
+    return joined(
+        "*", [written('({column}&""={cell}&"")', column=Whole(table, key), cell=Carry(table, key)) for key in keys]
+    )
 
 
 def another_holds(table: str, *same: str, day: Given = "holds_from") -> Expression:

@@ -431,9 +431,12 @@ def result_tab(
     """A tab where nobody types, whose rows go with the rows of a table that people type.
 
     `when_so` is what Ready holds where the row is ready there: 1, or an error for a reason of this tab's own.
-    `said` are further columns of words, `status` is what to do about a row, in words that stand left of its name.
+    `said` are further columns of words, `status` is what to do about a row, in words that stand left of its name: on a
+    tab that makers read, what its checks say if nothing else.
     """
     first, tested = goes_with.fields[0], _checked(key, checks)
+    if checks and kind == "output":
+        status = status or first_of(*tested.said)
     # By plain reference: the cell is locked, so cut and paste cannot move it; and LibreOffice leaves a row a pass
     # behind where two tabs read each other through whole columns.
     ready = written('IF({there}=1,{when_so},"")', there=Same(goes_with.key, "ready"), when_so=when_so)

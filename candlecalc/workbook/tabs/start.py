@@ -60,6 +60,7 @@ ROWS = (
 )  # fmt: skip
 ABOUT = (
     "Cells with a yellow ground and a brown border are yours to type in, also on Batch and over the heads of Costing.",
+    "A row counts once its columns marked needed are filled; those marked entry may be left out, or are asked for where one goes with another.",
     "Everything else is worked out. A result that is blank waits for an entry, or has no use in its row. A title leads back here.",
     "What you type is your own, as of the date above; Materials says of a price from whom and when, Vessels how it was measured.",
     "Nothing needs installing. The functions, for a sheet of your own, are in functions.xlsx, and in words in functions.md.",

@@ -128,7 +128,8 @@ def _write_heads(draft: Draft, sheet: Worksheet, tab: TableTab) -> list[str]:
         shown = format_of(column)
         draft.put(sheet.cell(HEAD_ROW, number), head, "head", "text" if shown in styles.LEFT else "row", wrap=True)
         if isinstance(column, Field):
-            draft.put(sheet.cell(2, number), "entry", "mark", "text" if shown in styles.LEFT else "row")
+            mark = "needed" if column.required else "entry"
+            draft.put(sheet.cell(2, number), mark, "mark", "text" if shown in styles.LEFT else "row")
         sheet.column_dimensions[get_column_letter(number)].width = _width(column, shown)
         heads.append(head)
     sheet.row_dimensions[HEAD_ROW].height = 15.5 * HEAD_LINES

@@ -7,7 +7,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook.cells.checks import WorkbookCheck, of_rows
 from candlecalc.workbook.cells.layout import FIRST_ROW, Plan
-from candlecalc.workbook.cells.table_tab import Tab, TableTab, check_key
+from candlecalc.workbook.cells.table_tab import STATUS, Tab, TableTab, check_key
 from candlecalc.workbook.cells.words import saying
 from candlecalc.workbook.tabs.registry import Room, more_rows, register, registered
 from candlecalc.workbook.writing.draft import ALL_WELL, Draft, Formula, mark_up, turns_red
@@ -36,20 +36,26 @@ def lines(plan: Plan) -> Iterator[WorkbookCheck]:
 
 
 def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
-    layout, typed_on = plan.layouts[tab.key], TABLES[tab.typed_on].title
+    layout = plan.layouts[tab.key]
+    # A row is looked at where its words stand.
+    title = tab.title if STATUS in tab.columns else TABLES[tab.typed_on].title
     if tab.fields:
-        whole = f"{typed_on}: every row begun is whole"
         mend = "see the words left of the row's name: they say what to do"
-        yield of_rows(whole, typed_on, layout, "mend", mend, rested_on=True)
+        yield of_rows(f"{title}: every row begun is whole", title, layout, "mend", mend, rested_on=True)
     for at, check in enumerate(tab.checks):
         if not check.unlikely:
-            name = f"{typed_on}: no {check.words}"
             cells, said = tab.tested_in[check_key(at)], saying(plan, tab.key, check_key(at))
-            yield of_rows(name, typed_on, layout, cells, check.mend, said, rested_on=check.sums)
+            yield of_rows(f"{title}: no {check.words}", title, layout, cells, check.mend, said, rested_on=check.sums)
     if any(check.unlikely for check in tab.checks):
         mend = "see the words left of the row's name; leave what is meant"
-        name = f"{typed_on}: entries {'are likely' if tab.fields else 'go together'}"
-        yield of_rows(name, typed_on, layout, "doubts", mend, unlikely=True)
+        asked = (
+            "entries are likely"
+            if tab.fields
+            else "nothing to look at"
+            if STATUS in tab.columns
+            else "entries go together"
+        )
+        yield of_rows(f"{title}: {asked}", title, layout, "doubts", mend, unlikely=True)
 
 
 def _of_room(tab: TableTab, room: Room, plan: Plan) -> WorkbookCheck:

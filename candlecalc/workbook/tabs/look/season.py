@@ -37,17 +37,17 @@ WIDTHS = (25, *(9.6 if letter in "CFL" else 8.3 for letter in COLUMNS[1:]))
 LINE, HEAD, GAP = 16.0, 46.0, 8.0  # heights, points
 
 # Rows: what it comes to in all, the months, the charts, places, products, what the figures are.
-IN_ALL, ALL_LINES = 4, 10
+IN_ALL, ALL_LINES = 4, 11
 MONTHS, MONTH_LINES = IN_ALL + ALL_LINES + 2, 5
 CHARTS, CHART_LINES = MONTHS + MONTH_LINES + 2, 11
 PLACES, PLACE_LINES = CHARTS + CHART_LINES + 1, 6
 PRODUCTS, PRODUCT_LINES = PLACES + PLACE_LINES + 4, 10
 NOTES = PRODUCTS + PRODUCT_LINES + 4
 ABOUT = (
-    "Left over on candles is sales before tax, less fees and what the candles cost. Left over is that, less stand fees and travel as on Market days;",
-    "a place where no fee is typed there bears its fixed cost on Places sold, if anything was sold there. Not taken off: running costs, your own pay,",
-    "postage that you paid, cartons. Own hours: making time that is not paid help, by today's recipes, of what was sold; of places also Market days' hours.",
-    "Last season: as on Sold last season; of a month the same one a year before.",
+    "Left over on candles is sales before tax, less fees, postage and packing of each order as on Places sold, and what the candles cost. Left over is that,",
+    "less stand fees and travel as on Market days; a place where no fee is typed there bears its fixed cost on Places sold, if anything was sold there.",
+    "Not taken off: running costs and your own pay. Own hours: making time that is not paid help, by today's recipes, of what was sold; of places also",
+    "Market days' hours. Last season: as on Sold last season; of a month the same one a year before.",
 )  # fmt: skip
 
 
@@ -74,11 +74,11 @@ OF_PLACES = Kind(
     by_place.KEY,
     "place",
     "By place",
-    ("fees", "days", "fixed"),
-    ("Fees and stands", "Left over"),
+    ("fees", "sent", "days", "fixed"),
+    ("Fees, post, stands", "Left over"),
     {
         **SOLD,
-        "D": _sum(by_place.KEY, "fees", "days", "fixed"),
+        "D": _sum(by_place.KEY, "fees", "sent", "days", "fixed"),
         "F": _sum(by_place.KEY, "left"),
         "H": _sum(by_place.KEY, "hours"),
     },
@@ -87,11 +87,11 @@ OF_PRODUCTS = Kind(
     by_product.KEY,
     "product",
     "By product",
-    ("fees",),
-    ("Fees", "Left over on candles"),
+    ("fees", "sent"),
+    ("Fees, post", "Left over on candles"),
     {
         **SOLD,
-        "D": _sum("sold", "fee"),
+        "D": _sum("sold", "fee", "sent"),
         "F": _sum("sold", "left"),
         "H": written("{minutes}/60", minutes=_sum(OWN_TIME, "minutes")),
     },
@@ -141,13 +141,14 @@ def _last(key: str) -> Expression:
 def _in_all(page: Page) -> None:
     """The whole season, and last season beside it."""
     page.section(IN_ALL, ("In all", "", "this season", "", "last season"))
-    net, left, hours = f"$B${IN_ALL + 2}", f"$B${IN_ALL + 7}", f"$B${IN_ALL + 9}"
+    net, left, hours = f"$B${IN_ALL + 2}", f"$B${IN_ALL + 8}", f"$B${IN_ALL + 10}"
     table = OF_PLACES.table
     lines: tuple[tuple[str, Expression, str, str], ...] = (
         ("Pieces sold", _sum(table, "pieces"), "pieces", "pieces"),
         ("Sales before tax, {money}", _sum(table, "net"), "money", "net"),
         ("Tax on them, {money}", _sum(table, "tax"), "money", ""),
         ("Fees, {money}", _sum(table, "fees"), "money", ""),
+        ("Postage and packing, {money}", _sum(table, "sent"), "money", ""),
         ("Cost of candles sold, {money}", _sum(table, "cost"), "money", "cost"),
         ("Stands, travel, fixed, {money}", _sum(table, "days", "fixed"), "money", ""),
         ("Left over, {money}", _sum(table, "left"), "money", ""),

@@ -41,12 +41,12 @@ FIXED = written(
     lines=LINES,
     fixed=at(PLACES.key, "season_fixed", row_in(PLACES.key, "place")),
 )
-LEFT = less("net", "fees", "cost", "days", "fixed")
+LEFT = less("net", "fees", "sent", "cost", "days", "fixed")
 
 TAB = result_tab(
     "By place",
     "output",
-    "What each place brought: stand fee and travel as on Market days; the fixed cost on Places sold only where no fee is typed there.",
+    "What each place brought. Stand fee and travel are as on Market days; postage and packing of an order as on Places sold, and so the fixed cost where no stand fee is typed.",
     KEY,
     PLACES,
     {
@@ -67,5 +67,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield sums_agree("Places add up to all that was sold", TAB.title, found, all_sold(plan))
 
 
-SHOWN = ("place", "pieces", "net", "tax", "fees", "cost", "days", "fixed", "left", "hours", "per_hour")
+SHOWN = ("place", "pieces", "net", "tax", "fees", "sent", "cost", "days", "fixed", "left", "hours", "per_hour")
 register(TAB, __name__, 82, checks=checks, shown=Shown("places", SHOWN), records=True)

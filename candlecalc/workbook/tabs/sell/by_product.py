@@ -41,7 +41,7 @@ TAB = result_tab(
     RECIPES,
     {
         **sums(OF_IT, FIRST),
-        "left": look("Left over on candles, {money}", less("net", "fees", "cost"), "money_strong", needs=FIRST),
+        "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=FIRST),
         "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
         "per_hour": an_hour("left", FIRST),
         "order": by_what_is_left("left", OWN_ROW, FIRST),
@@ -59,5 +59,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield sums_agree("Products add up to all that was sold", TAB.title, found, all_sold(plan))
 
 
-SHOWN = ("product", "pieces", "net", "tax", "fees", "cost", "left", "hours", "per_hour")
+SHOWN = ("product", "pieces", "net", "tax", "fees", "sent", "cost", "left", "hours", "per_hour")
 register(TAB, __name__, 84, checks=checks, shown=Shown("season", SHOWN), records=True)

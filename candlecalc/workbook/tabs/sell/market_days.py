@@ -19,6 +19,8 @@ MISSING = written("SUM({cash},{card})-SUM({float})-{gross}", cash="cash", card="
 RESULT = written(
     "ROUND({net}-{fees}-{cost}-SUM({fee},{travel}),6)", net="net", fees="fees", cost="cost", fee="fee", travel="travel"
 )
+# What no card is typed for counts as paid by card: so a fee is rather too high than left out.
+CARD_SHARE = written('IF(({card}="")+({gross}<=0)>0,1,MIN(1,{card}/{gross}))', card="card", gross="gross")
 NO_HOURS = written("SUM({hours})=0", hours="hours")
 
 TAB = entry_tab(
@@ -26,9 +28,10 @@ TAB = entry_tab(
     {
         "gross": look("Sold, with tax, {money}", _that_day("gross"), "money_strong"),
         "result": look("Left over, {money}", RESULT, "money_strong"),
-        "per_hour": look("... an hour of your time, {money}", written("{result}/{hours}", result="result", hours="hours"), "money", blank_if=(NO_HOURS,)),
+        "per_hour": look("... an hour there, {money}", written("{result}/{hours}", result="result", hours="hours"), "money", blank_if=(NO_HOURS,)),
         "missing": look("Cash and card over, or short (-), {money}", written("ROUND({missing},6)", missing=MISSING), "money", blank_if=(COUNTED,)),
         "pieces": look("Pieces sold", _that_day("pieces"), "pieces"),
+        "card_share": look("Share paid by card", CARD_SHARE, "percent"),
         "net": look("Sold, before tax, {money}", _that_day("net"), "money"),
         "fees": look("Fees on it, {money}", _that_day("fee"), "money"),
         "cost": look("Cost of candles sold, {money}", _that_day("cost"), "money"),

@@ -9,6 +9,7 @@ from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import ByPlan, Whole, at, constant, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
+from candlecalc.workbook.tabs.sell.sales import no_price
 
 # Its lines on Sold stand below those of Sales.
 ON_SOLD = written("({row}+{sales})", row=OWN_ROW, sales=ByPlan(lambda plan: constant(plan.layouts[SALES.key].rows)))
@@ -24,7 +25,16 @@ PLACE = written(
     'IF({place}="",{of_day},{own})', place="place", of_day=THAT_DAY, own=row_in("places", "place", ready=False)
 )
 NO_DAY = 'IF(({ready}=1)*ISERROR({place}),"Date: not on Market days: type the day there, or its place here","")'
-NO_PRICE = 'IF(({ready}=1)*(1-ISERROR({place}))*ISERROR({gross}),"Price each: none on Prices for that place and day; type it here or there","")'
+NONE_ON_PRICES = "Price each: none on Prices for that place and day; type it here or there"
+NO_PRICE = no_price(
+    NONE_ON_PRICES,
+    written(
+        "({ready}=1)*(1-ISERROR({place}))*ISERROR({price})",
+        ready="ready",
+        place="place_first",
+        price=at("sold", "price", ON_SOLD),
+    ),
+)
 
 TAB = entry_tab(
     MARKET_LINES,
@@ -43,7 +53,7 @@ TAB = entry_tab(
     waits={"product": not_ready_there("recipes", "product")},
     also={
         "no_day": words_column("No market day", written(NO_DAY, ready="ready", place="place_first")),
-        "no_price": words_column("No price", written(NO_PRICE, ready="ready", place="place_first", gross="gross")),
+        "no_price": words_column("No price", NO_PRICE),
     },
 )  # fmt: skip
 

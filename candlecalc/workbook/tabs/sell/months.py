@@ -59,7 +59,7 @@ TAB = lines_tab(
     {
         "month": look("Month", MONTH, "date", needs=()),
         **sums(IN_IT, THERE),
-        "left": look("Left over on candles, {money}", less("net", "fees", "cost"), "money_strong", needs=THERE),
+        "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=THERE),
         "hours": look("Own hours", written("{making}+{markets}", making=making_hours(IN_IT), markets=of_market_days("hours", IN_IT)), "hours", needs=THERE),
         "then": look("Same month last season, before tax, {money}", THEN, "money", needs=THERE, blank_if=(NONE_TYPED,)),
         "until": look("Until before", NEXT, "date", needs=THERE),
@@ -80,5 +80,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield sums_agree("Months add up to all that was sold", TAB.title, f"{months.sum(*MONEY)}+{beside}", all_sold(plan))
 
 
-SHOWN = ("month", "pieces", "net", "tax", "fees", "cost", "left", "hours", "then")
+SHOWN = ("month", "pieces", "net", "tax", "fees", "sent", "cost", "left", "hours", "then")
 register(TAB, __name__, 80, checks=checks, shown=Shown("months", SHOWN), records=True)

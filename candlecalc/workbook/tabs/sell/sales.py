@@ -8,6 +8,8 @@ from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     Expression,
+    Given,
+    Results,
     Same,
     Whole,
     alike,
@@ -19,12 +21,27 @@ from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, word
 from candlecalc.workbook.tabs.registry import register
 
 NONE_ON_PRICES = "Price each: none on Prices for this product and place on that day; type it here or there"
-NO_PRICE = written(
-    f'IF(({{ready}}=1)*({{product}}<>"")*ISERROR({{price}})*(1-ISERROR({{row}})),"{NONE_ON_PRICES}","")',
-    ready="ready",
-    product="product",
-    price=Same("sold", "price"),
-    row="product_row",
+PRICES_WAIT = "Price each: see Prices first, where a row is to mend"
+
+
+def no_price(none: str, test: Given) -> Expression:
+    """Words where a line's price is an error: one wrong row of Prices keeps all of them back."""
+    return written(
+        f'IF({{test}},IF(ISERROR(SUM({{prices}})),"{PRICES_WAIT}","{none}"),"")',
+        test=test,
+        prices=Results("prices_by_day", "number"),
+    )
+
+
+NO_PRICE = no_price(
+    NONE_ON_PRICES,
+    written(
+        '({ready}=1)*({product}<>"")*ISERROR({price})*(1-ISERROR({row}))',
+        ready="ready",
+        product="product",
+        price=Same("sold", "price"),
+        row="product_row",
+    ),
 )
 # An order's number holds in its place alone, and may have marks in it that a look-up takes for wild cards.
 ORDER = written(

@@ -21,8 +21,8 @@ from candlecalc.workbook.cells.references import (
 # A column of a tab, and what stands in it on the lines that are meant.
 Where = Sequence[tuple[str, Given]]
 # What of Sold is added up, by the keys of the sums.
-OF_SOLD = {"pieces": "pieces", "net": "net", "tax": "tax", "fees": "fee", "cost": "cost"}
-MONEY = ("net", "tax", "fees", "cost")
+OF_SOLD = {"pieces": "pieces", "net": "net", "tax": "tax", "fees": "fee", "sent": "sent", "cost": "cost"}
+MONEY = ("net", "tax", "fees", "sent", "cost")
 OWN_TIME = "own_time"
 
 
@@ -55,6 +55,7 @@ def sums(where: Where, needs: tuple[Given, ...]) -> dict[str, Column]:
         "net": ("Sales before tax, {money}", "money_strong"),
         "tax": ("Tax on them, {money}", "money"),
         "fees": ("Fees, {money}", "money"),
+        "sent": ("Postage and packing, {money}", "money"),
         "cost": ("Cost of candles sold, {money}", "money"),
     }
     return {key: look(head, _sold(OF_SOLD[key], where), shown, needs=needs) for key, (head, shown) in heads.items()}

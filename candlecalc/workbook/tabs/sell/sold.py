@@ -5,7 +5,14 @@ Every sum of sales reads this list, so a market typed on either tab gives the sa
 
 from collections.abc import Iterable, Mapping
 
-from candlecalc.season.tables.sales import ARE_SALES, BACK_IN_STOCK, MARKET_LINES, SALES
+from candlecalc.season.tables.sales import (
+    ARE_SALES,
+    BACK_IN_STOCK,
+    HANDED_OVER,
+    MARKET_DAYS,
+    MARKET_LINES,
+    SALES,
+)
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import calculated, look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
@@ -91,6 +98,8 @@ PIECES = written("SUM({pieces})", pieces=_log("pieces"))
 # A line of money alone has no pieces.
 COUNTED = written("({pieces}+({thing}=0))", pieces=PIECES, thing="thing")
 SIGN = _of(_signed(ARE_SALES, ("refund", "returned")), constant(1))
+# A refund is of money: what was sold stays sold.
+COUNTS = _of(_signed(ARE_SALES, ("returned",)), constant(1))
 RETURNED = written(
     f'({{kind}}="returned")*({{became}}="{BACK_IN_STOCK}")', kind=_sales("kind"), became=_sales("became")
 )
@@ -134,12 +143,21 @@ BEFORE_TAX = calculated(
 )
 TAX = written("{sign}*{tax}", sign="sign", tax=worked_out_coins(calculated("tax_on", price=BEFORE_TAX, tax="rate")))
 NET = _exact("{sign}*{stated}-{with_tax}*{tax}", sign="sign", stated="stated", with_tax="with_tax", tax="tax")
+# A card firm's fee is of what was paid by card, where a market day says how much that was.
+THAT_DAY = tuple((Whole(MARKET_DAYS.key, key), key) for key in ("place_first", "date"))
+BY_CARD = written(
+    'IF({cards}="yes",IF(COUNTIFS({that_day})=0,1,SUMIFS({share},{that_day})),1)',
+    cards=_place("cards_alone"),
+    that_day=joined(",", [part for pair in THAT_DAY for part in pair]),
+    share=Whole(MARKET_DAYS.key, "card_share"),
+)
 # Of what the buyer pays, or of the price before tax; a place that pays money back keeps what is typed alone.
 BY_SHARE = written(
-    'IF(({sign}=1)*{usual},SUM({share})*IF({basis}="gross",{gross},{net}),0)',
+    'IF(({sign}=1)*{usual},SUM({share})*{by_card}*IF({basis}="gross",{gross},{net}),0)',
     sign="sign",
     usual=_of(written('({typed}="")', typed=_sales("fee")), constant(1)),
     share=_place("fee"),
+    by_card=BY_CARD,
     basis=_place("fee_basis"),
     gross="gross",
     net="net",
@@ -174,7 +192,21 @@ COMES_IN = _exact(
     collector=_place("collector"),
     held=_of(HELD, constant(0)),
 )
-OWED = written('IF({paid}="",{sum},0)', paid=_sales("paid_on"), sum="comes_in")
+OWED = written(
+    'IF(({paid}="")*({handed_over}=0),{sum},0)',
+    paid=_sales("paid_on"),
+    handed_over=_one_of(*HANDED_OVER),
+    sum="comes_in",
+)
+# What an order that was sent cost besides: once an order, as its fee is.
+SENT = written(
+    '({kind}="")*({order}={row})*(SUM({postage})+SUM({packing}))',
+    kind=_sales("kind"),
+    order="order",
+    row=OWN_ROW,
+    postage=_place("postage_paid"),
+    packing=_place("packing_order"),
+)
 # Of what went to a shop, came back, or was sold there.
 SHOP_KEY = written("{place}*{key}+{thing}", place="place_first", key=KEY_LINE, thing="thing")
 NOT_THERE = written("{there}=0", there="there")
@@ -204,13 +236,14 @@ TAB = lines_tab(
         "date": look("Date", _log("date"), "date", needs=THERE),
         "place": look("Place", as_text(_place("place")), needs=THERE, width=22),
         "product": look("Product", written('IF({thing}=0,"",{name})', thing="thing", name=at("recipes", "product", "thing")), needs=THERE, width=24),
-        "pieces": look("Pieces", written("{sign}*{pieces}*({thing}>0)", sign="sign", pieces=PIECES, thing="thing"), "pieces", needs=THERE),
+        "pieces": look("Pieces", written("{counts}*{pieces}*({thing}>0)", counts=COUNTS, pieces=PIECES, thing="thing"), "pieces", needs=THERE),
         "gross": look("With tax, {money}", _exact("{net}+{tax}", net="net", tax="tax"), "money", needs=THERE),
         "tax": look("Tax, {money}", TAX, "money", needs=THERE),
         "net": look("Before tax, {money}", NET, "money_strong", needs=THERE),
         "fee": look("Fee, {money}", FEE, "money", needs=THERE),
+        "sent": look("Postage and packing, {money}", in_coins(_of(SENT, constant(0))), "money", needs=THERE),
         "cost": look("Cost of candles, {money}", COST, "money", needs=THERE),
-        "left": look("Left over, {money}", _exact("{net}-{fee}-{cost}", net="net", fee="fee", cost="cost"), "money_strong", needs=THERE),
+        "left": look("Left over, {money}", _exact("{net}-{fee}-{sent}-{cost}", net="net", fee="fee", sent="sent", cost="cost"), "money_strong", needs=THERE),
         "comes_in": look("Yours to have, {money}", COMES_IN, "money", needs=THERE),
         "owed": look("Still owed, {money}", _of(OWED, constant(0)), "money", needs=THERE),
         "what": look("From: 1 Sales, 2 Market lines", WHAT, "row", needs=(), width=9),
@@ -245,5 +278,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     )
 
 
-SHOWN = ("date", "place", "product", "pieces", "gross", "tax", "net", "fee", "cost", "left")
+SHOWN = ("date", "place", "product", "pieces", "gross", "tax", "net", "fee", "sent", "cost", "left")
 register(TAB, __name__, 35, checks=checks, shown=Shown("sales", SHOWN), records=True)

@@ -7,13 +7,26 @@ of equal ones first. So the parts add up, as `split_charge` has it.
 from candlecalc.season.tables.stock import PURCHASES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Carry, CoinDigits, Expression, Given, Same, Whole, alike, written
+from candlecalc.workbook.cells.references import (
+    Carry,
+    CoinDigits,
+    Expression,
+    Given,
+    Same,
+    Whole,
+    alike,
+    joined,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
 
 LOG, KEY = PURCHASES.key, "freight"
 DOCUMENT = Carry(LOG, "document")
-TOGETHER = alike(LOG, "document", "supplier")
+ALIKE, SUPPLIER, SUPPLIERS = alike(LOG, "document"), Carry(LOG, "supplier"), Whole(LOG, "supplier")
+# A line whose supplier was left out is of the document that its others are of.
+OF_ONE = written('(({all}={own})+({all}="")+({own}="")>0)', all=SUPPLIERS, own=SUPPLIER)
+TOGETHER = joined("*", [ALIKE, OF_ONE])
 
 
 def _of_document(one: Given, all_lines: Expression) -> Expression:
