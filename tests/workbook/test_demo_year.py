@@ -19,7 +19,8 @@ from candlecalc.workbook.reports import report, shown
 # and more to pour in spring than there are evenings for.
 ASKED = {
     "Batch log: entries are likely",
-    "Materials: entries go together",
+    "Stock: nothing to look at",
+    "Tested products: nothing to look at",
     "Complaints: entries are likely",
     "Evenings have room for what Plan makes",
 }
@@ -114,17 +115,20 @@ def faults(made):
     wax = row("purchases", document="H-21405", material="Soft plant wax for jars")
     batch = row("pours", batch=470.0)
     raffle = row("moves", notes="School raffle")
-    over_sets = "Recipes: no more in packed sets than there are"
-    too_late = "Materials: no day on which more was used than had come by then"
+    over_sets = "Candles: no more in packed sets than there are"
+    too_late = "Stock: no day on which more was used than had come by then"
     return {
         "Purchases: every row begun is whole": (at("purchases", jars, date="the 8th"), ()),
         "Batch log: every row begun is whole": (at("pours", batch, batch=469), ()),
         "Batch log: no more came out than was planned": (at("pours", batch, planned=30), ()),
         "Batch log: no opening stock of no candles": (at("pours", 0, good=0), ()),
         too_late: (at("purchases", jars, date=books.DATED.replace(month=11)), ()),
-        "Materials: no use of more than was bought": (at("purchases", wax, packs=0.1), (too_late,)),
+        "Stock: no use of more than was bought": (at("purchases", wax, packs=0.1), (too_late,)),
         over_sets: (at("moves", raffle, amount=6), ()),
-        "Recipes: no more gone than were made": (at("moves", raffle, amount=400), (over_sets,)),
+        "Candles: no more gone than were made": (
+            at("moves", raffle, amount=400),
+            (over_sets, "Candles: nothing to look at"),
+        ),
         "Used otherwise: no material that the batch does not take": (
             at("instead", 2, material="Cork lid, tumbler"),
             (),

@@ -248,6 +248,20 @@ def test_what_is_at_a_shop_is_the_makers_still_and_cannot_be_sold_at_home(season
     assert shop("gross", "fee", "owed") == (20, 6.67, 13.33)
 
 
+def test_what_is_at_a_shop_is_not_missing_where_candles_are_counted_at_home(season):
+    sell(season, {"place": SHOP, "product": TIN, "pieces": 6.0, "kind": "out"})
+    counted = {"product": TIN, "kept": "yes"}
+    type_in(
+        season,
+        "counts",
+        [{**counted, "date": later(29), "counted": 20.0}, {**counted, "date": later(30), "counted": 13.0}],
+    )
+    found = tabs(season)
+    before, after = (line(found, nth, "counts")("at_shops", "should_be", "difference") for nth in range(2))
+    assert (before, after) == ((0, 20, 0), (6, 14, -1))
+    assert row_of(found, "candles", TIN)("left", "there") == (19, 6)
+
+
 def test_what_was_sold_before_it_was_cured_is_asked_about(season):
     season.tables["pours"].loc[0, "kind"], season.tables["pours"].loc[0, "date"] = None, later(25)
     sell(season, {"place": STALL, "product": TIN, "pieces": 1.0})

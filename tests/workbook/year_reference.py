@@ -20,7 +20,7 @@ What the rules leave open is decided here:
   `Year.sets` holds them instead: whenever one leaves, in whatever log, its candles leave with it, at that line's place.
 - A count is of a day's end, when its sales are over too. Its difference is taken before the count itself becomes a
   move, and after earlier counts have. More than there should be comes back at the cost it went out at. What is at a
-  shop is the maker's, and counted.
+  shop is the maker's still, and not counted: it is none of what is missing.
 - A thing used but never received has no cost; nor has what was made of it, nor any candle of a product of which one
   batch has none.
 - By average, the lots left are those of first in first out, each with its share of the value, rounded to date.
@@ -33,15 +33,15 @@ What the rules leave open is decided here:
 
 import functools
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from fractions import Fraction
 from math import floor
 from typing import NamedTuple, TypeVar
 
 from year_cards import Card, Issue, Receipt, Taken, Took, card, rounded, sum_or_none, took
-from year_records import WEIGHED, Line, Pour, Purchase, Rates, Recipe, Year
-from year_selling import left_stock
+from year_records import WEIGHED, Count, Line, Pour, Purchase, Rates, Recipe, Year
+from year_selling import at_the_shop, left_stock
 
 Dated = TypeVar("Dated", Recipe, Rates)
 
@@ -253,10 +253,11 @@ def worked_out(year: Year) -> Worked:
     costs: dict[str, list[int | None]] = {pour.batch: [] for pour in year.pours}
     holds = {each.name: each.holds for each in year.sets}
     in_sets: list[tuple[str, Issue]] = []
+    counts = [replace(each, counted=each.counted + _at_shops(year, each)) for each in year.counts]
 
     def add(thing: str, receipts: list[Receipt]) -> None:
         issues = [*_issues(year, thing, used), *(issue for candle, issue in in_sets if candle == thing)]
-        cards[thing] = card(thing, year.method, receipts, issues, year.counts)
+        cards[thing] = card(thing, year.method, receipts, issues, counts)
         in_sets.extend(_with_a_set(cards[thing], holds.get(thing, ())))
         for line in cards[thing].lines:
             if line.issue.tab == "Used":
@@ -267,6 +268,12 @@ def worked_out(year: Year) -> Worked:
     for product in sorted(products, key=lambda product: (product not in holds, product in sets)):
         add(product, _poured(year, product, costs))
     return Worked(year, came, used, [made(year, pour, costs[pour.batch]) for pour in year.pours], cards)
+
+
+def _at_shops(year: Year, count: Count) -> int:
+    """Pieces that lay at shops on the evening of a count."""
+    lines = [line for line in year.selling.sales if line.product == count.thing and line.day <= count.day]
+    return sum(map(at_the_shop, lines))
 
 
 def refuse_what_is_wrong(year: Year) -> None:

@@ -117,7 +117,7 @@ COUNTS = Table(
         Field("date", "Date", "the day you counted, when its work was done", date=True, required=True),
         Field("material", "Material", "the material; none if it was a candle", names_from="materials"),
         Field("product", "Product", "the candle or set; none if it was a material", names_from="recipes"),
-        Field("counted", "Counted, {weight} or each", "what there was", COUNTED, required=True),
+        Field("counted", "Counted, {weight} or each", "what there was: of a candle all that you had at home, also in packed sets, and none that is at a shop", COUNTED, required=True),
         Field("by", "Counted by", "who counted", width=16, longest=28, not_in_cost=True),
         Field("kept", "Take over", "yes: from then on the count holds, and what is missing is taken out", choices=YES_NO, width=9),
     ),

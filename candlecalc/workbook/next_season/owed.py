@@ -8,7 +8,7 @@ from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables.books import EXPENSES
 from candlecalc.season.tables.carried import OWED_BY_MAKER, STILL_OPEN
-from candlecalc.season.tables.sales import HELD_FOR_BUYERS, SALES
+from candlecalc.season.tables.sales import HANDED_OVER, HELD_FOR_BUYERS, SALES
 from candlecalc.season.tables.stock import OPENING, PURCHASES
 from candlecalc.workbook.next_season.money import comes_in
 from candlecalc.workbook.reports.report import Calculated
@@ -103,7 +103,8 @@ def _sales(calculated: Calculated, first_day: datetime.date) -> Iterator[Open]:
     rows = dict(calculated.season.rows(SALES.key))
     for place, amount in comes_in(calculated).items():
         row = rows[place]
-        if is_open(row, first_day):
+        handed_over = row["kind"] in HANDED_OVER and row["paid_on"] is None
+        if is_open(row, first_day) and not handed_over:
             kind = PAYOUT if row["payout"] else SALE
             yield Open(kind, _text(row, "place"), _text(row, "payout") or _text(row, "order"), day_of(row), amount)
 

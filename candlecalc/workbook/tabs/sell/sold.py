@@ -32,6 +32,7 @@ from candlecalc.workbook.cells.references import (
     joined,
     row_in,
     sum_where,
+    while_known,
     worked_out_coins,
     written,
 )
@@ -144,12 +145,15 @@ BEFORE_TAX = calculated(
 TAX = written("{sign}*{tax}", sign="sign", tax=worked_out_coins(calculated("tax_on", price=BEFORE_TAX, tax="rate")))
 NET = _exact("{sign}*{stated}-{with_tax}*{tax}", sign="sign", stated="stated", with_tax="with_tax", tax="tax")
 # A card firm's fee is of what was paid by card, where a market day says how much that was.
-THAT_DAY = tuple((Whole(MARKET_DAYS.key, key), key) for key in ("place_first", "date"))
 BY_CARD = written(
-    'IF({cards}="yes",IF(COUNTIFS({that_day})=0,1,SUMIFS({share},{that_day})),1)',
+    'IF({cards}="yes",IF(COUNTIFS({that_day})=0,1,{share}),1)',
     cards=_place("cards_alone"),
-    that_day=joined(",", [part for pair in THAT_DAY for part in pair]),
-    share=Whole(MARKET_DAYS.key, "card_share"),
+    that_day=joined(
+        ",", [Whole(MARKET_DAYS.key, "place_first"), "place_first", Whole(MARKET_DAYS.key, "date"), "date"]
+    ),
+    share=while_known(
+        sum_where(MARKET_DAYS.key, "card_share", place_first="place_first", date="date"), MARKET_DAYS.key, "card_share"
+    ),
 )
 # Of what the buyer pays, or of the price before tax; a place that pays money back keeps what is typed alone.
 BY_SHARE = written(
@@ -200,7 +204,7 @@ OWED = written(
 )
 # What an order that was sent cost besides: once an order, as its fee is.
 SENT = written(
-    '({kind}="")*({order}={row})*(SUM({postage})+SUM({packing}))',
+    'IF({kind}="",IF({order}={row},SUM({postage})+SUM({packing}),0),0)',
     kind=_sales("kind"),
     order="order",
     row=OWN_ROW,

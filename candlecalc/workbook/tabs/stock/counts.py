@@ -3,7 +3,16 @@
 from candlecalc.season.tables.stock import COUNTS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import KEY_DAY, KEY_THING, Expression, at, line_key, written
+from candlecalc.workbook.cells.references import (
+    KEY_DAY,
+    KEY_THING,
+    Expression,
+    Whole,
+    at,
+    line_key,
+    while_known,
+    written,
+)
 from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
@@ -42,6 +51,23 @@ CAME, WENT = (
     for tables, place, key in ((("lots", "made"), "came_line", "came"), (("card", "out_card"), "went_line", "gone"))
 )
 
+# What is at a shop is the maker's still, and nobody counts it at home.
+AT_SHOPS = written(
+    'IF({product}="",0,{there})',
+    product="product",
+    there=while_known(
+        written(
+            'SUMIFS({there},{things},{row},{days},"<="&{day})',
+            there=Whole("sold", "there"),
+            things=Whole("sold", "thing"),
+            row="product_row",
+            days=Whole("sold", "date"),
+            day="date",
+        ),
+        "sold",
+        "there",
+    ),
+)
 IS_SET = written('IF({row}="",0,({kind}="set")*1)', row="product_row", kind=at("recipes", "kind", "product_row"))
 # What a set holds would else be loose candles again: its candles leave where it is sold or taken out.
 SETS_MISSING = Check(
@@ -55,8 +81,10 @@ SETS_MISSING = Check(
 TAB = entry_tab(
     COUNTS,
     {
-        "should_be": look("Should be, {weight} or each", written("ROUND({came}-{went},9)", came=CAME, went=WENT), "quantity"),
+        "should_be": look("Should be, {weight} or each", written("ROUND({came}-{went}-{there},9)", came=CAME, went=WENT, there="at_shops"), "quantity"),
         "difference": look("Difference, {weight} or each", written("ROUND({counted}-{should_be},6)", counted="counted", should_be="should_be"), "quantity"),
+        "at_shops": look("At shops then", AT_SHOPS, "pieces"),
+        "all_there": look("All there were, {weight} or each", written("{counted}+{there}", counted="counted", there="at_shops"), "quantity"),
         **things("Counts", HOLDS),
         "is_set": look("1: a set", IS_SET, "row", width=8),
         "thing": look("Its row", THING, "row", width=8),

@@ -94,7 +94,7 @@ TAB = result_tab(
         "recipe_verdict": look("Verdict on the recipe", chosen(_its("recipe_code")), needs=BURNT, width=25),
         "cost": look("Cost typed, or its materials, {money}", COST, "money"),
         "reasons": look("Why", _its("reasons"), "said", needs=BURNT, width=60),
-        "to_do": look("What to do", at_row("signs", "to_do", SIGN), "said", needs=(*BURNT, SIGN), width=40),
+        "to_do": look("What to try", at_row("signs", "to_do", SIGN), "said", needs=(*BURNT, SIGN), width=40),
         "recipe_reasons": look("Why, of the recipe", _its("recipe_reasons"), "said", needs=BURNT, width=45),
         "over": look("Burns longer than your limit", _its("over"), "row", needs=BURNT),
         "gained": look("Heavier at lighting than after the burn before, {weight}", _its("gained"), "weight", needs=BURNT),

@@ -45,7 +45,7 @@ THING = written(
 PIECES = by_source(
     of_log("moves", "amount"),
     written("IF({of_sale}=1,{away},{lost})", of_sale=OF_SALE, away=of_log("sold", "away"), lost=of_log("sold", "lost")),
-    of_log("counts", "counted"),
+    of_log("counts", "all_there"),
 )
 EACH = written("IF({set_line}=0,1,{count})", set_line="set_line", count=at("sets", "count", "set_line"))
 DAY = by_source(*(of_log(table, "date") for table in ("moves", "sold", "counts")))
