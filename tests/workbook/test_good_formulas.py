@@ -64,12 +64,12 @@ def test_04_formulas_of_a_list_look_up_or_to_the_left(sheets, unique):  # FAST 2
         if cell.parent.title in [tab.title for tab in book.lists(False).values()] and cell.row >= FIRST_ROW:
             for tab, column, row in places(tree(cell.value), cell, sheets.defined_names):
                 # A row that must stand alone is counted over its own columns, which are to the left. What is wrong
-                # with a row is told beside its name, and found behind the results, in nobody's way; with a row's own
-                # number, which is no result, whether it counts rests on it.
+                # with a row is told beside its name, and found behind the results, in nobody's way; so are a row's own
+                # number and whether it counts, which are no results.
                 if tab == cell.parent.title and column > cell.column and row >= cell.row:
                     ahead = cell.parent.cell(HEAD_ROW, column).value.partition(":")[0]
                     from_left = cell.parent.cell(HEAD_ROW, cell.column).value in ("What to do", "Ready")
-                    assert ahead in ("Row", "To mend") or from_left, cell
+                    assert ahead in ("Row", "Ready", "To mend") or from_left, cell
 
 
 def test_26_a_column_holds_one_formula(sheets):  # 20P 12; FAST

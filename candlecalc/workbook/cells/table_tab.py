@@ -65,6 +65,7 @@ class TableTab(Tab):
     columns: Mapping[str, Field | Column]
     checks: tuple[Check, ...] = ()
     results_printed: bool = True
+    paper_to: str = ""  # the last column worth paper, where others behind it serve formulas alone
 
     goes_with: str = ""  # the table that people type whose rows its rows go with, where that is another
     # How many rows it has, by those of the tables that people type, where that is not the rows of the one it goes with.
@@ -75,8 +76,10 @@ class TableTab(Tab):
     @property
     def printed(self) -> int:
         """How many columns are worth paper."""
-        worth = [at for at, column in enumerate(self.columns.values(), start=1) if not _is_word(column)]
-        return worth[-1] - self.margin if self.results_printed else len(self.fields)
+        if not self.results_printed:
+            return len(self.fields)
+        worth = [key for key, column in self.columns.items() if not _is_word(column) and key not in BEHIND]
+        return list(self.columns).index(self.paper_to or worth[-1]) + 1 - self.margin
 
     @property
     def margin(self) -> int:
@@ -95,6 +98,10 @@ class TableTab(Tab):
     @property
     def fields(self) -> list[Field]:
         return [column for column in self.columns.values() if isinstance(column, Field)]
+
+
+# What formulas ask of a row: behind its results on a tab that people read.
+BEHIND = ("ready", OWN_ROW)
 
 
 def _is_word(column: Field | Column) -> bool:
@@ -427,6 +434,7 @@ def result_tab(
     when_so: Given = ONE,
     said: Mapping[str, Column] | None = None,
     status: Expression | None = None,
+    paper_to: str = "",
 ) -> TableTab:
     """A tab where nobody types, whose rows go with the rows of a table that people type.
 
@@ -444,9 +452,11 @@ def result_tab(
         **({STATUS: words_column("What to do", status, width=WIDTH_OF_STATUS)} if status else {}),
         # The name shows in a row that is not ready too: it says whose numbers are missing.
         first.key: look(first.head, as_text(Carry(goes_with.key, first.key)), needs=(), width=WIDTH_OF_NAMES),
-        "ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()),
-        OWN_ROW: own_row_column(),
-        **columns,
+        **_read(
+            kind,
+            columns,
+            {"ready": Column(head="Ready", holds=ready, format="row", width=7, needs=()), OWN_ROW: own_row_column()},
+        ),
         **tested.columns,
         **tested.said,
         **(said or {}),
@@ -459,9 +469,15 @@ def result_tab(
         all_columns,
         checks,
         goes_with=goes_with.key,
+        paper_to=paper_to,
         says=tested.says,
         tested_in=tested.by_check,
     )
+
+
+def _read(kind: str, columns: Mapping[str, Column], behind: Mapping[str, Column]) -> dict[str, Column]:
+    """What is read comes first where a tab is for reading; elsewhere what its formulas ask of a row."""
+    return {**columns, **behind} if kind == "output" else {**behind, **columns}
 
 
 def lines_tab(
@@ -472,13 +488,14 @@ def lines_tab(
     goes_with: Table,
     columns: Mapping[str, Column],
     counted: Callable[[Mapping[str, int]], int] | None = None,
+    paper_to: str = "",
 ) -> TableTab:
     """A tab of lines that follow from a log, where nobody types: the log's in another order, or several for each.
 
     It has as many rows as the log, or as `counted` says.
     """
-    own_row = {OWN_ROW: own_row_column()}
-    return TableTab(title, kind, purpose, key, {**own_row, **columns}, goes_with=goes_with.key, counted=counted)
+    all_columns: dict[str, Field | Column] = {**_read(kind, columns, {OWN_ROW: own_row_column()})}
+    return TableTab(title, kind, purpose, key, all_columns, goes_with=goes_with.key, counted=counted, paper_to=paper_to)
 
 
 def letters(columns: Mapping[str, object]) -> dict[str, str]:

@@ -25,7 +25,7 @@ HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
 MOST_BARS, FEWEST_BARS = 12, 3
 CHART_COLUMNS = 14
 GAP = 2
-ROWS_BESIDE = 28  # as long as the chart is high, and no longer than a page
+ROWS_BESIDE = 26  # as long as the chart is high, and no longer than a page
 
 
 def bars(products: int) -> int:

@@ -77,7 +77,7 @@ def _say_first(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) ->
     """What to do about the first row that has something, whole, in place of the line that says what the tab is for."""
     words = layout.own_results(STATUS)
     first = f'MATCH("?*",{words},0)'
-    told = f'"Row "&({first}+{HEAD_ROW})&". "&INDEX({words},{first})'
+    told = f'"Row "&({first}+{HEAD_ROW})&": "&INDEX({words},{first})'
     cell = sheet[_beside_title(tab)]
     draft.put(cell, Formula(f"=IFERROR({told},{quoted(draft.line_of(tab))})"), "purpose", "words")
     turns_red(sheet, cell.coordinate, f"ISNUMBER({first})")

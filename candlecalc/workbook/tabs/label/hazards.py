@@ -55,6 +55,7 @@ TAB = result_tab(
         "place": look("Row on Hazards found", PLACE, "row"),
     },
     status=TOLD,
+    paper_to="not_counted",
 )  # fmt: skip
 
 

@@ -78,6 +78,9 @@ def write(draft: Draft) -> None:
     last = FIRST_ROW + len(all_lines) - 1
     draft.put(sheet["A2"], Formula(f"={_master(f'$G${FIRST_ROW}:$G${last}')}"), "verdict", "words")
     turns_red(sheet, "A2", f'A2<>"{ALL_WELL}"')
+    verdicts, names = f"$G${FIRST_ROW}:$G${last}", f"$A${FIRST_ROW}:$A${last}"
+    begin = f'"Begin with: "&INDEX({names},MATCH("{TO_FIX}",{verdicts},0))'
+    draft.put(sheet["B2"], Formula(f'=IFERROR({begin},"")'), "note", "words")
     draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"{AGREES}"')
     mark_up(sheet, "Checks_list", list(WIDTHS), last)

@@ -80,6 +80,7 @@ TAB = lines_tab(
         "place_first": look("Place's first row", written("INT({number}/{key})", number="number", key=KEY_LINE), "row", needs=HERE, width=8),
         "thing": look("Product's first row", written("MOD({number},{key})", number="number", key=KEY_LINE), "row", needs=HERE, width=8),
     },
+    paper_to="owed",
 )  # fmt: skip
 
 ROOM = Room("lines_at_shops", RECIPES.key)

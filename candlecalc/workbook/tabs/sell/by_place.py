@@ -43,22 +43,27 @@ FIXED = written(
 )
 LEFT = less("net", "fees", "sent", "cost", "days", "fixed")
 
+SUMS = sums(THERE, FIRST)
+
 TAB = result_tab(
     "By place",
     "output",
-    "What each place brought. Stand fee and travel are as on Market days; postage and packing of an order as on Places sold, and so the fixed cost where no stand fee is typed.",
+    "What each place brought. Fees of stands are as on Market days, else the fixed cost on Places sold; postage and packing as there.",
     KEY,
     PLACES,
     {
-        **sums(THERE, FIRST),
+        "pieces": SUMS["pieces"],
+        "net": SUMS["net"],
+        "left": look("Left over, {money}", LEFT, "money_strong", needs=FIRST),
+        "per_hour": an_hour("left", FIRST),
+        "hours": look("Own hours", written("{making}+{markets}", making=making_hours(THERE), markets=of_market_days("hours", THERE)), "hours", needs=FIRST),
+        **SUMS,
         "days": look("Stand fees and travel, {money}", DAYS, "money", needs=FIRST),
         "fixed": look("Fixed cost, from Places sold, {money}", FIXED, "money", needs=FIRST),
-        "left": look("Left over, {money}", LEFT, "money_strong", needs=FIRST),
-        "hours": look("Own hours", written("{making}+{markets}", making=making_hours(THERE), markets=of_market_days("hours", THERE)), "hours", needs=FIRST),
-        "per_hour": an_hour("left", FIRST),
         "order": by_what_is_left("left", OWN_ROW, FIRST),
         "first": look("1: the place's first row", written('IF({first}={row},1,"")', first=Same("places_by_day", "first"), row=OWN_ROW), "row", width=8),
     },
+    paper_to="fixed",
 )  # fmt: skip
 
 

@@ -33,6 +33,8 @@ MINUTES = written(
     cost=Same("costing", "full"),
 )
 
+SUMS = sums(OF_IT, FIRST)
+
 TAB = result_tab(
     "By product",
     "output",
@@ -40,14 +42,17 @@ TAB = result_tab(
     KEY,
     RECIPES,
     {
-        **sums(OF_IT, FIRST),
+        "pieces": SUMS["pieces"],
+        "net": SUMS["net"],
         "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=FIRST),
-        "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
         "per_hour": an_hour("left", FIRST),
+        "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
+        **SUMS,
         "order": by_what_is_left("left", OWN_ROW, FIRST),
         "minutes": look("Own time a piece, minutes", MINUTES, "minutes"),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
     },
+    paper_to="cost",
 )  # fmt: skip
 
 

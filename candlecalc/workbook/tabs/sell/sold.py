@@ -272,6 +272,7 @@ TAB = lines_tab(
         "start": look("Lines on Candles out before", written("{start}+{lines}", start=Above("start"), lines=Above("lines")), "row", needs=(), width=8),
     },
     _rows,
+    paper_to="owed",
 )  # fmt: skip
 
 

@@ -67,6 +67,7 @@ TAB = result_tab(
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
     },
     CHECKS,
+    paper_to="spent",
 )  # fmt: skip
 
 

@@ -109,6 +109,7 @@ TAB = result_tab(
         "short": look("Lines that took more than there was", SHORT, "row", width=8),
     },
     CHECKS,
+    paper_to="expiring",
 )  # fmt: skip
 
 

@@ -97,6 +97,7 @@ TAB = lines_tab(
         "number": look("Line's number", line_key("thing", DAY), "row", needs=WHAT, width=16),
     },
     _rows,
+    paper_to="cost",
 )  # fmt: skip
 
 ROOM = Room("lines_for_used", POURS.key)

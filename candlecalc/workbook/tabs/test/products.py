@@ -89,6 +89,7 @@ TAB = result_tab(
         Check("untested=0", "priced, and its present recipe not tested?", MEND, "product", unlikely=True),
         Check("few=0", "priced, and its present recipe judged on fewer than three pieces?", MEND, "product", unlikely=True),
     ),
+    paper_to="reasons",
 )  # fmt: skip
 
 register(TAB, __name__, 70, records=True)

@@ -103,6 +103,7 @@ TAB = result_tab(
         Check("N(gained)<=0.000001", "weights that rise", "it weighs more at lighting than after the burn before; look at Burn cycles", "test"),
         Check("N(over)=0", "burnt longer at a time than your limit?", "a long burn heats the vessel; the limit stands on Burn targets", "test", unlikely=True),
     ),
+    paper_to="recipe_reasons",
 )  # fmt: skip
 
 SHOWN = (
