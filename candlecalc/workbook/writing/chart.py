@@ -25,7 +25,7 @@ HATCHES = ("", "wdUpDiag", "", "wdDnDiag", "", "wdUpDiag")
 MOST_BARS, FEWEST_BARS = 12, 3
 CHART_COLUMNS = 14
 GAP = 2
-ROWS_BESIDE = 26  # as long as the chart is high, and no longer than a page
+ROWS_BESIDE = 24  # as long as the chart is high, and no longer than a page
 
 
 def bars(products: int) -> int:
@@ -51,7 +51,7 @@ def add(draft: Draft, sheet: Worksheet, layout: Layout, named: str, last: str, p
     _axes(chart, draft.season.currency)
     chart.legend.position = "b"
     chart.legend.txPr = chart.y_axis.txPr = _as_large_as_cells()
-    chart.width, chart.height = 20, 16
+    chart.width, chart.height = 20, 15
     beside = len(layout.letters) + 2
     sheet.add_chart(chart, f"{get_column_letter(beside)}{FIRST_ROW}")
     _print_beside(sheet, first, column_index_from_string(layout.letters[last]), beside)
