@@ -132,6 +132,15 @@ def test_a_blank_that_nobody_sees_is_pointed_out_and_not_a_document_of_its_own(s
     assert landed_costs(found)[1] == ERROR
 
 
+def test_a_day_that_a_half_became_is_no_number_of_packs():
+    made = books.small().with_records()
+    line = {"date": FIRST, "material": made.names("materials")[0], "packs": serial(FIRST), "price": 4.0}
+    type_in(made, "purchases", [line])
+    found = Typed(None, *in_memory(made))
+    assert "type 0.5 for a half, not 1/2" in found.cell("purchases", "status", 2)
+    assert found.cell("purchases", "landed", 2) == ERROR
+
+
 SEEDS = [1, 2, 3]
 
 

@@ -107,9 +107,17 @@ def _not_taken(given: Field, label: str, plan: Plan) -> list[str]:
     takes = f"{label}: takes {allowed(plan, given)}"
     if not given.term:
         return [takes]
-    percent = given.term.unit.startswith("of ")
-    slip = "; type it with its %" if percent else "; type 5 for five minutes, not 0:05" if given.smallest else ""
-    return [takes + slip, f"{label}: type the number alone: no unit, and the decimal mark that your program uses"]
+    alone = f"{label}: type the number alone: no unit, and the decimal mark that your program uses"
+    return [takes + _slip(given, given.term), alone]
+
+
+def _slip(given: Field, term: Term) -> str:
+    """What a spreadsheet is likely to have made of another number that was typed."""
+    if term.unit.startswith("of "):
+        return "; type it with its %"
+    if given.smallest:
+        return "; type 5 for five minutes, not 0:05"
+    return "; type 0.5 for a half, not 1/2" if not term.unit and not term.whole else ""
 
 
 def _no_such_name(given: Field, label: str) -> list[str]:
