@@ -28,6 +28,9 @@ from candlecalc.workbook import book
 from candlecalc.workbook.reports.report import Calculated
 
 
+pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
+
+
 def worked(season, name="season"):
     """A season's workbook worked out: what the journal reads, and the draft."""
     rows = {key: season.tables.room(key) + 2 for key in season.tables}
@@ -52,7 +55,7 @@ def trial_balance(files):
 
 
 @pytest.fixture(scope="module")
-def month():
+def month(made_once):
     return handed(book_years.worked_month())
 
 
@@ -144,7 +147,7 @@ BRITISH = {
 
 
 @pytest.fixture(scope="module")
-def british():
+def british(made_once):
     return handed(book_years.british_year())
 
 
@@ -313,7 +316,7 @@ def odd_month():
 
 
 @pytest.fixture(scope="module")
-def odd():
+def odd(made_once):
     return handed(odd_month()).files
 
 
@@ -447,7 +450,7 @@ def test_what_stood_before_is_brought_forward_in_one_entry():
 
 
 @pytest.fixture(scope="module")
-def typed(tmp_path_factory, few_rows):
+def typed(tmp_path_factory):
     there = tmp_path_factory.mktemp("typed") / "spring"
     season = book_years.worked_month()
     notes = [row | {"notes": "call Mrs Quill"} for _, row in season.rows("sales")]
@@ -459,7 +462,7 @@ def command(*words):
     return CliRunner().invoke(main, [str(word) for word in words])
 
 
-def test_the_command_writes_the_folder_and_says_each_file(typed, tmp_path):
+def test_the_command_writes_the_folder_and_says_each_file(typed, made_anew, tmp_path):
     out, again = tmp_path / "out", tmp_path / "again"
     done = command("handover", typed, out, "--from", "2027-03-01", "--to", "2027-03-31")
     assert done.exit_code == 0, done.output
@@ -470,7 +473,7 @@ def test_the_command_writes_the_folder_and_says_each_file(typed, tmp_path):
     assert {path.name: path.read_bytes() for path in again.iterdir()} == files
 
 
-def test_without_a_first_day_it_is_the_financial_years(tmp_path, few_rows):
+def test_without_a_first_day_it_is_the_financial_years(tmp_path):
     season = book_years.worked_month()
     season.settings["year_from"] = day(3, 12, 2020)
     folder.write(season, tmp_path / "season")

@@ -26,6 +26,8 @@ from candlecalc.season.tables.imports import COMMA, INTO, POINT
 from candlecalc.workbook import book, size
 from candlecalc.workbook.reading.read import season_of
 
+pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
+
 FILES = folder.DEMO / "files"
 TIN, JAR, STALL, SHOP = "Pear and honey tin", "Fig and cedar jar", "Saturday market stall", "Own web shop"
 PLAIN = (

@@ -33,6 +33,9 @@ Geraniol 106-24-1 1 - 5 % Skin Sens. 1 H317
 """
 
 
+pytestmark = pytest.mark.usefixtures("made_once")
+
+
 @pytest.fixture(scope="module", autouse=True)
 def few_usual_rows():
     """Formulas that would stay blank cost time alone."""

@@ -19,6 +19,8 @@ from candlecalc.workbook.next_season.closing import stopped_by
 from candlecalc.workbook.next_season.in_force import needed
 from candlecalc.workbook.reading.spots import TODAYS
 
+pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
+
 YEARS = [(11, "fifo"), (12, "average")]
 
 
@@ -151,7 +153,7 @@ def run(*given):
 
 
 @pytest.fixture(scope="module")
-def made(few_rows, first_closing, tmp_path_factory):
+def made(first_closing, tmp_path_factory):
     """A season as a folder, and the workbook of the season after it."""
     path = tmp_path_factory.mktemp("after")
     folder.write(first_closing.season, path / "before")

@@ -151,27 +151,32 @@ def named_style(book: Workbook, look: str, number: str, formats: dict[str, str],
     return name
 
 
+@cache
 def ruled() -> DifferentialStyle:
     """The lines around an entry, as conditional formatting has them."""
     return DifferentialStyle(border=_box(ENTRY_LINE))
 
 
+@cache
 def ruled_by_hand(box: bool) -> DifferentialStyle:
     """A line under cells of a card, or a box to write in."""
     return DifferentialStyle(border=_box(INK) if box else Border(bottom=_side(INK)))
 
 
+@cache
 def whole_number() -> DifferentialStyle:
     """Pieces, in cells of a card that else hold weights."""
     whole = NumberFormat(numFmtId=WHOLE_NUMBER, formatCode=NUMBERS["pieces"])
     return DifferentialStyle(numFmt=whole, border=Border(bottom=_side(INK)))
 
 
+@cache
 def unseen() -> DifferentialStyle:
     """A number that is there and says nothing."""
     return DifferentialStyle(numFmt=NumberFormat(numFmtId=NOT_SHOWN, formatCode=";;;"))
 
 
+@cache
 def failing() -> DifferentialStyle:
     """The look of a check that does not hold, as conditional formatting has it."""
     return DifferentialStyle(

@@ -12,9 +12,9 @@ from xml.sax.saxutils import escape, quoteattr
 from openpyxl import Workbook
 from openpyxl.cell.cell import ERROR_CODES
 from openpyxl.utils import column_index_from_string
-from openpyxl.writer.excel import ExcelWriter
 
 from candlecalc.workbook.writing.memory import Values
+from candlecalc.workbook.writing.sheet_parts import Package
 
 CORE, STYLES, WORKBOOK = "docProps/core.xml", "xl/styles.xml", "xl/workbook.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
@@ -33,7 +33,7 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     """
     raw = io.BytesIO()
     with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
-        ExcelWriter(book, package).save()
+        Package(book, package).save()
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
     parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
