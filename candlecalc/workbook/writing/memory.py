@@ -21,7 +21,11 @@ def calculated(book: Workbook) -> dict[str, Values]:
     """The rows of each tab, every formula with its value."""
     import formualizer
 
-    engine = formualizer.Workbook.from_bytes(_bare(book))
+    settings = formualizer.EvaluationConfig()
+    # A range as it stands, not as its cells: that takes a fifth of the time off, and gives the same.
+    settings.range_expansion_limit = 0
+    config = formualizer.WorkbookConfig(eval_config=settings, enable_changelog=False)
+    engine = formualizer.Workbook.from_bytes(_bare(book), config=config)
     sizes = {}
     for sheet in book.worksheets:
         sizes[sheet.title] = sheet.max_row, sheet.max_column

@@ -6,8 +6,8 @@ import re
 import zipfile
 from collections.abc import Iterable, Iterator, Mapping
 from functools import partial
+from html import escape
 from typing import Any
-from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl import Workbook
 from openpyxl.cell.cell import ERROR_CODES
@@ -75,7 +75,7 @@ def _described(drawing: bytes, texts: Iterator[str]) -> bytes:
     """A drawing with the text of each of its charts added: openpyxl has no place for one."""
     return re.sub(
         rb"<((?:xdr:)?cNvPr) ",
-        lambda found: b"<" + found[1] + b" descr=" + quoteattr(next(texts)).encode() + b" ",
+        lambda found: b"<" + found[1] + b' descr="' + escape(next(texts)).encode() + b'" ',
         drawing,
     )
 
@@ -101,5 +101,5 @@ def _stored(value: Any) -> tuple[bytes, bytes]:
         return b' t="b"', b"1" if value else b"0"
     if isinstance(value, (int, float)):
         return b"", repr(value).encode()
-    text = escape(value or "").encode()
+    text = escape(value or "", quote=False).encode()
     return b' t="e"' if value in ERROR_CODES else b' t="str"', text
