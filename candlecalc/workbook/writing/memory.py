@@ -9,7 +9,8 @@ from typing import Any
 from openpyxl import Workbook
 from openpyxl.utils.datetime import to_excel
 
-Values = list[tuple[Any, ...]]
+from candlecalc.workbook.writing.listed import NOT_LISTED, Listed, Values
+
 Columns = dict[int, dict[int, Any]]
 ERRORS = {
     "Na": "#N/A", "Div": "#DIV/0!", "Value": "#VALUE!", "Ref": "#REF!", "Name": "#NAME?", "Num": "#NUM!",
@@ -17,7 +18,7 @@ ERRORS = {
 }  # fmt: skip
 
 
-def calculated(book: Workbook) -> dict[str, Values]:
+def calculated(book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]:
     """The rows of each tab, every formula with its value."""
     import formualizer
 
@@ -28,14 +29,16 @@ def calculated(book: Workbook) -> dict[str, Values]:
     engine = formualizer.Workbook.from_bytes(_bare(book), config=config)
     sizes = {}
     for sheet in book.worksheets:
-        sizes[sheet.title] = sheet.max_row, sheet.max_column
-        formulas: Columns = defaultdict(dict)
+        listed = lists.get(sheet.title, NOT_LISTED)
+        sizes[sheet.title] = max(sheet.max_row, listed.rows.stop - 1), max(sheet.max_column, *listed.columns, 1)
+        formulas: Columns = defaultdict(dict, {number: listed.formulas(number) for number in listed.columns})
         values: Columns = defaultdict(dict)
         for (row, column), cell in sheet._cells.items():
             if cell.data_type == "f":
                 formulas[column][row] = cell._value
             elif cell._value is not None:
                 values[column][row] = _plain(cell._value)
+                formulas[column].pop(row, None)
         # A value, though none, that is set where a formula stands hides what the formula comes to.
         for put, columns in ((engine.set_values_batch, values), (engine.set_formulas_batch, formulas)):
             for column, down in columns.items():
