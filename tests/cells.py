@@ -4,10 +4,13 @@ import datetime
 import re
 from pathlib import Path
 
+from openpyxl.worksheet.worksheet import Worksheet
+
 from candlecalc.season.presets import blank_settings
 from candlecalc.season.season import Season, empty
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
+from candlecalc.workbook.writing.listed import NOT_LISTED
 
 DEVELOPERS = Path(__file__).parent.parent / "DEVELOPERS.md"
 DAY = datetime.date(2027, 1, 1)
@@ -26,7 +29,14 @@ def blank() -> Season:
 def counted(rows_of: dict[str, int]) -> dict[str, int]:
     """The formulas of each tab of a workbook with so many rows."""
     drafted = book.drafted(blank(), DAY, rows_of=rows_of)
-    return {sheet.title: sum(cell.data_type == "f" for cell in sheet._cells.values()) for sheet in drafted.book}
+    return {sheet.title: formulas(drafted, sheet) for sheet in drafted.book}
+
+
+def formulas(drafted: book.Drafted, sheet: Worksheet) -> int:
+    """The formulas of one tab."""
+    listed = drafted.lists.get(sheet.title, NOT_LISTED)
+    own = sum(cell.data_type == "f" for cell in sheet._cells.values())
+    return own + len(listed.rows) * sum(down.formula != "" for down in listed.columns.values())
 
 
 def allowed() -> dict[str, dict[str, int]]:

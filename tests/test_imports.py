@@ -109,7 +109,7 @@ HEAVY = ["numpy", "pandas", "openpyxl", "formualizer", "xlwings", "pint", "defus
 OURS = ["candlecalc.calc", "candlecalc.season", "candlecalc.workbook"]
 CALCULATES = ["candlecalc.calc"]
 MAKES_A_BOOK = ["numpy", "openpyxl", "defusedxml", *OURS]
-READS_A_SEASON = [*MAKES_A_BOOK, "formualizer"]
+READS_A_SEASON = ["openpyxl", "defusedxml", *OURS, "formualizer"]
 COMMANDS = [  # a call, and the most that it imports
     (["--help"], []),
     (["ask", "oil_for_wax", "10 oz", "8%"], CALCULATES),

@@ -11,7 +11,7 @@ from candlecalc.files import zipped
 from candlecalc.workbook.book import Drafted
 from candlecalc.workbook.reading.opening import cell_at
 from candlecalc.workbook.writing import pack
-from candlecalc.workbook.writing.memory import Values
+from candlecalc.workbook.writing.listed import NOT_LISTED, Values, as_cells
 
 AS_HANDED_OVER = "values alone, as handed over to a bookkeeper"
 
@@ -22,6 +22,7 @@ def packed(written: Drafted) -> bytes:
     for name in list(book.defined_names):
         del book.defined_names[name]
     for sheet in book.worksheets:
+        as_cells(sheet, written.lists.get(sheet.title, NOT_LISTED))
         _frozen(sheet, values[sheet.title])
     book.properties.description = AS_HANDED_OVER
     book.calculation.fullCalcOnLoad = False

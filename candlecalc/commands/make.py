@@ -9,6 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any, NamedTuple, cast
 
+import candlecalc.commands.without_numpy  # noqa: F401  before what brings openpyxl
 from candlecalc.commands.counted import counted
 from candlecalc.faces.asked.question import CallError
 from candlecalc.files import write_whole

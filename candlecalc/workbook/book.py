@@ -22,7 +22,7 @@ from candlecalc.workbook.tabs.registry import registered
 from candlecalc.workbook.tabs.working import words
 from candlecalc.workbook.writing import memory, pack
 from candlecalc.workbook.writing.draft import FROM_NOTHING, Draft, MadeFrom
-from candlecalc.workbook.writing.memory import Values
+from candlecalc.workbook.writing.listed import Listed, Values
 
 TABS: dict[str, Tab] = {each.tab.title: each.tab for each in registered()}
 TABLE_TABS: dict[str, TableTab] = {tab.key: tab for tab in TABS.values() if isinstance(tab, TableTab)}
@@ -49,9 +49,12 @@ def made(
 
 @dataclass(frozen=True)
 class Drafted:
-    """A workbook as it was written: its cells, its date, the text of each drawing, and what its cards read."""
+    """A workbook as it was written: its cells, the rows of its lists by their tabs, its date, the text of each drawing,
+    and what its cards read.
+    """
 
     book: Workbook
+    lists: dict[str, Listed]
     dated: datetime.date
     texts: dict[int, str]
     read: dict[str, set[Source]]
@@ -60,13 +63,15 @@ class Drafted:
     @cached_property
     def values(self) -> dict[str, Values]:
         """The rows of each tab with the value of every formula."""
-        return memory.calculated(self.book)
+        return memory.calculated(self.book, self.lists)
 
 
 def packed(written: Drafted, *, stored: bool = True) -> bytes:
     """A written workbook as a file, with or without the values of its formulas."""
     parts = pack.parts_of(written.book, written.dated, written.texts)
-    return zipped(pack.with_values(parts, written.values.values()) if stored else parts)
+    values = written.values if stored else None
+    parts = pack.with_values(parts, values.values()) if values else parts
+    return zipped(pack.with_lists(parts, written.book.sheetnames, written.lists, values))
 
 
 def date_of(season: Season) -> datetime.date:
@@ -134,7 +139,7 @@ def drafted(
     for each in registered(season.records):
         each.write(draft)
     _file(book, season, dated)
-    return Drafted(book, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read, plan)
+    return Drafted(book, draft.lists, dated, dict(enumerate(draft.chart_texts, start=1)), draft.read, plan)
 
 
 def _file(book: Workbook, season: Season, dated: datetime.date) -> None:

@@ -99,7 +99,7 @@ class Planned:
     def type_over(self, title, cell, value):
         """A value over a formula, and all of it calculated anew."""
         self.drafted.book[title][cell].value = value
-        self.values = memory.calculated(self.drafted.book)
+        self.values = memory.calculated(self.drafted.book, self.drafted.lists)
 
     def turned(self):
         """The lines of Checks that do not agree."""

@@ -5,6 +5,7 @@ import re
 from fractions import Fraction
 
 import books
+import cells
 import openpyxl
 import pytest
 from click.testing import CliRunner
@@ -226,7 +227,7 @@ def test_start_says_of_used_where_to_read_which_log_has_to_have_more_rows(monkey
 def test_formulas_are_counted_as_they_are_written():
     season = kept()
     drafted = book.drafted(season, DAY)
-    written = {sheet.title: sum(cell.data_type == "f" for cell in sheet._cells.values()) for sheet in drafted.book}
+    written = {sheet.title: cells.formulas(drafted, sheet) for sheet in drafted.book}
     counted = size.of_lists(drafted.plan)
     rest = sum(written.values()) - sum(written[title] for title in counted)
     on_costing = 2  # the rise of materials, over the list, and what is to mend in it

@@ -7,6 +7,7 @@ import stat
 import zipfile
 from collections.abc import Iterable, Iterator
 from contextlib import closing, contextmanager
+from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 from xml.etree.ElementTree import iterparse
@@ -14,8 +15,16 @@ from xml.etree.ElementTree import iterparse
 import defusedxml  # noqa: F401  openpyxl reads safely where it is installed
 import openpyxl
 from defusedxml.ElementTree import fromstring
+from openpyxl.utils import column_index_from_string
 from openpyxl.worksheet._read_only import ReadOnlyWorksheet
-from openpyxl.worksheet._reader import FORMULA_TAG, ROW_TAG, WorkSheetParser
+from openpyxl.worksheet._reader import (
+    FORMULA_TAG,
+    INLINE_STRING,
+    ROW_TAG,
+    VALUE_TAG,
+    WorkSheetParser,
+    _cast_number,
+)
 
 from candlecalc.season.folder import UnreadableError
 from candlecalc.workbook.reading.unreadable import why_not
@@ -114,6 +123,14 @@ def _marks(package: zipfile.ZipFile, name: str, most: int) -> int:
     return found
 
 
+class Cell(NamedTuple):
+    """What a cell holds: its value, and its formula where it has one, else its value again."""
+
+    column: int
+    value: Any
+    formula: Any
+
+
 class _Cells(WorkSheetParser):  # type: ignore[misc]
     """openpyxl's reader of a tab, which gives a cell's value or its formula, made to give both in one pass.
 
@@ -121,16 +138,38 @@ class _Cells(WorkSheetParser):  # type: ignore[misc]
     through what stands before the first element and refuses entities.
     """
 
-    def parse(self) -> Iterator[tuple[int, list[dict[str, Any]]]]:
+    def parse(self) -> Iterator[tuple[int, list[Cell]]]:
         for _, element in iterparse(self.source):  # noqa: S314  see above
             if element.tag == ROW_TAG:
                 yield self.parse_row(element)
                 element.clear()
 
-    def parse_cell(self, element: Any) -> dict[str, Any]:
-        cell: dict[str, Any] = super().parse_cell(element)
-        cell["formula"] = cell["value"] if element.find(FORMULA_TAG) is None else self.parse_formula(element)
-        return cell
+    def parse_cell(self, element: Any) -> Cell:
+        place = element.get("r")
+        column = _column(place.rstrip(DIGITS)) if place else self.col_counter + 1
+        self.col_counter: int = column - 1  # the cell before, as openpyxl counts
+        value = self._value(element) if len(element) else None
+        self.col_counter = column
+        formula = element.find(FORMULA_TAG)
+        if formula is None:
+            return Cell(column, value, value)
+        return Cell(column, value, self.parse_formula(element) if formula.get("t") else f"={formula.text or ''}")
+
+    def _value(self, element: Any) -> Any:
+        """Most of a year's 270,000 cells are of a few kinds, read here; of any other openpyxl says what it holds."""
+        kind, text = element.get("t", "n"), element.findtext(VALUE_TAG)
+        if kind in ("str", "e"):
+            return text or None
+        if kind == "n" and (not text or int(element.get("s", 0)) not in self.date_formats):
+            return _cast_number(text) if text else None
+        if kind == "inlineStr" and (words := element.findtext(PLAIN_TEXT)) and len(element[0]) == 1:
+            return words
+        return super().parse_cell(element)["value"]
+
+
+DIGITS = "0123456789"
+PLAIN_TEXT = f"{INLINE_STRING}/{INLINE_STRING.replace('}is', '}t')}"
+_column = cache(column_index_from_string)
 
 
 def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> tuple[Rows, Rows]:
@@ -147,16 +186,18 @@ def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> tuple[Rows, Rows]:
             timedelta_formats=book._timedelta_formats,
         )
         for number, cells in parser.parse():
-            filled = [cell for cell in cells if cell["value"] is not None or cell["formula"] is not None]
-            last = max((cell["column"] for cell in filled), default=0)
-            room += max((cell["column"] for cell in cells), default=0)
+            filled = [cell for cell in cells if cell.value is not None or cell.formula is not None]
+            last = max((cell.column for cell in filled), default=0)
+            room += max((cell.column for cell in cells), default=0)
             if room > MOST_CELLS or last > MOST_COLUMNS or (last and number > MOST_ROWS):
                 raise UnreadableError(f"{path}: {sheet.title} is too large")
-            for rows, key in zip(held, ("value", "formula"), strict=True):
-                if last and number > len(rows):
+            if last and number > len(held[0]):
+                both = [None] * last, [None] * last
+                for column, *holds in filled:
+                    both[0][column - 1], both[1][column - 1] = holds
+                for rows, row in zip(held, both, strict=True):
                     rows += [()] * (number - 1 - len(rows))
-                    row = dict.fromkeys(range(1, last + 1)) | {cell["column"]: cell[key] for cell in filled}
-                    rows.append(tuple(row.values()))
+                    rows.append(tuple(row))
     return held
 
 

@@ -5,11 +5,9 @@ from dataclasses import dataclass
 from typing import Any
 
 import openpyxl
-from openpyxl.cell.cell import Cell
 from openpyxl.styles.numbers import is_date_format
-from openpyxl.utils import column_index_from_string
+from openpyxl.utils import column_index_from_string, get_column_letter
 from openpyxl.utils.datetime import from_excel
-from openpyxl.worksheet.worksheet import Worksheet
 
 from candlecalc.declaration.term import shown
 from candlecalc.season.fields import short
@@ -30,6 +28,9 @@ from candlecalc.workbook.reports.wiring import resting_on
 from candlecalc.workbook.tabs.look import checks
 from candlecalc.workbook.tabs.make import batch
 from candlecalc.workbook.tabs.registry import registered
+from candlecalc.workbook.writing.listed import NOT_LISTED
+
+Place = tuple[int, int]  # a cell's row and column
 
 
 @dataclass(frozen=True)
@@ -53,7 +54,7 @@ class Calculated:
 
     def __init__(self, season: Season, written: book.Drafted) -> None:
         self.season, self.plan = season, written.plan
-        self._written, self._tabs = written.book, written.values
+        self._written, self._tabs = written, written.values
 
     def tab(self, title: str) -> Rows:
         """The values of a tab; days are numbers."""
@@ -66,9 +67,16 @@ class Calculated:
     def cell(self, title: str, row: int, column: int) -> Any:
         """The value of a tab's cell, by its place; a day where it is shown as one."""
         value = cell_at(self.tab(title), row, column)
-        if isinstance(value, (int, float)) and is_date_format(self._written[title].cell(row, column).number_format):
+        if isinstance(value, (int, float)) and is_date_format(self._format(title, row, column)):
             return from_excel(value).date()
         return value
+
+    def _format(self, title: str, row: int, column: int) -> str:
+        """The number format of a cell."""
+        listed = self._written.lists.get(title, NOT_LISTED)
+        if row in listed.rows and column in listed.columns:
+            return listed.columns[column].format
+        return str(self._written.book[title].cell(row, column).number_format)
 
     def value(self, table: str, column: str, row: int) -> Any:
         layout = self.plan.layouts[table]
@@ -197,7 +205,7 @@ def overwritten(theirs: Mapping[str, Rows], ours: book.Drafted) -> tuple[list[Fi
     missing = "the tab is missing: make a fresh workbook from this one"
     found = [Finding(title, "A1", missing) for title in order if title not in theirs]
     moved = [title for title in theirs if _moved(title, ours.book, theirs[title])]
-    changed = {} if moved else {title: _changed(ours.book[title], theirs[title]) for title in theirs}
+    changed = {} if moved else {title: _changed(ours, title, theirs[title]) for title in theirs}
     if any(changed.values()):
         users = _by_column(plan, resting_on(plan, ours.read))
         for title, cells in changed.items():
@@ -213,9 +221,11 @@ def outdated(theirs: Mapping[str, Rows], ours: book.Drafted) -> list[Finding]:
     found = []
     for tab in book.lists(ours.plan.records).values():
         if isinstance(tab, ValuesTab) and tab.title in theirs and not _moved(tab.title, ours.book, theirs[tab.title]):
-            for row in ours.book[tab.title].iter_rows(min_row=FIRST_ROW):
-                if any(each.value != cell_at(theirs[tab.title], each.row, each.column) for each in row):
-                    found.append(Finding(tab.title, row[0].coordinate, OUTDATED))
+            columns = range(1, len(tab.columns) + 1)
+            for row in ours.lists[tab.title].rows:
+                written = [ours.book[tab.title].cell(row, column).value for column in columns]
+                if written != [cell_at(theirs[tab.title], row, column) for column in columns]:
+                    found.append(Finding(tab.title, f"A{row}", OUTDATED))
                     break
     return found
 
@@ -229,14 +239,18 @@ def _moved(title: str, ours: openpyxl.Workbook, theirs: Rows) -> bool:
     return [plain_head(head) for head in heads] != [plain_head(head) for head in there]
 
 
-def _changed(ours: Worksheet, theirs: Rows) -> list[Cell]:
+def _changed(ours: book.Drafted, title: str, theirs: Rows) -> list[Place]:
     """The formula cells of a tab in which another formula stands, or none."""
-    return [
-        each
-        # Those that were written, not those that a look through all rows would make.
-        for each in ours._cells.values()
-        if each.data_type == "f" and not _alike(each.value, cell_at(theirs, each.row, each.column))
-    ]
+    listed, found = ours.lists.get(title, NOT_LISTED), []
+    for column in listed.columns:
+        for row, formula in listed.formulas(column).items():
+            if not _alike(formula, cell_at(theirs, row, column)):
+                found.append((row, column))
+    # Those that were written, not those that a look through all rows would make.
+    for place, cell in ours.book[title]._cells.items():
+        if cell.data_type == "f" and not _alike(cell.value, cell_at(theirs, *place)):
+            found.append(place)
+    return found
 
 
 def _by_column(plan: Plan, users: Mapping[Source, list[str]]) -> dict[tuple[str, str], list[str]]:
@@ -248,14 +262,16 @@ def _by_column(plan: Plan, users: Mapping[Source, list[str]]) -> dict[tuple[str,
     }
 
 
-def _told(title: str, cells: Sequence[Cell], users: Mapping[tuple[str, str], list[str]]) -> list[Finding]:
+def _told(title: str, changed: Sequence[Place], users: Mapping[tuple[str, str], list[str]]) -> list[Finding]:
+    cells = [(get_column_letter(column), row) for row, column in changed]
     found = [
-        Finding(title, each.coordinate, f"{CHANGED}{_resting(users.get((title, each.column_letter), []))}")
-        for each in cells[:MOST_CHANGED]
+        Finding(title, f"{letter}{row}", f"{CHANGED}{_resting(users.get((title, letter), []))}")
+        for letter, row in cells[:MOST_CHANGED]
     ]
     if len(cells) > MOST_CHANGED:
+        letter, row = cells[MOST_CHANGED]
         more = len(cells) - MOST_CHANGED
-        found.append(Finding(title, cells[MOST_CHANGED].coordinate, f"{more} formulas from here on: {CHANGED}"))
+        found.append(Finding(title, f"{letter}{row}", f"{more} formulas from here on: {CHANGED}"))
     return found
 
 

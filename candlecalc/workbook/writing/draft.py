@@ -20,6 +20,7 @@ from candlecalc.workbook.cells import styles
 from candlecalc.workbook.cells.layout import HEAD_ROW, Plan
 from candlecalc.workbook.cells.references import Source
 from candlecalc.workbook.cells.table_tab import Tab, TableTab
+from candlecalc.workbook.writing.listed import Down, Listed
 from candlecalc.workbook.writing.printed import paper
 
 ALL_WELL = "Numbers agree"  # what the master check says where nothing is to fix
@@ -47,6 +48,7 @@ class Draft:
     picked: Row | None = None  # what Batch opens with: product, count and date
     before: MadeFrom = FROM_NOTHING
     read: dict[str, set[Source]] = field(default_factory=dict)  # by a card: what it reads
+    lists: dict[str, Listed] = field(default_factory=dict)  # by title: the rows of a list
     chart_texts: list[str] = field(default_factory=list)  # of each chart, for who cannot see it
     styles: dict[tuple[str, str, bool], str] = field(default_factory=dict)  # by what was asked for
     arrays: dict[tuple[str, str, bool], StyleArray] = field(default_factory=dict)  # the same, as a cell holds them
@@ -59,11 +61,19 @@ class Draft:
 
     def dress(self, cell: Cell, look: str, number: str = "text", wrap: bool = False) -> None:
         """Give a cell its named style. openpyxl looks through the names of the whole book: it does so once a style."""
+        cell._style = copy(self.array(look, number, wrap))
+
+    def array(self, look: str, number: str = "text", wrap: bool = False) -> StyleArray:
+        """What a named style comes to, as a cell holds it."""
         asked = (look, number, wrap)
         if asked not in self.arrays:
-            cell.style = self.style(look, number, wrap)
-            self.arrays[asked] = copy(cell._style)
-        cell._style = copy(self.arrays[asked])
+            self.arrays[asked] = self.book._named_styles[self.style(*asked)].as_tuple()
+        return self.arrays[asked]
+
+    def down(self, formula: str, look: str, number: str) -> Down:
+        """A column of a list, by what goes down its rows."""
+        style = self.book._cell_styles.add(self.array(look, number))
+        return Down(formula, style, self.formats.get(number, "General"))
 
     def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
         """Write one cell. A maker's text stays text, whatever it starts with."""

@@ -4,15 +4,15 @@ import datetime
 import zipfile
 from collections import defaultdict
 from collections.abc import Mapping
+from html import escape
 from typing import Any
-from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl import Workbook
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.files import zipped
+from candlecalc.workbook.writing.listed import NOT_LISTED, Listed, Values
 
-Values = list[tuple[Any, ...]]
 Columns = dict[int, dict[int, Any]]
 ERRORS = {
     "Na": "#N/A", "Div": "#DIV/0!", "Value": "#VALUE!", "Ref": "#REF!", "Name": "#NAME?", "Num": "#NUM!",
@@ -31,21 +31,27 @@ CONTENT_TYPES = (
 )
 
 
-def calculated(book: Workbook) -> dict[str, Values]:
+def calculated(book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]:
     """The rows of each tab, every formula with its value."""
     import formualizer
 
-    engine = formualizer.Workbook.from_bytes(_bare(book))
+    settings = formualizer.EvaluationConfig()
+    # A range as it stands, not as its cells: that takes a fifth of the time off, and gives the same.
+    settings.range_expansion_limit = 0
+    config = formualizer.WorkbookConfig(eval_config=settings, enable_changelog=False)
+    engine = formualizer.Workbook.from_bytes(_bare(book), config=config)
     sizes = {}
     for sheet in book.worksheets:
-        sizes[sheet.title] = sheet.max_row, sheet.max_column
-        formulas: Columns = defaultdict(dict)
+        listed = lists.get(sheet.title, NOT_LISTED)
+        sizes[sheet.title] = max(sheet.max_row, listed.rows.stop - 1), max(sheet.max_column, *listed.columns, 1)
+        formulas: Columns = defaultdict(dict, {number: listed.formulas(number) for number in listed.columns})
         values: Columns = defaultdict(dict)
         for (row, column), cell in sheet._cells.items():
             if cell.data_type == "f":
                 formulas[column][row] = cell._value
             elif cell._value is not None:
                 values[column][row] = _plain(cell._value)
+                formulas[column].pop(row, None)
         # A value, though none, that is set where a formula stands hides what the formula comes to.
         for put, columns in ((engine.set_values_batch, values), (engine.set_formulas_batch, formulas)):
             for column, down in columns.items():
@@ -61,10 +67,10 @@ def _bare(book: Workbook) -> bytes:
     All tabs are one empty part: openpyxl would write one for each, which takes as long as to calculate a small season.
     """
     tabs = list(enumerate((sheet.title for sheet in book.worksheets), start=1))
-    sheets = "".join(f'<sheet name={quoteattr(title)} sheetId="{n}" r:id="tab{n}"/>' for n, title in tabs)
+    sheets = "".join(f'<sheet name="{escape(title)}" sheetId="{n}" r:id="tab{n}"/>' for n, title in tabs)
     parts = "".join(f'<Relationship Id="tab{n}" Type="{REL}/worksheet" Target="tab.xml"/>' for n, _ in tabs)
     names = "".join(
-        f"<definedName name={quoteattr(name)}>{escape(defined.attr_text)}</definedName>"
+        f'<definedName name="{escape(name)}">{escape(defined.attr_text, quote=False)}</definedName>'
         for name, defined in book.defined_names.items()
     )
     files = {

@@ -4,17 +4,15 @@ import datetime
 import io
 import re
 import zipfile
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import partial
-from typing import Any
-from xml.sax.saxutils import escape, quoteattr
+from html import escape
 
 from openpyxl import Workbook
-from openpyxl.cell.cell import ERROR_CODES
 from openpyxl.utils import column_index_from_string
+from openpyxl.writer.excel import ExcelWriter
 
-from candlecalc.workbook.writing.memory import Values
-from candlecalc.workbook.writing.sheet_parts import Package
+from candlecalc.workbook.writing.listed import Listed, Values, stored, with_list
 
 CORE, STYLES, WORKBOOK = "docProps/core.xml", "xl/styles.xml", "xl/workbook.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
@@ -33,7 +31,7 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     """
     raw = io.BytesIO()
     with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
-        Package(book, package).save()
+        ExcelWriter(book, package).save()
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
     parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
@@ -75,7 +73,7 @@ def _described(drawing: bytes, texts: Iterator[str]) -> bytes:
     """A drawing with the text of each of its charts added: openpyxl has no place for one."""
     return re.sub(
         rb"<((?:xdr:)?cNvPr) ",
-        lambda found: b"<" + found[1] + b" descr=" + quoteattr(next(texts)).encode() + b" ",
+        lambda found: b"<" + found[1] + b' descr="' + escape(next(texts)).encode() + b'" ',
         drawing,
     )
 
@@ -84,22 +82,28 @@ def with_values(parts: Parts, tabs: Iterable[Values]) -> Parts:
     """The parts with a value stored beside each formula; nothing else in them changes. Tabs come in their order."""
     filled = dict(parts)
     for number, rows in enumerate(tabs, start=1):
-        name = f"xl/worksheets/sheet{number}.xml"
+        name = _part_of(number)
         filled[name] = FORMULA.sub(partial(_filled, rows), parts[name])
     return filled
 
 
+def _part_of(number: int) -> str:
+    return f"xl/worksheets/sheet{number}.xml"
+
+
 def _filled(rows: Values, cell: re.Match[bytes]) -> bytes:
     value = rows[int(cell["row"]) - 1][column_index_from_string(cell["column"].decode()) - 1]
-    sort, text = _stored(value)
+    sort, text = (each.encode() for each in stored(value))
     return b'<c r="%b%b"%b%b>%b<v>%b</v></c>' % (*cell.group("column", "row", "style"), sort, cell["formula"], text)
 
 
-def _stored(value: Any) -> tuple[bytes, bytes]:
-    """What a value is to a file, where it is no number, and how it stands there."""
-    if isinstance(value, bool):
-        return b' t="b"', b"1" if value else b"0"
-    if isinstance(value, (int, float)):
-        return b"", repr(value).encode()
-    text = escape(value or "").encode()
-    return b' t="e"' if value in ERROR_CODES else b' t="str"', text
+def with_lists(
+    parts: Parts, titles: Sequence[str], lists: Mapping[str, Listed], values: Mapping[str, Values] | None
+) -> Parts:
+    """The parts with the rows of their lists, and with the values of these rows if there are any."""
+    filled = dict(parts)
+    for number, title in enumerate(titles, start=1):
+        if title in lists:
+            name = _part_of(number)
+            filled[name] = with_list(parts[name], lists[title], values[title] if values else None)
+    return filled

@@ -20,6 +20,7 @@ from candlecalc.workbook.cells.table_tab import STATUS, WIDTH_OF_NAMES, WIDTH_OF
 from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import says
 from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red, unseen_where
+from candlecalc.workbook.writing.listed import Listed
 from candlecalc.workbook.writing.printed import print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
 
@@ -167,30 +168,19 @@ def _lines(words: list[str], width: int) -> int:
 
 
 def _write_rows(draft: Draft, sheet: Worksheet, tab: TableTab, layout: Layout) -> None:
-    valued = isinstance(tab, ValuesTab)
+    """What goes down each column, and the cells that hold something of their own."""
     held = dict(enumerate(tab.values(draft.season)) if isinstance(tab, ValuesTab) else _typed(draft, tab))
+    rows, columns = range(FIRST_ROW, layout.last_row + 1), {}
     for number, (key, column) in enumerate(tab.columns.items(), start=1):
-        as_it_is = valued or isinstance(column, Field)
-        style = draft.style(_look(number - tab.margin, key, column), format_of(column))
-        text = "" if as_it_is else column.formula(draft.plan, layout)  # type: ignore[union-attr]
-        array = None
-        for row in range(FIRST_ROW, layout.last_row + 1):
-            cell = sheet.cell(row, number)
-            # One style array down a column: looked up once.
-            if array is None:
-                cell.style = style
-                array = cell._style
-            else:
-                cell._style = array
-            if as_it_is:
-                _type_in(cell, held.get(row - FIRST_ROW, {}).get(key))
-            elif row == FIRST_ROW:
-                cell.value = in_row(text, row)
-            else:
-                # openpyxl looks through every text for what no file may hold: it has looked through the first row's.
-                cell._value, cell.data_type = in_row(text, row), "f"
-    for row in range(FIRST_ROW, layout.last_row + 1):
-        sheet.row_dimensions[row].height = 18
+        as_it_is = isinstance(tab, ValuesTab) or isinstance(column, Field)
+        looks = _look(number - tab.margin, key, column), format_of(column)
+        columns[number] = draft.down("" if as_it_is else column.formula(draft.plan, layout), *looks)  # type: ignore[union-attr]
+        for at, row in held.items() if as_it_is else ():
+            if FIRST_ROW + at in rows and row.get(key) is not None:
+                cell = sheet.cell(FIRST_ROW + at, number)
+                draft.dress(cell, *looks)
+                _type_in(cell, row[key])
+    draft.lists[tab.title] = Listed(rows, columns)
 
 
 def _typed(draft: Draft, tab: TableTab) -> Iterable[tuple[int, Row]]:
@@ -208,8 +198,6 @@ def _look(number: int, key: str, column: Field | Column) -> str:
 
 
 def _type_in(cell: Cell, value: Value) -> None:
-    if value is None:
-        return
     cell.value = int(value) if isinstance(value, float) and value == int(value) else value
     if isinstance(value, str):
         cell.data_type = "s"
