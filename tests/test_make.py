@@ -143,7 +143,7 @@ def test_a_workbook_saved_by_libreoffice_is_read_as_it_was(demo, saved):
 
 
 def test_the_rise_of_materials_is_typed_on_costing_and_kept_with_the_settings(demo, tmp_path):
-    season = read.season_of(typed(demo, tmp_path, "Costing", "O2", 0.25))
+    season = read.season_of(typed(demo, tmp_path, "Costing", "M2", 0.25))
     assert season.settings["materials_rise"] == 0.25
     folder.write(season, tmp_path / "csv")
     assert "materials_rise,0.25" in (tmp_path / "csv" / "settings.csv").read_text().splitlines()
@@ -206,7 +206,7 @@ TYPED = [  # tab, cell, what is typed, what is said
     ("Batch", "C3", "x", 'tab Batch, C3: Make: it is the text "x"'),
     ("Batch", "C3", None, "tab Batch, C3: Make: it is missing"),
     ("Batch", "I3", "soon", 'tab Batch, I3: Made on: it is "soon"'),
-    ("Costing", "O2", "a lot", 'tab Costing, O2: What if materials rise by: it is the text "a lot"'),
+    ("Costing", "M2", "a lot", 'tab Costing, M2: What if materials rise by: it is the text "a lot"'),
 ]
 
 
@@ -317,7 +317,7 @@ def test_a_formula_that_libreoffice_spells_another_way_is_no_change(saved, tmp_p
 
 
 CHANGED = [  # tab, cell, what stands there, what is put in its place
-    ("Costing", "G5", '=IF($C5="","",SUM(', '=IF($C5="","",2*SUM('),
+    ("Costing", "G5", '=IF($O5="","",SUM(', '=IF($O5="","",2*SUM('),
     ("Materials", "AR9", "<=32", "<=33"),
     ("Prices", "K7", "$J7-", "$J8-"),
 ]
@@ -351,7 +351,7 @@ def test_a_command_makes_the_workbook_once(demo, tmp_path, monkeypatch, words):
 def test_costs_are_shown_as_the_workbook_has_them(demo):
     records = json.loads(run("show", demo, "costs", "--json").stdout)
     sheet = openpyxl.load_workbook(demo, data_only=True)["Costing"]
-    assert [record["Full cost, USD"] for record in records] == [sheet[f"N{row}"].value for row in range(4, 16)]
+    assert [record["Full cost, USD"] for record in records] == [sheet[f"L{row}"].value for row in range(4, 16)]
 
 
 def test_prices_are_shown_as_csv(demo):
