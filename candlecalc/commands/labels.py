@@ -95,10 +95,11 @@ def _of_product(season: Season, worked: from_season.Worked, name: str, wanted: W
         product, net = str(held.products[0]["product"]), held.products[0]["net"]
         held, batch = _numbered(season, held, product, wanted.batch)
         weighed = weights_said(season, product, wanted.batch, net, rules)
-        sheets = from_season.data_sheets(season, product)
-        told = [*([batch] if batch else []), *weighed, *sheets, *from_season.shipping(season, product)]
+        told = [*([batch] if batch else []), *weighed]
         maker = "; ".join(str(season.settings[key]) for key in ("maker", "place", "season") if season.settings.get(key))
-        yield check_sheet(held, product, told, maker)
+        # A maker at home under these rules needs no importer.
+        at_home = season.settings["region"] == rules
+        yield check_sheet(held, product, told, from_season.of_oils(season, product), maker, at_home=at_home)
 
 
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
@@ -199,9 +200,8 @@ def _batch(row: Row) -> str:
 def _of_batch(held: folder.Held, product: str, words: str) -> folder.Held:
     """The same with a batch's number on the base in place of what is typed for it."""
     line = {"product": product, "label": "base", "part": "line", "code": "batch", "text": words}
-    blank = dict.fromkeys(("height", "language", "against"))
-    # It is typed for this very sheet.
-    own = {**line, **blank, "confirmed_on": "now"}
+    # It is told for this very sheet.
+    own = {**line, "height": None, "language": None, "confirmed_on": "now", "against": "as named for this sheet"}
     kept = [row for row in held.labels if (row["label"], row["part"], row["code"]) != ("base", "line", "batch")]
     return held._replace(labels=[own, *kept])
 

@@ -19,6 +19,7 @@ class Text:
     language: str = "en"
     confirmed: bool = False
     against: str = ""  # what it is to be confirmed against
+    checked: str = ""  # when and against what it was
 
     @property
     def called(self) -> str:

@@ -4,6 +4,7 @@ A text of ours stands until the maker types another in its place, and is unconfi
 day it was checked and against what.
 """
 
+import datetime
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
@@ -20,6 +21,7 @@ from candlecalc.calc.label import (
     net_weight_us,
     panel_area,
 )
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
@@ -46,6 +48,7 @@ NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
 BURN_HOURS = "burn hours"
+HEIGHTS_IN_GB = "SI 2006/659 for Great Britain (from memory)"
 NOT_CHECKED = "your own words; read them once more"
 
 
@@ -105,7 +108,14 @@ def _text(row: Row, part: str, words: str, height: float, code: str = "", agains
         row["language"] or "en",
         row["confirmed_on"] is not None,
         against,
+        _checked(row),
     )
+
+
+def _checked(row: Row) -> str:
+    """When and against what a text was checked; of a batch's number only where it stands."""
+    day, against = row["confirmed_on"], row["against"]
+    return f"checked {day} against {against}" if isinstance(day, datetime.date) else against or ""
 
 
 def _in_language(language: str | None, part: str, code: str, words: str) -> str:
@@ -175,6 +185,7 @@ def _net_weight(held: Held, facts: Row, own: Sequence[Row]) -> Text:
     else:
         height, against = figure_height_metric(net)
         words = net_weight_metric(net)
+        against += f"; {unconfirmed(HEIGHTS_IN_GB)}" if facts["rules"] == "gb" else ""
     if row["text"] and plain(row["text"]) != words:
         raise ValueError(
             f'{called.labels}: the net weight of {facts["product"]} is "{words}" by {called.products}, not '
