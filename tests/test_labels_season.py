@@ -21,6 +21,7 @@ import oils
 from libreoffice import stored
 
 import candlecalc
+import candlecalc.tables as tables
 from candlecalc.commands.cli import main
 from candlecalc.season import folder
 
@@ -427,14 +428,52 @@ def test_a_statement_stands_in_the_words_of_the_law_in_its_language(tmp_path):
 
 
 @pytest.mark.parametrize("text, said", [
-    (german("Warning"), 'signal word "Warning": there are no words of ours in de; type your text beside it'),
-    (german("H317", language="it"), 'hazard "H317": there are no words of ours in it; type your text beside it'),
-    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in de"),
+    (german("Warning"), 'signal word "Warning": there are no words of ours in German, and nothing is translated here'),
+    (german("H317", language="el"), "there are no words of ours in Greek, and nothing is translated here; type your"),
+    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in German"),
     (german("P302+P352"), "what its wording leaves open is yours to fill in"),
 ])  # fmt: skip
 def test_what_is_not_there_in_a_language_is_to_be_typed_and_never_translated(tmp_path, text, said):
     done = warning(tmp_path, text)
     assert done.exit_code == 1 and said in " ".join(done.stderr.split())
+
+
+# CLP Annex II, 2.8, in four languages, by the data set named in hazard_statements_other.csv.
+@pytest.mark.parametrize("language, words", [
+    ("de", "Enthält Linalool. Kann allergische Reaktionen hervorrufen."),
+    ("es", "Contiene Linalool. Puede provocar una reacción alérgica."),
+    ("nl", "Bevat Linalool. Kan een allergische reactie veroorzaken."),
+    ("pl", "Zawiera Linalool. Może powodować wystąpienie reakcji alergicznej."),
+])  # fmt: skip
+def test_a_statement_on_allergens_has_their_names_in_its_language(language, words, tmp_path):
+    little = [(oils.PEAR, "Linalool 78-70-6", "2-5 %", "Skin Sens. 1B H317", None)]
+    made = season(tmp_path, little, labels=[MAKER, german("EUH208", language=language)])
+    labels(made, tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
+    assert words in words_of(tmp_path / "out.pdf")
+
+
+# Words of judgement in the languages that statements are printed in, from memory.
+JUDGING = {
+    "de": "sicher unbedenklich geprüft zugelassen konform zertifiziert ungiftig geeignet",
+    "fr": "sûr sûre sécuritaire approuvé conforme certifié inoffensif convient",
+    "es": "seguro segura aprobado conforme certificado inofensivo apto",
+    "it": "sicuro sicura approvato conforme certificato innocuo idoneo",
+    "nl": "veilig goedgekeurd conform gecertificeerd onschadelijk geschikt",
+    "pl": "bezpieczny bezpieczna zatwierdzony zgodny certyfikowany nieszkodliwy nadaje",
+}
+
+
+def test_no_statement_of_ours_judges_a_candle_in_any_language():
+    printed = tables.rows("hazard_statements_other")
+    assert {row["language"] for row in printed} == JUDGING.keys()
+    for row in printed:
+        assert not set(re.findall(r"\w+", row["text"].casefold())) & set(JUDGING[row["language"]].split()), row
+
+
+def test_each_statement_in_another_language_is_one_of_those_in_english_and_stands_there_once():
+    printed = [(row["language"], row["code"]) for row in tables.rows("hazard_statements_other")]
+    assert len(printed) == len(set(printed))
+    assert {code for _, code in printed} <= {row["code"] for row in tables.rows("hazard_statements")}
 
 
 def test_label_texts_shows_a_statement_in_its_language_and_nothing_where_there_is_none(tmp_path):

@@ -26,6 +26,7 @@ from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
+from candlecalc.season.tables.labels import SPOKEN
 from candlecalc.season.texts import words_in
 
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
@@ -47,6 +48,8 @@ PRINTED = {
 NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
+# The statement that holds names of substances, in English with them; in another language where they are to stand.
+ALLERGENS, OF_ALLERGENS, TO_NAME = "EUH208", re.compile(r"Contains (.*)\. May produce"), re.compile("<[^>]*>")
 BURN_HOURS = "burn hours"
 HEIGHTS_IN_GB = "SI 2006/659 for Great Britain (from memory)"
 NOT_CHECKED = "your own words; read them once more"
@@ -125,9 +128,11 @@ def _in_language(language: str | None, part: str, code: str, words: str) -> str:
     found = words_in(language, code) if part == "hazard" else None
     if found is None:
         raise ValueError(
-            f'{part} "{code or words}": there are no words of ours in {language}; type your text beside it'
+            f'{part} "{code or words}": there are no words of ours in {SPOKEN[language]}, and nothing is translated '
+            "here; type your text beside it: PROOF stands until you confirm it"
         )
-    return found
+    names = OF_ALLERGENS.match(words)
+    return TO_NAME.sub(lambda _: names[1], found) if code == ALLERGENS and names else found
 
 
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
@@ -240,7 +245,7 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str], not_
     offered = {each.code: each for each in found if each.element == "precaution" and each.code}
     taken = [line for code, line in offered.items() if _code(code) in chosen]
     printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
-    texts = [_element(each, own, height) for each in printed + taken]
+    texts = [_element(each, own, height, beside) for each in printed + taken]
     names = [each for each in found if each.element == "name"]
     texts += [_names(names, own, height, beside)] if names else []
     _refuse_unknown(held, own, {*(text.code for text in texts), *offered})
@@ -262,22 +267,29 @@ def _by_name(found: LabelLine, oils: Sequence[str]) -> str:
     return f"{told} ({found.why.partition(',')[0]})" if found.why and told.startswith("not read") else told
 
 
-def _element(found: LabelLine, own: Sequence[Row], height: float) -> Text:
+def _element(found: LabelLine, own: Sequence[Row], height: float, beside: list[str]) -> Text:
     # A signal word is its own code: what is confirmed of Warning says nothing of Danger.
     code = found.code or found.text or ""
     row = _typed(own, "hazard", code)
-    return _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
+    text = _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
+    named = OF_ALLERGENS.match(found.text or "") if code == ALLERGENS else None
+    return _naming(named[1].split(", "), row, text, beside) if named else text
 
 
 def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:
-    """The substances to be named; words of the maker's own that lack one are not confirmed."""
+    """The substances to be named."""
     row = _typed(own, "hazard", "names")
     names = list(dict.fromkeys(each.text or "" for each in found))
     against = "; ".join(dict.fromkeys(each.status or "" for each in found))
     text = _text(row, "names", f"Contains {', '.join(names)}.", height, "names", against)
+    return _naming(names, row, text, beside)
+
+
+def _naming(names: Sequence[str], row: Row, text: Text, beside: list[str]) -> Text:
+    """A text that names substances; words of the maker's own that lack one are not confirmed."""
     lacking = [name for name in names if name.casefold() not in text.words.casefold()]
     if lacking:
-        beside.append(f"names: your words lack {', '.join(lacking)}, which the oils bring")
+        beside.append(f"{text.code}: your words lack {', '.join(lacking)}, which the oils bring")
         return replace(text, confirmed=False)
     return _by_its_words(row, text)
 

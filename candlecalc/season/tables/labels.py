@@ -18,8 +18,14 @@ PARTS = ("name", "line", "net weight", "fire", "hazard", "burn hours")
 RULER_ACROSS, RULER_DOWN, MOST_OFF = 150.0, 200.0, 0.02
 AS_PRINTED = "what your ruler reads on the calibration page"
 # Of the EU and its neighbours, in letters that the font has.
-_SPOKEN = "en bg cs da de el es et fi fr ga hr hu is it lt lv mt nl no pl pt ro sk sl sv tr uk vi"
-LANGUAGES = tuple(_SPOKEN.split())
+SPOKEN = {
+    "en": "English", "bg": "Bulgarian", "cs": "Czech", "da": "Danish", "de": "German", "el": "Greek", "es": "Spanish",
+    "et": "Estonian", "fi": "Finnish", "fr": "French", "ga": "Irish", "hr": "Croatian", "hu": "Hungarian",
+    "is": "Icelandic", "it": "Italian", "lt": "Lithuanian", "lv": "Latvian", "mt": "Maltese", "nl": "Dutch",
+    "no": "Norwegian", "pl": "Polish", "pt": "Portuguese", "ro": "Romanian", "sk": "Slovak", "sl": "Slovene",
+    "sv": "Swedish", "tr": "Turkish", "uk": "Ukrainian", "vi": "Vietnamese",
+}  # fmt: skip
+LANGUAGES = tuple(SPOKEN)
 
 ONCE_A_SHEET = "typed once, on any of the sheet's lines"
 # A line of section 3, as it is printed.
