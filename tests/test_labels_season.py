@@ -270,11 +270,15 @@ def test_a_us_batch_has_the_verdict_of_its_own_test(tmp_path):
     assert "weights of batch B2, 2 weighed, declared 110.00 g: the average is not under the declared weight" in told
 
 
+# The words of DEVELOPERS.md, Rules.
+JUDGED = r"\b(safe|safely|approved|complian\w*|certified|suitable|non-?toxic|harmless)\b"
+OF_CHECK_SHEETS = ("label_notes", "label_particulars", "label_askers", "fire_statements", "hazard_statements")
+
+
 def test_no_word_judges_a_candle(tmp_path):
-    # The words of DEVELOPERS.md, Rules.
-    told = check_sheet(tmp_path, "eu", [MAKER]).casefold()
-    for word in ("safe", "approved", "compliant", "certified", "suitable", "non-toxic"):
-        assert not re.search(rf"\b{word}\b", told)
+    told = check_sheet(tmp_path, "eu", [MAKER])
+    printed = [words for table in OF_CHECK_SHEETS for row in tables.rows(table) for words in row.values()]
+    assert re.findall(JUDGED, " ".join([told, *printed]), re.I) == []
 
 
 def test_a_check_sheet_says_for_whom_it_is_and_what_was_found(tmp_path):

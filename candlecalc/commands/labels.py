@@ -57,7 +57,8 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
     write_whole(out, pdf, force=force)
     many = counted(paper.places - wanted.skip, f"{wanted.kind} label")
     lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product)]
-    lines += [*([batch] if batch and wanted.kind == "base" else []), UNSCALED]
+    lines += [batch if wanted.kind == "base" else "", draw.as_printed(label, paper), UNSCALED]
+    lines = list(filter(None, lines))
     return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 

@@ -47,6 +47,7 @@ class DoesNotFitError(ValueError):
     """What is to be printed is larger than the label."""
 
 
+@functools.cache
 def fit(label: Label, paper: Paper) -> Fitted:
     """How a label stands on a paper with every letter at least as high as it must be.
 
@@ -63,6 +64,17 @@ def fit(label: Label, paper: Paper) -> Fitted:
     if found["way"] is None:
         raise DoesNotFitError(_missing(label, paper, found["over"]))
     return Fitted(found["way"], found["grown"])
+
+
+def as_printed(label: Label, paper: Paper) -> str:
+    """How large a label's letters and pictograms come out, for whoever measures them."""
+    fitted = fit(label, paper)
+    heights = [text.height for text in label.texts if text.part not in (*STATED_AS_ASKED, "name", "pictogram")]
+    told = [f"small x {min(heights) * OVER * fitted.grown:.2f} mm"] if heights else []
+    told += [f"figures {text.height * OVER:.2f} mm" for text in label.texts if text.part == "net weight"]
+    if any(text.part == "pictogram" for text in label.texts):
+        told.append(f"pictogram {fitted.way['side']:.1f} mm along its side")
+    return f"printed: {', '.join(told)}" if told else ""
 
 
 def sheet(label: Label, paper: Paper, skip: int = 0) -> bytes:

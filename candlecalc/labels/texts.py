@@ -27,7 +27,7 @@ from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
 from candlecalc.season.tables.labels import SPOKEN
-from candlecalc.season.texts import words_in
+from candlecalc.season.texts import ALLERGENS, names_of_allergens, with_names, words_in
 
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
 # The statement of the functions that is a symbol, and the word that stands beside it.
@@ -48,8 +48,6 @@ PRINTED = {
 NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
-# The statement that holds names of substances, in English with them; in another language where they are to stand.
-ALLERGENS, OF_ALLERGENS, TO_NAME = "EUH208", re.compile(r"Contains (.*)\. May produce"), re.compile("<[^>]*>")
 BURN_HOURS = "burn hours"
 HEIGHTS_IN_GB = "SI 2006/659 for Great Britain (from memory)"
 NOT_CHECKED = "your own words; read them once more"
@@ -131,8 +129,7 @@ def _in_language(language: str | None, part: str, code: str, words: str) -> str:
             f'{part} "{code or words}": there are no words of ours in {SPOKEN[language]}, and nothing is translated '
             "here; type your text beside it: PROOF stands until you confirm it"
         )
-    names = OF_ALLERGENS.match(words)
-    return TO_NAME.sub(lambda _: names[1], found) if code == ALLERGENS and names else found
+    return with_names(found, names_of_allergens(words)) if code == ALLERGENS else found
 
 
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
@@ -272,8 +269,7 @@ def _element(found: LabelLine, own: Sequence[Row], height: float, beside: list[s
     code = found.code or found.text or ""
     row = _typed(own, "hazard", code)
     text = _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
-    named = OF_ALLERGENS.match(found.text or "") if code == ALLERGENS else None
-    return _naming(named[1].split(", "), row, text, beside) if named else text
+    return _naming(names_of_allergens(found.text or ""), row, text, beside) if code == ALLERGENS else text
 
 
 def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:

@@ -41,6 +41,17 @@ def test_a_candle_has_the_classes_of_its_oils_at_their_loads(made):
     assert shown(made, values, TIN, "names") == ["d-Limonene; Hexyl cinnamal; Citral"]
 
 
+def test_a_candle_under_its_class_has_the_names_that_its_statement_holds():
+    # CLP Annex II, 2.8; Annex I, Table 3.4.6: 5 % of Skin Sens. 1B at a load of 8 % is 0.37 %, from 0.1 % on EUH208.
+    little = [(oils.PEAR, "Linalool 78-70-6", "2-5 %", "Skin Sens. 1B H317", None)]
+    row = next(row for row in hazards.found(oils.season(little)) if oils.PEAR in row["state"])
+    assert (row["statements"], row["names"], row["classes"]) == (
+        "EUH208",
+        "Linalool",
+        "no class reached from the lines typed",
+    )
+
+
 def test_a_load_a_step_above_the_last_that_keeps_the_classes_brings_those_that_are_told(made):
     values = made.held
     load, told = shown(made, values, TIN, "keeps_to", "then")

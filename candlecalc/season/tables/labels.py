@@ -31,7 +31,7 @@ ONCE_A_SHEET = "typed once, on any of the sheet's lines"
 # A line of section 3, as it is printed.
 SUBSTANCE = Field("substance", "Substance", "its name and CAS number, as section 3 of the data sheet prints them", required=True, longest=200, width=40)  # fmt: skip
 CONCENTRATION = Field("concentration", "Concentration", "as printed, with its sign: 5-10 %, or < 2.5 %", required=True, width=15)  # fmt: skip
-CLASSES = Field("classes", "Classes", "as printed: Skin Sens. 1 H317; none where the sheet says so", required=True, longest=300, width=44)  # fmt: skip
+CLASSES = Field("classes", "Classes", "as printed: Skin Sens. 1 H317; none where the sheet says so", required=True, longest=300, width=96)  # fmt: skip
 SPECIFICS = Field("specifics", "Specific limits", "as printed, with M-factors and toxicity estimates: M = 10", longest=200, width=28)  # fmt: skip
 
 OIL_SHEETS = Table(
