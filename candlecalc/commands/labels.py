@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
+from candlecalc.calc.label import panel_area
 from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
@@ -59,6 +60,7 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
     lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product)]
     lines += [batch if wanted.kind == "base" else "", draw.as_printed(label, paper), UNSCALED]
     lines = list(filter(None, lines))
+    beside = [*beside, *_beyond_panel(facts_of(held, product), label, paper, held.called)]
     return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 
@@ -205,6 +207,20 @@ def _of_batch(held: folder.Held, product: str, words: str) -> folder.Held:
     own = {**line, "height": None, "language": None, "confirmed_on": "now", "against": "as named for this sheet"}
     kept = [row for row in held.labels if (row["label"], row["part"], row["code"]) != ("base", "line", "batch")]
     return held._replace(labels=[own, *kept])
+
+
+def _beyond_panel(facts: Row, label: Label, paper: Paper, called: folder.Called) -> list[str]:
+    """That a label is larger than the panel by whose area its figures go."""
+    if label.kind != "front" or facts["rules"] != "us":
+        return []
+    panel = panel_area(facts["panel_height"], facts["panel_around"], facts["panel_shape"])
+    printed = paper.printed / 100
+    if printed <= panel:
+        return []
+    return [
+        f"the label has {printed:.1f} cm2, more than the {panel:.1f} cm2 of its panel on {called.panels}: measure the "
+        "panel anew, as the least height of its figures goes by it"
+    ]
 
 
 def _by_rules(season: Season | None, held: folder.Held, product: str) -> list[str]:
