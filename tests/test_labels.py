@@ -245,7 +245,7 @@ def test_a_whole_label_is_read_back_word_by_word(tmp_path, product, kind):
 
 
 def test_a_label_larger_than_its_panel_in_the_us_is_told_as_its_figures_go_by_the_panel(tmp_path, mine):
-    # 16 CFR 500.21(a) and (b): the area of the panel decides. 4.5 in2 of the jar, 29.2 cm2; a label of 4 x 2 in has 51.6.
+    # 16 CFR 500.21(a), (b): the area of the panel decides. 4.5 in2 of the jar, 29.2 cm2; a label of 4 x 2 in has 51.6.
     changed(mine, "products", 0, panel_height="43 mm", panel_around="17 cm")
     told = "the label has 51.6 cm2, more than the 29.2 cm2 of its panel on products.csv: measure the panel anew"
     assert told in run(mine, tmp_path / "large.pdf", "--paper", "Plain letter sheet").stdout

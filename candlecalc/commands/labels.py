@@ -209,7 +209,7 @@ def _of_batch(held: folder.Held, product: str, words: str) -> folder.Held:
     return held._replace(labels=[own, *kept])
 
 
-def _beyond_panel(facts: Row, label: Label, paper: Paper, called: folder.Called) -> list[str]:
+def _beyond_panel(facts: folder.Row, label: Label, paper: Paper, called: folder.Called) -> list[str]:
     """That a label is larger than the panel by whose area its figures go."""
     if label.kind != "front" or facts["rules"] != "us":
         return []
