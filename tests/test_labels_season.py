@@ -77,6 +77,7 @@ def test_a_sheet_that_is_imported_stands_on_the_label(tmp_path):
     before = book.read_bytes()
     done = run("import", book, sheet, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
     told = " ".join(done.output.split())
+    assert "Section 14, which the carrier asks about, is yours to type on Oil sheets" in told
     assert done.exit_code == 0 and "2 substances read" in told and f"3 lines of {oils.PEAR} that stood there" in told
     assert book.read_bytes() == before
     labels(out, tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
