@@ -443,6 +443,20 @@ def test_what_is_not_there_in_a_language_is_to_be_typed_and_never_translated(tmp
     assert done.exit_code == 1 and said in " ".join(done.stderr.split())
 
 
+def test_statements_in_two_languages_stand_each_with_those_of_its_own(tmp_path):
+    # For a country of two languages; that those of one language stand together is CLP Art. 32(3), from memory.
+    texts = [german(code, language=language) for language in ("fr", "de") for code in ("H317", "H412", "P102")]
+    assert warning(tmp_path, *texts).exit_code == 0
+    told = words_of(tmp_path / "out.pdf")
+    # By the data set named in hazard_statements_other.csv.
+    german_words = (
+        "Kann allergische Hautreaktionen verursachen. Schädlich für Wasserorganismen, mit langfristiger Wirkung."
+    )
+    assert f"{german_words} Darf nicht in die Hände von Kindern gelangen. Peut provoquer une allergie cutanée." in told
+    twice = warning(tmp_path, german("H317"), german("H317"))
+    assert twice.exit_code == 1 and "hazard h317 in de of every product stands there twice" in twice.stderr
+
+
 # CLP Annex II, 2.8, in four languages, by the data set named in hazard_statements_other.csv.
 @pytest.mark.parametrize("language, words", [
     ("de", "Enthält Linalool. Kann allergische Reaktionen hervorrufen."),

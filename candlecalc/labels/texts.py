@@ -88,11 +88,15 @@ def facts_of(held: Held, product: str) -> Row:
 
 def _typed(own: Sequence[Row], part: str, code: str = "") -> Row:
     """The maker's row for a text, with nothing in it where there is none."""
+    return _typed_each(own, part, code)[0]
+
+
+def _typed_each(own: Sequence[Row], part: str, code: str) -> list[Row]:
+    """The maker's rows for a text, a language each; one with nothing in it where there is none."""
     found = [row for row in own if row["part"] == part and _code(row["code"]) == _code(code)]
     # What is said of this product goes before what is said of every one.
-    for row in sorted(found, key=lambda row: row["product"] is None):
-        return row
-    return {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+    blank: Row = {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+    return [row for row in found if row["product"] is not None] or found or [blank]
 
 
 def _code(typed: str | None) -> str:
@@ -207,11 +211,12 @@ def _fire(held: Held, facts: Row, own: Sequence[Row]) -> Iterator[Text]:
     ours = fire_statements(REGIONS[facts["rules"]])
     topics = {"sign", *(each.statement.casefold() for each in ours)}
     for standing, topic, note in ours:
-        row = _typed(own, "fire", topic)
         if topic in SIGNS:
             yield _text(_typed(own, "fire", "sign"), "sign", SIGNS[topic], SIGN_HEIGHT, "sign", note)
-        elif standing == ALWAYS or row in own:
-            yield _text(row, "fire", topic + ".", LEAST, topic, note)
+            continue
+        for row in _typed_each(own, "fire", topic):
+            if standing == ALWAYS or row in own:
+                yield _text(row, "fire", topic + ".", LEAST, topic, note)
     for row in own:
         if row["part"] == "fire" and _code(row["code"]) not in topics:
             if not row["text"]:
@@ -242,9 +247,9 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str], not_
     offered = {each.code: each for each in found if each.element == "precaution" and each.code}
     taken = [line for code, line in offered.items() if _code(code) in chosen]
     printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
-    texts = [_element(each, own, height, beside) for each in printed + taken]
+    texts = [text for each in printed + taken for text in _element(each, own, height, beside)]
     names = [each for each in found if each.element == "name"]
-    texts += [_names(names, own, height, beside)] if names else []
+    texts += [_names(names, row, height, beside) for row in _typed_each(own, "hazard", "names") if names]
     _refuse_unknown(held, own, {*(text.code for text in texts), *offered})
     left = [code for code, line in offered.items() if line not in taken]
     if left:
@@ -264,17 +269,18 @@ def _by_name(found: LabelLine, oils: Sequence[str]) -> str:
     return f"{told} ({found.why.partition(',')[0]})" if found.why and told.startswith("not read") else told
 
 
-def _element(found: LabelLine, own: Sequence[Row], height: float, beside: list[str]) -> Text:
+def _element(found: LabelLine, own: Sequence[Row], height: float, beside: list[str]) -> Iterator[Text]:
+    """An element in each language that it is typed in; a drawing once."""
     # A signal word is its own code: what is confirmed of Warning says nothing of Danger.
     code = found.code or found.text or ""
-    row = _typed(own, "hazard", code)
-    text = _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
-    return _naming(names_of_allergens(found.text or ""), row, text, beside) if code == ALLERGENS else text
+    part = PRINTED.get(found.element, "hazard")
+    for row in _typed_each(own, "hazard", code)[: 1 if part == "pictogram" else None]:
+        text = _text(row, part, found.text or "", height, code, found.status or "")
+        yield _naming(names_of_allergens(found.text or ""), row, text, beside) if code == ALLERGENS else text
 
 
-def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:
+def _names(found: Sequence[LabelLine], row: Row, height: float, beside: list[str]) -> Text:
     """The substances to be named."""
-    row = _typed(own, "hazard", "names")
     names = list(dict.fromkeys(each.text or "" for each in found))
     against = "; ".join(dict.fromkeys(each.status or "" for each in found))
     text = _text(row, "names", f"Contains {', '.join(names)}.", height, "names", against)
@@ -290,11 +296,11 @@ def _naming(names: Sequence[str], row: Row, text: Text, beside: list[str]) -> Te
     return _by_its_words(row, text)
 
 
-def _standing(text: Text) -> tuple[int, str]:
-    """Hazard statements stand in the order of the classes, precautions after them in that of their codes."""
+def _standing(text: Text) -> tuple[int, str, str]:
+    """Statements of one language stand together, in the order of the classes, precautions after them by their codes."""
     order = ("pictogram", "signal word", "names", "hazard")
     precaution = text.code if text.part == "hazard" and text.code.startswith("P") else ""
-    return order.index(text.part), precaution
+    return order.index(text.part), text.language, precaution
 
 
 def _refuse_unknown(held: Held, own: Sequence[Row], known: set[str]) -> None:
