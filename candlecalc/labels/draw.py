@@ -159,8 +159,11 @@ def _group_of(text: Text) -> str:
 def _group(texts: Sequence[Text]) -> dict[str, Any]:
     """Texts that stand together: symbols, and the paragraphs beside or under them."""
     words = [text for text in texts if text.part != "pictogram" and text.words]
-    # Each line of the maker's own is a paragraph.
-    runs = groupby(enumerate(words), key=lambda each: each[0] if each[1].part == "line" else each[1].part in RUN_ON)
+    # Each line of the maker's own is a paragraph, and so are names and statements of a language.
+    runs = groupby(
+        enumerate(words),
+        key=lambda each: each[0] if each[1].part == "line" else each[1].part in RUN_ON and each[1].language,
+    )
     return {
         "foot": texts[0].part == "net weight",
         "symbols": [_piece(text) for text in texts if text.part in SYMBOLIC],
