@@ -10,7 +10,7 @@ import pytest
 from click.testing import CliRunner
 
 from candlecalc.commands.cli import main
-from candlecalc.labels import folder
+from candlecalc.labels import draw, folder
 from candlecalc.labels.texts import label_of
 
 
@@ -221,6 +221,35 @@ def test_a_sheet_is_made_and_says_what_to_confirm(tmp_path):
     assert f"{out}: 24 front labels, {JAR}, on Small sheet" in result.stdout
     assert '  net weight, "NET WT 8 OZ (227 g)": unconfirmed: check against 16 CFR 500.9' in result.stdout
     assert printed.read_back(out.read_bytes(), tmp_path).count("PROOF") == 24
+
+
+def test_how_large_letters_and_pictograms_come_out_is_said(tmp_path):
+    # 1 % over what is asked, for a printer that shrinks: of 1/8 in, and of a fifteenth of 52 x 74 mm, 16.02 squared.
+    front = run("--demo", tmp_path / "front.pdf")
+    assert re.search(r"printed: small x [0-9.]+ mm, figures 3.21 mm$", front.stdout, re.M)
+    warning = run("--demo", tmp_path / "w.pdf", "--product", TIN, "--label", "warning", "--paper", "Large sheet")
+    small = re.search(r"printed: small x ([0-9.]+) mm, pictogram 16.1 mm along its side$", warning.stdout, re.M)
+    assert small and float(small[1]) >= 1.21
+
+
+@pytest.mark.parametrize("product", [JAR, TIN])
+@pytest.mark.parametrize("kind", ["front", "warning", "base"])
+def test_a_whole_label_is_read_back_word_by_word(tmp_path, product, kind):
+    held = folder.read(folder.DEMO)
+    label = label_of(held, product, kind).label
+    paper = next(paper for paper in held.papers if paper.name == "Large sheet")
+    words = printed.read_back(draw.sheet(label, paper, paper.places - 1), tmp_path)
+    assert [word for word in words if word != "PROOF"] == [
+        word for text in label.texts if text.part != "pictogram" for word in text.words.split()
+    ]
+
+
+def test_a_label_larger_than_its_panel_in_the_us_is_told_as_its_figures_go_by_the_panel(tmp_path, mine):
+    # 16 CFR 500.21(a), (b): the area of the panel decides. 4.5 in2 of the jar, 29.2 cm2; a label of 4 x 2 in has 51.6.
+    changed(mine, "products", 0, panel_height="43 mm", panel_around="17 cm")
+    told = "the label has 51.6 cm2, more than the 29.2 cm2 of its panel on products.csv: measure the panel anew"
+    assert told in run(mine, tmp_path / "large.pdf", "--paper", "Plain letter sheet").stdout
+    assert "measure the panel anew" not in run(mine, tmp_path / "small.pdf").stdout
 
 
 def test_what_does_not_fit_names_the_smallest_paper_that_does(tmp_path):

@@ -10,6 +10,7 @@ import sys
 from pathlib import Path
 
 import openpyxl
+import pypdf
 import pytest
 from click.testing import CliRunner
 
@@ -20,6 +21,7 @@ import oils
 from libreoffice import stored
 
 import candlecalc
+import candlecalc.tables as tables
 from candlecalc.commands.cli import main
 from candlecalc.season import folder
 
@@ -78,6 +80,7 @@ def test_a_sheet_that_is_imported_stands_on_the_label(tmp_path):
     before = book.read_bytes()
     done = run("import", book, sheet, out, "--as", "oil-sheet", "--material", oils.PEAR.upper(), "--version", "5")
     told = " ".join(done.output.split())
+    assert "Section 14, which the carrier asks about, is yours to type on Oil sheets" in told
     assert done.exit_code == 0 and "2 substances read" in told and f"3 lines of {oils.PEAR} that stood there" in told
     assert book.read_bytes() == before
     labels(out, tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
@@ -178,14 +181,15 @@ def check_sheet(tmp_path, rules, texts):
 EVERY = {
     "us": ["identity", "maker", "address"],
     "eu": ["maker", "address", "electronic", "batch", "importer", "phone", "UFI"],
-    "gb": ["maker", "address", "batch", "importer", "phone", "UFI"],
+    "gb": ["maker", "address", "batch", "importer", "phone"],
 }
 
 
 @pytest.mark.parametrize("rules", EVERY)
 def test_a_check_sheet_names_what_each_region_asks_for_and_the_label_lacks(tmp_path, rules):
     # US: 15 U.S.C. 1453(a)(1). EU: Regulation (EU) 2023/988, Art. 9, in part by summaries. GB: from memory.
-    # Telephone and UFI go with the hazard elements of the tin: CLP Art. 17 (from memory), Art. 45 (second-hand).
+    # Telephone and UFI go with the hazard elements of the tin: CLP Art. 17 (from memory), Art. 45 (second-hand); that
+    # Great Britain's law has no UFI is from memory.
     texts = [{"part": "line", "label": "base", "code": code, "text": f"Our {code}"} for code in EVERY[rules]]
     assert "MISSING" not in check_sheet(tmp_path, rules, texts)
     (tmp_path / "check.pdf").unlink()
@@ -193,9 +197,33 @@ def test_a_check_sheet_names_what_each_region_asks_for_and_the_label_lacks(tmp_p
     assert told.count("MISSING") == 1 and f"Our {EVERY[rules][0]}" not in told
 
 
-def test_a_check_sheet_has_the_flash_point_and_section_14_for_the_carrier(tmp_path):
+def test_a_maker_at_home_lacks_no_importer(tmp_path):
+    # Regulation (EU) 2023/988, Art. 16 (from memory): where the maker is outside the EU.
+    made = oils.season(labels=[MAKER])
+    made.settings["region"] = "eu"
+    folder.write(made, tmp_path / "season")
+    labels(tmp_path / "season", tmp_path / "check.pdf", "--check-sheet", "--rules", "eu")
+    told = words_of(tmp_path / "check.pdf")
+    assert re.search(r"Art. 11 and( if outside)? 16 \(from memory\)( if outside)?", told) and "if outside" in told
+
+
+def test_a_check_sheet_is_a_page_to_sign(tmp_path):
+    lines = [{"part": "line", "label": "base", "code": f"own {at}", "text": f"Line {at}"} for at in range(12)]
+    assert check_sheet(tmp_path, "gb", lines).count("Signed") == 1
+    assert len(pypdf.PdfReader(tmp_path / "check.pdf").pages) == 1
+
+
+def test_what_is_confirmed_says_when_and_against_what(tmp_path):
+    text = {"part": "hazard", "code": "H317", "confirmed_on": datetime.date(2027, 7, 5), "against": "the sheet"}
+    told = check_sheet(tmp_path, "eu", [MAKER, text])
+    assert "CLP Annex III; checked 2027-07-05 against the sheet confirmed" in told
+
+
+def test_a_check_sheet_has_the_flash_point_section_14_and_the_data_sheet_for_the_carrier(tmp_path):
     told = check_sheet(tmp_path, "eu", [MAKER])
-    assert "Pear and honey oil: flash point 192 °F; section 14 is not typed on Oil sheets" in told
+    assert "to confirm with the carrier, for the candle and for the oil" in told
+    of_oil = "Pear and honey oil: flash point 192 °F; section 14 is not typed on Oil sheets"
+    assert f"{of_oil}; data sheet version 4, of 2027-03-01" in told
 
 
 def test_the_demo_with_records_has_sheets_that_say_that_they_are_invented_and_labels_to_print(tmp_path):
@@ -246,16 +274,20 @@ def test_a_us_batch_has_the_verdict_of_its_own_test(tmp_path):
     assert "weights of batch B2, 2 weighed, declared 110.00 g: the average is not under the declared weight" in told
 
 
+# The words of DEVELOPERS.md, Rules.
+JUDGED = r"\b(safe|safely|approved|complian\w*|certified|suitable|non-?toxic|harmless)\b"
+OF_CHECK_SHEETS = ("label_notes", "label_particulars", "label_askers", "fire_statements", "hazard_statements")
+
+
 def test_no_word_judges_a_candle(tmp_path):
-    # The words of DEVELOPERS.md, Rules.
-    told = check_sheet(tmp_path, "eu", [MAKER]).casefold()
-    for word in ("safe", "approved", "compliant", "certified", "suitable", "non-toxic"):
-        assert not re.search(rf"\b{word}\b", told)
-
-
-def test_a_check_sheet_says_by_which_data_sheets_and_for_whom_it_is(tmp_path):
     told = check_sheet(tmp_path, "eu", [MAKER])
-    assert "Pell and Osgood" in told and "data sheet: Pear and honey oil: version 4, of 2027-03-01" in told
+    printed = [words for table in OF_CHECK_SHEETS for row in tables.rows(table) for words in row.values()]
+    assert re.findall(JUDGED, " ".join([told, *printed]), re.I) == []
+
+
+def test_a_check_sheet_says_for_whom_it_is_and_what_was_found(tmp_path):
+    told = check_sheet(tmp_path, "eu", [MAKER])
+    assert "Pell and Osgood" in told
     assert "classes found: Skin Sens. 1; Aquatic Chronic 3" in told  # worked out in workbook/test_label_tabs.py
 
 
@@ -264,7 +296,13 @@ def test_great_britains_rules_beyond_the_eus_stand_with_how_each_was_read(tmp_pa
     told = check_sheet(tmp_path, "gb", [MAKER])
     assert "at least what it states, the minimum system: GOV.UK, Packaged goods (read in the text)" in told
     assert "its letter is 3 mm high or more: SI 2006/659, reg. 2 (read in the text)" in told
-    assert "in what was not looked into: its own law on hazard labels (from memory)" in told
+    assert "it was not read: GB CLP (from memory)" in told
+
+
+def test_hazard_elements_name_the_law_that_was_read_and_the_one_that_was_not(tmp_path):
+    told = check_sheet(tmp_path, "gb", [MAKER])
+    assert "May cause an allergic skin reaction. EU CLP Annex III; GB CLP was not read" in told
+    assert "ask Great Britain's poison centre what it is to be told" in told and "print the UFI" not in told
 
 
 # --- the batch on the base ------------------------------------------------------------------------
@@ -398,14 +436,66 @@ def test_a_statement_stands_in_the_words_of_the_law_in_its_language(tmp_path):
 
 
 @pytest.mark.parametrize("text, said", [
-    (german("Warning"), 'signal word "Warning": there are no words of ours in de; type your text beside it'),
-    (german("H317", language="it"), 'hazard "H317": there are no words of ours in it; type your text beside it'),
-    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in de"),
+    (german("Warning"), 'signal word "Warning": there are no words of ours in German, and nothing is translated here'),
+    (german("H317", language="el"), "there are no words of ours in Greek, and nothing is translated here; type your"),
+    ({**german("Keep away from children and pets"), "part": "fire"}, "there are no words of ours in German"),
     (german("P302+P352"), "what its wording leaves open is yours to fill in"),
 ])  # fmt: skip
 def test_what_is_not_there_in_a_language_is_to_be_typed_and_never_translated(tmp_path, text, said):
     done = warning(tmp_path, text)
     assert done.exit_code == 1 and said in " ".join(done.stderr.split())
+
+
+def test_statements_in_two_languages_stand_each_with_those_of_its_own(tmp_path):
+    # For a country of two languages; that those of one language stand together is CLP Art. 32(3), from memory.
+    texts = [german(code, language=language) for language in ("fr", "de") for code in ("H317", "H412", "P102")]
+    assert warning(tmp_path, *texts).exit_code == 0
+    told = words_of(tmp_path / "out.pdf")
+    # By the data set named in hazard_statements_other.csv.
+    german_words = (
+        "Kann allergische Hautreaktionen verursachen. Schädlich für Wasserorganismen, mit langfristiger Wirkung."
+    )
+    assert f"{german_words} Darf nicht in die Hände von Kindern gelangen. Peut provoquer une allergie cutanée." in told
+    twice = warning(tmp_path, german("H317"), german("H317"))
+    assert twice.exit_code == 1 and "hazard h317 in de of every product stands there twice" in twice.stderr
+
+
+# CLP Annex II, 2.8, in four languages, by the data set named in hazard_statements_other.csv.
+@pytest.mark.parametrize("language, words", [
+    ("de", "Enthält Linalool. Kann allergische Reaktionen hervorrufen."),
+    ("es", "Contiene Linalool. Puede provocar una reacción alérgica."),
+    ("nl", "Bevat Linalool. Kan een allergische reactie veroorzaken."),
+    ("pl", "Zawiera Linalool. Może powodować wystąpienie reakcji alergicznej."),
+])  # fmt: skip
+def test_a_statement_on_allergens_has_their_names_in_its_language(language, words, tmp_path):
+    little = [(oils.PEAR, "Linalool 78-70-6", "2-5 %", "Skin Sens. 1B H317", None)]
+    made = season(tmp_path, little, labels=[MAKER, german("EUH208", language=language)])
+    labels(made, tmp_path / "out.pdf", "--label", "warning", "--rules", "eu")
+    assert words in words_of(tmp_path / "out.pdf")
+
+
+# Words of judgement in the languages that statements are printed in, from memory.
+JUDGING = {
+    "de": "sicher unbedenklich geprüft zugelassen konform zertifiziert ungiftig geeignet",
+    "fr": "sûr sûre sécuritaire approuvé conforme certifié inoffensif convient",
+    "es": "seguro segura aprobado conforme certificado inofensivo apto",
+    "it": "sicuro sicura approvato conforme certificato innocuo idoneo",
+    "nl": "veilig goedgekeurd conform gecertificeerd onschadelijk geschikt",
+    "pl": "bezpieczny bezpieczna zatwierdzony zgodny certyfikowany nieszkodliwy nadaje",
+}
+
+
+def test_no_statement_of_ours_judges_a_candle_in_any_language():
+    printed = tables.rows("hazard_statements_other")
+    assert {row["language"] for row in printed} == JUDGING.keys()
+    for row in printed:
+        assert not set(re.findall(r"\w+", row["text"].casefold())) & set(JUDGING[row["language"]].split()), row
+
+
+def test_each_statement_in_another_language_is_one_of_those_in_english_and_stands_there_once():
+    printed = [(row["language"], row["code"]) for row in tables.rows("hazard_statements_other")]
+    assert len(printed) == len(set(printed))
+    assert {code for _, code in printed} <= {row["code"] for row in tables.rows("hazard_statements")}
 
 
 def test_label_texts_shows_a_statement_in_its_language_and_nothing_where_there_is_none(tmp_path):

@@ -64,6 +64,12 @@ def test_what_is_no_line_of_section_3_is_named():
     ]  # fmt: skip
 
 
+def test_another_section_that_is_pasted_along_is_no_part_of_the_last_substance():
+    found = sheet.read(BLOCK.replace("SECTION 4: First aid measures", "SECTION 14: Transport"))
+    assert found.classes == [classes for _, _, classes in LINES]
+    assert found.unread[-1] == "line 13 and all after it: SECTION 14: Transport"
+
+
 @pytest.mark.parametrize("mark", ["\t", ";", ",", "|"])
 def test_a_table_is_read_by_its_heads_in_any_order(mark):
     quoted = [f'"{cell}"' if mark in cell else cell for cell in HEADS]

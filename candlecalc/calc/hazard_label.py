@@ -102,7 +102,7 @@ def label_of_candle(
         for each in allergens(mixture.parts, mixture.classes)
     ]
     asked = sheet_on_request(mixture.parts) if buyer == "trade" and not mixture.classes else []
-    besides = _elements(mixture.classes, others, holds, buyer, asked)
+    besides = _elements(mixture.classes, others, holds, buyer, region, asked)
     return found + _in_region(besides, region) + _cautions(region)
 
 
@@ -140,7 +140,7 @@ def label_of_classes(
     lines += [LabelLine("note", None, note) for note in said.notes]
     lines += [LabelLine("class", None, result.name, result.why) for result in results]
     lines += [] if results else [LabelLine("class", None, NOTHING_REACHED)]
-    return lines + _in_region(_elements(results, others, holds, buyer), region) + _cautions(region)
+    return lines + _in_region(_elements(results, others, holds, buyer, region), region) + _cautions(region)
 
 
 @formula(
@@ -161,7 +161,12 @@ def _named(substance: str, why: Optional[str], status: str) -> LabelLine:
 
 
 def _elements(
-    results: List[Result], others: List[LabelLine], holds: Optional[float], buyer: str, asked: Sequence[LabelLine] = ()
+    results: List[Result],
+    others: List[LabelLine],
+    holds: Optional[float],
+    buyer: str,
+    region: str,
+    asked: Sequence[LabelLine] = (),
 ) -> List[LabelLine]:
     """What the label shows by its classes, by `others` that it names as sensitising, and by what is `asked` besides."""
     sensitising = any(result.kind in SENSITISING for result in results)
@@ -170,7 +175,7 @@ def _elements(
     lines += names(results, others if sensitising else []) + precautions(results, buyer)
     if results or others:
         lines += small_package(results, holds, buyer) + sizes(holds)
-    lines += [*duties(results, buyer), *asked]
+    lines += [*duties(results, buyer, region), *asked]
     return lines + [beside_a_statement()] * bool(not results and (others or asked))
 
 

@@ -19,6 +19,7 @@ from candlecalc.season.tables.labels import OIL_SHEETS
 from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook import size
 
+TO_TYPE = "Section 14, which the carrier asks about, is yours to type on Oil sheets"
 TO_COMPARE = "Compare each line with the sheet itself; what is not read of it is not counted"
 NOT_WRITTEN = "Nothing was taken over, and {} was not written"
 
@@ -99,7 +100,7 @@ def oil_sheet(
     gone = len(every) - len(kept)
     told = sheets.told_of(file, read)
     told += [f"{counted(gone, 'line')} of {name} that stood there: in {source} as before, not in {out}"] if gone else []
-    return make.written(out, season, source, held, None, [*told, TO_COMPARE], force=force)
+    return make.written(out, season, source, held, None, [*told, TO_COMPARE, TO_TYPE], force=force)
 
 
 def _known(season: Season, material: str) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
+from candlecalc.calc.label import panel_area
 from candlecalc.commands.counted import counted
 from candlecalc.commands.make import Answer, held_in
 from candlecalc.files import write_whole
@@ -57,7 +58,9 @@ def made(source: Path, out: Path, wanted: Wanted, *, calibrate: bool, force: boo
     write_whole(out, pdf, force=force)
     many = counted(paper.places - wanted.skip, f"{wanted.kind} label")
     lines = [f"{out}: {many}, {label.product}, on {paper.name}", *_by_rules(season, held, product)]
-    lines += [*([batch] if batch and wanted.kind == "base" else []), UNSCALED]
+    lines += [batch if wanted.kind == "base" else "", draw.as_printed(label, paper), UNSCALED]
+    lines = list(filter(None, lines))
+    beside = [*beside, *_beyond_panel(facts_of(held, product), label, paper, held.called)]
     return Answer([*lines, *_unconfirmed(label, held.called), *beside, TO_CONFIRM], False)
 
 
@@ -95,10 +98,11 @@ def _of_product(season: Season, worked: from_season.Worked, name: str, wanted: W
         product, net = str(held.products[0]["product"]), held.products[0]["net"]
         held, batch = _numbered(season, held, product, wanted.batch)
         weighed = weights_said(season, product, wanted.batch, net, rules)
-        sheets = from_season.data_sheets(season, product)
-        told = [*([batch] if batch else []), *weighed, *sheets, *from_season.shipping(season, product)]
+        told = [*([batch] if batch else []), *weighed]
         maker = "; ".join(str(season.settings[key]) for key in ("maker", "place", "season") if season.settings.get(key))
-        yield check_sheet(held, product, told, maker)
+        # A maker at home under these rules needs no importer.
+        at_home = season.settings["region"] == rules
+        yield check_sheet(held, product, told, from_season.of_oils(season, product), maker, at_home=at_home)
 
 
 def _held(source: Path, wanted: Wanted) -> tuple[Season | None, folder.Held]:
@@ -199,11 +203,24 @@ def _batch(row: Row) -> str:
 def _of_batch(held: folder.Held, product: str, words: str) -> folder.Held:
     """The same with a batch's number on the base in place of what is typed for it."""
     line = {"product": product, "label": "base", "part": "line", "code": "batch", "text": words}
-    blank = dict.fromkeys(("height", "language", "against"))
-    # It is typed for this very sheet.
-    own = {**line, **blank, "confirmed_on": "now"}
+    # It is told for this very sheet.
+    own = {**line, "height": None, "language": None, "confirmed_on": "now", "against": "as named for this sheet"}
     kept = [row for row in held.labels if (row["label"], row["part"], row["code"]) != ("base", "line", "batch")]
     return held._replace(labels=[own, *kept])
+
+
+def _beyond_panel(facts: folder.Row, label: Label, paper: Paper, called: folder.Called) -> list[str]:
+    """That a label is larger than the panel by whose area its figures go."""
+    if label.kind != "front" or facts["rules"] != "us":
+        return []
+    panel = panel_area(facts["panel_height"], facts["panel_around"], facts["panel_shape"])
+    printed = paper.printed / 100
+    if printed <= panel:
+        return []
+    return [
+        f"the label has {printed:.1f} cm2, more than the {panel:.1f} cm2 of its panel on {called.panels}: measure the "
+        "panel anew, as the least height of its figures goes by it"
+    ]
 
 
 def _by_rules(season: Season | None, held: folder.Held, product: str) -> list[str]:

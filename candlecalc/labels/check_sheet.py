@@ -8,7 +8,7 @@ from candlecalc.calc.datasheet.findings import GB
 from candlecalc.calc.sources import unconfirmed
 from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.shapes import Text
-from candlecalc.labels.texts import REGIONS, facts_of, label_of
+from candlecalc.labels.texts import NOT_CHECKED, REGIONS, facts_of, label_of
 from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.tables.labels import KINDS
 
@@ -19,6 +19,11 @@ TO_SIGN = (
     "answers for it."
 )
 MISSING = "MISSING"
+IF_OUTSIDE = "if outside"  # of an importer, where the maker's workbook is of the region itself
+IMPORTER = "importer"
+# Of what an inspector measures the height, by part.
+MEASURED = {"net weight": "figures", "names": "small x", "hazard": "small x"}
+OF_GB = "GB CLP was not read"
 
 
 class Line(NamedTuple):
@@ -30,19 +35,30 @@ class Line(NamedTuple):
     state: str
 
 
+class Heard(NamedTuple):
+    """A list under its head."""
+
+    head: str
+    lines: list[str]
+
+
 class CheckSheet(NamedTuple):
-    """A page: its title, what the labels state, what else is asked for, and what to do besides."""
+    """A page: its title, what the labels state, what else is asked for, and what there is to know besides."""
 
     title: str
     maker: str
     stated: list[Line]
     asked: list[Line]
-    besides: list[str]
-    notes: list[str]
+    lists: list[Heard]
 
 
-def check_sheet(held: Held, product: str, shipping: Iterable[str] = (), maker: str = "") -> CheckSheet:
-    """What the three labels of a product state by the rules it follows, and what they lack."""
+def check_sheet(
+    held: Held, product: str, of_batch: Iterable[str] = (), oils: Iterable[str] = (), maker: str = "", *, at_home: bool
+) -> CheckSheet:
+    """What the three labels of a product state by the rules it follows, and what they lack.
+
+    `of_batch` is what the season says of its batch, `oils` of each oil; `at_home` says that the maker is in the region.
+    """
     facts = facts_of(held, product)
     stated: dict[str, Line] = {}
     besides: list[str] = []
@@ -52,12 +68,18 @@ def check_sheet(held: Held, product: str, shipping: Iterable[str] = (), maker: s
         besides += [*(f"not counted: {words}" for words in label.not_counted), *told]
         for text in label.texts:
             lines |= {text.code.casefold(): text} if text.part == "line" and text.code else {}
-            stated.setdefault(
-                text.called, Line(_what(text, kind, facts), _printed(text), _short(text.against), _state(text))
-            )
+            stated.setdefault(text.called, Line(_what(text, kind, facts), _printed(text), _by(text), _state(text)))
     title = f"{facts['product']}: check sheet by the rules of {THE[facts['rules']]}"
-    asked = [*_asked(facts, lines), *_due(besides, lines)]
-    return CheckSheet(title, maker, _together(stated.values()), asked, [*besides, *shipping], list(_notes(facts)))
+    asked = [*_asked(facts, lines, at_home), *_due(besides, lines, GB if facts["rules"] == "gb" else "")]
+    lists = [
+        Heard("To do, and to confirm", [*besides, *of_batch]),
+        Heard("Oils and dyes: to confirm with the carrier, for the candle and for the oil", list(oils)),
+        Heard(
+            "Whom to ask (common practice)", [f"{row['what']}: {row['whom']}" for row in _of_region("askers", facts)]
+        ),
+        Heard("What its rules say besides, and how that was read", list(_notes(facts))),
+    ]
+    return CheckSheet(title, maker, _together(stated.values()), asked, [each for each in lists if each.lines])
 
 
 def _together(lines: Iterable[Line]) -> list[Line]:
@@ -83,29 +105,44 @@ def _printed(text: Text) -> str:
 def _what(text: Text, kind: str, facts: Row) -> str:
     code = f" {text.code}" if text.code and text.code not in (*text.words.split(), text.part) else ""
     code = "" if text.part == "fire" else code
-    height = f", figures {round_half_away(text.height, 2):g} mm at least" if text.part == "net weight" else ""
+    height = ""
+    if text.part in MEASURED:
+        height = f", {MEASURED[text.part]} {round_half_away(text.height, 2):g} mm at least"
     if text.part == "pictogram":
         height = f", {tables.row_up_to('hazard_packages', facts['holds'] / 1000)['pictogram']} mm"
     return f"{kind}: {text.part}{code}{height}"
 
 
 def _short(against: str) -> str:
-    """By what a line stands, each text once and without the words that the sheet says once for all."""
-    parts = dict.fromkeys(against.replace(unconfirmed(""), "unconfirmed: ").split("; "))
-    return "; ".join(part for part in parts if part != GB)
+    """By what a line stands, each text once; of Great Britain that what was read is the EU's."""
+    parts = list(dict.fromkeys(against.replace(unconfirmed(""), "unconfirmed: ").split("; ")))
+    if GB in parts:
+        parts = [part.replace("CLP ", "EU CLP ") for part in parts if part != GB] + [OF_GB]
+    return "; ".join(parts)
+
+
+def _by(text: Text) -> str:
+    """By what a text stands, and once it is confirmed when and against what."""
+    rule = "" if text.confirmed and text.against == NOT_CHECKED else _short(text.against)
+    return "; ".join(filter(None, [rule, text.checked if text.confirmed else ""]))
 
 
 def _state(text: Text) -> str:
     return "confirmed" if text.confirmed else "to confirm"
 
 
-def _asked(facts: Row, lines: dict[str, Text]) -> Iterable[Line]:
+def _of_region(table: str, facts: Row) -> list[dict[str, str]]:
+    return [row for row in tables.rows(f"label_{table}") if row["region"] == REGIONS[facts["rules"]]]
+
+
+def _asked(facts: Row, lines: dict[str, Text], at_home: bool) -> Iterable[Line]:
     """What the region asks for in lines of the maker's own, by their codes."""
-    for row in tables.rows("label_particulars"):
-        if row["region"] == REGIONS[facts["rules"]]:
-            read = row["status"] == "read in the text"
-            by = row["against"] if read else f"unconfirmed: {row['against']} ({row['status']})"
-            yield _particular(row["what"], row["code"], by, lines)
+    for row in _of_region("particulars", facts):
+        read = row["status"] == "read in the text"
+        by = row["against"] if read else f"unconfirmed: {row['against']} ({row['status']})"
+        line = _particular(row["what"], row["code"], by, lines)
+        not_due = line.state == MISSING and at_home and row["code"] == IMPORTER
+        yield line._replace(state=IF_OUTSIDE) if not_due else line
 
 
 # What hazard elements bring along, by a word of the duty that they are: what it is, its code, by what.
@@ -115,10 +152,10 @@ DUE = {
 }  # fmt: skip
 
 
-def _due(besides: Iterable[str], lines: dict[str, Text]) -> Iterable[Line]:
+def _due(besides: Iterable[str], lines: dict[str, Text], where: str) -> Iterable[Line]:
     for word, (what, code, by) in DUE.items():
         if any(words.startswith("duty: ") and word in words for words in besides):
-            yield _particular(what, code, f"unconfirmed: {by}", lines)
+            yield _particular(what, code, _short(f"unconfirmed: {by}; {where}".removesuffix("; ")), lines)
 
 
 def _particular(what: str, code: str, by: str, lines: dict[str, Text]) -> Line:
@@ -128,6 +165,5 @@ def _particular(what: str, code: str, by: str, lines: dict[str, Text]) -> Line:
 
 def _notes(facts: Row) -> Iterable[str]:
     """What the region's rules say besides, with how each was read."""
-    for row in tables.rows("label_notes"):
-        if row["region"] == REGIONS[facts["rules"]]:
-            yield f"{row['what']}: {row['against']} ({row['status']})"
+    for row in _of_region("notes", facts):
+        yield f"{row['what']}: {row['against']} ({row['status']})"

@@ -47,6 +47,7 @@ class DoesNotFitError(ValueError):
     """What is to be printed is larger than the label."""
 
 
+@functools.cache
 def fit(label: Label, paper: Paper) -> Fitted:
     """How a label stands on a paper with every letter at least as high as it must be.
 
@@ -63,6 +64,17 @@ def fit(label: Label, paper: Paper) -> Fitted:
     if found["way"] is None:
         raise DoesNotFitError(_missing(label, paper, found["over"]))
     return Fitted(found["way"], found["grown"])
+
+
+def as_printed(label: Label, paper: Paper) -> str:
+    """How large a label's letters and pictograms come out, for whoever measures them."""
+    fitted = fit(label, paper)
+    heights = [text.height for text in label.texts if text.part not in (*STATED_AS_ASKED, "name", "pictogram")]
+    told = [f"small x {min(heights) * OVER * fitted.grown:.2f} mm"] if heights else []
+    told += [f"figures {text.height * OVER:.2f} mm" for text in label.texts if text.part == "net weight"]
+    if any(text.part == "pictogram" for text in label.texts):
+        told.append(f"pictogram {fitted.way['side']:.1f} mm along its side")
+    return f"printed: {', '.join(told)}" if told else ""
 
 
 def sheet(label: Label, paper: Paper, skip: int = 0) -> bytes:
@@ -147,8 +159,11 @@ def _group_of(text: Text) -> str:
 def _group(texts: Sequence[Text]) -> dict[str, Any]:
     """Texts that stand together: symbols, and the paragraphs beside or under them."""
     words = [text for text in texts if text.part != "pictogram" and text.words]
-    # Each line of the maker's own is a paragraph.
-    runs = groupby(enumerate(words), key=lambda each: each[0] if each[1].part == "line" else each[1].part in RUN_ON)
+    # Each line of the maker's own is a paragraph, and so are names and statements of a language.
+    runs = groupby(
+        enumerate(words),
+        key=lambda each: each[0] if each[1].part == "line" else each[1].part in RUN_ON and each[1].language,
+    )
     return {
         "foot": texts[0].part == "net weight",
         "symbols": [_piece(text) for text in texts if text.part in SYMBOLIC],

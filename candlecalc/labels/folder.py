@@ -16,6 +16,8 @@ from candlecalc.season.tables.labels import LABELS, PAPERS
 DEMO = Path(__file__).parent / "demo"
 NEEDED = (PAPERS, entries.PRODUCTS, LABELS)
 
+IN_LANGUAGES = ("fire", "hazard")  # parts that may stand in several languages side by side
+
 Row = dict[str, Any]
 
 
@@ -120,13 +122,23 @@ def _unknown(products: list[Row], rows: list[Row], where: str) -> list[str]:
 
 
 def said_twice(labels: list[Row], where: str) -> list[str]:
-    """Texts that stand there twice for one product: which of the two is meant, nobody knows."""
+    """Texts that stand there twice for one product: which of the two is meant, nobody knows.
+
+    Statements may stand in several languages, each once.
+    """
     said = [
-        " ".join(filter(None, [row["part"], row["code"], f"of {row['product'] or 'every product'}"])).casefold()
+        " ".join(
+            filter(None, [row["part"], row["code"], _spoken(row), f"of {row['product'] or 'every product'}"])
+        ).casefold()
         for row in labels
         if row["part"] != "line"
     ]
     return [f"{where}: {each} stands there twice" for each in dict.fromkeys(said) if said.count(each) > 1]
+
+
+def _spoken(row: Row) -> str:
+    several = row["part"] in IN_LANGUAGES and (row["language"] or "en") != "en"
+    return f"in {row['language']}" if several else ""
 
 
 def paper_of(row: Row) -> Paper:

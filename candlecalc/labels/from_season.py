@@ -122,34 +122,29 @@ def _oils(season: Season, recipes: Iterable[Row]) -> Iterable[Row]:
                 yield {"product": recipe["product"], "oil": part.material, "load": part.load, **blank}
 
 
-def data_sheets(season: Season, product: str) -> list[str]:
-    """Which data sheets a product's label goes by, with their dates: an inspector asks for them."""
-    recipe, typed = _recipe(season, product), sheets(season)
-    told = []
-    for part in poured(recipe):
-        lines = typed.get(part.material.casefold(), [])
-        version, day = (of_sheet(lines, key) for key in ("version", "sheet_date"))
-        dated = [f"version {version}" if version else "no version typed", f"of {day}" if day else "no date typed"]
-        told.append(f"data sheet: {part.material}: {', '.join(dated) if lines else 'none on Oil sheets'}")
-    return told
-
-
 def _recipe(season: Season, product: str) -> Row:
     return next(row for _, row in season.rows("recipes") if str(row["product"]).casefold() == product.casefold())
 
 
-def shipping(season: Season, product: str) -> list[str]:
-    """What to ask the carrier about, from the data sheets of a product's oils: no class of our own."""
-    recipe = _recipe(season, product)
+def of_oils(season: Season, product: str) -> list[str]:
+    """What to ask the carrier about, of each oil and dye: no class of our own; and by which data sheet it is told.
+
+    An inspector asks for the sheet by its version and its date.
+    """
     of_oil = {str(row["material"]).casefold(): row for _, row in season.rows("materials")}
     typed, degree = sheets(season), f"\u00b0{season.measures.temperature_unit}"
     told = []
-    for part in poured(recipe):
+    for part in poured(_recipe(season, product)):
+        lines = typed.get(part.material.casefold(), [])
         flash = of_oil.get(part.material.casefold(), {}).get("flash_point")
         point = f"flash point {flash:g} {degree}" if isinstance(flash, float) else "no flash point on Materials"
-        section = of_sheet(typed.get(part.material.casefold(), []), "transport")
+        section = of_sheet(lines, "transport")
         says = f'section 14 says "{section}"' if section else "section 14 is not typed on Oil sheets"
-        told.append(f"shipping: {part.material}: {point}; {says}: confirm with the carrier, for the candle and the oil")
+        version, day = (of_sheet(lines, key) for key in ("version", "sheet_date"))
+        dated = [f"version {version}" if version else "no version typed", f"of {day}" if day else "no date typed"]
+        told.append(
+            f"{part.material}: {point}; {says}; data sheet {', '.join(dated) if lines else 'not on Oil sheets'}"
+        )
     return told
 
 

@@ -25,15 +25,14 @@ def least_sides(holds: float, paper: Paper) -> list[float]:
     row = tables.row_up_to("hazard_packages", holds / 1000)
     label = _product(row["label"])
     *allowed, asked = (float(side) for side in re.findall(r"([0-9]+) x [0-9]+", row["pictogram"]))
-    area = paper.area * (math.pi / 4 if paper.shape == "round" else 1)
     sides = [max(asked, math.sqrt(label * PART))]
-    if area >= label:
+    if paper.printed >= label:
         return sides
     if row["label_words"] == "at least":
         raise ValueError(
             f"a package of {holds:g} ml takes a hazard label of at least {row['label']} mm; {paper.name} is smaller"
         )
-    return sides + [max(side, math.sqrt(area * PART)) for side in allowed]
+    return sides + [max(side, math.sqrt(paper.printed * PART)) for side in allowed]
 
 
 def least_letters(holds: float) -> float:

@@ -1,5 +1,6 @@
 """What a label is, and what a paper is: plain data, whoever typed it."""
 
+import math
 from dataclasses import dataclass
 
 from candlecalc.season.tables.labels import RULER_ACROSS, RULER_DOWN, SHEETS
@@ -19,6 +20,7 @@ class Text:
     language: str = "en"
     confirmed: bool = False
     against: str = ""  # what it is to be confirmed against
+    checked: str = ""  # when and against what it was
 
     @property
     def called(self) -> str:
@@ -79,8 +81,13 @@ class Paper:
 
     @property
     def area(self) -> float:
-        """mm2 of one label."""
+        """mm2 of one label, a round one by the square around it."""
         return self.width * self.height
+
+    @property
+    def printed(self) -> float:
+        """mm2 of one label itself."""
+        return self.area * (math.pi / 4 if self.shape == "round" else 1)
 
 
 TYPED_AS = {"sign": "fire", "signal word": "hazard", "pictogram": "hazard", "names": "hazard"}

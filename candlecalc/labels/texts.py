@@ -4,6 +4,7 @@ A text of ours stands until the maker types another in its place, and is unconfi
 day it was checked and against what.
 """
 
+import datetime
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
@@ -20,11 +21,13 @@ from candlecalc.calc.label import (
     net_weight_us,
     panel_area,
 )
+from candlecalc.calc.sources import unconfirmed
 from candlecalc.labels.folder import Held, Row
 from candlecalc.labels.letters import LEAST, plain
 from candlecalc.labels.pictograms import least_letters
 from candlecalc.labels.shapes import Label, Text
-from candlecalc.season.texts import words_in
+from candlecalc.season.tables.labels import SPOKEN
+from candlecalc.season.texts import ALLERGENS, names_of_allergens, with_names, words_in
 
 SIGN_HEIGHT = 5.0  # mm, as EN 15494:2019 has it for its other signs (second-hand); no height of this one was seen
 # The statement of the functions that is a symbol, and the word that stands beside it.
@@ -46,6 +49,7 @@ NO_WORD = "none"  # in place of a signal word
 TOLD = ("duty", "small package", "size of label")
 NOT_COUNTED = ("not read", "no data sheet typed", "cannot be estimated")  # what such an element begins with
 BURN_HOURS = "burn hours"
+HEIGHTS_IN_GB = "SI 2006/659 for Great Britain (from memory)"
 NOT_CHECKED = "your own words; read them once more"
 
 
@@ -84,11 +88,15 @@ def facts_of(held: Held, product: str) -> Row:
 
 def _typed(own: Sequence[Row], part: str, code: str = "") -> Row:
     """The maker's row for a text, with nothing in it where there is none."""
+    return _typed_each(own, part, code)[0]
+
+
+def _typed_each(own: Sequence[Row], part: str, code: str) -> list[Row]:
+    """The maker's rows for a text, a language each; one with nothing in it where there is none."""
     found = [row for row in own if row["part"] == part and _code(row["code"]) == _code(code)]
     # What is said of this product goes before what is said of every one.
-    for row in sorted(found, key=lambda row: row["product"] is None):
-        return row
-    return {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+    blank: Row = {"text": None, "height": None, "language": None, "confirmed_on": None, "against": None}
+    return [row for row in found if row["product"] is not None] or found or [blank]
 
 
 def _code(typed: str | None) -> str:
@@ -105,7 +113,14 @@ def _text(row: Row, part: str, words: str, height: float, code: str = "", agains
         row["language"] or "en",
         row["confirmed_on"] is not None,
         against,
+        _checked(row),
     )
+
+
+def _checked(row: Row) -> str:
+    """When and against what a text was checked; of a batch's number only where it stands."""
+    day, against = row["confirmed_on"], row["against"]
+    return f"checked {day} against {against}" if isinstance(day, datetime.date) else against or ""
 
 
 def _in_language(language: str | None, part: str, code: str, words: str) -> str:
@@ -115,9 +130,10 @@ def _in_language(language: str | None, part: str, code: str, words: str) -> str:
     found = words_in(language, code) if part == "hazard" else None
     if found is None:
         raise ValueError(
-            f'{part} "{code or words}": there are no words of ours in {language}; type your text beside it'
+            f'{part} "{code or words}": there are no words of ours in {SPOKEN[language]}, and nothing is translated '
+            "here; type your text beside it: PROOF stands until you confirm it"
         )
-    return found
+    return with_names(found, names_of_allergens(words)) if code == ALLERGENS else found
 
 
 def _name(name: str, kind: str, own: Sequence[Row]) -> Text:
@@ -175,6 +191,7 @@ def _net_weight(held: Held, facts: Row, own: Sequence[Row]) -> Text:
     else:
         height, against = figure_height_metric(net)
         words = net_weight_metric(net)
+        against += f"; {unconfirmed(HEIGHTS_IN_GB)}" if facts["rules"] == "gb" else ""
     if row["text"] and plain(row["text"]) != words:
         raise ValueError(
             f'{called.labels}: the net weight of {facts["product"]} is "{words}" by {called.products}, not '
@@ -194,11 +211,12 @@ def _fire(held: Held, facts: Row, own: Sequence[Row]) -> Iterator[Text]:
     ours = fire_statements(REGIONS[facts["rules"]])
     topics = {"sign", *(each.statement.casefold() for each in ours)}
     for standing, topic, note in ours:
-        row = _typed(own, "fire", topic)
         if topic in SIGNS:
             yield _text(_typed(own, "fire", "sign"), "sign", SIGNS[topic], SIGN_HEIGHT, "sign", note)
-        elif standing == ALWAYS or row in own:
-            yield _text(row, "fire", topic + ".", LEAST, topic, note)
+            continue
+        for row in _typed_each(own, "fire", topic):
+            if standing == ALWAYS or row in own:
+                yield _text(row, "fire", topic + ".", LEAST, topic, note)
     for row in own:
         if row["part"] == "fire" and _code(row["code"]) not in topics:
             if not row["text"]:
@@ -229,9 +247,9 @@ def _hazards(held: Held, facts: Row, own: Sequence[Row], beside: list[str], not_
     offered = {each.code: each for each in found if each.element == "precaution" and each.code}
     taken = [line for code, line in offered.items() if _code(code) in chosen]
     printed = [each for each in found if each.element in PRINTED and each.text != NO_WORD]
-    texts = [_element(each, own, height) for each in printed + taken]
+    texts = [text for each in printed + taken for text in _element(each, own, height, beside)]
     names = [each for each in found if each.element == "name"]
-    texts += [_names(names, own, height, beside)] if names else []
+    texts += [_names(names, row, height, beside) for row in _typed_each(own, "hazard", "names") if names]
     _refuse_unknown(held, own, {*(text.code for text in texts), *offered})
     left = [code for code, line in offered.items() if line not in taken]
     if left:
@@ -251,31 +269,38 @@ def _by_name(found: LabelLine, oils: Sequence[str]) -> str:
     return f"{told} ({found.why.partition(',')[0]})" if found.why and told.startswith("not read") else told
 
 
-def _element(found: LabelLine, own: Sequence[Row], height: float) -> Text:
+def _element(found: LabelLine, own: Sequence[Row], height: float, beside: list[str]) -> Iterator[Text]:
+    """An element in each language that it is typed in; a drawing once."""
     # A signal word is its own code: what is confirmed of Warning says nothing of Danger.
     code = found.code or found.text or ""
-    row = _typed(own, "hazard", code)
-    return _text(row, PRINTED.get(found.element, "hazard"), found.text or "", height, code, found.status or "")
+    part = PRINTED.get(found.element, "hazard")
+    for row in _typed_each(own, "hazard", code)[: 1 if part == "pictogram" else None]:
+        text = _text(row, part, found.text or "", height, code, found.status or "")
+        yield _naming(names_of_allergens(found.text or ""), row, text, beside) if code == ALLERGENS else text
 
 
-def _names(found: Sequence[LabelLine], own: Sequence[Row], height: float, beside: list[str]) -> Text:
-    """The substances to be named; words of the maker's own that lack one are not confirmed."""
-    row = _typed(own, "hazard", "names")
+def _names(found: Sequence[LabelLine], row: Row, height: float, beside: list[str]) -> Text:
+    """The substances to be named."""
     names = list(dict.fromkeys(each.text or "" for each in found))
     against = "; ".join(dict.fromkeys(each.status or "" for each in found))
     text = _text(row, "names", f"Contains {', '.join(names)}.", height, "names", against)
+    return _naming(names, row, text, beside)
+
+
+def _naming(names: Sequence[str], row: Row, text: Text, beside: list[str]) -> Text:
+    """A text that names substances; words of the maker's own that lack one are not confirmed."""
     lacking = [name for name in names if name.casefold() not in text.words.casefold()]
     if lacking:
-        beside.append(f"names: your words lack {', '.join(lacking)}, which the oils bring")
+        beside.append(f"{text.code}: your words lack {', '.join(lacking)}, which the oils bring")
         return replace(text, confirmed=False)
     return _by_its_words(row, text)
 
 
-def _standing(text: Text) -> tuple[int, str]:
-    """Hazard statements stand in the order of the classes, precautions after them in that of their codes."""
+def _standing(text: Text) -> tuple[int, str, str]:
+    """Statements of one language stand together, in the order of the classes, precautions after them by their codes."""
     order = ("pictogram", "signal word", "names", "hazard")
     precaution = text.code if text.part == "hazard" and text.code.startswith("P") else ""
-    return order.index(text.part), precaution
+    return order.index(text.part), text.language, precaution
 
 
 def _refuse_unknown(held: Held, own: Sequence[Row], known: set[str]) -> None:

@@ -7,6 +7,7 @@ recipe or a sheet has changed since.
 import re
 from collections.abc import Iterable, Sequence
 
+from candlecalc.calc.datasheet.findings import NOTHING_REACHED
 from candlecalc.calc.datasheet.label import LabelLine
 from candlecalc.calc.datasheet.lines import lines_of
 from candlecalc.calc.datasheet.rising import rise
@@ -14,6 +15,7 @@ from candlecalc.calc.hazard import hazard_lines
 from candlecalc.calc.hazard_label import label_of_candle
 from candlecalc.season.oils import COLUMNS, Asked, Poured, asked, poured, sheets
 from candlecalc.season.season import Row, Season
+from candlecalc.season.texts import ALLERGENS, names_of_allergens
 
 LOAD_PARTS = 10**9  # a load is told in whole billionths of the wax: a text of digits alone is the same in any locale
 FIRST_PLACE = 2  # of a list, under its head
@@ -76,11 +78,11 @@ def _hazards(given: Asked) -> Row:
         return {"not_counted": _plain(problem)}
     by = _By(label, given.names)
     return {
-        "classes": by.texts("class"),
+        "classes": by.texts("class") or by.none_reached(),
         "signal": by.texts("signal word"),
         "pictograms": by.codes("pictogram"),
         "statements": by.codes("hazard statement", "supplemental"),
-        "names": by.texts("name"),
+        "names": by.texts("name") or by.allergens(),
         "precautions": by.codes("precaution"),
         "duties": by.texts("duty"),
         "small": by.texts("small package"),
@@ -105,6 +107,16 @@ class _By:
 
     def texts(self, element: str) -> str | None:
         return _joined(each.text for each in self._label if each.element == element and each.text != NO_WORD)
+
+    def none_reached(self) -> str | None:
+        """In words: a blank cell would read as if nothing had been looked for."""
+        return _joined(each.element for each in self._label if each.element.startswith(NOTHING_REACHED))
+
+    def allergens(self) -> str | None:
+        """The names that stand in a statement, where the label has none besides."""
+        return _joined(
+            name for each in self._label if each.code == ALLERGENS for name in names_of_allergens(each.text or "")
+        )
 
     def codes(self, *elements: str) -> str | None:
         return _joined(each.code for each in self._label if each.element in elements)

@@ -4,8 +4,11 @@ Classes are those of CLP Annex I, which tests/published/test_hazard.py checks ag
 whether the right lines and loads reach them, and whether what is written is known to be old once it is.
 """
 
+import re
+
 import books
 import oils
+import openpyxl
 import pytest
 
 from candlecalc.commands import make
@@ -41,6 +44,17 @@ def test_a_candle_has_the_classes_of_its_oils_at_their_loads(made):
     assert shown(made, values, TIN, "names") == ["d-Limonene; Hexyl cinnamal; Citral"]
 
 
+def test_a_candle_under_its_class_has_the_names_that_its_statement_holds():
+    # CLP Annex II, 2.8; Annex I, Table 3.4.6: 5 % of Skin Sens. 1B at a load of 8 % is 0.37 %, from 0.1 % on EUH208.
+    little = [(oils.PEAR, "Linalool 78-70-6", "2-5 %", "Skin Sens. 1B H317", None)]
+    row = next(row for row in hazards.found(oils.season(little)) if oils.PEAR in row["state"])
+    assert (row["statements"], row["names"], row["classes"]) == (
+        "EUH208",
+        "Linalool",
+        "no class reached from the lines typed",
+    )
+
+
 def test_a_load_a_step_above_the_last_that_keeps_the_classes_brings_those_that_are_told(made):
     values = made.held
     load, told = shown(made, values, TIN, "keeps_to", "then")
@@ -50,6 +64,14 @@ def test_a_load_a_step_above_the_last_that_keeps_the_classes_brings_those_that_a
         season.tables["recipes"].loc[made.row("recipes", TIN), "load"] = load + step
         classes[step] = next(row["classes"] for row in hazards.found(season) if oils.PEAR in row["state"])
     assert classes == {0: shown(made, values, TIN, "classes")[0], 0.001: told}
+
+
+def test_no_label_tab_judges_a_candle(made):
+    # The words of DEVELOPERS.md, Rules.
+    held = openpyxl.load_workbook(made.path, read_only=True)
+    tabs = ["Oil sheets", "Hazards", "Label texts", "Papers", "Labels", "Weights", "Hazards found", "Our texts"]
+    told = " ".join(str(cell) for tab in tabs for row in held[tab].iter_rows(values_only=True) for cell in row if cell)
+    assert re.findall(r"\b(safe|approved|compliant|certified|suitable|non-?toxic|harmless)\b", told, re.I) == []
 
 
 def test_a_box_of_candles_has_no_hazards_of_its_own(made):

@@ -41,7 +41,18 @@ def cautions(region: str) -> List[str]:
     return CAUTIONS + ["Great Britain: the GB list may differ: confirm."] * (region == "GB")
 
 
-def duties(results: List[Result], buyer: str) -> List[LabelLine]:
+# What poison centres are to be told, and by what: the EU's code and its annex are no part of Great Britain's law.
+NOTIFIED = (
+    "notify poison centres and print the UFI code before it is sold",
+    "CLP Art. 45 and Annex VIII, by an authority's page",
+)
+NOTIFIED_IN_GB = (
+    "ask Great Britain's poison centre what it is to be told before it is sold",
+    unconfirmed("GB CLP (from memory)"),
+)
+
+
+def duties(results: List[Result], buyer: str, region: str) -> List[LabelLine]:
     """What the classes ask of the package and of the seller."""
     found = []
     if buyer == "public":
@@ -50,9 +61,8 @@ def duties(results: List[Result], buyer: str) -> List[LabelLine]:
         found += _restricted(results)
     bodily = [result for result in results if result.kind not in WATER_ONLY]
     if bodily:
-        text = "notify poison centres and print the UFI code before it is sold"
-        why, where = ", ".join(result.name for result in bodily), "CLP Art. 45 and Annex VIII, by an authority's page"
-        found.append(LabelLine("duty", None, text, why, where))
+        text, where = NOTIFIED_IN_GB if region == "GB" else NOTIFIED
+        found.append(LabelLine("duty", None, text, ", ".join(result.name for result in bodily), where))
     if results:
         text = f"{SUPPLIER}; for the public the weight"
         found.append(LabelLine("duty", None, text, "every label", unconfirmed("CLP Art. 17 (from memory)")))

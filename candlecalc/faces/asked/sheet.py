@@ -31,7 +31,7 @@ SHARE = re.compile(
 )
 # Before a number, what makes it a limit of a class: "C >= 0.5 %".
 LIMIT = re.compile(r"(?:\bC|[<>=])\s*$")
-NEXT_SECTION = re.compile(r"(?:section|abschnitt|rubrique)\s*4\b|4\.(?:1\b|\s)", re.IGNORECASE)
+NEXT_SECTION = re.compile(r"(?:section|abschnitt|rubrique)\s*(?:[4-9]|1[0-6])\b|4\.(?:1\b|\s)", re.IGNORECASE)
 # A line left out would make the label say less than it must.
 NO_SHARE = '{}: no concentration is read beside it; write it as printed, such as "1-5 %"'
 CODED = re.compile(r"\b(?:H[234]\d\d|EUH\d\d\d)")

@@ -18,14 +18,20 @@ PARTS = ("name", "line", "net weight", "fire", "hazard", "burn hours")
 RULER_ACROSS, RULER_DOWN, MOST_OFF = 150.0, 200.0, 0.02
 AS_PRINTED = "what your ruler reads on the calibration page"
 # Of the EU and its neighbours, in letters that the font has.
-_SPOKEN = "en bg cs da de el es et fi fr ga hr hu is it lt lv mt nl no pl pt ro sk sl sv tr uk vi"
-LANGUAGES = tuple(_SPOKEN.split())
+SPOKEN = {
+    "en": "English", "bg": "Bulgarian", "cs": "Czech", "da": "Danish", "de": "German", "el": "Greek", "es": "Spanish",
+    "et": "Estonian", "fi": "Finnish", "fr": "French", "ga": "Irish", "hr": "Croatian", "hu": "Hungarian",
+    "is": "Icelandic", "it": "Italian", "lt": "Lithuanian", "lv": "Latvian", "mt": "Maltese", "nl": "Dutch",
+    "no": "Norwegian", "pl": "Polish", "pt": "Portuguese", "ro": "Romanian", "sk": "Slovak", "sl": "Slovene",
+    "sv": "Swedish", "tr": "Turkish", "uk": "Ukrainian", "vi": "Vietnamese",
+}  # fmt: skip
+LANGUAGES = tuple(SPOKEN)
 
 ONCE_A_SHEET = "typed once, on any of the sheet's lines"
 # A line of section 3, as it is printed.
 SUBSTANCE = Field("substance", "Substance", "its name and CAS number, as section 3 of the data sheet prints them", required=True, longest=200, width=40)  # fmt: skip
 CONCENTRATION = Field("concentration", "Concentration", "as printed, with its sign: 5-10 %, or < 2.5 %", required=True, width=15)  # fmt: skip
-CLASSES = Field("classes", "Classes", "as printed: Skin Sens. 1 H317; none where the sheet says so", required=True, longest=300, width=44)  # fmt: skip
+CLASSES = Field("classes", "Classes", "as printed: Skin Sens. 1 H317; none where the sheet says so", required=True, longest=300, width=96)  # fmt: skip
 SPECIFICS = Field("specifics", "Specific limits", "as printed, with M-factors and toxicity estimates: M = 10", longest=200, width=28)  # fmt: skip
 
 OIL_SHEETS = Table(

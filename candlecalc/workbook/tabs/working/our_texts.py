@@ -11,7 +11,7 @@ from candlecalc.workbook.tabs.registry import register
 
 TAB = values_tab(
     "Our texts",
-    "Statements for labels as we have them, in English, German and French, and how each was read: none is confirmed until you confirm it.",
+    "Statements for labels as we have them, in English, those on hazards in some other languages too, and how each was read: none is confirmed until you confirm it.",
     "our_texts",
     LABELS,
     {
