@@ -5,6 +5,7 @@ Every sum of sales reads this list, so a market typed on either tab gives the sa
 
 from collections.abc import Iterable, Mapping
 
+from candlecalc.season.tables.books import CASH
 from candlecalc.season.tables.sales import ARE_SALES, BACK_IN_STOCK, MARKET_LINES, SALES
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import calculated, look
@@ -17,6 +18,7 @@ from candlecalc.workbook.cells.references import (
     Named,
     Results,
     Whole,
+    Written,
     as_text,
     at,
     constant,
@@ -30,6 +32,7 @@ from candlecalc.workbook.cells.references import (
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
+from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.tabs.working.prices_by_day import sold_there
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 from candlecalc.workbook.tabs.working.tax_by_day import EVERYWHERE_ELSE, area_of, tax_rate
@@ -174,6 +177,14 @@ COMES_IN = _exact(
     collector=_place("collector"),
     held=_of(HELD, constant(0)),
 )
+# What the maker pays over; the rest of the tax the place does.
+TAX_DUE = written('{tax}*({collector}<>"place")', tax="tax", collector=_place("collector"))
+# The day the money moved; for books by the cash method a line counts on that day, else on its own.
+MOVED_ON = _of(_sales("paid_on"), written("{date}", date="date"))
+PAID = written('IF({day}="","",{day})', day=MOVED_ON)
+COUNTS = written(
+    f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Written(as_typed("books")), paid="paid", date="date"
+)
 OWED = written('IF({paid}="",{sum},0)', paid=_sales("paid_on"), sum="comes_in")
 # Of what went to a shop, came back, or was sold there.
 SHOP_KEY = written("{place}*{key}+{thing}", place="place_first", key=KEY_LINE, thing="thing")
@@ -233,6 +244,9 @@ TAB = lines_tab(
         "size": look("Lines on Candles out, each", SIZE, "row", needs=THERE, width=8),
         "lines": look("Lines on Candles out", LINES, "row", needs=THERE, width=8),
         "start": look("Lines on Candles out before", written("{start}+{lines}", start=Above("start"), lines=Above("lines")), "row", needs=(), width=8),
+        "tax_due": look("Tax that you pay over, {money}", TAX_DUE, "money", needs=THERE),
+        "paid": look("Money moved on", PAID, "date", needs=THERE),
+        "counts": look("Counts in the books on", COUNTS, "date", needs=THERE),
     },
     _rows,
 )  # fmt: skip
