@@ -37,11 +37,12 @@ VAT_RETURN_LINES = {
 
 SELF_ASSESSMENT = "UK SA103F, boxes (from memory)"
 # Each box with what it asks for and the accounts in it; "other" ones have what is left of income, and of costs.
-INCOME_BOXES: Mapping[str, tuple[str, tuple[str, ...]]] = {
+Box = tuple[str, tuple[str, ...]]
+INCOME_BOXES: Mapping[str, Box] = {
     "15": ("turnover", (chart.SALES, "Discounts for early payment")),
     "16": ("other business income", ()),
 }
-COST_BOXES: Mapping[str, tuple[str, tuple[str, ...]]] = {
+COST_BOXES: Mapping[str, Box] = {
     "17": ("cost of goods", (chart.COST_SOLD, chart.BOUGHT)),
     "19": ("wages", ("Wages, not for making", chart.PAID_HELP)),
     "20": ("travel", (chart.TRAVEL,)),

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from candlecalc.season import chart
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.layout import Plan
-from candlecalc.workbook.cells.references import Expression, Named, Written, as_text, in_coins, joined, written
+from candlecalc.workbook.cells.references import Expression, Named, Results, Written, as_text, in_coins, joined, written
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.books import by_month, forms, tax, trial
 from candlecalc.workbook.tabs.books.by_month import by_method, how_kept
@@ -14,17 +14,17 @@ from candlecalc.workbook.tabs.books.trial import balance, of_kind, of_sums
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.writing.draft import Draft
-from candlecalc.workbook.writing.page import Page, cell
+from candlecalc.workbook.writing.page import Page, cell, made_of
 from candlecalc.workbook.writing.printed import paper
 
 TAB = Tab("Books", "output", "What each account comes to on the last day, and what forms ask for: for your bookkeeper.")
 COLUMNS = "ABCDEFGHIJ"
-WIDTHS = (29, 12, 12, 12, 2, 30, 11.5, 11.5, 11.5, 11.5)
-AMOUNT = LETTERS[-1]
+WIDTHS = (28, 12, 12, 12, 2, 27, 12.5, 12.5, 12.5, 12.5)
+COST, AMOUNT = LETTERS[-2], LETTERS[-1]
 STOCK = trial.HEAD  # the head of the first section on the right
-PROFIT = STOCK + 5
+PROFIT = STOCK + 6
 TAX = PROFIT + 9
-RATES, AREAS = 5, 5  # lines
+RATES, AREAS = 6, 5  # lines
 NOTES = trial.TOTAL + 2
 ABOUT = (
     "Each account is made of sums of the tabs, which stand to the right of this page, and of Other entries. Every entry, with the tab and row it is from,",
@@ -74,10 +74,21 @@ def _lines(page: Page, row: int, lines: Iterable[tuple[str, Expression]]) -> Non
 
 
 def _stock(page: Page) -> None:
-    page_section(page, STOCK, "In stock, at cost", ())
+    """Stock at cost, and candles at what they bring where that is less; materials stay at cost."""
+    page_section(page, STOCK, "In stock", ("", "", "At cost", "Lower of"))
+    lower = written("SUM({all})", all=Results("candles", "lower"))
     names = (chart.MATERIALS, chart.WORK, chart.CANDLES)
-    lines = [("Materials, as on Stock", balance(names[0])), ("Work in hand", balance(names[1]))]
-    _lines(page, STOCK + 1, [*lines, ("Candles, as on Candles", balance(names[2])), ("In all", balance(*names))])
+    words = ("Materials, as on Stock", "Work in hand", "Candles: cost, or what they bring")
+    for row, (name, said) in enumerate(zip(names, words, strict=True), start=STOCK + 1):
+        page.put(f"{LABEL}{row}", said)
+        page.shows(f"{COST}{row}", balance(name), "result", "money")
+        lower_of = by_method(lower, balance(name)) if name == chart.CANDLES else balance(name)
+        page.shows(f"{AMOUNT}{row}", lower_of, "result", "money")
+    whole = STOCK + len(names) + 1
+    page.put(f"{LABEL}{whole}", "In all", "strong")
+    for letter in (COST, AMOUNT):
+        cells = f"{letter}{STOCK + 1}:{letter}{whole - 1}"
+        page.shows(f"{letter}{whole}", in_coins(made_of(f"SUM({cells})")), "strong_result", "money")
 
 
 # What left stock otherwise, and batches of which none was good; what was given away or tried is among it.
@@ -97,10 +108,10 @@ def _profit(page: Page) -> None:
             ("Income", written("-({all})", all=of_kind(chart.INCOME))),
             ("Costs, with the candles sold at cost", of_kind(chart.COST)),
             ("Profit", joined("-", [written("-({all})", all=of_kind(chart.INCOME)), written("({all})", all=of_kind(chart.COST))])),
-            ("By months: left over on Books by month", left),
-            ("... taken out, broken, missing, failed", lost),
-            ("... by Other entries", other),
-            ("... by cash: open from before, settled", settled),
+            ("As on Books by month: left over", left),
+            ("less what was taken out, broke or was missing", lost),
+            ("less Other entries on income and costs", other),
+            ("and, by cash, what was open before and settled", settled),
         ],
     )  # fmt: skip
 

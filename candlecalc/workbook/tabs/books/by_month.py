@@ -33,13 +33,13 @@ MONEY = COLUMNS[1:]
 PLACES, OTHERS, ALL = "BCDEFGH", "I", "J"
 BEGINS, ENDS, PLACE_ROW = "M", "N", "O"  # outside the page: a month's first day, the day after it, a place's row
 FIRST = 5  # the head of the first section
-TALL, LINE, GAP = 46, 16, 10  # heights, points
+TALL, LINE, GAP = 62, 16, 10  # heights, points
 WITH_TAX = FIRST + months.MOST_MONTHS + 3
 BEFORE_TAX = WITH_TAX + months.MOST_MONTHS + 3
 NOTES = BEFORE_TAX + months.MOST_MONTHS + 3
-LEFT_OVER = f"G{FIRST + months.MOST_MONTHS + 1}"  # of all months
+LEFT_OVER = f"G{FIRST + 1}"  # of all months
 BY_CASH = "books_by_cash"
-LEFT = "Left over"
+COST = written('IF({cash}=1,"Materials paid for","Cost of candles")', cash=Named(BY_CASH))
 ABOUT = (
     "A month's sales and expenses count on their day; by the cash method on the day they were paid, and materials are a cost once they are paid for.",
     "What was paid before the first month counts with it. Other costs are Expenses (but equipment) and Market days, less what batches were charged with for work",
@@ -50,9 +50,10 @@ ABOUT = (
 class Figure(NamedTuple):
     """A column of the first section: its head, what it is by accrual, and by the cash method where that differs."""
 
-    head: str
+    head: str | Expression
     sum: Expression
     by_cash: Expression | None = None
+    is_left: bool = False
 
 
 def _in_month(row: int, day: str) -> list[tuple[str, Given]]:
@@ -102,9 +103,9 @@ def _figures(row: int) -> tuple[Figure, ...]:
         Figure("Sales before tax", _sold(row, "net")),
         Figure("Tax, yours to pay over", _sold(row, "tax_due")),
         Figure("Fees", _sold(row, "fee")),
-        Figure("Cost of candles; by cash, materials paid", _sold(row, "cost"), _bought(row, "paid_on")),
+        Figure(COST, _sold(row, "cost"), _bought(row, "paid_on")),
         Figure("Other costs", written("{costs}-({charged})", costs=costs, charged=_charged(row)), costs),
-        Figure(LEFT, made_of(f"$B{row}-$D{row}-$E{row}-$F{row}")),
+        Figure("Left over", made_of(f"$B{row}-$D{row}-$E{row}-$F{row}"), is_left=True),
         Figure("Materials bought", _bought(row, "date"), _bought(row, "paid_on")),
         Figure("Materials in batches", sums.known("pours", "materials", *_in_month(row, "date"))),
         Figure("Money in, from sales", _sold(row, "comes_in", "paid")),
@@ -113,8 +114,8 @@ def _figures(row: int) -> tuple[Figure, ...]:
 
 
 def write(draft: Draft) -> None:
-    page = Page(draft, TAB, draft.tab(TAB, portrait=True, master="J1"), COLUMNS)
-    page.widths((13, *[10.5] * len(MONEY)))
+    page = Page(draft, TAB, draft.tab(TAB, portrait=True, master="J1", purpose="C1"), COLUMNS)
+    page.widths((13, *[11.5] * len(MONEY)))
     page.sheet.merge_cells("J1:K1")
     for row in range(2, NOTES + len(ABOUT)):
         page.height(row, LINE)
@@ -138,9 +139,9 @@ def how_kept() -> Expression:
 def _head(page: Page) -> None:
     page.shows("A2", as_text(Written(as_typed("maker"))), "strong", "words")
     page.shows("A3", written('"Books are kept "&{how}', how=how_kept()), "note", "words")
-    for letter, words, name in (("E", "from", "first_day"), ("G", "to", "last_day")):
-        page.put(f"{letter}2", words, "note", "row")
-        page.shows(f"{chr(ord(letter) + 1)}2", Named(name), "label", "date")
+    for at, words, there, name in (("D2", "from", "E2", "first_day"), ("F2", "to", "G2", "last_day")):
+        page.put(at, words, "note", "row")
+        page.shows(there, Named(name), "label", "date")
     page.put("I2", f"all sums in {page.draft.plan.currency}", "note")
     page.put(f"L{FIRST - 2}", "1: books by the cash method", "note")
     page.shows(f"{BEGINS}{FIRST - 2}", written(f'({{how}}="{CASH}")*1', how=Written(as_typed("books"))), "note", "row")
@@ -148,7 +149,8 @@ def _head(page: Page) -> None:
 
 
 def _rows(head: int) -> range:
-    return range(head + 1, head + 1 + months.MOST_MONTHS)
+    """The rows of the months; over them stands what they come to, so that a short season leaves no gap between."""
+    return range(head + 2, head + 2 + months.MOST_MONTHS)
 
 
 def by_method(accrual: Expression, cash: Expression | None) -> Expression:
@@ -171,7 +173,7 @@ def _months(page: Page) -> None:
         until = written("MIN({next},{last}+1)", next=next_month, last=Named("last_day"))
         page.shows(f"{ENDS}{row}", until, "note", "date", blank_if=[_none(row)])
         for letter, figure in zip(MONEY, _figures(row), strict=True):
-            look = "strong_result" if figure.head == LEFT else "result"
+            look = "strong" if figure.is_left else "label"
             _put(page, f"{letter}{row}", by_method(figure.sum, figure.by_cash), look, _none(row))
     _in_all(page, FIRST, MONEY)
 
@@ -182,7 +184,7 @@ def _none(row: int) -> Expression:
 
 
 def _named(page: Page, row: int, nth: int) -> None:
-    page.shows(f"A{row}", at_row(months.KEY, "month", constant(nth)), "strong_result", "month")
+    page.shows(f"A{row}", at_row(months.KEY, "month", constant(nth)), "strong", "month")
 
 
 def _put(page: Page, at: str, value: Expression, look: str, *blank_if: Expression) -> None:
@@ -190,10 +192,10 @@ def _put(page: Page, at: str, value: Expression, look: str, *blank_if: Expressio
 
 
 def _in_all(page: Page, head: int, letters: Sequence[str]) -> None:
-    row = head + months.MOST_MONTHS + 1
+    row, there = head + 1, _rows(head)
     page.put(f"A{row}", "In all", "strong")
     for letter in letters:
-        cells = f"{letter}{head + 1}:{letter}{row - 1}"
+        cells = f"{letter}{there[0]}:{letter}{there[-1]}"
         page.shows(f"{letter}{row}", made_of(f"ROUND(SUM({cells}),6)"), "strong_result", "money")
 
 
@@ -216,15 +218,15 @@ def _by_place(page: Page, head: int, words: str, key: str) -> None:
     page.section(head, [f"{words}, by place", *names, "All others", "In all", ""], tall=True)
     page.height(head, TALL)
     for nth, row in enumerate(_rows(head), start=1):
-        days = FIRST + nth
+        days = FIRST + 1 + nth
         _named(page, row, nth)
         for letter, place in zip(PLACES, places, strict=True):
             there = made_of("{place}+1", place=place)
             value = sums.known("sold", key, ("place_first", there), *_in_month(days, "counts"))
-            _put(page, f"{letter}{row}", value, "result", _none(row), made_of('{place}=""', place=place))
+            _put(page, f"{letter}{row}", value, "label", _none(row), made_of('{place}=""', place=place))
         rest = made_of(f"{ALL}{row}-SUM({PLACES[0]}{row}:{PLACES[-1]}{row})")
-        _put(page, f"{OTHERS}{row}", rest, "result", _none(row))
-        _put(page, f"{ALL}{row}", _sold(days, key), "strong_result", _none(row))
+        _put(page, f"{OTHERS}{row}", rest, "label", _none(row))
+        _put(page, f"{ALL}{row}", _sold(days, key), "strong", _none(row))
     _in_all(page, head, [*PLACES, OTHERS, ALL])
 
 

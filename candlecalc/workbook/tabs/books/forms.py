@@ -105,13 +105,13 @@ def _vat_return() -> Lines:
 
 def _self_assessment() -> Lines:
     income, costs = written("-({all})", all=of_kind(chart.INCOME)), of_kind(chart.COST)
-    boxes = _boxes(forms.INCOME_BOXES, income, "-") | _boxes(forms.COST_BOXES, costs, "")
+    boxes = {**_boxes(forms.INCOME_BOXES, income, "-"), **_boxes(forms.COST_BOXES, costs, "")}
     last, says = forms.COSTS_IN_ALL
     profit = written("{income}-({costs})", income=income, costs=costs)
     return {**boxes, last: (says, costs), forms.NET_PROFIT[0]: (forms.NET_PROFIT[1], profit)}
 
 
-def _boxes(boxes: Mapping[str, tuple[str, tuple[str, ...]]], whole: Expression, sign: str) -> Lines:
+def _boxes(boxes: Mapping[str, forms.Box], whole: Expression, sign: str) -> Lines:
     """Boxes by their accounts; the one without any has what is left of the whole."""
     found = {
         box: (says, written(f"{sign}({{sum}})", sum=balance(*names))) for box, (says, names) in boxes.items() if names

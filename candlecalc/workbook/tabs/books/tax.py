@@ -22,7 +22,7 @@ LABEL, LETTERS = "F", "GHIJ"
 # With tax, before tax, tax that the maker pays over, and all tax: the last column shows what places pay.
 KEYS = {"G": "gross", "H": "net", "I": "tax_due"}
 BESIDE = "K"  # outside the page: the rate, or the row of the area on Tax by day
-HEADS = ("With tax", "Before tax", "Yours to pay", "Places pay")
+HEADS = ("With tax", "Before tax", "You pay over", "Places pay")
 
 
 def by_rate(page: Page, head: int, lines: int) -> int:
@@ -31,7 +31,8 @@ def by_rate(page: Page, head: int, lines: int) -> int:
     page_section(page, head, "Sales and tax, by rate")
     for nth, row in enumerate(range(head + 1, head + 1 + lines), start=1):
         _next(page, row, nth, rates, constant(-1))
-        page.shows(f"{LABEL}{row}", cell(f"${BESIDE}{row}"), "result", "fine_percent", blank_if=[_none(row)])
+        said = made_of('ROUND(100*{rate},6)&" %"', rate=f"${BESIDE}{row}")
+        page.shows(f"{LABEL}{row}", said, "result", "words", blank_if=[_none(row)])
         _line(page, row, {letter: _of_rate(row, key) for letter, key in KEYS.items()}, _of_rate(row, "tax"))
     return _others(page, head, lines, "other rates")
 

@@ -57,7 +57,7 @@ def of_kind(kind: str, column: str = BOTH) -> Expression:
 
 
 def write(page: Page) -> None:
-    page.section(HEAD, ["Account", "Your number", "Debit", "Credit"], f"{NAME}{CODE}")
+    page.section(HEAD, ["Account", "Your code", "Debit", "Credit"], f"{NAME}{CODE}")
     for letter, head in zip((WORDS, SUM, TABS, OTHER, BOTH, OWN_ROW, KIND), HEADS, strict=True):
         page.put(f"{letter}{HEAD}", head, "note")
     for key, (words, value) in SUMS.items():
