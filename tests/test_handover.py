@@ -379,7 +379,7 @@ def with_late_bill(closed_to):
 
 def test_what_is_typed_late_for_closed_days_becomes_a_later_entry(month):
     closed = day(3, 11)
-    late = handed(with_late_bill(closed), closed_to=closed, earlier=month.files["journal.csv"])
+    late = handed(with_late_bill(closed), closed_to=closed, earlier=month.files)
     before, now = (
         [line for line in rows(files, "journal.csv") if line["date"] <= str(closed)]
         for files in (month.files, late.files)
@@ -394,6 +394,73 @@ def test_what_is_typed_late_for_closed_days_becomes_a_later_entry(month):
     }
     assert trial_balance(late.files)["Advertising"] == Decimal("55.00")
     assert folder_check.wrong(late.files) == []
+
+
+def half_years(late=False):
+    """A year of which the first half is handed over, and then a bill and a sale of that half are typed."""
+    season = book_years.busy_year()
+    season.settings["closed_to"] = day(6, 30)
+    expenses, sales = ([row for _, row in season.rows(table)] for table in ("expenses", "sales"))
+    if late:
+        expenses.append(book_years.expense(day(3, 4), "Sign painter", "production overhead", 55.0, paid_on=day(8, 4)))
+        sales.insert(0, book_years.sale(day(5, 20), "Web shop", 3, 16.0, area="South county"))
+    return book_years.type_in(season, expenses=expenses, sales=sales)
+
+
+@pytest.fixture(scope="module")
+def spring():
+    return handed(half_years(), last=day(6, 30)).files
+
+
+def tax_charged(files):
+    return sum(Decimal(row["tax"]) for row in rows(files, "tax.csv") if row["what"] == "on sales")
+
+
+def test_what_comes_late_for_a_time_handed_over_is_booked_on_the_first_day_of_the_next(spring):
+    autumn = handed(half_years(late=True), first=day(7, 1), closed_to=day(6, 30), earlier=spring)
+    lines = rows(autumn.files, "journal.csv")
+    late = {line["date"] for line in lines if line["doc_ref"].startswith("LATE ")}
+    assert late == {"2027-07-01"}
+    assert folder_check.wrong(autumn.files) == []
+    # What stood before is as it was handed over, its result the owner's.
+    brought = {line["account_name"]: line for line in lines if line["doc_ref"].startswith("BROUGHT FORWARD")}
+    before = trial_balance(spring)
+    for name in ("Bank and cash", "Candles in stock", "Owed for purchases and bills", "Sales tax or VAT owed"):
+        line = brought[name]
+        assert Decimal(line["debit"] or 0) - Decimal(line["credit"] or 0) == before[name]
+    # Both halves together are the year, in balances, in profit and in tax.
+    year = handed(half_years(late=True), closed_to=None).files
+    accounts = ("Bank and cash", "Owed by buyers and places", "Candles in stock", "Sales tax or VAT owed", "Savings")
+    assert all(trial_balance(autumn.files)[name] == trial_balance(year)[name] for name in accounts)
+    profits = [next(row["amount"] for row in rows(each, "figures.csv") if row["says"] == "profit") for each in
+               (spring, autumn.files, year)]  # fmt: skip
+    assert Decimal(profits[0]) + Decimal(profits[1]) == Decimal(profits[2])
+    assert tax_charged(spring) + tax_charged(autumn.files) == tax_charged(year)
+
+
+def test_a_year_whose_first_half_is_closed_comes_to_the_same_as_one_that_is_not(spring):
+    season = half_years(late=True)
+    closed, plain = handed(season, closed_to=day(6, 30), earlier=spring), handed(season)
+    assert trial_balance(closed.files) == trial_balance(plain.files)
+    assert folder_check.wrong(closed.files) == []
+    in_time = [line["doc_ref"] for line in rows(closed.files, "journal.csv") if line["date"] <= "2027-06-30"]
+    assert not [reference for reference in in_time if "Sign painter" in reference]
+
+
+def test_nothing_is_late_where_nothing_was_typed_since(spring):
+    again = handed(half_years(), first=day(7, 1), closed_to=day(6, 30), earlier=spring)
+    assert again.changed == []
+    assert not [line for line in rows(again.files, "journal.csv") if line["doc_ref"].startswith("LATE ")]
+
+
+def test_a_time_that_cannot_be_compared_is_refused(spring):
+    with pytest.raises(ValueError, match="begin with its first day, or on 2027-07-01"):
+        handed(half_years(), first=day(3, 1), closed_to=day(6, 30), earlier=spring)
+    later = book_years.american_year()
+    later.settings |= {"first_day": day(1, 1, 2028), "last_day": day(12, 31, 2028)}
+    empty = book_years.type_in(later, purchases=[], pours=[], sales=[], tax_rates=[])
+    with pytest.raises(ValueError, match="name the workbook that it was made from, too"):
+        handed(empty, closed_to=day(6, 30), earlier=spring)
 
 
 def test_a_hand_over_behind_the_closed_day_is_refused_without_the_earlier_one():

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from candlecalc.books.journal import Entry, Event, Journal, as_money, as_number, balances, sums
+from candlecalc.books.journal import LATE, Entry, Event, Journal, as_money, as_number, balances, sums
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.tax_report import CHARGED, CLAIMED, MAKER, TaxLine
 from candlecalc.season import chart, forms
@@ -85,7 +85,7 @@ def schedule_c(journal: Journal) -> list[Figure]:
 
 
 def _of_entries(journal: Journal, begin: str, *accounts: str) -> int:
-    entries = [entry for entry in journal.entries if entry.reference.startswith(begin)]
+    entries = [entry for entry in journal.entries if entry.reference.removeprefix(LATE).startswith(begin)]
     return sum(line.coins for entry in entries for line in entry.lines if line.account in accounts)
 
 
@@ -115,7 +115,7 @@ def _vat_return(journal: Journal, tax: Sequence[TaxLine]) -> list[Figure]:
     bought = materials + sum(
         line.coins
         for entry in journal.entries
-        if entry.reference.startswith(("EXPENSE ", "MARKET COSTS "))
+        if entry.reference.removeprefix(LATE).startswith(("EXPENSE ", "MARKET COSTS "))
         for line in entry.lines
         if journal.account(line.account).kind == chart.COST or line.account == "Equipment"
     )

@@ -45,7 +45,7 @@ def write(
         files = for_others.files_for_others(max(there, key=lambda each: each.first_day), last)
         told: Iterator[str] = iter(())
     else:
-        before = _earlier_journal(earlier) if earlier else None
+        before = _earlier_files(earlier) if earlier else None
         closed = [day for each, _, _ in read if isinstance(day := each.season.settings.get("closed_to"), datetime.date)]
         findings = {each.name: [(f.tab, f.cell, f.words) for f in found] for each, _, found in read}
         span = Span(first or _year_begins([each for each, _, _ in read], last), last, max(closed, default=None))
@@ -116,7 +116,7 @@ def checked(folder: Path) -> make.Answer:
     return make.Answer([f"{folder}, {words}" for words in found] or [f"{folder}: the hand-over is whole"], bool(found))
 
 
-def _earlier_journal(folder: Path) -> bytes:
+def _earlier_files(folder: Path) -> dict[str, bytes]:
     if not folder.is_dir() or not is_handed_over(folder):
         raise ValueError(f"{folder} is no hand-over of candlecalc")
     files = files_in(folder)
@@ -124,7 +124,7 @@ def _earlier_journal(folder: Path) -> bytes:
     wrong = [words for words in folder_check.wrong(files) if not words.startswith("accounts.csv: it is not as")]
     if wrong:
         raise ValueError(f"{folder} cannot be compared with: {'; '.join(wrong[:3])}")
-    return files["journal.csv"]
+    return files
 
 
 def books_of(path: Path, what: str) -> make.Shown:

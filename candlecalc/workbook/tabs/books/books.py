@@ -25,7 +25,7 @@ STOCK = trial.HEAD  # the head of the first section on the right
 PROFIT = STOCK + 6
 TAX = PROFIT + 9
 RATES, AREAS = 6, 5  # lines
-NOTES = trial.TOTAL + 2
+NOTES = trial.TOTAL + 3
 ABOUT = (
     "Each account is made of sums of the tabs, which stand to the right of this page, and of Other entries. Every entry, with the tab and row it is from,",
     "is in the folder that candlecalc handover writes; candlecalc show BOOK books gives the months. What is not paid by the last day is owed.",

@@ -33,7 +33,7 @@ MONEY = COLUMNS[1:]
 PLACES, OTHERS, ALL = "BCDEFGH", "I", "J"
 BEGINS, ENDS, PLACE_ROW = "M", "N", "O"  # outside the page: a month's first day, the day after it, a place's row
 FIRST = 5  # the head of the first section
-TALL, LINE, GAP = 62, 16, 10  # heights, points
+TALL, LINE, GAP = 64, 16, 10  # heights, points
 WITH_TAX = FIRST + months.MOST_MONTHS + 3
 BEFORE_TAX = WITH_TAX + months.MOST_MONTHS + 3
 NOTES = BEFORE_TAX + months.MOST_MONTHS + 3
@@ -41,9 +41,10 @@ LEFT_OVER = f"G{FIRST + 1}"  # of all months
 BY_CASH = "books_by_cash"
 COST = written('IF({cash}=1,"Materials paid for","Cost of candles")', cash=Named(BY_CASH))
 ABOUT = (
-    "A month's sales and expenses count on their day; by the cash method on the day they were paid, and materials are a cost once they are paid for.",
-    "What was paid before the first month counts with it. Other costs are Expenses (but equipment) and Market days, less what batches were charged with for work",
-    "and workshop. What was taken out, broke or was missing, and Other entries, are on Books alone. Money in is what sales brought, fees taken off.",
+    "A month's sales and expenses count on their day; by the cash method on the day they were paid, and materials once they are paid for.",
+    "What was paid before the first month counts with it. Other costs are Expenses, but equipment, and Market days, less what batches were",
+    "charged with for work and workshop. What was taken out, broke or was missing, and Other entries, are on Books alone.",
+    "Money in is what sales brought, fees taken off; money out is purchases, expenses and markets.",
 )  # fmt: skip
 
 
@@ -115,7 +116,7 @@ def _figures(row: int) -> tuple[Figure, ...]:
 
 def write(draft: Draft) -> None:
     page = Page(draft, TAB, draft.tab(TAB, portrait=True, master="J1", purpose="C1"), COLUMNS)
-    page.widths((13, *[11.5] * len(MONEY)))
+    page.widths((13, *[12.4] * len(MONEY)))
     page.sheet.merge_cells("J1:K1")
     for row in range(2, NOTES + len(ABOUT)):
         page.height(row, LINE)
@@ -162,7 +163,7 @@ def by_method(accrual: Expression, cash: Expression | None) -> Expression:
 
 def _months(page: Page) -> None:
     page.section(FIRST, ["By month", *(figure.head for figure in _figures(0))], tall=True)
-    page.height(FIRST, TALL)
+    page.height(FIRST, 36)
     page.put(f"{BEGINS}{FIRST}", "Month from", "note")
     page.put(f"{ENDS}{FIRST}", "... to before", "note")
     for nth, row in enumerate(_rows(FIRST), start=1):
@@ -196,7 +197,8 @@ def _in_all(page: Page, head: int, letters: Sequence[str]) -> None:
     page.put(f"A{row}", "In all", "strong")
     for letter in letters:
         cells = f"{letter}{there[0]}:{letter}{there[-1]}"
-        page.shows(f"{letter}{row}", made_of(f"ROUND(SUM({cells}),6)"), "strong_result", "money")
+        named = [made_of(f'{letter}{head}=""')] if letter in PLACES and head != FIRST else []
+        page.shows(f"{letter}{row}", made_of(f"ROUND(SUM({cells}),6)"), "strong_result", "money", blank_if=named)
 
 
 def _places(page: Page) -> None:
