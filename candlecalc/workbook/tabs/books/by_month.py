@@ -134,7 +134,7 @@ def write(draft: Draft) -> None:
 
 def how_kept() -> Expression:
     """How books are kept, in words."""
-    return written(f'IF({{books}}="{CASH}","by the cash method","by accrual")', books=Written(as_typed("books")))
+    return written(f'IF({{books}}="{CASH}","by the cash method","by accrual")', books=Named("books"))
 
 
 def _head(page: Page) -> None:
@@ -145,7 +145,7 @@ def _head(page: Page) -> None:
         page.shows(there, Named(name), "label", "date")
     page.put("I2", f"all sums in {page.draft.plan.currency}", "note")
     page.put(f"L{FIRST - 2}", "1: books by the cash method", "note")
-    page.shows(f"{BEGINS}{FIRST - 2}", written(f'({{how}}="{CASH}")*1', how=Written(as_typed("books"))), "note", "row")
+    page.shows(f"{BEGINS}{FIRST - 2}", written(f'({{how}}="{CASH}")*1', how=Named("books")), "note", "row")
     page.name(BY_CASH, f"{BEGINS}{FIRST - 2}")
 
 

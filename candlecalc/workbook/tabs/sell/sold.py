@@ -18,7 +18,6 @@ from candlecalc.workbook.cells.references import (
     Named,
     Results,
     Whole,
-    Written,
     as_text,
     at,
     constant,
@@ -32,7 +31,6 @@ from candlecalc.workbook.cells.references import (
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.tabs.working.prices_by_day import sold_there
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 from candlecalc.workbook.tabs.working.tax_by_day import EVERYWHERE_ELSE, area_of, tax_rate
@@ -183,7 +181,7 @@ TAX_DUE = written('{tax}*({collector}<>"place")', tax="tax", collector=_place("c
 MOVED_ON = _of(_sales("paid_on"), written("{date}", date="date"))
 PAID = written('IF({day}="","",{day})', day=MOVED_ON)
 COUNTS = written(
-    f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Written(as_typed("books")), paid="paid", date="date"
+    f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Named("books"), paid="paid", date="date"
 )
 OWED = written('IF({paid}="",{sum},0)', paid=_sales("paid_on"), sum="comes_in")
 # Of what went to a shop, came back, or was sold there.
