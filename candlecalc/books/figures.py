@@ -60,11 +60,10 @@ def _moved(entries: Iterable[Entry], account: str, *, began: bool, debit: bool |
 
 def schedule_c(journal: Journal) -> list[Figure]:
     """Lines 35 to 42. What was taken for oneself or given away is no cost of goods sold: it is off line 36."""
-    stocks = (chart.MATERIALS, chart.CANDLES, chart.WORK)
-    opening = sum(_moved(journal.entries, account, began=True) for account in stocks)
-    closing = sum(balances(journal.entries).get(account, 0) for account in stocks)
+    opening = sum(_moved(journal.entries, account, began=True) for account in chart.STOCKS)
+    closing = sum(balances(journal.entries).get(account, 0) for account in chart.STOCKS)
     bought = _of_entries(journal, "BILL ", chart.MATERIALS)
-    other = _of_entries(journal, "TAKEN OUT ", *stocks) + _of_entries(journal, "GIVEN OR BROKEN ", *stocks)
+    other = _of_entries(journal, "TAKEN OUT ", *chart.STOCKS) + _of_entries(journal, "GIVEN OR BROKEN ", *chart.STOCKS)
     into_cost = sum(_of_entries(journal, name, chart.COST_SOLD) for name in ("TAKEN OUT ", "GIVEN OR BROKEN "))
     withdrawn = -other - into_cost
     labour = _costs(journal, chart.PAID_HELP)

@@ -18,7 +18,7 @@ from candlecalc.books.compare import (
 from candlecalc.books.events import events_of
 from candlecalc.books.figures import figures, figures_sheet
 from candlecalc.books.joining import Span, finished, in_order, joined, journal_of
-from candlecalc.books.journal import Journal
+from candlecalc.books.journal import Journal, balances
 from candlecalc.books.ledgers import accounts_sheet, journal_sheet, result, totals, trial_balance_sheet
 from candlecalc.books.open_questions import questions, questions_sheet
 from candlecalc.books.reading import Reading
@@ -26,6 +26,8 @@ from candlecalc.books.sheets import Sheet, described
 from candlecalc.books.stock_sheet import items, stock_sheet
 from candlecalc.books.tax_report import TaxLine, tax_lines, tax_sheet, with_late
 from candlecalc.books.ties import ties
+from candlecalc.season import chart
+from candlecalc.season.tables.once import AVERAGE, FIFO
 from candlecalc.workbook.book import Drafted
 
 NAME, SUMMARY, PACKAGE = "candlecalc-handover", "summary.txt", "datapackage.json"
@@ -161,8 +163,22 @@ WHAT_FILES_ARE = {
 }
 
 
+METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
+# What is asked first at the end of a year: by which words, on which side, and which accounts.
+ASKED = (
+    ("Stock at cost", 1, chart.STOCKS),
+    ("Owed to you", 1, (chart.OWED_TO_YOU,)),
+    ("You owe", -1, (chart.OWED, "Wages and bills owed")),
+    ("Tax owed", -1, (chart.TAX_DUE,)),
+    ("Tax to claim", 1, (chart.TAX_BACK,)),
+    ("Held for buyers", -1, (chart.HELD,)),
+    ("Taken by owner", 1, (chart.TAKEN,)),
+)
+
+
 def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet], files: Mapping[str, bytes]) -> str:
     debit, credit = totals(journal)
+    found = balances(journal.entries)
     lines = sum(len(entry.lines) for entry in journal.entries)
     debits = sum(line.coins for *_, line in journal.numbered() if line.coins > 0)
     maker = reads[-1].season.settings.get("maker") or "the maker"
@@ -170,12 +186,14 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
     questions_asked = next(len(sheet.rows) for sheet in sheets if sheet.name == "open_questions")
     out = [
         f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {reads[-1].method} method",
-        f"From {', '.join(read.name for read in reads)}. Stock is valued by {reads[-1].season.stock}.",
+        f"From {', '.join(read.name for read in reads)}. Stock is valued {METHODS[reads[-1].season.stock]}.",
+        f"Registered for tax: {reads[-1].season.settings['registered']}. All sums in {journal.currency}.",
         "",
         f"Entries          {len(journal.entries)}, of {lines} lines",
         f"Debits           {money(debits)}, and as much in credits",
         f"Trial balance    {money(debit)} and {money(credit)}",
-        f"Result           {money(result(journal))}",
+        f"Profit           {money(result(journal))}",
+        *(f"{words:16} {money(sign * sum(found.get(name, 0) for name in names))}" for words, sign, names in ASKED),
         f"Open questions   {questions_asked}",
         "",
         "These figures follow from what was typed. Which of them a tax return takes is for a bookkeeper or tax office",

@@ -19,6 +19,7 @@ from candlecalc.faces.asked.question import CallError
 from candlecalc.files import write_folder
 from candlecalc.workbook.book import Drafted
 from candlecalc.workbook.reports.report import Finding
+from candlecalc.workbook.tabs.registry import registered
 
 MOST_BYTES = 200_000_000  # of a folder to check or to compare with
 
@@ -64,7 +65,14 @@ def _read(path: Path, name: str) -> tuple[Reading, Drafted, list[Finding]]:
             f"{path}: it keeps no records of the year; make one with candlecalc new NEW.xlsx --from {path} --records"
         )
     work = make.worked_out(path, held, held.card)
-    return Reading(name, work.calculated), work.drafted, [*work.wrong, *work.doubts]
+    doubts = [doubt for doubt in work.doubts if doubt.tab in _of_the_books()]
+    return Reading(name, work.calculated), work.drafted, [*work.wrong, *doubts]
+
+
+def _of_the_books() -> set[str]:
+    """The tabs that a bookkeeper may ask about: not whether a candle was tested, or what to order again."""
+    groups = ("stock", "sell", "books")
+    return {each.tab.title for each in registered() if each.group in groups} | {"Settings", "Batch log", "Rates by day"}
 
 
 def _year_begins(reads: Sequence[Reading], last: datetime.date) -> datetime.date:

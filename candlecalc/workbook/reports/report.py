@@ -53,7 +53,9 @@ class Calculated:
 
     def __init__(self, season: Season, written: book.Drafted) -> None:
         self.season, self.plan = season, written.plan
-        self._written, self._tabs = written.book, written.values
+        self._tabs = written.values
+        # By title: openpyxl looks through all sheets each time it is asked for one.
+        self._sheets = {sheet.title: sheet for sheet in written.book.worksheets}
 
     def tab(self, title: str) -> Rows:
         """The values of a tab; days are numbers."""
@@ -66,7 +68,7 @@ class Calculated:
     def cell(self, title: str, row: int, column: int) -> Any:
         """The value of a tab's cell, by its place; a day where it is shown as one."""
         value = cell_at(self.tab(title), row, column)
-        if isinstance(value, (int, float)) and is_date_format(self._written[title].cell(row, column).number_format):
+        if isinstance(value, (int, float)) and is_date_format(self._sheets[title].cell(row, column).number_format):
             return from_excel(value).date()
         return value
 

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from candlecalc.season import chart
+from candlecalc.season.tables.once import AVERAGE, FIFO
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Expression, Named, Results, Written, as_text, in_coins, joined, written
@@ -63,7 +64,7 @@ def _head(page: Page) -> None:
     page.shows("F3", written('"registered for tax: "&{said}', said=Written(as_typed("registered"))), "note", "words")
 
 
-METHODS = {"fifo": "first in, first out", "average": "at the moving average"}
+METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
 
 
 def _lines(page: Page, row: int, lines: Iterable[tuple[str, Expression]]) -> None:
@@ -77,14 +78,13 @@ def _stock(page: Page) -> None:
     """Stock at cost, and candles at what they bring where that is less; materials stay at cost."""
     page_section(page, STOCK, "In stock", ("", "", "At cost", "Lower of"))
     lower = written("SUM({all})", all=Results("candles", "lower"))
-    names = (chart.MATERIALS, chart.WORK, chart.CANDLES)
     words = ("Materials, as on Stock", "Work in hand", "Candles: cost, or what they bring")
-    for row, (name, said) in enumerate(zip(names, words, strict=True), start=STOCK + 1):
+    for row, (name, said) in enumerate(zip(chart.STOCKS, words, strict=True), start=STOCK + 1):
         page.put(f"{LABEL}{row}", said)
         page.shows(f"{COST}{row}", balance(name), "result", "money")
         lower_of = by_method(lower, balance(name)) if name == chart.CANDLES else balance(name)
         page.shows(f"{AMOUNT}{row}", lower_of, "result", "money")
-    whole = STOCK + len(names) + 1
+    whole = STOCK + len(words) + 1
     page.put(f"{LABEL}{whole}", "In all", "strong")
     for letter in (COST, AMOUNT):
         cells = f"{letter}{STOCK + 1}:{letter}{whole - 1}"

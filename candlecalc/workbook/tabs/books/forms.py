@@ -64,12 +64,11 @@ def _form(page: Page, row: int, name: str, lines: Lines, blank_if: Expression | 
 
 
 def _schedule_c() -> Lines:
-    stocks = (chart.MATERIALS, chart.WORK, chart.CANDLES)
     opening = of_sums("{opened}+{opened_good}")
     bought = of_sums("{landed}-{opened}-{own_use}-{samples}-{given}")
     labour, workshop = (_spent(*of) for of in ((chart.PAID_HELP, "{help}"), (chart.OVERHEAD, "{overhead}")))
     available = joined("+", [opening, bought, labour, workshop])
-    closing = balance(*stocks)
+    closing = balance(*chart.STOCKS)
     amounts = {
         "35": opening,
         "36": bought,

@@ -180,9 +180,7 @@ TAX_DUE = written('{tax}*({collector}<>"place")', tax="tax", collector=_place("c
 # The day the money moved; for books by the cash method a line counts on that day, else on its own.
 MOVED_ON = _of(_sales("paid_on"), written("{date}", date="date"))
 PAID = written('IF({day}="","",{day})', day=MOVED_ON)
-COUNTS = written(
-    f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Named("books"), paid="paid", date="date"
-)
+COUNTS = written(f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Named("books"), paid="paid", date="date")
 OWED = written('IF({paid}="",{sum},0)', paid=_sales("paid_on"), sum="comes_in")
 # Of what went to a shop, came back, or was sold there.
 SHOP_KEY = written("{place}*{key}+{thing}", place="place_first", key=KEY_LINE, thing="thing")
