@@ -5,6 +5,7 @@ from decimal import Decimal
 import book_years
 import pytest
 from book_years import worked
+from libreoffice import stored
 from openpyxl.utils.datetime import from_excel
 
 from candlecalc.books.events import events_of
@@ -13,9 +14,10 @@ from candlecalc.books.joining import Span
 from candlecalc.books.journal import balances, sums
 from candlecalc.books.sheets import read_csv
 from candlecalc.season import chart
+from candlecalc.workbook import book
 from candlecalc.workbook.tabs.books import by_month as month_tab
 from candlecalc.workbook.tabs.books import tax, trial
-from candlecalc.workbook.tabs.books.books import AMOUNT, COST, NOTES, RATES, STOCK, TAX
+from candlecalc.workbook.tabs.books.books import AMOUNT, AREAS, COST, NOTES, RATES, STOCK, TAX
 from candlecalc.workbook.tabs.sell.months import MOST_MONTHS
 
 YEARS = {
@@ -104,11 +106,28 @@ def test_tax_by_rate_comes_to_what_the_tax_report_has(year):
     assert {rate: row for rate, row in found.items() if any(row)} == booked
 
 
+def test_tax_by_area_comes_to_what_the_tax_report_has(year):
+    if year.read.season.settings["region"] == "gb":  # one rate holds in the whole country
+        assert "Sales and tax, by area" not in year.column("Books", "F", range(1, NOTES))
+        return
+    rows = range(AREA_HEAD + 1, AREA_HEAD + 2 + AREAS)
+    columns = (year.column("Books", letter, rows) for letter in "FGI")
+    found = {name: [coins(gross), coins(due)] for name, gross, due in zip(*columns, strict=True) if name}
+    booked = {}
+    for row in year.rows("tax.csv"):
+        if row["what"] == "on sales":
+            there = booked.setdefault(row["area"] or "elsewhere", [0, 0])
+            there[0] += coins(Decimal(row["gross"]))
+            there[1] += coins(Decimal(row["tax"])) * (row["paid_by"] == "maker")
+    assert {name: row for name, row in found.items() if any(row)} == booked
+
+
 RESULTS = {
     "income before tax, discounts taken off": "Income",
     "costs, with the candles sold at cost": "Costs, with the candles sold at cost",
     "profit": "Profit",
 }
+AREA_HEAD = TAX + RATES + 4
 BY_RATE = ("tax", "sales before tax")  # on the tab in a section of their own
 
 
@@ -161,3 +180,20 @@ def test_more_accounts_of_your_own_than_there_are_lines_for_are_told():
     values = worked(book_years.type_in(season, accounts=own))[1].values["Checks"]
     line = next(row for row in values if row[0] == OWN_LINES)
     assert (line[2], line[6]) == (1, "to fix")
+
+
+@pytest.mark.parametrize("settings", [{}, {"region": "gb", "books": "cash"}], ids=["accrual", "cash"])
+def test_the_office_comes_to_the_same_figures(office, tmp_path, settings):
+    season = book_years.busy_year(**settings)
+    path = tmp_path / "year.xlsx"
+    path.write_bytes(book.packed(worked(season)[1]))
+    found = office.recalculated(path)
+    tabs = ("Books", "Books by month", "Candles", "Taken out", "Market lines", "Expenses")
+    wanted = {cell: value for cell, value in stored(path).items() if cell[0] in tabs}
+    apart = {cell: (value, found.get(cell)) for cell, value in wanted.items() if not same(found.get(cell), value)}
+    assert apart == {}
+
+
+def same(one, other):
+    numbers = isinstance(one, (int, float)) and isinstance(other, (int, float))
+    return one == pytest.approx(other, abs=1e-9) if numbers else one == other

@@ -614,3 +614,54 @@ def test_programs_for_spreadsheets_show_every_figure_of_the_values_only_workbook
     for found in (office.opened(path), stored(tmp_path / "gnumeric.xlsx")):
         apart = {cell: (value, found.get(cell)) for cell, value in wanted.items() if not alike(found.get(cell), value)}
         assert apart == {}
+
+
+SUMMED = {
+    "Profit": "347.00",  # 705 - 136 - 122 - 100
+    "Stock at cost": "270.00",  # 106 of materials, 82 candles at 2.00
+    "Owed to you": "100.00",
+    "You owe": "240.00",
+    "Tax owed": "111.00",
+    "Tax to claim": "101.20",
+    "Held for buyers": "0.00",
+    "Taken by owner": "0.00",
+}
+
+
+def test_what_is_asked_first_at_the_end_of_a_year_stands_in_the_summary(british):
+    lines = british.files["summary.txt"].decode().splitlines()
+    found = {line[:17].strip(): line[17:].removesuffix(" GBP") for line in lines if line.endswith(" GBP")}
+    assert {name: found[name] for name in SUMMED} == SUMMED
+    assert "Stock is valued first in, first out." in british.files["summary.txt"].decode()
+
+
+def asked(files, about):
+    return [row["question"] for row in rows(files, "open_questions.csv") if row["about"] == about]
+
+
+def test_a_purse_that_is_no_account_and_what_nobody_counted_are_asked_about(british):
+    assert asked(british.files, "count") == [
+        "not counted in the month before 2027-12-31: 3 of 3 in stock; how much there is follows from what was typed; "
+        "see stock.csv"
+    ]
+    season = book_years.british_year()
+    paid = [row | {"paid_into": "Tin"} if at < 2 else row for at, (_, row) in enumerate(season.rows("sales"))]
+    money = asked(handed(book_years.type_in(season, sales=paid)).files, "money")
+    assert any(words.startswith("Tin is no money account on Accounts") for words in money)
+
+
+def test_a_fee_that_is_kept_of_a_deposit_is_a_fee():
+    season = book_years.american_year()
+    deposit = book_years.sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None, fee=1.5)
+    found = trial_balance(handed(book_years.type_in(season, sales=[deposit])).files)
+    assert (found["Held for buyers"], found["Selling fees"]) == (Decimal("-30.00"), Decimal("1.50"))
+    assert found["Bank and cash"] == Decimal("-177.50")  # 28.50 less 206 of jars
+
+
+def test_stock_is_worked_out_and_no_entry_may_be_made_on_it():
+    season = book_years.worked_month()
+    entry = book_years.entry(day(3, 30), "Cost of candles sold", "candles in stock", 5.0, "other")
+    with pytest.raises(
+        ValueError, match="tab Other entries, row 4: Candles in stock is worked out from what was bought"
+    ):
+        handed(book_years.type_in(season, entries=[entry]))

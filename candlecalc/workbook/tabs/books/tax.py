@@ -11,8 +11,10 @@ from candlecalc.workbook.cells.references import (
     Whole,
     at,
     constant,
+    joined,
     written,
 )
+from candlecalc.workbook.tabs.books.by_month import BY_CASH
 from candlecalc.workbook.tabs.books.sums import TILL, known
 from candlecalc.workbook.tabs.books.trial import of_sales
 from candlecalc.workbook.tabs.working import tax_by_day
@@ -82,14 +84,20 @@ def _of_rate(row: int, key: str) -> Expression:
 
 def _of_area(row: int, key: str) -> Expression:
     """By name, compared: Sales have it in the same rows as Sold. Market lines are of no area."""
+    counts = joined("+", [_counts("date", "(1-{cash})"), _counts("paid_on", "{cash}")])
     return written(
-        "SUMPRODUCT(({areas}={name})*({days}<={last}),{amounts})",
+        "SUMPRODUCT(({areas}={name})*({counts}),{amounts})",
         areas=Whole("sales", "area"),
         name=cell(f"${LABEL}{row}"),
-        days=of_sales("counts"),
-        last=Named("last_day"),
+        counts=counts,
         amounts=of_sales(key),
     )
+
+
+def _counts(day: str, how: str) -> Expression:
+    """1 for each line of Sales whose day is there and not after the last, if books are kept so."""
+    days = Whole("sales", day)
+    return written(f'({{days}}<>"")*({{days}}<={{last}})*{how}', days=days, last=Named("last_day"), cash=Named(BY_CASH))
 
 
 def _others(page: Page, head: int, lines: int, words: str) -> int:
