@@ -7,7 +7,7 @@ money moves: materials are a cost once they are paid for, and stock is not booke
 import datetime
 from collections.abc import Iterator
 
-from candlecalc.books.journal import Event, Part
+from candlecalc.books.journal import OPENING, Event, Part
 from candlecalc.books.reading import Reading, Typed, place_of
 from candlecalc.season import chart
 from candlecalc.season.season import Row
@@ -90,7 +90,7 @@ def _still_open(read: Reading, accounts: dict[str, chart.Account], by_cash: bool
 
 def _opening(read: Reading, memo: str, parts: tuple[Part, ...], tab: str, row: int) -> Event:
     day = read.first_day
-    return Event(day, f"OPENING {day}", "Opening balances", memo, parts, tab, row, opening=True)
+    return Event(day, f"{OPENING}{day}", "Opening balances", memo, parts, tab, row, opening=True)
 
 
 def _purchases(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> Iterator[Event]:

@@ -3,7 +3,18 @@
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from candlecalc.books.journal import LATE, Entry, Event, Journal, as_money, as_number, balances, sums
+from candlecalc.books.journal import (
+    BROUGHT_FORWARD,
+    LATE,
+    OPENING,
+    Entry,
+    Event,
+    Journal,
+    as_money,
+    as_number,
+    balances,
+    sums,
+)
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.tax_report import CHARGED, CLAIMED, MAKER, TaxLine
 from candlecalc.season import chart, forms
@@ -48,7 +59,7 @@ def _of_kind(journal: Journal, kind: str) -> int:
 
 def _moved(entries: Iterable[Entry], account: str, *, began: bool, debit: bool | None = None) -> int:
     """What an account got in the time, or what it began with; of one side alone where that is asked."""
-    beginnings = ("OPENING ", "BROUGHT FORWARD ")
+    beginnings = (OPENING, BROUGHT_FORWARD)
     return sum(
         line.coins
         for entry in entries

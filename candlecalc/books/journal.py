@@ -13,6 +13,7 @@ from candlecalc.season.chart import CAPITAL, RESULT, Account
 
 Day = datetime.date
 Chart = Mapping[str, Account]
+OPENING, BROUGHT_FORWARD, LATE = "OPENING ", "BROUGHT FORWARD", "LATE "  # how references of such entries begin
 
 
 class Part(NamedTuple):
@@ -118,7 +119,8 @@ def entries_of(events: Iterable[Event], closed_to: Day | None = None) -> list[En
         closed = closed_to is not None and event.day <= closed_to
         gathered.setdefault((event.reference, closed), _Gathered(event)).add(event)
     found = [entry for each in gathered.values() if (entry := each.entry()).lines]
-    return sorted(found, key=lambda entry: (entry.day, entry.reference))
+    # On its day what was there at the start comes first.
+    return sorted(found, key=lambda entry: (entry.day, not entry.reference.startswith(OPENING), entry.reference))
 
 
 @dataclass
@@ -155,9 +157,6 @@ def ranges(rows: Iterable[int]) -> str:
         else:
             found.append([row, row])
     return ", ".join(str(first) if first == last else f"{first}-{last}" for first, last in found)
-
-
-BROUGHT_FORWARD, LATE = "BROUGHT FORWARD", "LATE "  # how references of such entries begin
 
 
 def owners(account: str, chart: Chart) -> str:

@@ -76,7 +76,7 @@ def _lines(page: Page, row: int, lines: Iterable[tuple[str, Expression]]) -> Non
 
 def _stock(page: Page) -> None:
     """Stock at cost, and candles at what they bring where that is less; materials stay at cost."""
-    page_section(page, STOCK, "In stock", ("", "", "At cost", "Lower of"))
+    page_section(page, STOCK, "In stock", ("", "", "At cost", "At the lower"))
     lower = written("SUM({all})", all=Results("candles", "lower"))
     words = ("Materials, as on Stock", "Work in hand", "Candles: cost, or what they bring")
     for row, (name, said) in enumerate(zip(chart.STOCKS, words, strict=True), start=STOCK + 1):
