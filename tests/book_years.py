@@ -2,13 +2,31 @@
 
 import datetime
 
+from candlecalc.books.handover import handed_over
+from candlecalc.books.joining import Span
+from candlecalc.books.reading import Reading
 from candlecalc.season import presets
 from candlecalc.season.season import empty, frame
 from candlecalc.season.tables import TABLES
+from candlecalc.workbook import book
+from candlecalc.workbook.reports.report import Calculated
 
 
 def day(month, number, year=2027):
     return datetime.date(year, month, number)
+
+
+def worked(season, name="season"):
+    """A season's workbook worked out: what the journal reads, and the draft."""
+    rows = {key: season.tables.room(key) + 2 for key in season.tables}
+    drafted = book.drafted(season, season.settings["first_day"], rows_of=rows)
+    return Reading(name, Calculated(season, drafted)), drafted
+
+
+def handed(season, first=None, last=None, closed_to=None, earlier=None):
+    read, drafted = worked(season)
+    span = Span(first or read.first_day, last or read.last_day, closed_to)
+    return handed_over([(read, drafted)], span, {}, earlier)
 
 
 def blank(region, first, last, **settings):
@@ -179,3 +197,84 @@ def american_year(books="accrual"):
             sale(day(9, 10), "Web shop", 1, 16.0),
         ],
     )
+
+
+def busy_year(**settings):
+    """A year with a line of every kind: open from before, held, given, broken, taken out, counted, unpaid."""
+    season = american_year()
+    first, last = day(1, 1), day(12, 31)
+    season.settings |= {"paid_rate": 10.0, "production_overhead": 150.0} | settings
+    season.tables["places"] = type_in(
+        season,
+        places=[
+            place("Web shop", stated="before tax"),
+            place("Marketplace", "marketplace", stated="before tax", collector="place", fee=0.1, fee_basis="net"),
+            place("Stall", "own stall", stated="with tax"),
+            place("Shop", "wholesale shop", stated="before tax", collector="nobody", discount=0.5),
+        ],
+    ).tables["places"]
+    opening, opened = {"date": first, "kind": "opening"}, "opening balance"
+    at_stall = {"date": day(7, 3), "product": "Candle"}
+    settled = {"date": day(12, 3, 2026), "kind": "purchase", "paid_on": day(2, 1), "paid_from": "Savings"}
+    sales = [row for _, row in season.rows("sales")]
+    bought = [row for _, row in season.rows("purchases")]
+    poured = [row for _, row in season.rows("pours")]
+    return type_in(
+        season,
+        prices=[
+            {"product": "Candle", "place": "Shop", "price": 1.5},
+            {"product": "Candle", "place": "Web shop", "price": 16.0},
+        ],
+        purchases=[*bought, opening | {"material": "Wax", "packs": 10.0, "price": 21.0},
+                   {"date": day(4, 2), "material": "Jar", "packs": 1.0, "price": 90.0, "claimed": 3.0,
+                    "supplier": "Glass works", "document": "J-2", "paid_on": day(4, 9), "paid_from": "Savings"}],
+        pours=[*poured, opening | {"batch": 9.0, "product": "Candle", "good": 12.0, "cost": 30.0},
+               {"date": day(4, 20), "batch": 10.0, "product": "Candle", "good": 20.0, "seconds": 2.0},
+               {"date": day(4, 21), "batch": 11.0, "product": "Candle", "good": 0.0, "scrapped": 3.0}],
+        sales=[
+            *sales,
+            sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None),
+            sale(day(6, 1), "Web shop", 2, 16.0, paid_into="savings"),
+            sale(day(6, 1), "Web shop", None, 20.0, kind="deposit used", product=None),
+            sale(day(6, 5), "Web shop", None, 8.0, kind="refund", product=None),
+            sale(day(12, 30), "Shop", 4, 9.0, paid_on=day(1, 5, 2028)),
+            sale(day(10, 1), "Web shop", 1, 16.0, kind="returned", became="thrown away"),
+        ],
+        market_days=[{"date": day(7, 3), "place": "Stall", "fee": 25.0, "travel": 7.5}],
+        market_lines=[
+            at_stall | {"along": 10.0, "back": 6.0, "given": 1.0, "price": 16.0},
+            at_stall | {"along": 3.0, "back": 1.0, "given": 1.0, "broken": 1.0, "price": 12.0},
+        ],
+        moves=[
+            {"date": day(5, 5), "kind": "own use", "product": "Candle", "amount": 2.0},
+            {"date": day(5, 6), "kind": "gift", "product": "Candle", "amount": 1.0},
+            {"date": day(5, 7), "kind": "test", "material": "Wax", "amount": 700.0},
+            {"date": day(5, 8), "kind": "broken", "material": "Jar", "amount": 1.0},
+        ],
+        counts=[{"date": day(11, 1), "material": "Wax", "counted": 52000.0, "kept": "yes"}],
+        still_open=[
+            {"date": day(12, 1, 2026), "kind": "sale", "who": "Shop", "sum": 40.0, "paid_on": day(1, 9)},
+            {"date": day(12, 2, 2026), "kind": "payout", "who": "Marketplace", "sum": 12.0},
+            settled | {"who": "Wax works", "sum": 33.0},
+            {"date": day(12, 4, 2026), "kind": "gift card", "who": "Ms Rowe", "sum": 15.0},
+        ],
+        accounts=[
+            {"account": "Savings", "kind": "money", "code": "102"},
+            {"account": "Sales", "code": "400"},
+            {"account": "Grant", "kind": "income", "code": "450"},
+        ],
+        expenses=[
+            expense(day(3, 8), "Helper", "paid help at the bench", 60.0),
+            expense(day(3, 9), "Landlord", "production overhead", 110.0, tax=10.0, paid_from="Savings"),
+            expense(day(12, 20), "Printer", "advertising", 55.0, paid_on=None),
+            expense(day(8, 20), "Melter maker", "equipment", 240.0, tax=40.0),
+        ],
+        entries=[
+            entry(first, "Bank and cash", "Capital", 500.0, opened),
+            entry(day(9, 1), "Savings", "Grant", 75.0, "other"),
+            entry(day(9, 2), "Depreciation", "Depreciation so far", 20.0, "depreciation"),
+            entry(day(9, 3), "production overhead", "Depreciation so far", 5.0, "depreciation"),
+            entry(last, "Professional help", "Wages and bills owed", 90.0, "wages or bill owed"),
+            entry(day(10, 7), "Sales tax or VAT owed", "Bank and cash", 30.0, "tax paid over"),
+        ],
+    )  # fmt: skip

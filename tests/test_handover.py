@@ -13,34 +13,18 @@ from pathlib import Path
 import book_years
 import openpyxl
 import pytest
-from book_years import day
+from book_years import day, handed, worked
 from click.testing import CliRunner
 from libreoffice import stored
 
 from candlecalc.books import folder_check, plain_text
 from candlecalc.books.handover import handed_over
 from candlecalc.books.joining import Span
-from candlecalc.books.reading import Reading
 from candlecalc.books.sheets import read_csv
 from candlecalc.commands.cli import main
-from candlecalc.season import folder
-from candlecalc.workbook import book
-from candlecalc.workbook.reports.report import Calculated
+from candlecalc.season import folder, forms
 
 pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
-
-
-def worked(season, name="season"):
-    """A season's workbook worked out: what the journal reads, and the draft."""
-    rows = {key: season.tables.room(key) + 2 for key in season.tables}
-    drafted = book.drafted(season, season.settings["first_day"], rows_of=rows)
-    return Reading(name, Calculated(season, drafted)), drafted
-
-
-def handed(season, first=None, last=None, closed_to=None, earlier=None):
-    read, drafted = worked(season)
-    span = Span(first or read.first_day, last or read.last_day, closed_to)
-    return handed_over([(read, drafted)], span, {}, earlier)
 
 
 def rows(files, name):
@@ -156,7 +140,9 @@ def test_a_british_year_with_vat_comes_to_what_was_worked_on_paper(british):
 
 
 def test_the_vat_return_of_the_british_year_has_its_boxes(british):
-    boxes = {row["line"]: row["amount"] for row in rows(british.files, "figures.csv") if row["form"].startswith("UK")}
+    boxes = {
+        row["line"]: row["amount"] for row in rows(british.files, "figures.csv") if row["form"] == forms.VAT_RETURN
+    }
     # Due 120 + 25 - 4 = 141; back 41.20 + 40 + 20; sales 600 + 125 - 20; purchases 206 + 200 + 100.
     assert boxes == {"1": "141.00", "3": "141.00", "4": "101.20", "5": "39.80", "6": "705.00", "7": "506.00"}
 
@@ -395,7 +381,7 @@ def with_late_bill(closed_to):
 
 def test_what_is_typed_late_for_closed_days_becomes_a_later_entry(month):
     closed = day(3, 11)
-    late = handed(with_late_bill(closed), closed_to=closed, earlier=month.files["journal.csv"])
+    late = handed(with_late_bill(closed), closed_to=closed, earlier=month.files)
     before, now = (
         [line for line in rows(files, "journal.csv") if line["date"] <= str(closed)]
         for files in (month.files, late.files)
@@ -410,6 +396,73 @@ def test_what_is_typed_late_for_closed_days_becomes_a_later_entry(month):
     }
     assert trial_balance(late.files)["Advertising"] == Decimal("55.00")
     assert folder_check.wrong(late.files) == []
+
+
+def half_years(late=False):
+    """A year of which the first half is handed over, and then a bill and a sale of that half are typed."""
+    season = book_years.busy_year()
+    season.settings["closed_to"] = day(6, 30)
+    expenses, sales = ([row for _, row in season.rows(table)] for table in ("expenses", "sales"))
+    if late:
+        expenses.append(book_years.expense(day(3, 4), "Sign painter", "production overhead", 55.0, paid_on=day(8, 4)))
+        sales.insert(0, book_years.sale(day(5, 20), "Web shop", 3, 16.0, area="South county"))
+    return book_years.type_in(season, expenses=expenses, sales=sales)
+
+
+@pytest.fixture(scope="module")
+def spring():
+    return handed(half_years(), last=day(6, 30)).files
+
+
+def tax_charged(files):
+    return sum(Decimal(row["tax"]) for row in rows(files, "tax.csv") if row["what"] == "on sales")
+
+
+def test_what_comes_late_for_a_time_handed_over_is_booked_on_the_first_day_of_the_next(spring):
+    autumn = handed(half_years(late=True), first=day(7, 1), closed_to=day(6, 30), earlier=spring)
+    lines = rows(autumn.files, "journal.csv")
+    late = {line["date"] for line in lines if line["doc_ref"].startswith("LATE ")}
+    assert late == {"2027-07-01"}
+    assert folder_check.wrong(autumn.files) == []
+    # What stood before is as it was handed over, its result the owner's.
+    brought = {line["account_name"]: line for line in lines if line["doc_ref"].startswith("BROUGHT FORWARD")}
+    before = trial_balance(spring)
+    for name in ("Bank and cash", "Candles in stock", "Owed for purchases and bills", "Sales tax or VAT owed"):
+        line = brought[name]
+        assert Decimal(line["debit"] or 0) - Decimal(line["credit"] or 0) == before[name]
+    # Both halves together are the year, in balances, in profit and in tax.
+    year = handed(half_years(late=True), closed_to=None).files
+    accounts = ("Bank and cash", "Owed by buyers and places", "Candles in stock", "Sales tax or VAT owed", "Savings")
+    assert all(trial_balance(autumn.files)[name] == trial_balance(year)[name] for name in accounts)
+    profits = [next(row["amount"] for row in rows(each, "figures.csv") if row["says"] == "profit") for each in
+               (spring, autumn.files, year)]  # fmt: skip
+    assert Decimal(profits[0]) + Decimal(profits[1]) == Decimal(profits[2])
+    assert tax_charged(spring) + tax_charged(autumn.files) == tax_charged(year)
+
+
+def test_a_year_whose_first_half_is_closed_comes_to_the_same_as_one_that_is_not(spring):
+    season = half_years(late=True)
+    closed, plain = handed(season, closed_to=day(6, 30), earlier=spring), handed(season)
+    assert trial_balance(closed.files) == trial_balance(plain.files)
+    assert folder_check.wrong(closed.files) == []
+    in_time = [line["doc_ref"] for line in rows(closed.files, "journal.csv") if line["date"] <= "2027-06-30"]
+    assert not [reference for reference in in_time if "Sign painter" in reference]
+
+
+def test_nothing_is_late_where_nothing_was_typed_since(spring):
+    again = handed(half_years(), first=day(7, 1), closed_to=day(6, 30), earlier=spring)
+    assert again.changed == []
+    assert not [line for line in rows(again.files, "journal.csv") if line["doc_ref"].startswith("LATE ")]
+
+
+def test_a_time_that_cannot_be_compared_is_refused(spring):
+    with pytest.raises(ValueError, match="begin with its first day, or on 2027-07-01"):
+        handed(half_years(), first=day(3, 1), closed_to=day(6, 30), earlier=spring)
+    later = book_years.american_year()
+    later.settings |= {"first_day": day(1, 1, 2028), "last_day": day(12, 31, 2028)}
+    empty = book_years.type_in(later, purchases=[], pours=[], sales=[], tax_rates=[])
+    with pytest.raises(ValueError, match="name the workbook that it was made from, too"):
+        handed(empty, closed_to=day(6, 30), earlier=spring)
 
 
 def test_a_hand_over_behind_the_closed_day_is_refused_without_the_earlier_one():
@@ -563,3 +616,54 @@ def test_programs_for_spreadsheets_show_every_figure_of_the_values_only_workbook
     for found in (office.opened(path), stored(tmp_path / "gnumeric.xlsx")):
         apart = {cell: (value, found.get(cell)) for cell, value in wanted.items() if not alike(found.get(cell), value)}
         assert apart == {}
+
+
+SUMMED = {
+    "Profit": "347.00",  # 705 - 136 - 122 - 100
+    "Stock at cost": "270.00",  # 106 of materials, 82 candles at 2.00
+    "Owed to you": "100.00",
+    "You owe": "240.00",
+    "Tax owed": "111.00",
+    "Tax to claim": "101.20",
+    "Held for buyers": "0.00",
+    "Taken by owner": "0.00",
+}
+
+
+def test_what_is_asked_first_at_the_end_of_a_year_stands_in_the_summary(british):
+    lines = british.files["summary.txt"].decode().splitlines()
+    found = {line[:17].strip(): line[17:].removesuffix(" GBP") for line in lines if line.endswith(" GBP")}
+    assert {name: found[name] for name in SUMMED} == SUMMED
+    assert "Stock is valued first in, first out." in british.files["summary.txt"].decode()
+
+
+def asked(files, about):
+    return [row["question"] for row in rows(files, "open_questions.csv") if row["about"] == about]
+
+
+def test_a_purse_that_is_no_account_and_what_nobody_counted_are_asked_about(british):
+    assert asked(british.files, "count") == [
+        "not counted in the month before 2027-12-31: 3 of 3 in stock; how much there is follows from what was typed; "
+        "see stock.csv"
+    ]
+    season = book_years.british_year()
+    paid = [row | {"paid_into": "Tin"} if at < 2 else row for at, (_, row) in enumerate(season.rows("sales"))]
+    money = asked(handed(book_years.type_in(season, sales=paid)).files, "money")
+    assert any(words.startswith("Tin is no money account on Accounts") for words in money)
+
+
+def test_a_fee_that_is_kept_of_a_deposit_is_a_fee():
+    season = book_years.american_year()
+    deposit = book_years.sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None, fee=1.5)
+    found = trial_balance(handed(book_years.type_in(season, sales=[deposit])).files)
+    assert (found["Held for buyers"], found["Selling fees"]) == (Decimal("-30.00"), Decimal("1.50"))
+    assert found["Bank and cash"] == Decimal("-177.50")  # 28.50 less 206 of jars
+
+
+def test_stock_is_worked_out_and_no_entry_may_be_made_on_it():
+    season = book_years.worked_month()
+    entry = book_years.entry(day(3, 30), "Cost of candles sold", "candles in stock", 5.0, "other")
+    with pytest.raises(
+        ValueError, match="tab Other entries, row 4: Candles in stock is worked out from what was bought"
+    ):
+        handed(book_years.type_in(season, entries=[entry]))

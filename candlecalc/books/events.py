@@ -7,7 +7,7 @@ money moves: materials are a cost once they are paid for, and stock is not booke
 import datetime
 from collections.abc import Iterator
 
-from candlecalc.books.journal import Event, Part
+from candlecalc.books.journal import OPENING, Event, Part
 from candlecalc.books.reading import Reading, Typed, place_of
 from candlecalc.season import chart
 from candlecalc.season.season import Row
@@ -90,7 +90,7 @@ def _still_open(read: Reading, accounts: dict[str, chart.Account], by_cash: bool
 
 def _opening(read: Reading, memo: str, parts: tuple[Part, ...], tab: str, row: int) -> Event:
     day = read.first_day
-    return Event(day, f"OPENING {day}", "Opening balances", memo, parts, tab, row, opening=True)
+    return Event(day, f"{OPENING}{day}", "Opening balances", memo, parts, tab, row, opening=True)
 
 
 def _purchases(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> Iterator[Event]:
@@ -182,11 +182,8 @@ def _sold(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> I
             purse = _purse(accounts, typed["paid_into"])
         held = typed.get("kind") in HELD_FOR_BUYERS
         code = tax_code(read, at, str(typed.get("area") or ""))
-        parts: tuple[Part, ...] = (
-            (Part(chart.HELD, -comes_in),)
-            if held
-            else (Part(chart.FEES, fee), Part(chart.SALES, -net, code), Part(chart.TAX_DUE, net - comes_in - fee, code))
-        )
+        sale = (Part(chart.SALES, -net, code), Part(chart.TAX_DUE, net - comes_in - fee, code))
+        parts = (Part(chart.FEES, fee), *((Part(chart.HELD, -comes_in - fee),) if held else sale))
         memo = str(typed["kind"]) if held else "sales at a market" if market else "sales"
         reference = f"MARKET {day} {place}" if market else f"SALES {_month(day)} {place}"
         if market or by_cash:
@@ -274,6 +271,12 @@ def _other_entries(read: Reading, accounts: dict[str, chart.Account], by_cash: b
                 f"{read.name}, tab {line.tab}, row {line.row}: {unknown[0]} is on neither Chart nor Accounts"
             )
         debit, credit = (accounts[name.casefold()].name for name in names)
+        stock = [name for name in (debit, credit) if name in chart.STOCKS and not by_cash]
+        if stock:
+            raise ValueError(
+                f"{read.name}, tab {line.tab}, row {line.row}: {stock[0]} is worked out from what was bought, made and "
+                "sold; book what is written down on an asset account of your own"
+            )
         parts, text = _both(debit, credit, read.typed_coins(line, "amount")), str(row["text"])
         if kind == OPENING_BALANCE:
             yield _opening(read, text, parts, line.tab, line.row)

@@ -6,18 +6,28 @@ from typing import NamedTuple
 
 from candlecalc.books import plain_text, values_only
 from candlecalc.books.checking import Kept, Rules, problems, untied
-from candlecalc.books.compare import Change, changes, changes_sheet, entries_before, with_late_lines
+from candlecalc.books.compare import (
+    Change,
+    changes_sheet,
+    closed_for,
+    days_of,
+    earlier_of,
+    refuse_unlike,
+    with_late_lines,
+)
 from candlecalc.books.events import events_of
 from candlecalc.books.figures import figures, figures_sheet
-from candlecalc.books.joining import Span, in_order, joined, journal_of
-from candlecalc.books.journal import Journal
+from candlecalc.books.joining import Span, finished, in_order, joined, journal_of
+from candlecalc.books.journal import Journal, balances
 from candlecalc.books.ledgers import accounts_sheet, journal_sheet, result, totals, trial_balance_sheet
 from candlecalc.books.open_questions import questions, questions_sheet
 from candlecalc.books.reading import Reading
 from candlecalc.books.sheets import Sheet, described
 from candlecalc.books.stock_sheet import items, stock_sheet
-from candlecalc.books.tax_report import tax_lines, tax_sheet
+from candlecalc.books.tax_report import TaxLine, tax_lines, tax_sheet, with_late
 from candlecalc.books.ties import ties
+from candlecalc.season import chart
+from candlecalc.season.tables.once import AVERAGE, FIFO
 from candlecalc.workbook.book import Drafted
 
 NAME, SUMMARY, PACKAGE = "candlecalc-handover", "summary.txt", "datapackage.json"
@@ -34,9 +44,12 @@ class Handed(NamedTuple):
 
 
 def handed_over(
-    given: Sequence[tuple[Reading, Drafted]], span: Span, findings: Findings, earlier: bytes | None = None
+    given: Sequence[tuple[Reading, Drafted]],
+    span: Span,
+    findings: Findings,
+    earlier: Mapping[str, bytes] | None = None,
 ) -> Handed:
-    """All files of a time. `earlier` is the journal.csv of the hand-over to compare with.
+    """All files of a time. `earlier` are the files of the hand-over to compare with.
 
     A ValueError says what keeps it from being handed over.
     """
@@ -47,9 +60,9 @@ def handed_over(
             f"books are closed to {span.closed_to}, and a hand-over from {span.first} reaches behind that: begin "
             "after it, or name the folder that was handed over with --compare"
         )
-    journal, changed = _journal(reads, span, earlier)
+    journal, tax, changed = _journal(reads, span, earlier)
     _refuse_unsound(journal)
-    sheets = _sheets(reads, journal, findings)
+    sheets = _sheets(reads, journal, tax, findings)
     sheets += [changes_sheet(changed, journal.digits)] if earlier is not None else []
     files = {sheet.path: sheet.csv() for sheet in sheets}
     files[JOURNAL] = plain_text.book_journal(journal).encode()
@@ -74,20 +87,28 @@ def _refuse_days(reads: Sequence[Reading], span: Span) -> None:
         )
 
 
-def _journal(reads: Sequence[Reading], span: Span, earlier: bytes | None) -> tuple[Journal, list[Change]]:
+def _journal(
+    reads: Sequence[Reading], span: Span, files: Mapping[str, bytes] | None
+) -> tuple[Journal, list[TaxLine], list[Change]]:
+    """The journal of a time and its tax; and, where there is an earlier hand-over, what is not as it was there."""
     own = [(read, list(events_of(read))) for read in reads]
     for read, events_there in own:
         apart = untied(ties(read, events_there), read.digits)
         if apart:
             raise ValueError(f"{read.name}: {'; '.join(apart)}")
     events, accounts = joined(own)
-    journal = journal_of(reads, events, accounts, span)
-    if earlier is None:
-        return journal, []
-    before = entries_before(earlier, accounts, journal.digits)
-    if span.closed_to and span.first <= span.closed_to:
-        return with_late_lines(journal, before, span.closed_to)
-    return journal, list(changes(before, journal.entries))
+    by_cash, tax = reads[0].by_cash, tax_lines(reads, span.first, span.last)
+    if files is None:
+        return finished(journal_of(reads, events, accounts, span), by_cash), tax, []
+    refuse_unlike(span, days_of(files), reads[0].first_day, reads[-1].last_day)
+    earlier = earlier_of(files, accounts, reads[0].digits)
+    closed = closed_for(span)
+    journal = journal_of(reads, events, accounts, span._replace(closed_to=closed))
+    again = finished(journal_of(reads, events, accounts, Span(earlier.first, earlier.last, closed)), by_cash)
+    journal, changed = with_late_lines(journal, earlier, again, closed)
+    if span.first > earlier.last:
+        tax = with_late(tax, earlier.tax, tax_lines(reads, earlier.first, earlier.last))
+    return finished(journal, by_cash), tax, changed
 
 
 def kept(journal: Journal) -> list[Kept]:
@@ -111,10 +132,10 @@ def _refuse_unsound(journal: Journal) -> None:
         raise ValueError(f"the journal does not hold: {'; '.join(wrong)}")
 
 
-def _sheets(reads: Sequence[Reading], journal: Journal, findings: Findings) -> list[Sheet]:
+def _sheets(reads: Sequence[Reading], journal: Journal, tax: Sequence[TaxLine], findings: Findings) -> list[Sheet]:
     # What is in stock stands in the workbook that holds the last day.
     last = next(read for read in reversed(reads) if read.first_day <= journal.last)
-    held, tax = items(last, journal.last), tax_lines(reads, journal.first, journal.last)
+    held = items(last, journal.last)
     asked = questions(last, journal, held, findings.get(last.name, ()))
     return [
         journal_sheet(journal),
@@ -142,8 +163,22 @@ WHAT_FILES_ARE = {
 }
 
 
+METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
+# What is asked first at the end of a year: by which words, on which side, and which accounts.
+ASKED = (
+    ("Stock at cost", 1, chart.STOCKS),
+    ("Owed to you", 1, (chart.OWED_TO_YOU,)),
+    ("You owe", -1, (chart.OWED, "Wages and bills owed")),
+    ("Tax owed", -1, (chart.TAX_DUE,)),
+    ("Tax to claim", 1, (chart.TAX_BACK,)),
+    ("Held for buyers", -1, (chart.HELD,)),
+    ("Taken by owner", 1, (chart.TAKEN,)),
+)
+
+
 def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet], files: Mapping[str, bytes]) -> str:
     debit, credit = totals(journal)
+    found = balances(journal.entries)
     lines = sum(len(entry.lines) for entry in journal.entries)
     debits = sum(line.coins for *_, line in journal.numbered() if line.coins > 0)
     maker = reads[-1].season.settings.get("maker") or "the maker"
@@ -151,12 +186,14 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
     questions_asked = next(len(sheet.rows) for sheet in sheets if sheet.name == "open_questions")
     out = [
         f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {reads[-1].method} method",
-        f"From {', '.join(read.name for read in reads)}. Stock is valued by {reads[-1].season.stock}.",
+        f"From {', '.join(read.name for read in reads)}. Stock is valued {METHODS[reads[-1].season.stock]}.",
+        f"Registered for tax: {reads[-1].season.settings['registered']}. All sums in {journal.currency}.",
         "",
         f"Entries          {len(journal.entries)}, of {lines} lines",
         f"Debits           {money(debits)}, and as much in credits",
         f"Trial balance    {money(debit)} and {money(credit)}",
-        f"Result           {money(result(journal))}",
+        f"Profit           {money(result(journal))}",
+        *(f"{words:16} {money(sign * sum(found.get(name, 0) for name in names))}" for words, sign, names in ASKED),
         f"Open questions   {questions_asked}",
         "",
         "These figures follow from what was typed. Which of them a tax return takes is for a bookkeeper or tax office",

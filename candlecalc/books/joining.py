@@ -5,7 +5,18 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
-from candlecalc.books.journal import Chart, Entry, Event, Journal, Line, as_money, brought_forward, entries_of, sums
+from candlecalc.books.journal import (
+    Chart,
+    Entry,
+    Event,
+    Journal,
+    Line,
+    as_money,
+    balances,
+    brought_forward,
+    entries_of,
+    sums,
+)
 from candlecalc.books.reading import Reading
 from candlecalc.season import chart
 
@@ -54,8 +65,11 @@ def joined(each_own: Sequence[tuple[Reading, list[Event]]]) -> tuple[list[Event]
 
 
 def _named(event: Event, name: str) -> Event:
-    """The event with the workbook that it is from, where there are several."""
-    return event._replace(tab=f"{name}: {event.tab}", reference=f"{event.reference} ({name})")
+    """The event with the workbook that it is from, where there are several.
+
+    Its reference stays, so that a hand-over of one of them can be compared: no day is in two workbooks.
+    """
+    return event._replace(tab=f"{name}: {event.tab}")
 
 
 def _refuse_gap(read: Reading, closing: dict[str, int], opening: dict[str, int]) -> None:
@@ -70,16 +84,13 @@ def _refuse_gap(read: Reading, closing: dict[str, int], opening: dict[str, int])
 
 
 def journal_of(reads: Sequence[Reading], events: Sequence[Event], accounts: Chart, span: Span) -> Journal:
-    """The entries of a time, what stood before it in one, and what batches were not charged with at its end."""
+    """The entries of a time, and what stood before it in one; `finished` adds what batches were not charged with."""
     inside = [event for event in events if span.first <= event.day <= span.last]
     before = brought_forward([event for event in events if event.day < span.first], span.first, accounts)
     entries = [*filter(None, [before]), *entries_of(inside, span.closed_to)]
-    entries += _not_charged(reads[-1], inside, span.last)
     first = reads[0]
-    ordered = sorted(entries, key=lambda entry: entry.day)
-    return Journal(
-        span.first, span.last, first.season.currency, first.digits, accounts, tuple(_apart(ordered, span.closed_to))
-    )
+    ordered = tuple(_apart(sorted(entries, key=lambda entry: entry.day), span.closed_to))
+    return Journal(span.first, span.last, first.season.currency, first.digits, accounts, ordered)
 
 
 def _apart(entries: Sequence[Entry], closed_to: Day | None) -> Iterator[Entry]:
@@ -90,15 +101,16 @@ def _apart(entries: Sequence[Entry], closed_to: Day | None) -> Iterator[Entry]:
         seen.add(entry.reference)
 
 
-def _not_charged(read: Reading, events: Sequence[Event], last: Day) -> list[Entry]:
-    """Workshop costs and wages that batches were not charged with, or were charged too much with: to cost of sales."""
-    if read.by_cash:
-        return []
-    found = sums(events)
+def finished(journal: Journal, by_cash: bool) -> Journal:
+    """With what batches were not charged with of workshop costs and wages, or too much, in the cost of candles sold."""
+    found = balances(journal.entries)
     left = {account: found.get(account, 0) for account in (chart.OVERHEAD, chart.PAID_HELP) if found.get(account, 0)}
+    if by_cash or not left:
+        return journal
     memo = "what batches were not charged with; charged too much where it is a credit"
-    where = ("", memo, "all tabs", f"to {last}")
+    where = ("", memo, "all tabs", f"to {journal.last}")
     lines = [Line(account, -coins, *where) for account, coins in left.items()]
     if sum(left.values()):
         lines.append(Line(chart.COST_SOLD, sum(left.values()), *where))
-    return [Entry(f"NOT CHARGED {last}", last, "Batches", tuple(lines))] if lines else []
+    entry = Entry(f"NOT CHARGED {journal.last}", journal.last, "Batches", tuple(lines))
+    return replace(journal, entries=(*journal.entries, entry))

@@ -13,6 +13,7 @@ from candlecalc.season.chart import CAPITAL, RESULT, Account
 
 Day = datetime.date
 Chart = Mapping[str, Account]
+OPENING, BROUGHT_FORWARD, LATE = "OPENING ", "BROUGHT FORWARD", "LATE "  # how references of such entries begin
 
 
 class Part(NamedTuple):
@@ -118,7 +119,8 @@ def entries_of(events: Iterable[Event], closed_to: Day | None = None) -> list[En
         closed = closed_to is not None and event.day <= closed_to
         gathered.setdefault((event.reference, closed), _Gathered(event)).add(event)
     found = [entry for each in gathered.values() if (entry := each.entry()).lines]
-    return sorted(found, key=lambda entry: (entry.day, entry.reference))
+    # On its day what was there at the start comes first.
+    return sorted(found, key=lambda entry: (entry.day, not entry.reference.startswith(OPENING), entry.reference))
 
 
 @dataclass
@@ -157,12 +159,18 @@ def ranges(rows: Iterable[int]) -> str:
     return ", ".join(str(first) if first == last else f"{first}-{last}" for first, last in found)
 
 
+def owners(account: str, chart: Chart) -> str:
+    """Where an account's balance goes when a time ends: results are the owner's."""
+    return CAPITAL if chart[account.casefold()].kind in RESULT else account
+
+
 def brought_forward(events: Iterable[Event], day: Day, chart: Chart) -> Entry | None:
-    """What earlier events come to, as one entry: results of the time before are the owner's."""
-    standing = added(
-        (CAPITAL if chart[account.casefold()].kind in RESULT else account, coins)
-        for account, coins in sums(events).items()
-    )
+    """What earlier events come to, as one entry."""
+    return balances_of(added((owners(account, chart), coins) for account, coins in sums(events).items()), day)
+
+
+def balances_of(standing: Mapping[str, int], day: Day) -> Entry | None:
+    """Balances before a day, as its entry; none where all are nothing."""
     memo = "balances before this time; leave it out if your books have them"
     lines = tuple(Line(name, coins, "", memo, "all tabs", f"before {day}") for name, coins in standing.items() if coins)
-    return Entry(f"BROUGHT FORWARD {day}", day, "Balances brought forward", lines) if lines else None
+    return Entry(f"{BROUGHT_FORWARD} {day}", day, "Balances brought forward", lines) if lines else None

@@ -8,9 +8,12 @@ from candlecalc.books.journal import Journal, as_number, balances
 from candlecalc.books.reading import Reading, Typed, place_of
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.stock_sheet import Item, lower_of
+from candlecalc.season.chart import CASH_AND_BANK, chart_of
+from candlecalc.season.tables import TABLES
 from candlecalc.workbook.tabs.sell.sold import FROM_SALES
 
 Day = datetime.date
+PAID_FROM = {"purchases": "paid_from", "sales": "paid_into", "expenses": "paid_from", "still_open": "paid_from"}
 
 
 class Question(NamedTuple):
@@ -29,10 +32,12 @@ def questions(
     found = [
         *_unpaid(read, last),
         *_payouts(read),
+        *_purses(read),
         *_cash_boxes(read, last),
         *_counts(read, last),
         *_sent_back(read, last),
         *_stock(journal, items),
+        *_not_counted(items, last),
         *_accounts(journal),
     ]
     return found + [Question("check", words, tab, cell) for tab, cell, words in findings]
@@ -79,6 +84,23 @@ def _payouts(read: Reading) -> Iterator[Question]:
             yield Question("payout", words, line.tab, str(line.row), off)
 
 
+def _purses(read: Reading) -> Iterator[Question]:
+    """Names under Paid from and Paid into that are no account: once a tab, with the first row."""
+    accounts = chart_of(read.season)
+    for table, key in PAID_FROM.items():
+        rows: dict[str, list[int]] = {}
+        for line in read.rows(table):
+            name = str(line.typed[key] or "")
+            if name and not (name.casefold() in accounts and accounts[name.casefold()].money):
+                rows.setdefault(name, []).append(line.row)
+        for name, there in rows.items():
+            words = (
+                f"{name} is no money account on Accounts: what was paid there is booked on {CASH_AND_BANK}; rows: "
+                f"{len(there)}, this is the first"
+            )
+            yield Question("money", words, TABLES[table].title, str(there[0]))
+
+
 def _cash_boxes(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("market_days"):
         off = read.coins("market_days", "missing", line.at)
@@ -111,8 +133,22 @@ def _stock(journal: Journal, items: Iterable[Item]) -> Iterator[Question]:
             yield Question("stock", f"{item.name}: less than nothing in stock", coins=item.value)
         less = item.value - lower_of(item, journal.digits)
         if less > 0:
-            words = f"{item.name}: costs more than it brings; write it down by this much? Not booked"
+            words = f"{item.name}: costs more than it brings; write it down by this much, on Other entries? Not booked"
             yield Question("stock", words, coins=less)
+
+
+LONG_AGO = datetime.timedelta(days=31)
+
+
+def _not_counted(items: Sequence[Item], last: Day) -> Iterator[Question]:
+    """One question for all that nobody counted in the last month of the time."""
+    uncounted = [item for item in items if not item.counted_on or item.counted_on < last - LONG_AGO]
+    if uncounted:
+        words = (
+            f"not counted in the month before {last}: {len(uncounted)} of {len(items)} in stock; how much there is "
+            "follows from what was typed; see stock.csv"
+        )
+        yield Question("count", words, "Counts", coins=sum(item.value for item in uncounted))
 
 
 def _accounts(journal: Journal) -> Iterator[Question]:
@@ -122,6 +158,10 @@ def _accounts(journal: Journal) -> Iterator[Question]:
         if account.money and coins < 0:
             words = f"{name} is below nothing: is money that came in, or an opening balance, missing on Other entries?"
             yield Question("money", words, coins=coins)
+    own = any(account.money and account.name != CASH_AND_BANK for account in journal.chart.values())
+    if own and found.get(CASH_AND_BANK):
+        words = f"{CASH_AND_BANK} has what no account was named for: markets, and lines without Paid from or Paid into"
+        yield Question("money", words, coins=found[CASH_AND_BANK])
     unnumbered = [name for name in found if not journal.account(name).theirs]
     if 0 < len(unnumbered) < len(found):
         yield Question("account", f"without a number of your bookkeeper's on Accounts: {', '.join(unnumbered)}")

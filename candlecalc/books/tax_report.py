@@ -5,9 +5,9 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from candlecalc.books.events import tax_code
-from candlecalc.books.journal import as_number
+from candlecalc.books.journal import as_number, coins_in
 from candlecalc.books.reading import Reading
-from candlecalc.books.sheets import Column, Sheet
+from candlecalc.books.sheets import Column, Sheet, read_csv
 from candlecalc.workbook.tabs.sell.sold import FROM_MARKETS
 
 Day = datetime.date
@@ -32,14 +32,34 @@ class TaxLine(NamedTuple):
 
 def tax_lines(reads: Iterable[Reading], first: Day, last: Day) -> list[TaxLine]:
     """Lines of Sold by the day they count on, and purchases and expenses with tax to claim back."""
-    found: dict[tuple[str, str, float, str, str, str], list[int]] = {}
-    for read in reads:
-        for key, amounts in [*_sold(read, first, last), *_claimed(read, first, last)]:
-            found[key] = [one + more for one, more in zip(found.get(key, [0] * 4), amounts, strict=True)]
-    return [TaxLine(*key, *amounts) for key, amounts in sorted(found.items()) if any(amounts)]
+    return _added([pair for read in reads for of in (_sold, _claimed) for pair in of(read, first, last)])
 
 
 Keyed = list[tuple[tuple[str, str, float, str, str, str], list[int]]]
+
+
+def _added(keyed: Keyed) -> list[TaxLine]:
+    """One line for each key; those at nothing left out."""
+    found: dict[tuple[str, str, float, str, str, str], list[int]] = {}
+    for key, amounts in keyed:
+        found[key] = [one + more for one, more in zip(found.get(key, [0] * 4), amounts, strict=True)]
+    return [TaxLine(*key, *amounts) for key, amounts in sorted(found.items()) if any(amounts)]
+
+
+def with_late(lines: Iterable[TaxLine], before: Iterable[TaxLine], again: Iterable[TaxLine]) -> list[TaxLine]:
+    """Lines of a time with what came late for an earlier one: what that comes to now, less what was handed over."""
+    signed = [(1, lines), (1, again), (-1, before)]
+    return _added([(line[:6], [sign * coins for coins in line[6:]]) for sign, each in signed for line in each])
+
+
+def tax_lines_in(data: bytes, digits: int) -> list[TaxLine]:
+    """The lines of a tax.csv."""
+    found = []
+    for row in read_csv(data):
+        gross, exempt, taxable, tax = (coins_in(row[key], digits) for key in ("gross", "exempt", "taxable", "tax"))
+        key = (row["what"], row["area"], float(row["rate"]), row["place"], row["paid_by"], row["tax_code"])
+        found.append(TaxLine(*key, gross, exempt, taxable, tax))
+    return found
 
 
 def _sold(read: Reading, first: Day, last: Day) -> Keyed:

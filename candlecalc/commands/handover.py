@@ -19,6 +19,7 @@ from candlecalc.faces.asked.question import CallError
 from candlecalc.files import write_folder
 from candlecalc.workbook.book import Drafted
 from candlecalc.workbook.reports.report import Finding
+from candlecalc.workbook.tabs.registry import registered
 
 MOST_BYTES = 200_000_000  # of a folder to check or to compare with
 
@@ -45,7 +46,7 @@ def write(
         files = for_others.files_for_others(max(there, key=lambda each: each.first_day), last)
         told: Iterator[str] = iter(())
     else:
-        before = _earlier_journal(earlier) if earlier else None
+        before = _earlier_files(earlier) if earlier else None
         closed = [day for each, _, _ in read if isinstance(day := each.season.settings.get("closed_to"), datetime.date)]
         findings = {each.name: [(f.tab, f.cell, f.words) for f in found] for each, _, found in read}
         span = Span(first or _year_begins([each for each, _, _ in read], last), last, max(closed, default=None))
@@ -64,7 +65,14 @@ def _read(path: Path, name: str) -> tuple[Reading, Drafted, list[Finding]]:
             f"{path}: it keeps no records of the year; make one with candlecalc new NEW.xlsx --from {path} --records"
         )
     work = make.worked_out(path, held, held.card)
-    return Reading(name, work.calculated), work.drafted, [*work.wrong, *work.doubts]
+    doubts = [doubt for doubt in work.doubts if doubt.tab in _of_the_books()]
+    return Reading(name, work.calculated), work.drafted, [*work.wrong, *doubts]
+
+
+def _of_the_books() -> set[str]:
+    """The tabs that a bookkeeper may ask about: not whether a candle was tested, or what to order again."""
+    groups = ("stock", "sell", "books")
+    return {each.tab.title for each in registered() if each.group in groups} | {"Settings", "Batch log", "Rates by day"}
 
 
 def _year_begins(reads: Sequence[Reading], last: datetime.date) -> datetime.date:
@@ -116,7 +124,7 @@ def checked(folder: Path) -> make.Answer:
     return make.Answer([f"{folder}, {words}" for words in found] or [f"{folder}: the hand-over is whole"], bool(found))
 
 
-def _earlier_journal(folder: Path) -> bytes:
+def _earlier_files(folder: Path) -> dict[str, bytes]:
     if not folder.is_dir() or not is_handed_over(folder):
         raise ValueError(f"{folder} is no hand-over of candlecalc")
     files = files_in(folder)
@@ -124,7 +132,7 @@ def _earlier_journal(folder: Path) -> bytes:
     wrong = [words for words in folder_check.wrong(files) if not words.startswith("accounts.csv: it is not as")]
     if wrong:
         raise ValueError(f"{folder} cannot be compared with: {'; '.join(wrong[:3])}")
-    return files["journal.csv"]
+    return files
 
 
 def books_of(path: Path, what: str) -> make.Shown:

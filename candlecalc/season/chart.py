@@ -24,6 +24,7 @@ class Account(NamedTuple):
 # The accounts that entries are made on by themselves.
 CASH_AND_BANK, OWED_TO_YOU = "Bank and cash", "Owed by buyers and places"
 MATERIALS, WORK, CANDLES = "Materials in stock", "Work in hand", "Candles in stock"
+STOCKS = (MATERIALS, WORK, CANDLES)  # worked out from the tabs
 TAX_BACK, TAX_DUE = "Tax to claim back", "Sales tax or VAT owed"
 OWED, HELD = "Owed for purchases and bills", "Held for buyers"
 CAPITAL, TAKEN = "Capital", "Taken by the owner"

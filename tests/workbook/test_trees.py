@@ -79,10 +79,10 @@ def test_a_column_that_rests_on_itself_is_found(plan, monkeypatch):
 def test_what_rests_on_a_column_is_told_by_tab(demo, plan):
     users = resting_on(plan, drafted(demo.season, DATED, rows_of=demo.rows_of).read)
     assert users["materials", "unit_cost"] == [
-        *("Recipes", "Extra parts", "Sets", "Costing", "Batch", "Test results", "Prices"),
+        *("Recipes", "Extra parts", "Sets", "Costing", "Batch", "Test results", "Candles", "Prices"),
         *("Months", "By place", "By product"),
         # A scent of one season goes by what one costs.
-        *("Demand", "Plan", "To buy", "Part costs", "Selling", "Own time"),
+        *("Demand", "Plan", "To buy", "Prices by day", "Part costs", "Selling", "Own time"),
         *("Plan lines", "Made by month", "Extras by month", "Plan needs"),
     ]
     assert users["prices", "margin"] == []

@@ -48,6 +48,7 @@ NUMBERS = {
     "clock": "[h]:mm_)",
     "factor": "0.0000_)",
     "date": "yyyy-mm-dd",
+    "month": "yyyy-mm",
 }
 # ... by the unit of a term.
 BY_UNIT = {
@@ -65,7 +66,7 @@ WIDTHS = {
     "note": 30,
     "volume": 9,
 }
-LEFT = {"text", "note", "said", "words", "date"}
+LEFT = {"text", "note", "said", "words", "date", "month"}
 # What is too long for its cell is shown smaller: never cut, never ####.
 SHRINKING = {"entry", "list_entry", "big_entry", "result", "strong_result", "fill", "weigh", "weigh_small"}
 

@@ -6,7 +6,7 @@ from candlecalc.season.tables.sales import MARKET_DAYS, MARKET_LINES, SALES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, of_rows
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import ByPlan, Whole, at, constant, row_in, written
+from candlecalc.workbook.cells.references import ByPlan, Named, Results, Whole, at, constant, row_in, written
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.sell.sales import no_price
@@ -23,6 +23,19 @@ THAT_DAY = at(
 )
 PLACE = written(
     'IF({place}="",{of_day},{own})', place="place", of_day=THAT_DAY, own=row_in("places", "place", ready=False)
+)
+# On Candles out they stand below those of the line that were sold.
+LOST_COST = written(
+    "IF({lost}=0,0,SUM(INDEX({costs},{end}-{size}+1):INDEX({costs},{end})))",
+    lost="lost",
+    costs=Results("out", "cost"),
+    size=at("sold", "size", ON_SOLD),
+    end=written(
+        "{moved}+{start}+{lines}",
+        moved=Named("product_moves"),
+        start=at("sold", "start", ON_SOLD),
+        lines=at("sold", "lines", ON_SOLD),
+    ),
 )
 NO_DAY = 'IF(({ready}=1)*ISERROR({place}),"Date: not on Market days: type the day there, or its place here","")'
 NONE_ON_PRICES = "Price each: none on Prices for that place and day; type it here or there"
@@ -44,6 +57,7 @@ TAB = entry_tab(
         "lost": look("Given away and broken", LOST, "pieces"),
         "place_first": look("Place's first row", PLACE, "row", width=8),
         "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", width=8),
+        "lost_cost": look("Cost of those given away and broken, {money}", LOST_COST, "money"),
     },
     checks=(
         Check('(sold<>"")+(along<>"")>0', "market line that does not say how many were sold", "type what you took along and brought back, or what was sold", "along"),

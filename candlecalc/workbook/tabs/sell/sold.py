@@ -5,6 +5,7 @@ Every sum of sales reads this list, so a market typed on either tab gives the sa
 
 from collections.abc import Iterable, Mapping
 
+from candlecalc.season.tables.books import CASH
 from candlecalc.season.tables.sales import (
     ARE_SALES,
     BACK_IN_STOCK,
@@ -196,12 +197,6 @@ COMES_IN = _exact(
     collector=_place("collector"),
     held=_of(HELD, constant(0)),
 )
-OWED = written(
-    'IF(({paid}="")*({handed_over}=0),{sum},0)',
-    paid=_sales("paid_on"),
-    handed_over=_one_of(*HANDED_OVER),
-    sum="comes_in",
-)
 # What an order that was sent cost besides: once an order, as its fee is.
 SENT = written(
     'IF({kind}="",IF({order}={row},SUM({postage})+SUM({packing}),0),0)',
@@ -211,6 +206,20 @@ SENT = written(
     postage=_place("postage_paid"),
     packing=_place("packing_order"),
 )
+# What the maker pays over; the rest of the tax the place does.
+TAX_DUE = written('{tax}*({collector}<>"place")', tax="tax", collector=_place("collector"))
+# The day the money moved; for books by the cash method a line counts on that day, else on its own.
+PAID = _of(
+    written(
+        'IF({paid}<>"",{paid},IF(({handed_over})>0,{date},""))',
+        paid=_sales("paid_on"),
+        handed_over=_one_of(*HANDED_OVER),
+        date="date",
+    ),
+    written("{date}", date="date"),
+)
+OWED = written('IF({paid}="",{sum},0)', paid="paid", sum="comes_in")
+COUNTS_ON = written(f'IF({{books}}="{CASH}",{{paid}},{{date}})', books=Named("books"), paid="paid", date="date")
 # Of what went to a shop, came back, or was sold there.
 SHOP_KEY = written("{place}*{key}+{thing}", place="place_first", key=KEY_LINE, thing="thing")
 NOT_THERE = written("{there}=0", there="there")
@@ -270,6 +279,9 @@ TAB = lines_tab(
         "size": look("Lines on Candles out, each", SIZE, "row", needs=THERE, width=8),
         "lines": look("Lines on Candles out", LINES, "row", needs=THERE, width=8),
         "start": look("Lines on Candles out before", written("{start}+{lines}", start=Above("start"), lines=Above("lines")), "row", needs=(), width=8),
+        "tax_due": look("Tax that you pay over, {money}", TAX_DUE, "money", needs=THERE),
+        "paid": look("Money moved on", PAID, "date", needs=THERE),
+        "counts": look("Counts in the books on", COUNTS_ON, "date", needs=THERE),
     },
     _rows,
     paper_to="owed",

@@ -38,6 +38,7 @@ NAMED = (
     "scale_step",
     "largest_pot",
     "spread_tests",
+    "books",
 )
 
 

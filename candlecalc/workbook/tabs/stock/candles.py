@@ -6,14 +6,25 @@ from candlecalc.season.tables.set_up import RECIPES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
-from candlecalc.workbook.cells.references import KEY_THING, Same, in_coins, sum_where, while_known, written
+from candlecalc.workbook.cells.references import (
+    KEY_THING,
+    Same,
+    in_coins,
+    sum_where,
+    while_known,
+    worked_out_coins,
+    written,
+)
 from candlecalc.workbook.cells.stock_card import last_below
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.stock.stock import NUMBER, last_count, of_last
+from candlecalc.workbook.tabs.working.prices_by_day import least_brought
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 
 COUNT_NUMBER = written("({more}+{thing}+1)*{key}", more=KEY_LINE, thing=OWN_ROW, key=KEY_THING)
+# Cost, or what all of them will bring where that is less.
+LOWER = written('IF({each}="",{value},MIN({value},{brings}))', each="brings", value="value", brings=worked_out_coins(written("{each}*{left}", each="brings", left="left")))  # fmt: skip
 # A product has one line, that of its first row on Recipes.
 FIRST = ("first",)
 # An error while any line sold is one: what is left would be, too.
@@ -65,6 +76,8 @@ TAB = result_tab(
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
+        "brings": look("One brings at least, {money}", least_brought("product"), "money", needs=FIRST),
+        "lower": look("Value, or what it brings if less, {money}", LOWER, "money", needs=FIRST),
     },
     CHECKS,
     paper_to="spent",

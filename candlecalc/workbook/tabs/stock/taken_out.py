@@ -3,7 +3,7 @@
 from candlecalc.season.tables.stock import MOVES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.references import Above, Expression, Whole, row_in, written
+from candlecalc.workbook.cells.references import Above, Expression, Named, Results, Whole, at_row, row_in, written
 from candlecalc.workbook.cells.table_tab import ONE, entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 
@@ -40,6 +40,14 @@ LINES = written(
     sets=Whole("sets", "set_row"),
     set="holds",
 )
+OF_MATERIAL = at_row("used", "cost", written("{poured}+{nth}", poured=Named("lines_of_pours"), nth="nth_material"))
+OF_PRODUCT = written(
+    "SUM(INDEX({costs},{start}+1):INDEX({costs},{start}+{lines}))",
+    costs=Results("out", "cost"),
+    start="start",
+    lines="lines",
+)
+COST = written('IF({product}="",{material},{candles})', product="product", material=OF_MATERIAL, candles=OF_PRODUCT)
 TAB = entry_tab(
     MOVES,
     {
@@ -57,6 +65,7 @@ TAB = entry_tab(
             needs=(),
             width=8,
         ),
+        "cost": look("What it cost, {money}", COST, "money"),
     },
     checks=(ONE_OF_TWO,),
     waits={"material": not_ready_there("materials", "material"), "product": not_ready_there("recipes", "product")},

@@ -2,7 +2,17 @@
 
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import ByPlan, Carry, Expression, Given, constant, row_in, written
+from candlecalc.workbook.cells.references import (
+    ByPlan,
+    Carry,
+    Expression,
+    Given,
+    Results,
+    Same,
+    constant,
+    row_in,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.by_day import numbered
@@ -20,6 +30,28 @@ def _first_row(table: str, key: str) -> Expression:
     return row_in(table, Carry(PRICES.key, key), ready=False)
 
 
+# More than any candle brings: the least that one brings is found as the most that is short of it, in a sum that every
+# program knows. A row without a price is short of nothing.
+MOST = constant(10**6)
+SHORT = written(
+    "IF(COUNT({received},{fees})<2,0,{most}-({received}-{fees}))",
+    received=Same("selling", "received"),
+    fees=Same("selling", "fees"),
+    most=MOST,
+)
+
+
+def least_brought(product: Given) -> Expression:
+    """The least that one of a product brings before tax and after fees, by its prices; nothing without a price."""
+    short = written(
+        "SUMPRODUCT(MAX(({products}={product})*{short}))",
+        products=Results("prices_by_day", "product"),
+        product=product,
+        short=Results("prices_by_day", "short"),
+    )
+    return written('IF({short}=0,"",ROUND({most}-{short},6))', short=short, most=MOST)
+
+
 SOLD_THERE = sold_there(_first_row("recipes", "product"), _first_row("places", "place"))
 
 TAB = result_tab(
@@ -31,6 +63,7 @@ TAB = result_tab(
     {
         "sold_there": look("Product and place", SOLD_THERE, "row", width=8),
         **numbered("prices_by_day", PRICES, "sold_there"),
+        "short": look("What it brings short of a million, {money}", SHORT, "money", needs=()),
     },
 )
 
