@@ -265,8 +265,10 @@ def _once_more(within: List[_Tested]) -> Advised:
     tested = max(within, key=lambda each: len(each.findings))
     count = len(tested.findings)
     if count < PIECES:
-        return Advised(tested.name, f"within targets in {count} of at least {PIECES} pieces: burn it again")
-    return Advised(None, f"{tested.name} was within targets in {count} pieces: judge the recipe by recipe_verdict")
+        return Advised(tested.name, f"within targets in {count} of at least {PIECES} pieces: burn another")
+    return Advised(
+        None, f"{tested.name} was within targets in {count} pieces: go on with it, and see the verdict on its recipe"
+    )
 
 
 def _first_to_try(between: Sequence[int], cool: bool, hot: bool) -> int:

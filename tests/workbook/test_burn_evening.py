@@ -66,7 +66,7 @@ def test_the_sheet_and_the_summary_show_it(typed):
     assert [typed["Test sheet", f"E{row}"] for row in (13, 14, 15)] == [5.7, 5.28, 4.85]
     assert typed["Test sheet", "I15"] == "mushrooming"
     assert (typed["Wick summary", "A12"], typed["Wick summary", "B12"]) == ("Cotton braid, fine", 1)
-    assert typed["Wick summary", "B26"] == "within targets in 1 of at least 3 pieces: burn it again"
+    assert typed["Wick summary", "B26"] == "within targets in 1 of at least 3 pieces: burn another"
 
 
 def test_the_evening_has_its_hours(blank, typed):

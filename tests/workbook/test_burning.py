@@ -251,7 +251,7 @@ def test_a_limit_of_ones_own_is_the_one_that_counts():
 def test_what_of_the_recipe_changed_since_the_test_is_said(entries, words):
     season = changed(small(), "recipes", 0, **entries)
     calculated = calculated_of(season)
-    shown_of_it = [record["Recipe changed since"] for record in shown.of_list(calculated, "tests")]
+    shown_of_it = [record["Differs from the recipe in"] for record in shown.of_list(calculated, "tests")]
     assert shown_of_it == [words or None] * 3
 
 

@@ -19,8 +19,8 @@ from candlecalc.workbook.reports import report, shown
 # and more to pour in spring than there are evenings for.
 ASKED = {
     "Batch log: entries are likely",
-    "Stock: nothing to look at",
-    "Tested products: nothing to look at",
+    "Stock: no row to look at",
+    "Tested products: no row to look at",
     "Complaints: entries are likely",
     "Evenings have room for what Plan makes",
 }
@@ -127,7 +127,7 @@ def faults(made):
         over_sets: (at("moves", raffle, amount=6), ()),
         "Candles: no more gone than were made": (
             at("moves", raffle, amount=400),
-            (over_sets, "Candles: nothing to look at"),
+            (over_sets, "Candles: no row to look at"),
         ),
         "Used otherwise: no material that the batch does not take": (
             at("instead", 2, material="Cork lid, tumbler"),

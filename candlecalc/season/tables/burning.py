@@ -64,9 +64,9 @@ TESTS = Table(
     "burn_tests",
     "Burn tests",
     (
-        Field("test", "Test", "your number of the test, with a letter: T1", name=True, required=True),
+        Field("test", "Test", "your number of the piece, a line for each: T1a, T1b", name=True, required=True),
         Field("date", "First lit on", "the day of its first burn", date=True, required=True),
-        Field("product", "Product", "what it is a piece of; none for a free trial", names_from="recipes", kind=MADE[1][0]),
+        Field("product", "Product", "the candle it is a trial of, also where only its wick differs; none for a free trial", names_from="recipes", kind=MADE[1][0]),
         Field("vessel", "Vessel", "what it was poured into", names_from="vessels", required=True),
         Field("wax", "Wax", "the wax, or the first of two", names_from="materials", kind="wax", required=True),
         Field("load", "Load, of wax", "fragrance oil as a share of wax weight", term_of(terms.Load), required=True),

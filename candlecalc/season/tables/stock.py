@@ -28,7 +28,7 @@ PURCHASES = Table(
         Field("packs", "Packs", "how many packs came, in the pack size on Materials", PACKS, required=True),
         Field("price", "Price, {money} a pack", "before tax you can claim back; of opening stock, what all of it is worth", MONEY, required=True),
         Field("discount", "Discount, {money}", "taken off this line", MONEY),
-        Field("charges", "Freight and duty, {money}", "of the whole document: typed once, on any of its lines", MONEY),
+        Field("charges", "Freight and duty, {money}", "of the whole document: typed once, on any of its lines; shared by what the goods cost before discount", MONEY),
         Field("tax", "Tax kept, {money}", "tax on this line that you cannot claim back", MONEY),
         Field("supplier", "Supplier", "who sold it", width=24, longest=28, joins=True),
         Field("lot", "Supplier's lot", "the number on the pack", width=16, longest=32, joins=True, sought=True),

@@ -21,7 +21,7 @@ WIDTHS = {
 }  # fmt: skip
 NUMBERS = ("Found", "Should be", "Difference", "Tolerance")
 AGREES, TO_FIX, WAITS, TO_LOOK_AT = "agrees", "to fix", "waits", "to look at"
-MEND_FIRST = "mend first what is to fix; if nothing is, make a fresh workbook"
+MEND_FIRST = "nothing to do here yet: it waits for what is to fix; if nothing is, make a fresh workbook"
 LETTERS = 1.15  # of a text, where one digit has room
 
 
@@ -51,7 +51,7 @@ def _of_list(tab: TableTab, plan: Plan) -> Iterator[WorkbookCheck]:
         asked = (
             "entries are likely"
             if tab.fields
-            else "nothing to look at"
+            else "no row to look at"
             if STATUS in tab.columns
             else "entries go together"
         )
@@ -78,14 +78,19 @@ def write(draft: Draft) -> None:
     last = FIRST_ROW + len(all_lines) - 1
     draft.put(sheet["A2"], Formula(f"={_master(f'$G${FIRST_ROW}:$G${last}')}"), "verdict", "words")
     turns_red(sheet, "A2", f'A2<>"{ALL_WELL}"')
-    verdicts, names = f"$G${FIRST_ROW}:$G${last}", f"$A${FIRST_ROW}:$A${last}"
-    begin = f'"Begin with: "&INDEX({names},MATCH("{TO_FIX}",{verdicts},0))'
-    draft.put(sheet["B2"], Formula(f'=IFERROR({begin},"")'), "note", "words")
+    draft.put(sheet["B2"], Formula(f"={_first(last)}"), "note", "words")
     draft.name("master_check", "Checks", "A2")
     turns_red(sheet, f"G{FIRST_ROW}:G{last}", f'G{FIRST_ROW}<>"{AGREES}"')
     mark_up(sheet, "Checks_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     print_list(sheet, len(WIDTHS), last)
+
+
+def _first(last: int) -> str:
+    """Where to begin: the first line that is to fix, else the first to look at."""
+    verdicts, places = (f"${letter}${FIRST_ROW}:${letter}${last}" for letter in "GB")
+    to_fix, doubt = (f'INDEX({places},MATCH("{verdict}",{verdicts},0))' for verdict in (TO_FIX, TO_LOOK_AT))
+    return f'IFERROR("Begin with "&{to_fix},IFERROR("Look at "&{doubt},""))'
 
 
 def _master(verdicts: str) -> str:

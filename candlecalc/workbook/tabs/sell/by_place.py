@@ -48,7 +48,7 @@ SUMS = sums(THERE, FIRST)
 TAB = result_tab(
     "By place",
     "output",
-    "What each place brought. Fees of stands are as on Market days, else the fixed cost on Places sold; postage and packing as there.",
+    "What each place brought, with postage charged, less refunds. Fees of stands are as on Market days, else the fixed cost on Places sold; postage and packing as there.",
     KEY,
     PLACES,
     {

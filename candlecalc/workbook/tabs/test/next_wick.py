@@ -98,7 +98,7 @@ def reasons() -> Expression:
         written(none_tested),
         written('"the tests contradict each other: test "&{high}&{again}&" again"', high=high, again=again),
         written('"the tests of other sizes contradict those of "&{name}&": test it again"', name=called(PLACE)),
-        written(f'"within targets in "&{{pieces}}&" of at least {PIECES} pieces: burn it again"', pieces=FOUND),
+        written(f'"within targets in "&{{pieces}}&" of at least {PIECES} pieces: burn another"', pieces=FOUND),
         written(
             '{both}&", and no "&{kind}&" of yours lies "&{where}&": another kind, wax or load is a new recipe"',
             both=both,
@@ -107,7 +107,7 @@ def reasons() -> Expression:
         ),
         both,
         written(
-            '{name}&" was within targets in "&{pieces}&" pieces: judge the recipe by recipe_verdict"',
+            '{name}&" was within targets in "&{pieces}&" pieces: go on with it, and see the verdict on its recipe"',
             name=called(PLACE),
             pieces=FOUND,
         ),

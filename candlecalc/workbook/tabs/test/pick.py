@@ -16,7 +16,7 @@ def picked(page: Page, field: Field, first: object, name: str) -> None:
     The row is blank where nothing is picked, 0 where there is no such name, or none of the kind.
     """
     page.put(f"A{PICK}", first, "big_entry")
-    page.put(f"B{PICK}", f"pick a {field.head.lower()}", "note")
+    page.put(f"B{PICK}", f"\u25c4 pick a {field.head.lower()} here", "note")
     page.height(PICK, 28)
     add_validation(page.draft, page.sheet, field, f"A{PICK}")
     typed = Written(standing(f"A{PICK}", PICK - 1, PICK + 1, f"B{PICK}"))

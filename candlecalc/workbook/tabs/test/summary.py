@@ -118,7 +118,7 @@ def _wicks(page: Page) -> None:
 
 
 def _next(page: Page) -> None:
-    page.section(NEXT, ["The wick to test next, of the kind it has now"])
+    page.section(NEXT, ["The wick to test next, of the kind that the recipe has"])
     for row, (step, value) in enumerate(next_wick.steps().items(), start=WICKS + 1):
         _beside(page, row, f"next_{step}", value)
     no_kind = blank(KIND)
