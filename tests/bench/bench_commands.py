@@ -1,8 +1,9 @@
-"""What each command takes of a processor and of memory, with its imports, on the demo.
+"""What each command takes of a processor and of memory, with its imports, on the demo and on the demo's year.
 
     python tests/bench/bench_commands.py [FOLDER]
 
-FOLDER is another checkout to measure instead, such as one of an earlier commit. The least of several runs is told.
+FOLDER is another checkout, such as one of an earlier commit: it is measured in turn with this one, and told before it.
+The least of several runs is told, and the most memory.
 """
 
 import os
@@ -13,19 +14,24 @@ import tempfile
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent.parent.parent
-RUNS = 5
+BOOKS = {"demo": (["--demo"], 5), "year": (["--demo", "--records"], 2)}  # how it is made, how often each is run
 
 
-def commands(book: Path, out: Path) -> dict[str, list[str]]:
+def commands(made: list[str], book: Path, out: Path) -> dict[str, list[str]]:
     return {
         "check": ["check", str(book)],
         "show costs": ["show", str(book), "costs"],
         "show batch": ["show", str(book), "batch"],
-        "new --demo": ["new", str(out), "--demo", "--force"],
+        " ".join(["new", *made]): ["new", str(out), *made, "--force"],
         "new --from": ["new", str(out), "--from", str(book), "--force"],
-        "ask": ["ask", "oil_for_wax", "wax=10 oz", "load=7%"],
-        "functions --find": ["functions", "--find", "highest load"],
     }
+
+
+OF_NO_BOOK = {
+    "ask": ["ask", "oil_for_wax", "wax=10 oz", "load=7%"],
+    "functions --find": ["functions", "--find", "highest load"],
+}
+RUNS_OF_NO_BOOK = 5
 
 
 def taken(folder: Path, arguments: list[str]) -> tuple[float, float]:
@@ -43,14 +49,30 @@ def taken(folder: Path, arguments: list[str]) -> tuple[float, float]:
     return used.ru_utime + used.ru_stime, used.ru_maxrss / 1024
 
 
+def told(name: str, calls: dict[Path, list[str]], runs: int) -> None:
+    """A line of the table: the checkouts side by side, each run in turn."""
+    each = [[taken(folder, arguments) for folder, arguments in calls.items()] for _ in range(runs)]
+    cells = [
+        f"{min(cpu for cpu, _ in of_one):.2f} s, {max(memory for _, memory in of_one):.0f} MB"
+        for of_one in zip(*each, strict=True)
+    ]
+    print("|", " | ".join([name, *cells]), "|", flush=True)
+
+
 def main() -> None:
-    folder = Path(sys.argv[1]).resolve() if sys.argv[1:] else HERE
+    folders = [*(Path(given).resolve() for given in sys.argv[1:2]), HERE]
     with tempfile.TemporaryDirectory() as place:
-        book, out = Path(place, "demo.xlsx"), Path(place, "out.xlsx")
-        subprocess.run([sys.executable, "-m", "candlecalc", "new", book, "--demo"], cwd=folder, check=True)  # noqa: S603
-        for name, arguments in commands(book, out).items():
-            runs = [taken(folder, arguments) for _ in range(RUNS)]
-            print(f"{name:18} {min(cpu for cpu, _ in runs):5.2f} s  {max(memory for _, memory in runs):4.0f} MB")
+        for kind, (made, runs) in BOOKS.items():
+            calls: dict[str, dict[Path, list[str]]] = {}
+            for number, folder in enumerate(folders):
+                book = Path(place, f"{kind}-{number}.xlsx")
+                subprocess.run([sys.executable, "-m", "candlecalc", "new", book, *made], cwd=folder, check=True)  # noqa: S603
+                for name, arguments in commands(made, book, Path(place, "out.xlsx")).items():
+                    calls.setdefault(name, {})[folder] = arguments
+            for name, of_each in calls.items():
+                told(f"{kind}: {name}", of_each, runs)
+    for name, arguments in OF_NO_BOOK.items():
+        told(name, dict.fromkeys(folders, arguments), RUNS_OF_NO_BOOK)
 
 
 if __name__ == "__main__":

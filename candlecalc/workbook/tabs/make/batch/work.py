@@ -186,4 +186,4 @@ def _flash(card: Card, row: int) -> None:
         f'"Lowest flash point of its neat oils: "&TEXT({{lowest}},"0")&" {_degree(card)}, for storing and shipping"',
         lowest=lowest,
     )
-    card.shows(f"E{row}", words, "label", blank_if=[UNPICKED, made_of("COUNT({lowest})=0", lowest=lowest)])
+    card.shows(f"E{row}", words, "label", blank_if=[UNPICKED, made_of("ISNUMBER({lowest})*1=0", lowest=lowest)])
