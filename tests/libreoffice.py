@@ -260,10 +260,11 @@ def edited(path: Path, changes: Changes) -> Values:
 def stored(file: Path | BinaryIO) -> Values:
     """Every value a workbook file holds as it stands, in the form that `recalculated` gives."""
     values: Values = {}
-    for sheet in load_workbook(file, data_only=True).worksheets:
-        for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
-            error = cell.data_type == "e"
-            values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)
+    with contextlib.closing(load_workbook(file, data_only=True, read_only=True)) as book:
+        for sheet in book.worksheets:
+            for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
+                error = cell.data_type == "e"
+                values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)
     return values
 
 
