@@ -27,7 +27,6 @@ from candlecalc.season import folder
 from candlecalc.workbook import book
 from candlecalc.workbook.reports.report import Calculated
 
-
 pytestmark = pytest.mark.usefixtures("few_rows", "made_once")
 
 

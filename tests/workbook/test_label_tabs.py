@@ -143,7 +143,7 @@ def test_an_oil_without_a_sheet_is_named(tmp_path):
 
 
 def test_check_says_when_what_is_written_is_of_earlier_entries(tmp_path):
-    made = books.Book(oils.season(), tmp_path / "old.xlsx", rows_of=dict(books.book.USUAL_ROWS))
+    made = books.Book(oils.season(), tmp_path / "old.xlsx")
     assert make.check(made.path).lines == [f"{made.path}: Numbers agree"]
     sheet, cell = line(made, "concentration", 0)
     typed = rf'(<c r="{cell}"[^>]*><is><t>)[^<]*'
