@@ -31,6 +31,7 @@ import contextlib
 import datetime
 import json
 import os
+import re
 import selectors
 import shutil
 import signal
@@ -38,6 +39,7 @@ import subprocess
 import tempfile
 import time
 import warnings
+import zipfile
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
@@ -48,6 +50,8 @@ from openpyxl.utils.datetime import to_excel
 
 SECONDS = 120  # for one question; a start takes a few
 ORDINARY = 12345  # a user of no name and no rights, for what root may not do
+WORKBOOK = "xl/workbook.xml"
+PAGES = re.compile(rb'<definedName name="_xlnm\.Print_[^>]*>[^<]*</definedName>')
 Cell = tuple[str, str]
 Values = dict[Cell, object]
 Changes = Mapping[Cell, object]
@@ -78,6 +82,7 @@ class Office:
         self._options = [f"-env:BUNDLED_EXTENSIONS={comes_with.as_uri()}"] if comes_with else []
         self._locale = locale
         self._folder: Path | None = None
+        self._unpaged: dict[tuple[str, int, int], str] = {}  # the copy of each file as it stands
         self._worker: subprocess.Popen[bytes] | None = None
 
     def recalculated(self, path: Path) -> Values:
@@ -87,7 +92,7 @@ class Office:
         return [self.recalculated(path) for path in paths]
 
     def opened(self, path: Path) -> Values:
-        return _values(self._ask(path=_existing(path), anew=False)[0])
+        return _values(self._ask(path=self._to_read(path), anew=False)[0])
 
     def edited(self, path: Path, changes: Changes) -> Values:
         return self.edited_each(path, [changes])[0]
@@ -96,14 +101,14 @@ class Office:
         self, path: Path, edits: Iterable[Changes], times: int = 1, tabs: Iterable[str] = ()
     ) -> list[Values]:
         rows = [_rows(changes) for changes in edits]
-        answer = self._ask(path=_existing(path), edits=rows, times=times, tabs=list(tabs))
+        answer = self._ask(path=self._to_read(path), edits=rows, times=times, tabs=list(tabs))
         return [_values(values) for values in answer]
 
     def after_gestures(
         self, path: Path, sequences: Iterable[Iterable[tuple[object, ...]]], tabs: Iterable[str] = ()
     ) -> list[Values]:
         gestures = [list(sequence) for sequence in sequences]
-        return [_values(values) for values in self._ask(path=_existing(path), gestures=gestures, tabs=list(tabs))]
+        return [_values(values) for values in self._ask(path=self._to_read(path), gestures=gestures, tabs=list(tabs))]
 
     def saved_as(self, path: Path, kind: str, changes: Changes | None = None) -> Path:
         folder = tempfile.mkdtemp(dir=self._home())
@@ -134,12 +139,24 @@ class Office:
         if self._folder:
             shutil.rmtree(self._folder, ignore_errors=True)
             self._folder = None
+            self._unpaged = {}
 
     def _home(self) -> Path:
         # Saved copies live as long as the office; the profile beside them is this process's alone.
         if not self._folder:
             self._folder = Path(tempfile.mkdtemp(prefix="office"))
         return self._folder
+
+    def _to_read(self, path: Path) -> str:
+        """A file whose values alone are asked for: of a workbook a copy that says nothing of its pages.
+
+        To work them out takes up to half the time of opening.
+        """
+        file = _existing(path)
+        known = file, Path(file).stat().st_mtime_ns, Path(file).stat().st_size
+        if known not in self._unpaged:
+            self._unpaged[known] = _without_pages(file, Path(tempfile.mkdtemp(dir=self._home()), Path(file).name))
+        return self._unpaged[known]
 
     def _ask(self, **request: object) -> Any:
         try:
@@ -172,7 +189,7 @@ class Office:
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             start_new_session=True,  # so that the office and its children are stopped together
-            env={name: value for name, value in os.environ.items() if not name.startswith("PYTHON")},
+            env=surroundings(),
         )
         self._reply()
 
@@ -243,10 +260,11 @@ def edited(path: Path, changes: Changes) -> Values:
 def stored(file: Path | BinaryIO) -> Values:
     """Every value a workbook file holds as it stands, in the form that `recalculated` gives."""
     values: Values = {}
-    for sheet in load_workbook(file, data_only=True).worksheets:
-        for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
-            error = cell.data_type == "e"
-            values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)
+    with contextlib.closing(load_workbook(file, data_only=True, read_only=True)) as book:
+        for sheet in book.worksheets:
+            for cell in (cell for row in sheet.iter_rows() for cell in row if cell.value is not None):
+                error = cell.data_type == "e"
+                values[sheet.title, cell.coordinate] = Error(cell.value) if error else _plain(cell.value)
     return values
 
 
@@ -258,7 +276,7 @@ def _install(addin: Path, profile: Path) -> None:
     if owner:
         _hand_over(home, ORDINARY)
     command = [_beside_soffice("unopkg"), "add", "--force", str(copy), f"-env:UserInstallation={profile.as_uri()}"]
-    done = subprocess.run(command, capture_output=True, text=True, env={**os.environ, "HOME": str(home)}, **owner)  # noqa: S603
+    done = subprocess.run(command, capture_output=True, text=True, env={**surroundings(), "HOME": str(home)}, **owner)  # noqa: S603
     if owner:
         _hand_over(home, 0)
     if done.returncode:
@@ -274,6 +292,19 @@ def _existing(path: Path) -> str:
     if not Path(path).is_file():
         raise FileNotFoundError(path)
     return str(Path(path).resolve())
+
+
+def _without_pages(file: str, copy: Path) -> str:
+    """A copy without the names of areas to print and of rows that each page repeats; what is no workbook as it is."""
+    if not zipfile.is_zipfile(file):
+        return file
+    with zipfile.ZipFile(file) as before, zipfile.ZipFile(copy, "w") as after:
+        if WORKBOOK not in before.namelist():
+            return file
+        for name in before.namelist():
+            part = before.read(name)
+            after.writestr(name, PAGES.sub(b"", part) if name == WORKBOOK else part)
+    return str(copy)
 
 
 def _rows(changes: Changes) -> list[list[object]]:
@@ -294,6 +325,16 @@ def _value(value: object) -> object:
     return Error(value["error"]) if isinstance(value, dict) else value
 
 
+def surroundings() -> dict[str, str]:
+    """The environment without what a shell has for another Python: the office's own would look for its modules there.
+
+    It finds where it is by the first Python on the PATH, so the folder of a virtual environment goes from there too.
+    """
+    kept = {name: value for name, value in os.environ.items() if not name.startswith(("PYTHON", "VIRTUAL_ENV"))}
+    folders = [each for each in kept["PATH"].split(os.pathsep) if not Path(each).with_name("pyvenv.cfg").exists()]
+    return kept | {"PATH": os.pathsep.join(folders)}
+
+
 def _beside_soffice(name: str) -> str:
     return str(Path(_soffice()).resolve().with_name(name))
 
@@ -310,8 +351,9 @@ def _python() -> str:
     """A Python that can talk to the office: the system's with python3-uno, or the suite's own."""
     # Where the office is, its Python is first: to try others takes longer than all else of a start.
     beside = [Path(_soffice()).parent, Path(_soffice()).resolve().parent]
-    folders = [*beside, *map(Path, os.get_exec_path())]
+    folders = [*beside, *map(Path, os.get_exec_path(surroundings()))]
     for python in [folder / name for folder in folders for name in ("python3", "python")]:
-        if python.exists() and subprocess.run([python, "-c", "import uno"], capture_output=True).returncode == 0:  # noqa: S603
+        asked = [python, "-c", "import uno"]
+        if python.exists() and subprocess.run(asked, capture_output=True, env=surroundings()).returncode == 0:  # noqa: S603
             return str(python)
     raise OfficeError("No Python can talk to LibreOffice (python3-uno is missing); see tests/setup.sh.")

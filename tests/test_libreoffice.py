@@ -57,7 +57,10 @@ def test_a_plain_conversion_would_have_believed_them(book, tmp_path, office):
     # The reason for this harness: without a forced calculation the office passes stored values on.
     profile = (tmp_path / "profile").as_uri()
     command = ["soffice", f"-env:UserInstallation={profile}", "--headless", "--convert-to", "csv", "--outdir"]
-    subprocess.run([*command, str(tmp_path), str(book)], check=True, capture_output=True, timeout=120)
+    done = subprocess.run(
+        [*command, str(tmp_path), str(book)], capture_output=True, timeout=120, env=libreoffice.surroundings()
+    )
+    assert done.returncode == 0
     assert (tmp_path / "stale.csv").read_text().startswith("40,999,999")
 
 
@@ -181,6 +184,18 @@ def test_a_missing_office_is_named(monkeypatch, book):
     monkeypatch.setattr(shutil, "which", lambda name: None)
     with pytest.raises(OfficeError, match="LibreOffice is not installed"):
         libreoffice._soffice()
+
+
+def test_a_virtual_environment_of_the_shell_is_not_the_offices(monkeypatch, tmp_path):
+    (tmp_path / "bin").mkdir()
+    (tmp_path / "pyvenv.cfg").touch()
+    there = os.environ["PATH"]
+    monkeypatch.setenv("PATH", f"{tmp_path / 'bin'}{os.pathsep}{there}")
+    for name in ("VIRTUAL_ENV", "PYTHONHOME", "PYTHONPATH"):
+        monkeypatch.setenv(name, str(tmp_path))
+    found = libreoffice.surroundings()
+    assert not {"VIRTUAL_ENV", "PYTHONHOME", "PYTHONPATH"} & found.keys()
+    assert str(tmp_path) not in found["PATH"] and shutil.which("soffice", path=found["PATH"])
 
 
 def test_two_offices_may_have_one_file_open(office, office_in, book):

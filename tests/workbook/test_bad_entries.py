@@ -93,6 +93,11 @@ def results(demo, values, table, row):
     return found
 
 
+def titles(demo, *tables):
+    """The tabs of some lists, and the one with the master check: to read all of a workbook takes most of the time."""
+    return {demo.named("master_check")[0], *(demo.plan.layouts[table].title for table in tables)}
+
+
 def says(demo, table, field, codes):
     """Whether a cell of tests says that something is wrong with an entry."""
     return code(demo.plan, table, field.key) in codes
@@ -154,7 +159,8 @@ def test_every_column_refuses_what_it_must_not_take(demo, tried, table):
 
 def test_a_bad_row_takes_the_number_from_what_uses_it_and_from_nothing_else(demo, values, office):
     edits = [{demo.cell(table, key, name): fault} for table, name, key, fault in USED]
-    for (table, name, key, fault), after in zip(USED, demo.edited_each(office, edits), strict=True):
+    tabs = titles(demo, *COPIED, *FOLLOWING["recipes"], "prices", *FOLLOWING["prices"])
+    for (table, name, key, fault), after in zip(USED, demo.edited_each(office, edits, tabs), strict=True):
         where = f"{name}, {key}: {fault}"
         users = books.users(demo, table, name)
         assert users, where
@@ -204,7 +210,8 @@ def test_a_bad_limit_takes_the_highest_load_and_no_cost(demo, values, office, ke
 
 def test_a_bad_place_takes_the_number_from_its_prices_alone(demo, values, office):
     edits = [{demo.cell("places", key, name): fault} for name, key, fault in USED_PLACES]
-    for (name, key, fault), after in zip(USED_PLACES, demo.edited_each(office, edits), strict=True):
+    answers = demo.edited_each(office, edits, titles(demo, "places", "prices", *FOLLOWING["prices"]))
+    for (name, key, fault), after in zip(USED_PLACES, answers, strict=True):
         where = f"{name}, {key}: {fault}"
         _assert_mended(demo, after, "places", name, key, where, fault)
         for place, row in demo.rows("prices"):
@@ -223,7 +230,8 @@ def test_lines_that_join_two_tabs_refuse_what_they_must_not_take(demo, values, o
     place = demo.row(table, name)
     row = dict(demo.rows(table))[place]
     todo = [(field, fault) for field in TABLES[table].fields for fault in faults(field, row, demo.season.measures)]
-    answers = demo.edited_each(office, [{demo.cell(table, field.key, place): fault} for field, fault in todo])
+    edits = [{demo.cell(table, field.key, place): fault} for field, fault in todo]
+    answers = demo.edited_each(office, edits, titles(demo, table, *FOLLOWING.get(table, ())))
     for (field, fault), after in zip(todo, answers, strict=True):
         shown, where = results(demo, after, table, place), f"{field.key}: {fault}"
         assert says(demo, table, field, shown[table, TABLE_TABS[table].tested_in[field.key]]), where
@@ -315,5 +323,5 @@ def test_a_bad_line_of_a_set_takes_the_number_from_the_set(demo, office):
     line, total = demo.row("sets", "Two tins in a box"), demo.cell("costing", "full", "Two tins in a box")
     wrong = {"product": ("Nobody's candle", "=NA()"), "count": ("two", 0.0, 1.5, "=NA()")}
     edits = [{demo.cell("sets", key, line): fault} for key, each in wrong.items() for fault in each]
-    for after in demo.edited_each(office, edits):
+    for after in demo.edited_each(office, edits, titles(demo, "costing")):
         assert isinstance(after[total], Error)

@@ -12,6 +12,8 @@ from year_workbook import type_in
 
 from candlecalc.workbook.tabs.test import summary
 
+pytestmark = pytest.mark.usefixtures("made_once")
+
 WICK = "Cotton braid, fine"
 LINES = ("pieces", "taken", "typed", "all", "bearers", "each")
 

@@ -11,7 +11,7 @@ from year_seasons import year
 from year_workbook import season_of, type_in, without_sets
 
 from candlecalc.season.season import Season, Tables
-from candlecalc.workbook.book import drafted
+from candlecalc.workbook import book
 from candlecalc.workbook.next_season.carried import Closed, season_after
 from candlecalc.workbook.next_season.closing import FIRST_PLACE, stopped_by
 from candlecalc.workbook.reading.spots import TODAYS
@@ -44,7 +44,7 @@ def closable(seed, method, *, counts=True):
 
 
 def calculated(season):
-    return Calculated(season, drafted(season, books.DATED, rows_of=books.few(season)))
+    return Calculated(season, book.drafted(season, books.DATED, rows_of=books.few(season)))
 
 
 def after(closed_book, first_day=NEXT):

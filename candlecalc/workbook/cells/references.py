@@ -35,8 +35,13 @@ Given = str | Expression  # an own column by its key, or an expression
 
 def fed_by(expression: Expression, plan: Plan, layout: Layout) -> set[Source]:
     """Every column and named cell that an expression reads in a cell of this tab."""
-    found = set(expression.reads(plan, layout))
-    return found.union(*(fed_by(part, plan, layout) for part in expression.parts))
+    found: set[Source] = set()
+    ahead = [expression]
+    while ahead:
+        one = ahead.pop()
+        found.update(one.reads(plan, layout))
+        ahead.extend(one.parts)
+    return found
 
 
 @dataclass(frozen=True)
