@@ -3684,9 +3684,9 @@ function wick_once_more_(within) {
   tested = most_(within, (each) => length_(each.findings));
   count = length_(tested.findings);
   if (count < wick_PIECES_) {
-    return ({ wick: tested.name, reasons: `within targets in ${count} of at least ${wick_PIECES_} pieces: burn it again` });
+    return ({ wick: tested.name, reasons: `within targets in ${count} of at least ${wick_PIECES_} pieces: burn another` });
   }
-  return ({ wick: null, reasons: `${tested.name} was within targets in ${count} pieces: judge the recipe by recipe_verdict` });
+  return ({ wick: null, reasons: `${tested.name} was within targets in ${count} pieces: go on with it, and see the verdict on its recipe` });
 }
 
 function wick_contradicted_(tested) {
