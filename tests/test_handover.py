@@ -652,6 +652,22 @@ def test_a_purse_that_is_no_account_and_what_nobody_counted_are_asked_about(brit
     assert any(words.startswith("Tin is no money account on Accounts") for words in money)
 
 
+def test_what_is_unpaid_is_one_question_an_order_or_bill_and_comes_to_what_is_owed(british):
+    for about, name in (("owed to you", "Owed by buyers and places"), ("you owe", "Owed for purchases and bills")):
+        found = [row for row in rows(british.files, "open_questions.csv") if row["about"] == about]
+        assert len({row["question"] for row in found}) == len(found)
+        owed = trial_balance(british.files).get(name, Decimal(0))
+        assert sum(Decimal(row["amount"]) for row in found) == abs(owed)
+
+
+def test_postage_that_orders_took_and_no_bill_says_is_asked_about():
+    season = book_years.american_year()
+    assert asked(handed(season).files, "postage") == []
+    dear = [row | {"postage_paid": 9000.0} for _, row in season.rows("places")]
+    (words,) = asked(handed(book_years.type_in(season, places=dear)).files, "postage")
+    assert "is a bill missing" in words
+
+
 def test_a_fee_that_is_kept_of_a_deposit_is_a_fee():
     season = book_years.american_year()
     deposit = book_years.sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None, fee=1.5)

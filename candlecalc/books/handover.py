@@ -166,6 +166,8 @@ WHAT_FILES_ARE = {
 METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
 # What is asked first at the end of a year: by which words, on which side, and which accounts.
 ASKED = (
+    ("Sales", -1, (chart.SALES,)),
+    ("Cost of sold", 1, (chart.COST_SOLD,)),
     ("Stock at cost", 1, chart.STOCKS),
     ("Owed to you", 1, (chart.OWED_TO_YOU,)),
     ("You owe", -1, (chart.OWED, "Wages and bills owed")),
@@ -194,7 +196,8 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
         f"Trial balance    {money(debit)} and {money(credit)}",
         f"Profit           {money(result(journal))}",
         *(f"{words:16} {money(sign * sum(found.get(name, 0) for name in names))}" for words, sign, names in ASKED),
-        f"Open questions   {questions_asked}",
+        f"Money            {money(sum(coins for name, coins in found.items() if journal.account(name).money))}",
+        f"Open questions   {questions_asked}, in open_questions.csv: begin there",
         "",
         "These figures follow from what was typed. Which of them a tax return takes is for a bookkeeper or tax office",
         "to say.",

@@ -10,9 +10,12 @@ from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.stock_sheet import Item, lower_of
 from candlecalc.season.chart import CASH_AND_BANK, chart_of
 from candlecalc.season.tables import TABLES
+from candlecalc.season.tables.books import CATEGORIES
 from candlecalc.workbook.tabs.sell.sold import FROM_SALES
+from candlecalc.workbook.tabs.stock.used import FROM_MOVES
 
 Day = datetime.date
+POSTAGE = CATEGORIES["postage and delivery"]
 PAID_FROM = {"purchases": "paid_from", "sales": "paid_into", "expenses": "paid_from", "still_open": "paid_from"}
 
 
@@ -30,7 +33,7 @@ def questions(
     """Those of one workbook at the end of a time. `findings` are what check says of it: tab, cell and words."""
     last = journal.last
     found = [
-        *_unpaid(read, last),
+        *_together(_unpaid(read, last)),
         *_payouts(read),
         *_purses(read),
         *_cash_boxes(read, last),
@@ -38,6 +41,8 @@ def questions(
         *_sent_back(read, last),
         *_stock(journal, items),
         *_not_counted(items, last),
+        *_postage(read, journal),
+        *_year(read, journal),
         *_accounts(journal),
     ]
     return found + [Question("check", words, tab, cell) for tab, cell, words in findings]
@@ -58,22 +63,34 @@ def _unpaid(read: Reading, last: Day) -> Iterator[Question]:
     for line in read.rows("sales"):
         coins = comes_in.get(line.at, 0)
         if coins and _open(line, last):
-            words = f"{line.typed['place']}, {line.typed['order'] or line.typed['date']}: not paid by {last}"
+            words = f"{line.typed['place']}, {line.typed['order'] or 'no order'} of {line.day()}: not paid by {last}"
             yield Question("owed to you", words, line.tab, str(line.row), coins)
     for line in read.rows("purchases"):
         if not line.typed["kind"] and _open(line, last):
             coins = read.coins("purchases", "landed", line.at) + read.typed_coins(line, "claimed")
             who, bill = line.typed["supplier"] or "a supplier", line.typed["document"] or "no document"
-            words = f"{who}, {bill}: not paid by {last}"
+            words = f"{who}, {bill} of {line.day()}: not paid by {last}"
             yield Question("you owe", words, line.tab, str(line.row), coins)
     for line in read.rows("expenses"):
         if _open(line, last):
-            words = f"{line.typed['payee']}, {line.typed['document'] or 'no document'}: not paid by {last}"
+            words = (
+                f"{line.typed['payee']}, {line.typed['document'] or 'no document'} of {line.day()}: not paid by {last}"
+            )
             yield Question("you owe", words, line.tab, str(line.row), read.typed_coins(line, "amount"))
     for line in read.rows("still_open"):
         if _open(line, last):
             words = f"{line.typed['who']}, {line.typed['kind']} from before: still open on {last}"
             yield Question("from before", words, line.tab, str(line.row), read.typed_coins(line, "sum"))
+
+
+def _together(found: Iterable[Question]) -> Iterator[Question]:
+    """The lines of one order or bill as one question, with all its rows."""
+    lines: dict[tuple[str, ...], list[Question]] = {}
+    for each in found:
+        lines.setdefault((each.about, each.question, each.tab), []).append(each)
+    for first, *others in lines.values():
+        rows = ", ".join(each.row for each in (first, *others))
+        yield first._replace(row=rows, coins=sum(each.coins or 0 for each in (first, *others)))
 
 
 def _payouts(read: Reading) -> Iterator[Question]:
@@ -120,11 +137,16 @@ def _counts(read: Reading, last: Day) -> Iterator[Question]:
 
 
 def _sent_back(read: Reading, last: Day) -> Iterator[Question]:
+    costs = {
+        place_of(read.whole("used", "source", at)): read.coins("used", "cost", at)
+        for at in read.lines("used", "what")
+        if read.whole("used", "what", at) == FROM_MOVES
+    }
     for line in read.rows("moves"):
         if line.typed["kind"] == "sent back" and line.by(last):
             what = line.typed["material"] or line.typed["product"]
             words = f"{what} went back: it is in the cost of candles sold; was a credit booked?"
-            yield Question("sent back", words, line.tab, str(line.row))
+            yield Question("sent back", words, line.tab, str(line.row), costs.get(line.at))
 
 
 def _stock(journal: Journal, items: Iterable[Item]) -> Iterator[Question]:
@@ -149,6 +171,23 @@ def _not_counted(items: Sequence[Item], last: Day) -> Iterator[Question]:
             "follows from what was typed; see stock.csv"
         )
         yield Question("count", words, "Counts", coins=sum(item.value for item in uncounted))
+
+
+def _postage(read: Reading, journal: Journal) -> Iterator[Question]:
+    """Where orders took more postage than bills say."""
+    sent, booked = read.sum("sold", "sent"), balances(journal.entries).get(POSTAGE, 0)
+    if sent > booked:
+        words = (
+            f"postage and packing of what was sent, as Places sold has it, come to {journal.money(sent)}; under "
+            f"{POSTAGE} {journal.money(booked)} is booked: is a bill missing, or is packing among the materials?"
+        )
+        yield Question("postage", words, "By place", coins=sent - booked)
+
+
+def _year(read: Reading, journal: Journal) -> Iterator[Question]:
+    if not read.season.settings.get("year_from"):
+        words = f"the first day of the financial year is not typed; this is {journal.first} to {journal.last}"
+        yield Question("year", words, "Settings")
 
 
 def _accounts(journal: Journal) -> Iterator[Question]:
