@@ -1,6 +1,6 @@
 """Check sheets: a page a product and a set of rules, of all that its labels state and of what they lack, to sign."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 import candlecalc.tables as tables
@@ -18,7 +18,7 @@ TO_SIGN = (
     "the market's own authorities, each standard's text and the supplier's data sheets: whoever sells the candle "
     "answers for it."
 )
-MISSING = "MISSING"
+MISSING, TO_CONFIRM = "MISSING", "to confirm"
 IF_OUTSIDE = "if outside"  # of an importer, where the maker's workbook is of the region itself
 IMPORTER = "importer"
 # Of what an inspector measures the height, by part.
@@ -72,7 +72,7 @@ def check_sheet(
     title = f"{facts['product']}: check sheet by the rules of {THE[facts['rules']]}"
     asked = [*_asked(facts, lines, at_home), *_due(besides, lines, GB if facts["rules"] == "gb" else "")]
     lists = [
-        Heard("To do, and to confirm", [*besides, *of_batch]),
+        Heard("To do, and to confirm", [*_still_open(list(stated.values())), *besides, *of_batch]),
         Heard("Oils and dyes: to confirm with the carrier, for the candle and for the oil", list(oils)),
         Heard(
             "Whom to ask (common practice)", [f"{row['what']}: {row['whom']}" for row in _of_region("askers", facts)]
@@ -80,6 +80,12 @@ def check_sheet(
         Heard("What its rules say besides, and how that was read", list(_notes(facts))),
     ]
     return CheckSheet(title, maker, _together(stated.values()), asked, [each for each in lists if each.lines])
+
+
+def _still_open(lines: Sequence[Line]) -> Iterator[str]:
+    still = sum(line.state == TO_CONFIRM for line in lines)
+    if still:
+        yield f"{still} of the {len(lines)} texts on its labels {'is' if still == 1 else 'are'} still to confirm"
 
 
 def _together(lines: Iterable[Line]) -> list[Line]:
@@ -128,7 +134,7 @@ def _by(text: Text) -> str:
 
 
 def _state(text: Text) -> str:
-    return "confirmed" if text.confirmed else "to confirm"
+    return "confirmed" if text.confirmed else TO_CONFIRM
 
 
 def _of_region(table: str, facts: Row) -> list[dict[str, str]]:

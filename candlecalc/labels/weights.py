@@ -13,7 +13,8 @@ def weights_said(season: Season, product: str, batch: str, declared: float | Non
     number = batch or (str(rows[-1]["batch"]) if rows else "")
     rows = [row for row in rows if str(row["batch"]).casefold() == number.casefold()]
     if not rows or declared is None:
-        return [f"weights: none of batch {number} is on Weights"] if number else ["weights: none is on Weights"]
+        which = f"no piece of batch {number}" if number else "no piece"
+        return [f"weights: {which} was weighed: weigh some, each less its empty vessel, and type them on Weights"]
     grams = [season.measures.to_calc(float(row["net"]), "g") for row in rows if isinstance(row["net"], float)]
     number = str(rows[0]["batch"])
     size = next((row["size"] for row in rows if isinstance(row["size"], float)), None)
