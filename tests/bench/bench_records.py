@@ -16,7 +16,7 @@ sys.path[:0] = [str(TESTS), str(TESTS / "bench")]
 
 import libreoffice  # noqa: E402
 from bench_workbook import large  # noqa: E402
-from cells import ROWS  # noqa: E402
+from cells import ROWS, formulas  # noqa: E402
 
 from candlecalc.season import folder  # noqa: E402
 from candlecalc.season.season import Row, Season, frame  # noqa: E402
@@ -100,9 +100,9 @@ def _told(office: libreoffice.Office, path: Path, name: str, season: Season, row
             changes[layout.title, f"{layout.letters[entry]}{row}"] = value
     runs = [office.processor_seconds(path, changes) for _ in range(RUNS)]
     least = [min(each) for each in zip(*runs, strict=True)]
-    formulas = sum(cell.data_type == "f" for sheet in drafted.book for cell in sheet._cells.values())
+    count = sum(formulas(drafted, sheet) for sheet in drafted.book)
     wrong = sum(str(value).startswith("#") for rows in drafted.values.values() for row in rows for value in row)
-    print(f"{name:10}{formulas:>10,}{path.stat().st_size // 1000:>8,}" + "".join(f"{each:>8.2f}" for each in least)
+    print(f"{name:10}{count:>10,}{path.stat().st_size // 1000:>8,}" + "".join(f"{each:>8.2f}" for each in least)
           + (f"   {wrong} cells hold an error" if wrong else ""))  # fmt: skip
 
 

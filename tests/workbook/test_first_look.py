@@ -116,7 +116,7 @@ def test_words_beside_the_name_say_what_to_do(small, told):
 def test_the_line_beside_the_title_says_the_first_of_them_whole(small, told):
     for (table, _, row, *_), after in told:
         title, cell = small.cell(table, STATUS, row)
-        assert after[title, "C1"] == f"Row {cell[1:]}. {after[title, cell]}"
+        assert after[title, "C1"] == f"Row {cell[1:]}: {after[title, cell]}"
 
 
 def test_a_load_above_a_limit_is_told_wherever_its_figures_are_used(small, told):

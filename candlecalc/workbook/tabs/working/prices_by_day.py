@@ -2,6 +2,7 @@
 
 from candlecalc.season.tables.sell import PLACES, PRICES
 from candlecalc.workbook.cells.columns import look
+from candlecalc.workbook.cells.layout import OWN_ROW
 from candlecalc.workbook.cells.references import (
     ByPlan,
     Carry,
@@ -30,8 +31,8 @@ def _first_row(table: str, key: str) -> Expression:
     return row_in(table, Carry(PRICES.key, key), ready=False)
 
 
-# More than any candle brings: the least that one brings is found as the most that is short of it, in a sum that every
-# program knows. A row without a price is short of nothing.
+# More than any candle brings, so that the least one brings is the most that is short of it: nothing is what a row
+# without a price has.
 MOST = constant(10**6)
 SHORT = written(
     "IF(COUNT({received},{fees})<2,0,{most}-({received}-{fees}))",
@@ -41,13 +42,25 @@ SHORT = written(
 )
 
 
+# A row says it where no other of its product is shorter: not every program knows a largest of some rows.
+LEAST = written(
+    "IF({short}=0,0,{short}*(SUMPRODUCT(({products}={product})*(({all}>{short})+({all}={short})*({rows}<{row})))=0))",
+    short="short",
+    product="product",
+    products=Results("prices_by_day", "product"),
+    all=Results("prices_by_day", "short"),
+    rows=Results("prices_by_day", OWN_ROW),
+    row=OWN_ROW,
+)
+
+
 def least_brought(product: Given) -> Expression:
     """The least that one of a product brings before tax and after fees, by its prices; nothing without a price."""
     short = written(
-        "SUMPRODUCT(MAX(({products}={product})*{short}))",
+        "SUMPRODUCT(({products}={product})*{short})",
         products=Results("prices_by_day", "product"),
         product=product,
-        short=Results("prices_by_day", "short"),
+        short=Results("prices_by_day", "least"),
     )
     return written('IF({short}=0,"",ROUND({most}-{short},6))', short=short, most=MOST)
 
@@ -64,6 +77,7 @@ TAB = result_tab(
         "sold_there": look("Product and place", SOLD_THERE, "row", width=8),
         **numbered("prices_by_day", PRICES, "sold_there"),
         "short": look("What it brings short of a million, {money}", SHORT, "money", needs=()),
+        "least": look("... of its product's least, {money}", LEAST, "money", needs=()),
     },
 )
 
