@@ -676,6 +676,12 @@ def test_a_fee_that_is_kept_of_a_deposit_is_a_fee():
     assert found["Bank and cash"] == Decimal("-177.50")  # 28.50 less 206 of jars
 
 
+def test_a_deposit_without_a_day_of_payment_was_handed_over_and_is_owed_by_nobody():
+    season = book_years.american_year()
+    deposit = book_years.sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None, paid_on=None)
+    assert asked(handed(book_years.type_in(season, sales=[deposit])).files, "owed to you") == []
+
+
 def test_stock_is_worked_out_and_no_entry_may_be_made_on_it():
     season = book_years.worked_month()
     entry = book_years.entry(day(3, 30), "Cost of candles sold", "candles in stock", 5.0, "other")

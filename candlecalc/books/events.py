@@ -13,7 +13,7 @@ from candlecalc.season import chart
 from candlecalc.season.season import Row
 from candlecalc.season.tables.books import CATEGORIES, OPENING_BALANCE, OWED_AT_THE_END
 from candlecalc.season.tables.carried import OWED_BY_MAKER, OWED_TO_MAKER
-from candlecalc.season.tables.sales import HANDED_OVER, HELD_FOR_BUYERS
+from candlecalc.season.tables.sales import HELD_FOR_BUYERS
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.sell.sold import FROM_MARKETS
 from candlecalc.workbook.tabs.stock import used
@@ -173,12 +173,9 @@ def _sold(read: Reading, accounts: dict[str, chart.Account], by_cash: bool) -> I
         day, place, row = read.value("sold", "date", at), str(read.value("sold", "place", at)), FIRST_ROW + at
         market = read.whole("sold", "what", at) == FROM_MARKETS
         typed: Row = {}
-        paid, purse = day, chart.CASH_AND_BANK
+        paid, purse = read.value("sold", "paid", at), chart.CASH_AND_BANK
         if not market:
-            line = read.row("sales", read.whole("sold", "source", at))
-            typed, paid = line.typed, line.day("paid_on")
-            if typed["kind"] in HANDED_OVER:
-                paid = paid or day
+            typed = read.row("sales", read.whole("sold", "source", at)).typed
             purse = _purse(accounts, typed["paid_into"])
         held = typed.get("kind") in HELD_FOR_BUYERS
         code = tax_code(read, at, str(typed.get("area") or ""))

@@ -5,14 +5,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from candlecalc.books.journal import Journal, as_number, balances
-from candlecalc.books.reading import Reading, Typed, place_of
+from candlecalc.books.reading import Reading, Typed
 from candlecalc.books.sheets import Column, Sheet
 from candlecalc.books.stock_sheet import Item, lower_of
 from candlecalc.season.chart import CASH_AND_BANK, chart_of
 from candlecalc.season.tables import TABLES
 from candlecalc.season.tables.books import CATEGORIES
 from candlecalc.workbook.tabs.sell.sold import FROM_SALES
-from candlecalc.workbook.tabs.stock.used import FROM_MOVES
 
 Day = datetime.date
 POSTAGE = CATEGORIES["postage and delivery"]
@@ -48,37 +47,33 @@ def questions(
     return found + [Question("check", words, tab, cell) for tab, cell, words in findings]
 
 
-def _open(line: Typed, last: Day) -> bool:
+def _open(line: Typed, last: Day, paid: Day | None) -> bool:
     """Whether a row of that time was not paid by its end."""
-    paid = line.day("paid_on")
     return line.by(last) and not (paid and paid <= last)
 
 
 def _unpaid(read: Reading, last: Day) -> Iterator[Question]:
-    comes_in = {
-        place_of(read.whole("sold", "source", at)): read.coins("sold", "comes_in", at)
-        for at in read.lines("sold", "what")
-        if read.whole("sold", "what", at) == FROM_SALES
-    }
-    for line in read.rows("sales"):
-        coins = comes_in.get(line.at, 0)
-        if coins and _open(line, last):
+    for at in read.lines("sold", "what"):
+        if read.whole("sold", "what", at) != FROM_SALES:
+            continue
+        line, coins = read.row("sales", read.whole("sold", "source", at)), read.coins("sold", "comes_in", at)
+        if coins and _open(line, last, read.value("sold", "paid", at)):
             words = f"{line.typed['place']}, {line.typed['order'] or 'no order'} of {line.day()}: not paid by {last}"
             yield Question("owed to you", words, line.tab, str(line.row), coins)
     for line in read.rows("purchases"):
-        if not line.typed["kind"] and _open(line, last):
+        if not line.typed["kind"] and _open(line, last, line.day("paid_on")):
             coins = read.coins("purchases", "landed", line.at) + read.typed_coins(line, "claimed")
             who, bill = line.typed["supplier"] or "a supplier", line.typed["document"] or "no document"
             words = f"{who}, {bill} of {line.day()}: not paid by {last}"
             yield Question("you owe", words, line.tab, str(line.row), coins)
     for line in read.rows("expenses"):
-        if _open(line, last):
+        if _open(line, last, line.day("paid_on")):
             words = (
                 f"{line.typed['payee']}, {line.typed['document'] or 'no document'} of {line.day()}: not paid by {last}"
             )
             yield Question("you owe", words, line.tab, str(line.row), read.typed_coins(line, "amount"))
     for line in read.rows("still_open"):
-        if _open(line, last):
+        if _open(line, last, line.day("paid_on")):
             words = f"{line.typed['who']}, {line.typed['kind']} from before: still open on {last}"
             yield Question("from before", words, line.tab, str(line.row), read.typed_coins(line, "sum"))
 
@@ -137,16 +132,11 @@ def _counts(read: Reading, last: Day) -> Iterator[Question]:
 
 
 def _sent_back(read: Reading, last: Day) -> Iterator[Question]:
-    costs = {
-        place_of(read.whole("used", "source", at)): read.coins("used", "cost", at)
-        for at in read.lines("used", "what")
-        if read.whole("used", "what", at) == FROM_MOVES
-    }
     for line in read.rows("moves"):
         if line.typed["kind"] == "sent back" and line.by(last):
             what = line.typed["material"] or line.typed["product"]
             words = f"{what} went back: it is in the cost of candles sold; was a credit booked?"
-            yield Question("sent back", words, line.tab, str(line.row), costs.get(line.at))
+            yield Question("sent back", words, line.tab, str(line.row), read.coins("moves", "cost", line.at))
 
 
 def _stock(journal: Journal, items: Iterable[Item]) -> Iterator[Question]:

@@ -68,7 +68,7 @@ def _sold(read: Reading, first: Day, last: Day) -> Keyed:
         net, tax, fee, comes_in = (read.coins("sold", key, at) for key in ("net", "tax", "fee", "comes_in"))
         market = read.whole("sold", "what", at) == FROM_MARKETS
         typed = {} if market else read.row("sales", read.whole("sold", "source", at)).typed
-        day = read.value("sold", "date", at) if market or not read.by_cash else typed["paid_on"]
+        day = read.value("sold", "counts", at)
         if not (isinstance(day, datetime.date) and first <= day <= last) or not read.whole("sold", "sign", at):
             continue
         area, rate = str(typed.get("area") or ""), read.number("sold", "rate", at)

@@ -8,9 +8,9 @@ from candlecalc.quantities.rounding import round_half_away
 from candlecalc.season.season import Row, Season
 from candlecalc.season.tables.books import EXPENSES
 from candlecalc.season.tables.carried import OWED_BY_MAKER, STILL_OPEN
-from candlecalc.season.tables.sales import HANDED_OVER, HELD_FOR_BUYERS, SALES
+from candlecalc.season.tables.sales import HELD_FOR_BUYERS, SALES
 from candlecalc.season.tables.stock import OPENING, PURCHASES
-from candlecalc.workbook.next_season.money import comes_in
+from candlecalc.workbook.next_season.money import SOLD, comes_in
 from candlecalc.workbook.reports.report import Calculated
 
 PURCHASE, DEPOSIT, GIFT_CARD = OWED_BY_MAKER
@@ -60,7 +60,10 @@ def overspent(season: Season, first_day: datetime.date) -> Iterator[tuple[int, s
 
 def is_open(row: Row, first_day: datetime.date) -> bool:
     """Whether a line was not paid yet when the new season began."""
-    paid = row["paid_on"]
+    return _not_paid(row["paid_on"], first_day)
+
+
+def _not_paid(paid: object, first_day: datetime.date) -> bool:
     return not isinstance(paid, datetime.date) or paid >= first_day
 
 
@@ -103,8 +106,7 @@ def _sales(calculated: Calculated, first_day: datetime.date) -> Iterator[Open]:
     rows = dict(calculated.season.rows(SALES.key))
     for place, amount in comes_in(calculated).items():
         row = rows[place]
-        handed_over = row["kind"] in HANDED_OVER and row["paid_on"] is None
-        if is_open(row, first_day) and not handed_over:
+        if _not_paid(calculated.value(SOLD, "paid", place), first_day):
             kind = PAYOUT if row["payout"] else SALE
             yield Open(kind, _text(row, "place"), _text(row, "payout") or _text(row, "order"), day_of(row), amount)
 
