@@ -27,7 +27,7 @@ from candlecalc.books.stock_sheet import items, stock_sheet
 from candlecalc.books.tax_report import TaxLine, tax_lines, tax_sheet, with_late
 from candlecalc.books.ties import ties
 from candlecalc.season import chart
-from candlecalc.season.tables.once import AVERAGE, FIFO
+from candlecalc.season.tables.once import WAYS_OF_VALUING
 from candlecalc.workbook.book import Drafted
 
 NAME, SUMMARY, PACKAGE = "candlecalc-handover", "summary.txt", "datapackage.json"
@@ -163,7 +163,6 @@ WHAT_FILES_ARE = {
 }
 
 
-METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
 # What is asked first at the end of a year: by which words, on which side, and which accounts.
 ASKED = (
     ("Sales", -1, (chart.SALES,)),
@@ -188,7 +187,7 @@ def _summary(reads: Sequence[Reading], journal: Journal, sheets: Sequence[Sheet]
     questions_asked = next(len(sheet.rows) for sheet in sheets if sheet.name == "open_questions")
     out = [
         f"Hand-over of {maker}, {journal.first} to {journal.last}, by the {reads[-1].method} method",
-        f"From {', '.join(read.name for read in reads)}. Stock is valued {METHODS[reads[-1].season.stock]}.",
+        f"From {', '.join(read.name for read in reads)}. Stock is valued {WAYS_OF_VALUING[reads[-1].season.stock]}.",
         f"Registered for tax: {reads[-1].season.settings['registered']}. All sums in {journal.currency}.",
         "",
         f"Entries          {len(journal.entries)}, of {lines} lines",

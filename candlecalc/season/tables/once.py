@@ -7,6 +7,7 @@ from candlecalc.season.tables.taken import MONEY, POT, RATE, STATED, YES_NO, ent
 
 # How stock is valued.
 FIFO, AVERAGE = "fifo", "average"
+WAYS_OF_VALUING = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
 
 SETTINGS = Table(
     "settings",
@@ -78,8 +79,8 @@ MADE_FOR = Table(
         Field(
             "stock",
             "Stock is valued",
-            f"{FIFO}: first in, first out; {AVERAGE}: at the moving average",
-            choices=(FIFO, AVERAGE),
+            "; ".join(f"{way}: {words}" for way, words in WAYS_OF_VALUING.items()),
+            choices=tuple(WAYS_OF_VALUING),
         ),
     ),
     usual_rows=0,

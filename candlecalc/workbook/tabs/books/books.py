@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from candlecalc.season import chart
-from candlecalc.season.tables.once import AVERAGE, FIFO
+from candlecalc.season.tables.once import WAYS_OF_VALUING
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import Expression, Named, Results, Written, as_text, in_coins, joined, written
@@ -60,11 +60,12 @@ def _head(page: Page) -> None:
     page.put("C2", "last day", "note", "row")
     page.shows("D2", Named("last_day"), "label", "date")
     settings = page.draft.season.settings
-    page.put("F2", f"all sums in {page.draft.plan.currency}; stock is valued {METHODS[str(settings['stock'])]}", "note")
+    page.put(
+        "F2",
+        f"all sums in {page.draft.plan.currency}; stock is valued {WAYS_OF_VALUING[str(settings['stock'])]}",
+        "note",
+    )
     page.shows("F3", written('"registered for tax: "&{said}', said=Written(as_typed("registered"))), "note", "words")
-
-
-METHODS = {FIFO: "first in, first out", AVERAGE: "at the moving average"}
 
 
 def _lines(page: Page, row: int, lines: Iterable[tuple[str, Expression]]) -> None:
