@@ -8,7 +8,7 @@ from collections.abc import Iterable
 
 from candlecalc.workbook.cells.checks import WorkbookCheck, of_rows, sums_agree
 from candlecalc.workbook.cells.columns import look, result
-from candlecalc.workbook.cells.layout import FIRST_ROW, OWN_ROW, Plan
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     Above,
     Expression,
@@ -25,9 +25,6 @@ from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.evenings_by_day import POTS_BY, day_of, up_to
 from candlecalc.workbook.tabs.working.plan_lines import KEY as LINES
 from candlecalc.workbook.tabs.working.plan_lines import TAB as PLAN_LINES
-from candlecalc.workbook.writing.draft import Draft
-from candlecalc.workbook.writing.printed import print_list
-from candlecalc.workbook.writing.writer import write_table
 
 KEY = "plan"
 THERE = ("number",)
@@ -87,14 +84,8 @@ TAB = TableTab(
     },
     goes_with=WANTED,
     counted=PLAN_LINES.counted,
+    paper_to="what_for",
 )  # fmt: skip
-
-
-def write(draft: Draft) -> None:
-    sheet = write_table(draft, TAB)
-    used = draft.season.tables.room(WANTED)
-    last = min(draft.plan.layouts[KEY].last_row, FIRST_ROW + max(2 * used, 20) - 1)
-    print_list(sheet, len(FOR_PAPER), last, left=TAB.margin)
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
@@ -104,4 +95,4 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     yield of_rows(name, TAB.title, here, STATUS, "see What to do on Plan", unlikely=True)
 
 
-register(TAB, __name__, 50, write=write, checks=checks, shown=Shown(KEY, tuple(FOR_PAPER)), records=True)
+register(TAB, __name__, 50, checks=checks, shown=Shown(KEY, tuple(FOR_PAPER)), records=True)
