@@ -117,15 +117,16 @@ def no_less_is_ready_than_before(closing):
 
 def at_each_shop_is_what_was_there(closing):
     """Out less back less sold there, counted here from the lines themselves."""
+    return unlike(at_shops(closing.season), at_shops(closing.next_season), AMOUNT)
+
+
+def at_shops(season):
+    """{(place, product): pieces} by the lines of Sales."""
     counts = {"out": 1, "back": -1, "sold there": -1}
-
-    def there(season):
-        found = defaultdict(float)
-        for _, row in season.rows("sales"):
-            found[row["place"], row["product"]] += counts.get(row["kind"], 0) * (row["pieces"] or 0)
-        return found
-
-    return unlike(there(closing.season), there(closing.next_season), AMOUNT)
+    found = defaultdict(float)
+    for _, row in season.rows("sales"):
+        found[row["place"], row["product"]] += counts.get(row["kind"], 0) * (row["pieces"] or 0)
+    return found
 
 
 def all_that_is_owed_is_there_by_reference(closing):

@@ -3,9 +3,11 @@
 `python tests/bench/close_years.py 200` tries as many years as it is asked for.
 """
 
+from collections import Counter
+
 import pytest
 from click.testing import CliRunner
-from closing_laws import LAWS, Closing, two_seasons_end_as_one
+from closing_laws import LAWS, Closing, at_shops, two_seasons_end_as_one
 from year_workbook import type_in
 from years_to_close import A_YEAR, LAST, NEXT, STALL, WEB, calculated, closable, copy, things
 
@@ -46,29 +48,24 @@ def first_closing():
     return Closing(closable(*YEARS[0]))
 
 
-def at_shops(season, product):
-    counts = {"out": 1, "back": -1, "sold there": -1}
-    return sum(
-        counts.get(row["kind"], 0) * row["pieces"] for _, row in season.rows("sales") if row["product"] == product
-    )
-
-
 @pytest.fixture(scope="module")
 def stops(first_closing):
     """What stops the same season once slips are typed into its logs, one of each kind."""
     before, season = first_closing.before, copy(first_closing.season)
     wax, (of_wax, _) = next(iter(things(before, "stock").items()))
     (candle, (of_candle, _)), (other, (of_other, _)), (third, _), *_ = things(before, "candles").items()
-    line = {"date": LAST, "price": 5.0}
+    line, there = {"date": LAST, "price": 5.0}, Counter()
+    for (_, product), pieces in at_shops(season).items():
+        there[product] += pieces
     slips = {
         "moves": [
             {"date": LAST, "kind": "broken", "material": wax, "amount": of_wax + 7},
             {"date": NEXT, "kind": "broken", "material": wax, "amount": 1.0},
         ],
         "counts": [
-            {"date": LAST, "product": candle, "counted": of_candle - at_shops(season, candle) + 2},
+            {"date": LAST, "product": candle, "counted": of_candle - there[candle] + 2},
             {"date": LAST, "product": other, "counted": of_other + 2},
-            {"date": LAST, "product": other, "counted": of_other - at_shops(season, other)},
+            {"date": LAST, "product": other, "counted": of_other - there[other]},
         ],
         "sales": [
             line | {"place": WEB, "kind": "gift card spent", "order": "G-99"},

@@ -356,7 +356,15 @@ def sum_where(table: str, key: str, **same: Given) -> Expression:
 
     By number and not by name: a criterion reads "<3" as a comparison and "1e3" as a thousand.
     """
-    ranges = [part for by, given in same.items() for part in (Whole(table, by), expression_of(given))]
+    return sum_over(table, key, same.items())
+
+
+def sum_over(table: str, key: str, where: Iterable[tuple[str, Given]], lines: str = "") -> Expression:
+    """The sum of a column over the lines whose columns hold what is asked of each; one may be asked twice.
+
+    `lines` is the tab of those columns, where the sum's own stands on a tab beside it.
+    """
+    ranges = [part for by, asked in where for part in (Whole(lines or table, by), expression_of(asked))]
     return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
 
 

@@ -9,7 +9,6 @@ from candlecalc.workbook.cells.references import (
     Expression,
     Given,
     Named,
-    Results,
     Written,
     as_text,
     at_row,
@@ -22,6 +21,7 @@ from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.books import sums
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.sell import by_place, months
+from candlecalc.workbook.tabs.sell.season_sums import nth_by_what_is_left
 from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.page import Page, cell, made_of
@@ -203,12 +203,10 @@ def _in_all(page: Page, head: int, letters: Sequence[str]) -> None:
 
 def _places(page: Page) -> None:
     """The rows of the places that left most over, beside the page."""
-    order = Results(by_place.KEY, "order")
     page.put(f"{PLACE_ROW}{FIRST}", "Places in order, rows", "note")
     for nth, row in enumerate(range(FIRST + 1, FIRST + 1 + len(PLACES)), start=1):
-        found = written(f"MATCH(LARGE({{order}},{nth}),{{order}},0)", order=order)
-        none = written(f"COUNT({{order}})+0*SUM({{order}})<{nth}", order=order)
-        page.shows(f"{PLACE_ROW}{row}", found, "note", "row", blank_if=[none])
+        found, fewer = nth_by_what_is_left(by_place.KEY, nth)
+        page.shows(f"{PLACE_ROW}{row}", found, "note", "row", blank_if=[fewer])
 
 
 def _by_place(page: Page, head: int, words: str, key: str) -> None:

@@ -20,6 +20,7 @@ from candlecalc.workbook.cells.references import (
     Whole,
     constant,
     joined,
+    sum_over,
     text,
     while_known,
     written,
@@ -33,8 +34,7 @@ PURCHASE, *HELD_BEFORE = OWED_BY_MAKER
 
 def of(table: str, key: str, *where: tuple[str, Given]) -> Expression:
     """The sum of a column where others hold what is asked; an error while a line of it is one."""
-    ranges = [part for by, asked in where for part in (Whole(table, by), asked)]
-    return written("SUMIFS({parts})", parts=joined(",", [Whole(table, key), *ranges]))
+    return sum_over(table, key, where)
 
 
 def known(table: str, key: str, *where: tuple[str, Given]) -> Expression:

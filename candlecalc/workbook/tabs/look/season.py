@@ -22,7 +22,7 @@ from candlecalc.workbook.cells.references import (
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.sell import by_place, by_product, months
-from candlecalc.workbook.tabs.sell.season_sums import OWN_TIME
+from candlecalc.workbook.tabs.sell.season_sums import OWN_TIME, nth_by_what_is_left
 from candlecalc.workbook.tabs.set_up.settings import as_typed
 from candlecalc.workbook.writing import season_charts
 from candlecalc.workbook.writing.draft import Draft, band
@@ -273,9 +273,8 @@ def _rest(letter: str, head: int, whole: int) -> Expression:
 
 
 def _line(page: Page, row: int, nth: int, kind: Kind) -> None:
-    order = Results(kind.table, "order")
-    none: list[Expression | str] = [written(f"COUNT({{order}})+0*SUM({{order}})<{nth}", order=order)]
-    place = written(f"MATCH(LARGE({{order}},{nth}),{{order}},0)", order=order)
+    place, fewer = nth_by_what_is_left(kind.table, nth)
+    none: list[Expression | str] = [fewer]
     page.shows(f"A{row}", at_row(kind.table, kind.name, place), "strong_result", "words", blank_if=none)
     for letter, keys in _keys(kind).items():
         value = joined("+", [at_row(kind.table, key, place) for key in keys])

@@ -43,8 +43,6 @@ FIXED = written(
 )
 LEFT = less("net", "fees", "sent", "cost", "days", "fixed")
 
-SUMS = sums(THERE, FIRST)
-
 TAB = result_tab(
     "By place",
     "output",
@@ -52,12 +50,11 @@ TAB = result_tab(
     KEY,
     PLACES,
     {
-        "pieces": SUMS["pieces"],
-        "net": SUMS["net"],
-        "left": look("Left over, {money}", LEFT, "money_strong", needs=FIRST),
-        "per_hour": an_hour("left", FIRST),
-        "hours": look("Own hours", written("{making}+{markets}", making=making_hours(THERE), markets=of_market_days("hours", THERE)), "hours", needs=FIRST),
-        **SUMS,
+        **sums(THERE, FIRST, {
+            "left": look("Left over, {money}", LEFT, "money_strong", needs=FIRST),
+            "per_hour": an_hour("left", FIRST),
+            "hours": look("Own hours", written("{making}+{markets}", making=making_hours(THERE), markets=of_market_days("hours", THERE)), "hours", needs=FIRST),
+        }),
         "days": look("Stand fees and travel, {money}", DAYS, "money", needs=FIRST),
         "fixed": look("Fixed cost, from Places sold, {money}", FIXED, "money", needs=FIRST),
         "order": by_what_is_left("left", OWN_ROW, FIRST),

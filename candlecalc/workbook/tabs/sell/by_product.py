@@ -33,8 +33,6 @@ MINUTES = written(
     cost=Same("costing", "full"),
 )
 
-SUMS = sums(OF_IT, FIRST)
-
 TAB = result_tab(
     "By product",
     "output",
@@ -42,12 +40,11 @@ TAB = result_tab(
     KEY,
     RECIPES,
     {
-        "pieces": SUMS["pieces"],
-        "net": SUMS["net"],
-        "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=FIRST),
-        "per_hour": an_hour("left", FIRST),
-        "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
-        **SUMS,
+        **sums(OF_IT, FIRST, {
+            "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=FIRST),
+            "per_hour": an_hour("left", FIRST),
+            "hours": look("Own hours", making_hours(OF_IT), "hours", needs=FIRST),
+        }),
         "order": by_what_is_left("left", OWN_ROW, FIRST),
         "minutes": look("Own time a piece, minutes", MINUTES, "minutes"),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),

@@ -50,8 +50,6 @@ def _rows(rows_of: Mapping[str, int]) -> int:
     return MOST_MONTHS
 
 
-SUMS = sums(IN_IT, THERE)
-
 TAB = lines_tab(
     "Months",
     "output",
@@ -60,12 +58,11 @@ TAB = lines_tab(
     SALES,
     {
         "month": look("Month", MONTH, "date", needs=()),
-        "pieces": SUMS["pieces"],
-        "net": SUMS["net"],
-        "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=THERE),
-        "hours": look("Own hours", written("{making}+{markets}", making=making_hours(IN_IT), markets=of_market_days("hours", IN_IT)), "hours", needs=THERE),
-        "then": look("Same month last season, before tax, {money}", THEN, "money", needs=THERE, blank_if=(NONE_TYPED,)),
-        **SUMS,
+        **sums(IN_IT, THERE, {
+            "left": look("Left over on candles, {money}", less("net", "fees", "sent", "cost"), "money_strong", needs=THERE),
+            "hours": look("Own hours", written("{making}+{markets}", making=making_hours(IN_IT), markets=of_market_days("hours", IN_IT)), "hours", needs=THERE),
+            "then": look("Same month last season, before tax, {money}", THEN, "money", needs=THERE, blank_if=(NONE_TYPED,)),
+        }),
         "until": look("Until before", NEXT, "date", needs=THERE),
     },
     _rows,

@@ -3,7 +3,7 @@
 The embedded engine's SUMIFS passes over errors, so the sum of the whole column stands beside it, times nothing.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from candlecalc.season.tables.sales import MARKET_DAYS
 from candlecalc.workbook.cells.columns import Column, look
@@ -11,9 +11,9 @@ from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import (
     Expression,
     Given,
-    Whole,
-    expression_of,
+    Results,
     joined,
+    sum_over,
     while_known,
     written,
 )
@@ -26,30 +26,24 @@ MONEY = ("net", "tax", "fees", "sent", "cost")
 OWN_TIME = "own_time"
 
 
-def _summed(summed: tuple[str, str], lines: str, where: Where) -> Expression:
-    """The sum of a column over the lines of a tab where it is so; the column may stand on a tab beside it."""
-    ranges = [part for key, is_so in where for part in (Whole(lines, key), expression_of(is_so))]
-    return written("SUMIFS({parts})", parts=joined(",", [Whole(*summed), *ranges]))
-
-
 def _sold(key: str, where: Where) -> Expression:
     # To six decimals: no crumbs of a sum of decimals where the figures are taken on.
-    return written("ROUND({sum},6)", sum=while_known(_summed(("sold", key), "sold", where), "sold", key))
+    return written("ROUND({sum},6)", sum=while_known(sum_over("sold", key, where), "sold", key))
 
 
 def of_market_days(key: str, where: Where) -> Expression:
     """What was typed on Market days; an error while a day there is not right."""
-    return while_known(_summed((MARKET_DAYS.key, key), MARKET_DAYS.key, where), MARKET_DAYS.key, "place_first")
+    return while_known(sum_over(MARKET_DAYS.key, key, where), MARKET_DAYS.key, "place_first")
 
 
 def making_hours(where: Where) -> Expression:
     """Hours of your own in the making of what was sold."""
-    minutes = while_known(_summed((OWN_TIME, "minutes"), "sold", where), OWN_TIME, "minutes")
+    minutes = while_known(sum_over(OWN_TIME, "minutes", where, "sold"), OWN_TIME, "minutes")
     return written("({minutes})/60", minutes=minutes)
 
 
-def sums(where: Where, needs: tuple[Given, ...]) -> dict[str, Column]:
-    """The columns that months, places and products have alike."""
+def sums(where: Where, needs: tuple[Given, ...], left: Mapping[str, Column]) -> dict[str, Column]:
+    """The columns that months, places and products have alike; right of the sales what is `left` over, and by the hour."""
     heads = {
         "pieces": ("Pieces sold", "pieces"),
         "net": ("Sales before tax, {money}", "money_strong"),
@@ -58,7 +52,8 @@ def sums(where: Where, needs: tuple[Given, ...]) -> dict[str, Column]:
         "sent": ("Postage and packing, {money}", "money"),
         "cost": ("Cost of candles sold, {money}", "money"),
     }
-    return {key: look(head, _sold(OF_SOLD[key], where), shown, needs=needs) for key, (head, shown) in heads.items()}
+    found = {key: look(head, _sold(OF_SOLD[key], where), shown, needs=needs) for key, (head, shown) in heads.items()}
+    return {"pieces": found["pieces"], "net": found["net"], **left, **found}
 
 
 def less(first: str, *rest: str) -> Expression:
@@ -91,6 +86,13 @@ def by_what_is_left(left: str, row: str, needs: tuple[Given, ...]) -> Column:
         needs=needs,
         width=12,
     )
+
+
+def nth_by_what_is_left(table: str, nth: int) -> tuple[Expression, Expression]:
+    """Where in a list the one stands that left the nth most over, and the test that there are not so many."""
+    order = Results(table, "order")
+    place = written(f"MATCH(LARGE({{order}},{nth}),{{order}},0)", order=order)
+    return place, written(f"COUNT({{order}})+0*SUM({{order}})<{nth}", order=order)
 
 
 def all_sold(plan: Plan) -> str:

@@ -7,9 +7,9 @@ from candlecalc.workbook.cells.references import (
     KEY_DAY,
     KEY_THING,
     Expression,
-    Whole,
     at,
     line_key,
+    sum_over,
     while_known,
     written,
 )
@@ -56,14 +56,7 @@ AT_SHOPS = written(
     'IF({product}="",0,{there})',
     product="product",
     there=while_known(
-        written(
-            'SUMIFS({there},{things},{row},{days},"<="&{day})',
-            there=Whole("sold", "there"),
-            things=Whole("sold", "thing"),
-            row="product_row",
-            days=Whole("sold", "date"),
-            day="date",
-        ),
+        sum_over("sold", "there", [("thing", "product_row"), ("date", written('"<="&{day}', day="date"))]),
         "sold",
         "there",
     ),
