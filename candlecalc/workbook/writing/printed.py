@@ -10,6 +10,7 @@ from candlecalc.workbook.cells.layout import FIRST_ROW
 
 # Widths of a landscape page's columns together, in characters, at which 11 points still print as 8.
 WIDEST_PAGE = 180
+ROWS_OF_A_PAGE = 20  # rows of a list that a page shows in any layout
 # Inches; most printers reach a quarter.
 SIDE, TOP, BOTTOM, FOOT = 0.3, 0.4, 0.6, 0.3
 
@@ -28,17 +29,21 @@ def paper(sheet: Worksheet, size: str, portrait: bool, wide: int = 1, tall: int 
     sheet.page_setup.firstPageNumber, sheet.page_setup.useFirstPageNumber = 1, True
 
 
-def print_list(sheet: Worksheet, columns: int, last_row: int, names: int = 1, left: int = 0) -> None:
+def print_list(
+    sheet: Worksheet, columns: int, last_row: int, names: int = 1, left: int = 0, *, to_read: bool = True
+) -> None:
     """Print a list's first columns on as few pages as can be read; heads and the columns that name a row on each.
 
-    `left` is how many columns stand left of the list, and are not printed.
+    `left` is how many columns stand left of the list, and are not printed. What is not `to_read`, but behind the
+    numbers, has its heads on its first page alone.
     """
     first, last_name, last = (get_column_letter(left + number) for number in (1, names, columns))
     sheet.print_area = f"{first}1:{last}{last_row}"
-    sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
     sheet.page_setup.fitToWidth = pages_wide(widths(sheet, columns, left), names)
-    # Columns to repeat take LibreOffice a fifth of a second a tab to open: only where there are pages to the right.
-    if sheet.page_setup.fitToWidth > 1:
+    # What repeats takes LibreOffice up to a fifth of a second a tab to open: only where there are pages to show it.
+    if to_read and last_row >= FIRST_ROW + ROWS_OF_A_PAGE:
+        sheet.print_title_rows = f"1:{FIRST_ROW - 1}"
+    if to_read and sheet.page_setup.fitToWidth > 1:
         sheet.print_title_cols = f"{first}:{last_name}"
 
 

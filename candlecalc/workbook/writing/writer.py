@@ -21,13 +21,13 @@ from candlecalc.workbook.cells.values_tab import ValuesTab
 from candlecalc.workbook.cells.words import says
 from candlecalc.workbook.writing.draft import Draft, Formula, mark_up, turns_red, unseen_where
 from candlecalc.workbook.writing.listed import Listed
-from candlecalc.workbook.writing.printed import print_list, widths
+from candlecalc.workbook.writing.printed import ROWS_OF_A_PAGE, print_list, widths
 from candlecalc.workbook.writing.validation import add_validation
 
 HEAD_LINES = 4
 WIDTH_OF_PURPOSE = 110
 TITLE_LETTER = 1.45  # of a title, where one digit of the list has room
-ROWS_OF_A_PAGE, SPARE = 20, 6  # rows of a list that a page shows in any layout; blank rows to write in
+SPARE = 6  # blank rows to write in
 
 
 def write_table(draft: Draft, tab: TableTab) -> Worksheet:
@@ -52,7 +52,8 @@ def write_table(draft: Draft, tab: TableTab) -> Worksheet:
     if tab.margin:
         _say_first(draft, sheet, tab, layout)
     sheet.freeze_panes = f"{get_column_letter(tab.margin + 2)}{FIRST_ROW}"
-    print_list(sheet, _printed(sheet, tab), _last_printed(draft, tab, layout), _names(tab), tab.margin)
+    last_row, to_read = _last_printed(draft, tab, layout), tab.kind != "working"
+    print_list(sheet, _printed(sheet, tab), last_row, _names(tab), tab.margin, to_read=to_read)
     return sheet
 
 

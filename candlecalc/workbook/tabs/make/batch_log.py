@@ -14,6 +14,7 @@ from candlecalc.workbook.cells.references import (
     in_force,
     line_key,
     row_in,
+    worked_out_coins,
     written,
 )
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
@@ -85,8 +86,8 @@ TAB = entry_tab(
         "ready_on": result("Ready on", "ready_on", poured="date", cure=written("SUM({cure})", cure=at("workings", "cure", RECIPE)), format="date"),
         "yield": result("Good, of all", "yield_of", good="good", made="pieces", blank_if=(written("{pieces}<MAX({good},1)", pieces="pieces", good="good"),)),
         "materials": look("Materials, {money}", in_coins(_of_lines("cost")), "money"),
-        "paid": look("Paid work, {money}", in_coins(PAID), "money"),
-        "overhead": look("Production overhead, {money}", in_coins(OVERHEAD), "money"),
+        "paid": look("Paid work, {money}", worked_out_coins(PAID), "money"),
+        "overhead": look("Production overhead, {money}", worked_out_coins(OVERHEAD), "money"),
         "lost": look("Not accounted for, {weight}", LOST, "weight"),
         "pieces": look("Poured", PIECES, "pieces"),
         "work": look("Work, minutes", MINUTES, "minutes"),

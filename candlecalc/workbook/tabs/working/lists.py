@@ -41,7 +41,7 @@ def write(draft: Draft) -> None:
         _write_list(draft, sheet, number, field)
     mark_up(sheet, "Lists_list", heads, there.last_row)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(there.letters), FIRST_ROW + 35)
+    print_list(sheet, len(there.letters), FIRST_ROW + 35, to_read=False)
 
 
 def head(field: Field) -> str:

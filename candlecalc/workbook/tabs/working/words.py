@@ -54,7 +54,7 @@ def write(draft: Draft) -> None:
     last = draft.plan.layouts[KEY].last_row
     mark_up(sheet, "Words_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
-    print_list(sheet, len(WIDTHS), last)
+    print_list(sheet, len(WIDTHS), last, to_read=False)
 
 
 def _lines(plan: Plan, tables: Mapping[str, object]) -> Iterator[tuple[str, str, str, int | None, str]]:
