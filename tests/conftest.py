@@ -18,6 +18,8 @@ from candlecalc.workbook.writing.draft import FROM_NOTHING
 settings.register_profile("any machine", deadline=None)
 settings.load_profile("any machine")
 
+collect_ignore = ["office_inside.py", "office_gestures.py"]  # they run in the office
+
 
 @pytest.fixture(scope="session")
 def office():

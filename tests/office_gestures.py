@@ -1,7 +1,9 @@
 """What a person does to a workbook with mouse and keys, done by the office's own commands; see `libreoffice.py`.
 
-Runs in `office_worker.py`, under the office suite's own Python.
+Runs in the office itself, by `office_inside.py`.
 """
+
+from com.sun.star.beans import PropertyValue
 
 
 class Hand:
@@ -61,7 +63,5 @@ class Hand:
         self.controller.select(sheet.getCellRangeByName(cells))
 
     def _command(self, name, **given):
-        from com.sun.star.beans import PropertyValue
-
         options = tuple(PropertyValue(key, 0, value, 0) for key, value in given.items())
         self.dispatcher.executeDispatch(self.controller.Frame, f".uno:{name}", "", 0, options)
