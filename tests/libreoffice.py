@@ -195,7 +195,7 @@ class Office:
 
     def _reply(self) -> dict:
         assert self._worker and self._worker.stdout
-        end, line = time.monotonic() + self.seconds, b""
+        end, line = time.monotonic() + self.seconds, bytearray()  # bytes would be copied with each part
         with selectors.DefaultSelector() as waiting:
             waiting.register(self._worker.stdout, selectors.EVENT_READ)
             while not line.endswith(b"\n"):
