@@ -2,6 +2,7 @@
 
 import datetime
 import functools
+import io
 import math
 import re
 import zipfile
@@ -12,14 +13,14 @@ from openpyxl.utils.cell import coordinate_to_tuple, get_column_letter
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.files import zipped
-from candlecalc.workbook.writing import memory, pack
+from candlecalc.workbook.writing import memory
 
 
 class Held:
     """A workbook that is calculated anew where a change reaches, and keeps its other values."""
 
     def __init__(self, path):
-        self.book = formualizer.Workbook.from_bytes(readable(path.read_bytes()))
+        self.book = formualizer.Workbook.from_bytes(readable(path.read_bytes()), config=memory.quick())
         self.ranges = {title: _all(title, text) for title, text in books.sheets(path).items()}
         self.stood = {}  # what stood in cells that were typed into
         self.book.evaluate_all()
@@ -62,7 +63,8 @@ def _plain(value):
 
 def readable(package):
     """The package with a corner of each table: the engine takes no large ones."""
-    parts = pack._parts(package)
+    with zipfile.ZipFile(io.BytesIO(package)) as opened:
+        parts = {name: opened.read(name) for name in opened.namelist()}
     tables = {name: _corner(data) for name, data in parts.items() if name.startswith("xl/tables/")}
     return zipped({**parts, **tables}, zipfile.ZIP_STORED)
 

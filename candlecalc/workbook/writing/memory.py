@@ -35,11 +35,7 @@ def calculated(book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]
     """The rows of each tab, every formula with its value."""
     import formualizer
 
-    settings = formualizer.EvaluationConfig()
-    # A range as it stands, not as its cells: that takes a fifth of the time off, and gives the same.
-    settings.range_expansion_limit = 0
-    config = formualizer.WorkbookConfig(eval_config=settings, enable_changelog=False)
-    engine = formualizer.Workbook.from_bytes(_bare(book), config=config)
+    engine = formualizer.Workbook.from_bytes(_bare(book), config=quick())
     sizes = {}
     for sheet in book.worksheets:
         listed = lists.get(sheet.title, NOT_LISTED)
@@ -59,6 +55,15 @@ def calculated(book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]
                     put(sheet.title, first, column, [[each] for each in run])
     engine.evaluate_all()
     return {title: _values(engine.sheet(title), title, *size) for title, size in sizes.items()}
+
+
+def quick() -> Any:
+    """How the engine calculates in a fifth less time, and gives the same: a range as it stands, not as its cells."""
+    import formualizer
+
+    settings = formualizer.EvaluationConfig()
+    settings.range_expansion_limit = 0
+    return formualizer.WorkbookConfig(eval_config=settings, enable_changelog=False)
 
 
 def _bare(book: Workbook) -> bytes:
