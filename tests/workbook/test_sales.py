@@ -256,6 +256,27 @@ def test_a_set_sold_before_it_was_packed_takes_its_candles_once(season):
     assert [row_of(found, "candles", name)("left", "in_sets") for name in (TIN, BOX)] == [(18, 0), (0, 0)]
 
 
+NOT_PACKED = "Sets that left and were not logged as packed"
+
+
+def test_a_set_that_was_never_packed_has_no_cost_until_it_is_and_the_maker_is_told(season):
+    type_in(season, "pours", [row for _, row in season.rows("pours") if row["product"] != BOX])
+    sell(season, {"place": STALL, "product": BOX, "pieces": 2.0})
+    found = tabs(season)
+    assert NOT_PACKED in row_of(found, "candles", BOX)("warnings")[0]
+    assert line(found)("cost", "left") == (ERROR, ERROR)
+    assert row_of(found, "by_product", BOX)("cost") == (ERROR,)
+
+
+def test_a_set_sold_beyond_what_was_packed_costs_what_the_last_ones_did_and_the_maker_is_told(season):
+    sell(season, {"place": STALL, "product": BOX, "pieces": 21.0})
+    found = tabs(season)
+    # A box at 1.00, a tin at 3.00 and another at 4.00; only twenty of each are there.
+    assert line(found)("cost") == (21 * 8,)
+    said = [row_of(found, "candles", name)("warnings")[0] for name in (BOX, TIN)]
+    assert said[0].startswith(NOT_PACKED) and said[1].startswith("More gone than were made")
+
+
 def test_what_is_at_a_shop_is_the_makers_still_and_cannot_be_sold_at_home(season):
     sell(
         season,
