@@ -21,7 +21,7 @@ SHOWN_WORDS = [
     *("costs", "prices", "batch"),
     *("purchases", "lots", "pours", "used", "stock", "candles", "trace"),
     *("sales", "markets", "consignment", "complaints"),
-    *("plan", "buy"),
+    *("plan", "buy", "orders"),
     *("tests", "sheets", "hazards", "labels"),
     *("season", "places", "months"),
     *("books", "tax"),

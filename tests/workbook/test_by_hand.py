@@ -45,9 +45,9 @@ def worked_jar():
     running = minutes / 60 * 1365 / 420
     making = wax_cost + oil_cost + other + paid + overhead
     full = making + own + running
-    # Own web shop: 0.031 of the price with tax; an order of 2.4 candles costs 0.28, postage and carton, and the
+    # Own web shop: 0.031 of all that is paid, with tax; an order of 2.4 candles costs 0.28, postage and carton, and the
     # buyer pays 7 of it; 0.05 discount; prices stated before tax; the season's fixed cost is 6 months at 23.
-    fixed = (0.28 + 9.4 + 1.15 - 7) / 2.4
+    fixed = (0.28 + 9.4 + 1.15 - 7 + 7 * (1 + TAX) * 0.031) / 2.4
     received = 20.5 * (1 - 0.05)
     fee = received * (1 + TAX) * 0.031
     profit = received - full - fee - fixed
@@ -173,7 +173,7 @@ def functions_jar():
     oil = calc.oil_for_fill(fill=weigh, load=0.08)
     bought = [(37.2, 24, 9.6, 0), (15.6, 24, 2.4, 0), (9.8, 100, 1.4, 0), (47, 250, 4.2, 0), (33.5, 50, 6.1, 2.01)]
     terms = {"fee": 0.031, "tax": 0.06, "basis": "gross", "least": 0}
-    order = calc.order_cost(fee=0.28, postage=9.4, packing=1.15, charged=7)
+    order = calc.order_cost(fee=0.28 + calc.fee_at(price=7, **terms), postage=9.4, packing=1.15, charged=7)
     return (
         _functions(volume, fill, weigh, 0.08, [oil], [(27.5, 16, 3.1)], bought, (5.5, 55, 0.5)),
         {"fixed": calc.fixed_each(item=0, order=order, per_order=2.4), **terms},

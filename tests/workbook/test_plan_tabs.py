@@ -153,6 +153,49 @@ def test_what_comes_too_late_or_in_time_decides_by_when_to_buy():
     ]
 
 
+# By hand: 100 candles of 100 g take ten packs of 1,000 g, and 60 take six.
+TEN_PACKS = [{"material": WAX, "lead": 0.0, "first": 10.0, "first_price": 7.0}]
+
+
+@pytest.mark.parametrize(
+    "wanted_in, coming, packs, each",
+    [
+        ((60, 50), 0, 11, 7),  # six for the first month and five for the second are one order of eleven
+        ((100, 0), 0, 10, 7),
+        ((60, 0), 0, 6, 10),  # six at 10 are 60, ten at 7 are 70
+        ((100, 20), 8, 4, 10),  # what was ordered before brings no later order to a cheaper price
+        ((100, 100), 8, 12, 7),
+    ],
+)
+def test_a_material_is_one_order_at_the_price_of_its_own_packs(wanted_in, coming, packs, each):
+    months = [day("2028-02-20"), day("2028-03-20")]
+    demand = [wanted(when, "Fig", pieces) for when, pieces in zip(months, wanted_in, strict=True) if pieces]
+    on_order = [{"material": WAX, "packs": float(coming), "due": day("2028-01-20"), "to_pay": 80.0}] if coming else []
+    season = maker(FIRST, candles=["Fig"], demand=demand, buying_terms=TEN_PACKS, on_order=on_order)
+    planned = Planned(season)
+    assert planned.rows("to_buy", "packs", "each", "cost") == [(packs, each, packs * each)]
+    assert planned.rows("to_order", "packs", "cost", "in_month") == [(packs, packs * each, packs * each)]
+
+
+def test_what_to_order_stands_by_the_month_in_which_it_is_to_be_ordered():
+    # Wax for February, 14 days on its way: ordered in January. Cord for March alone, there at once.
+    terms = [{"material": WAX, "lead": 14.0}]
+    demand = [wanted(day("2028-02-20"), "Fig", 50), wanted(day("2028-03-20"), "Pear", 40)]
+    season = maker(
+        FIRST, candles=["Fig", "Pear"], materials={"Cord": (10.0, {"Pear": 1})}, demand=demand, buying_terms=terms
+    )
+    planned = Planned(season)
+    january, march = serials([FIRST, day("2028-03-01")])
+    # Nine packs of wax for all of it at 10; four of cord at 3.
+    assert planned.rows("to_order", "month", "material", "packs", "cost", "in_month") == [
+        (january, WAX, 9, 90, 90),
+        (march, "Cord", 4, 12, 12),
+    ]
+    place = planned.values[WEEKS_AHEAD.title]
+    cash = [row[6] for row in place[CASH : CASH + 3]]  # by month: to order
+    assert cash == [90, 0, 12]
+
+
 def test_evenings_that_are_too_few_are_said_beside_the_line():
     line = wanted(FIRST + datetime.timedelta(3), "Fig", 50)
     season = maker(FIRST, candles=["Fig"], evenings=[each | {"pots": 1.0} for each in EVERY_DAY], demand=[line])
@@ -163,6 +206,7 @@ def test_evenings_that_are_too_few_are_said_beside_the_line():
 FAULTS = {
     "plan": ("make", "Plan makes what its lines need"),
     "plan_needs": ("need", "Needed of all materials is what Plan's candles take"),
+    "to_order": ("cost", "To order comes to what To buy comes to"),
     "to_buy": ("number", "To buy has a line for each material that is short"),
     "weeks": (f"G{CASH + 2}", "Cash to order by month is what To buy comes to"),
 }

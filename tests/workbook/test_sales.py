@@ -106,6 +106,29 @@ def test_a_shop_on_consignment_keeps_a_third(season):  # OS-FA 10.1: of 15,000 t
     assert line(found, 1)("gross", "fee", "comes_in", "cost") == (15000, 5000, 10000, 3)
 
 
+@pytest.mark.parametrize(
+    "basis, least, fee",
+    [
+        # An order of two at 10.00, with 6.00 for postage: 26.00, and 5.20 tax on it.
+        ("net", None, 2.60),
+        ("gross", None, 3.12),
+        ("gross", 3.0, 3.12),  # postage counts towards the least fee
+        ("gross", 4.0, 4.00),
+    ],
+)
+def test_prices_take_the_fee_on_an_order_and_its_postage_that_is_taken_when_it_is_sold(season, basis, least, fee):
+    season.settings |= {"tax_rate": 0.2, "registered": "yes"}
+    of(season, WEB, fee=0.1, fee_basis=basis, least_fee=least, fee_order=0.5, per_order=2.0, collector="maker")
+    of(season, WEB, postage_charged=6.0, postage_paid=7.0, packing_order=1.0)
+    sell(season, {"place": WEB, "product": TIN, "pieces": 2.0, "order": "A1", "postage": 6.0})
+    found = tabs(season)
+    assert line(found)("net", "tax", "fee", "sent") == (26, 5.2, fee + 0.5, 8)
+    at_web = next(row for row, (_, place) in found.rows("prices", "product", "place") if place == WEB)
+    # What two candles leave besides their price: fee, postage and packing, less what the buyer pays for postage.
+    assert 2 * found.cell("prices", "fees", at_web) == pytest.approx(fee + 0.5 + 7 + 1 - 6)
+    assert found.cell("prices", "received", at_web) == 10
+
+
 def test_an_order_is_charged_its_fee_and_its_least_fee_once(season):
     of(season, WEB, fee=0.1, fee_basis="net", fee_order=0.5, least_fee=4.0)
     order = {"place": WEB, "order": "A-1", "pieces": 1.0}
@@ -231,6 +254,27 @@ def test_a_set_sold_before_it_was_packed_takes_its_candles_once(season):
     sell(season, {"place": STALL, "product": BOX, "pieces": 2.0})
     found = tabs(season)
     assert [row_of(found, "candles", name)("left", "in_sets") for name in (TIN, BOX)] == [(18, 0), (0, 0)]
+
+
+NOT_PACKED = "Sets that left and were not logged as packed"
+
+
+def test_a_set_that_was_never_packed_has_no_cost_until_it_is_and_the_maker_is_told(season):
+    type_in(season, "pours", [row for _, row in season.rows("pours") if row["product"] != BOX])
+    sell(season, {"place": STALL, "product": BOX, "pieces": 2.0})
+    found = tabs(season)
+    assert NOT_PACKED in row_of(found, "candles", BOX)("warnings")[0]
+    assert line(found)("cost", "left") == (ERROR, ERROR)
+    assert row_of(found, "by_product", BOX)("cost") == (ERROR,)
+
+
+def test_a_set_sold_beyond_what_was_packed_costs_what_the_last_ones_did_and_the_maker_is_told(season):
+    sell(season, {"place": STALL, "product": BOX, "pieces": 21.0})
+    found = tabs(season)
+    # A box at 1.00, a tin at 3.00 and another at 4.00; only twenty of each are there.
+    assert line(found)("cost") == (21 * 8,)
+    said = [row_of(found, "candles", name)("warnings")[0] for name in (BOX, TIN)]
+    assert said[0].startswith(NOT_PACKED) and said[1].startswith("More gone than were made")
 
 
 def test_what_is_at_a_shop_is_the_makers_still_and_cannot_be_sold_at_home(season):

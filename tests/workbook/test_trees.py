@@ -82,7 +82,7 @@ def test_what_rests_on_a_column_is_told_by_tab(demo, plan):
         *("Recipes", "Extra parts", "Sets", "Costing", "Batch", "Test results", "Candles", "Prices"),
         *("Months", "By place", "By product"),
         # A scent of one season goes by what one costs.
-        *("Demand", "Plan", "To buy", "Prices by day", "Part costs", "Selling", "Own time"),
+        *("Demand", "Plan", "To buy", "To order", "Prices by day", "Part costs", "Selling", "Own time"),
         *("Plan lines", "Made by month", "Extras by month", "Plan needs"),
     ]
     assert users["prices", "margin"] == []

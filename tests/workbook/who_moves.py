@@ -204,6 +204,38 @@ def hidden(shop, line, told):
     return maybe(told) if shop.place(line)["least_fee"] else told
 
 
+def fee_on_postage(shop, row):
+    """What an order costs there moves with the fee on the postage that its buyer pays, where there is one.
+
+    What is left of the least fee moves too, where there is one.
+    """
+    place = shop.tables["places"][row]
+    if not (place["fee"] and place["postage_charged"]):
+        return []
+    told = cells(
+        "places", row, "on_postage order_fees order_cost fixed" + " least_left least" * bool(place["least_fee"])
+    )
+    for line, priced in enumerate(shop.tables["prices"]):
+        if priced["place"] == place["place"]:
+            told += cells("selling", line, "fixed") + hidden(shop, line, shop.fixed(line))
+            told += cells("selling", line, "least") + maybe(shop.kept(line)) if place["least_fee"] else []
+    return told
+
+
+def on_own_postage(shop, entry):
+    return fee_on_postage(shop, entry.row)
+
+
+def on_postage_with_tax(shop, row):
+    """The same where the fee is of what is paid with tax, and tax is paid."""
+    place = shop.tables["places"][row]
+    return fee_on_postage(shop, row) if place["fee_basis"] == "gross" and place["collector"] != "nobody" else []
+
+
+def on_own_postage_taxed(shop, entry):
+    return fee_on_postage(shop, entry.row) if shop.typed(entry)["collector"] != "nobody" else []
+
+
 def cost_of_place(shop, entry):
     """The place's own cost is a sum and how often it is paid."""
     place = shop.typed(entry)
@@ -311,7 +343,11 @@ TABLE = {
     "settings": {
         "maker": [], "place": [], "season": [], "first_day": [], "last_day": [],
         "registered": [alone("settings", "registered_yes"), every_place(of_collector, "warnings", "maker")],
-        "tax_rate": [every_place(of_collector, "tax", "maker", "place"), every_price(taxed_otherwise)],
+        "tax_rate": [
+            every_place(of_collector, "tax", "maker", "place"),
+            every_place(on_postage_with_tax),
+            every_price(taxed_otherwise),
+        ],
         "paid_rate": [every_product(Shop.rate, "paid")],
         "own_rate": [every_product(Shop.rate, "own")],
         "production_overhead": of_time("overhead"),
@@ -414,23 +450,23 @@ TABLE = {
     },
     "places": {
         "kind": [],
-        "fee": [terms("fee"), sold_there(Shop.kept)],
-        "fee_basis": [terms("fee_basis"), sold_there(kept_by_basis)],
+        "fee": [terms("fee"), sold_there(Shop.kept), on_own_postage],
+        "fee_basis": [terms("fee_basis"), sold_there(kept_by_basis), on_own_postage_taxed],
         "fee_item": of_order(),
-        "fee_order": of_order("order_cost"),
-        "least_fee": [own("least"), terms("least"), sold_there(Shop.kept)],
+        "fee_order": of_order("order_fees order_cost"),
+        "least_fee": [own("least_left least"), terms("least"), sold_there(Shop.kept)],
         "per_order": [
             where("fee_order postage_paid postage_charged packing_order", *of_order()),
             where("least_fee", own("least"), terms("least"), perhaps(sold_there(Shop.kept))),
         ],
         "postage_paid": of_order("order_cost"),
-        "postage_charged": of_order("order_cost"),
+        "postage_charged": [*of_order("order_cost"), on_own_postage],
         "packing_order": of_order("order_cost"),
         "fixed_cost": [cost_of_place],
         "fixed_times": [cost_of_place],
         "discount": [terms("discount"), sold_there(Shop.stated)],
         "stated": [own("stated_used"), terms("stated"), sold_there(stated_otherwise)],
-        "collector": [own("tax"), sold_there(Shop.tax)],
+        "collector": [own("tax"), sold_there(Shop.tax), lambda shop, entry: on_postage_with_tax(shop, entry.row)],
         "margin": [terms("margin target_net to_state", "target target_price")],
         "rules": [],
         "holds_from": [],  # nothing while it is past and the place has no other row

@@ -11,7 +11,7 @@ PLACES = Table(
     (
         Field("place", "Place", "one line for each place you sell in", name=True, required=True),
         Field("kind", "Kind", "how you sell there; a shop is asked what it keeps", choices=PLACE_KINDS, required=True, width=16, not_in_cost=True),
-        Field("fee", "Fee, of price", "what the place, or the card firm, keeps of the price", term_of(terms.Fee)),
+        Field("fee", "Fee, of price", "what the place, or the card firm, keeps of the price, and of postage charged", term_of(terms.Fee)),
         Field("fee_basis", "Fee is of", "the price before tax (net) or with tax (gross)", choices=term_of(terms.FeeBasis).choices, needed_when=("fee", ()), width=8),
         Field("fee_item", "Fee an item, {money}", "fixed fee for each candle", MONEY),
         Field("fee_order", "Fee an order, {money}", "fixed fee for each order", MONEY),

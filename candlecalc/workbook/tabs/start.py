@@ -50,7 +50,7 @@ OF_RECORDS = (
     "17. candlecalc labels THIS.xlsx OUT.pdf prints labels, and with --check-sheet what they state and lack, to sign.",
     "18. A file from a shop, a till or a scale need not be typed: say on Imports which of its columns is which, then",
     "    candlecalc import THIS.xlsx FILE.csv NEW.xlsx --as sales (or purchases, counts, weighings).",
-    "19. Type what you want to sell on Demand, and when you pour on Evenings: Plan says what to pour by when, To buy what to buy.",
+    "19. Type what you want to sell on Demand, and when you pour on Evenings: Plan says what to pour by when, To buy what to buy, To order in which month.",
 )  # fmt: skip
 LOGS_STAY = "Never clear a line of Purchases, the Batch log, Taken out or Counts: what you have in stock rests on it."
 ROWS = (

@@ -95,6 +95,12 @@ def _at_breaks(function: str, packs: str) -> Calculated:
     return calculated(function, packs=packs, **{key: key for key in BREAKS})
 
 
+# The month of the plan in which it is to be ordered, from 0: what is late in the first, what is later still in the last.
+ORDER_MONTH = written(
+    f"MAX(0,MIN({MONTHS - 1},(YEAR({{by}})-YEAR({{first}}))*12+MONTH({{by}})-MONTH({{first}})))",
+    by="order_by",
+    first=FIRST_MONTH,
+)
 SHIPPED = joined("+", [written("SUM({each})", each=_of_material(key)) for key in ("shipping", "tax")])
 TOO_LATE = written(
     'IF({number}="","",IFERROR(REPT("Order at once: it takes "&{lead}&" days",{order_by}<{today}),""))',
@@ -106,7 +112,7 @@ TOO_LATE = written(
 NOTHING = written('""')
 
 
-def _rows(rows_of: Mapping[str, int]) -> int:
+def rows(rows_of: Mapping[str, int]) -> int:
     materials = rows_of[MATERIALS.key]
     return min(materials, max(LEAST_ROWS, int(materials * SHARE)))
 
@@ -140,9 +146,11 @@ TAB = TableTab(
         **BREAKS,
         **SHORT,
         "month": look("Month in which there is too little", MONTH, "row", needs=THERE, width=8),
+        "order_month": look("Month of the plan in which to order, from 0", ORDER_MONTH, "row", needs=THERE, width=8),
+        "by_month": look("Month and line, a number", written("{month}*{many}+{row}", month="order_month", many=written(str(PER_SUPPLIER)), row=OWN_ROW), "row", needs=THERE, width=10),
     },
     goes_with=MATERIALS.key,
-    counted=_rows,
+    counted=rows,
 )  # fmt: skip
 
 

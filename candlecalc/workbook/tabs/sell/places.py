@@ -2,7 +2,7 @@
 
 from candlecalc.season.tables.sell import PLACES
 from candlecalc.workbook.cells.checks import Check
-from candlecalc.workbook.cells.columns import look, names_when_ready, result
+from candlecalc.workbook.cells.columns import look, names_when_ready, result, total
 from candlecalc.workbook.cells.references import Named, Own, another_holds, written
 from candlecalc.workbook.cells.table_tab import entry_tab
 from candlecalc.workbook.tabs.registry import register
@@ -10,10 +10,14 @@ from candlecalc.workbook.tabs.registry import register
 TAB = entry_tab(
     PLACES,
     {
-        "order_cost": result("An order costs, {money}", "order_cost", fee="fee_order", postage="postage_paid", packing="packing_order", charged="postage_charged"),
-        "fixed": result("Fixed fees a candle, {money}", "fixed_each", item="fee_item", order="order_cost", per_order="per_order"),
-        "least": result("Least fee a candle, {money}", "least_each", least="least_fee", per_order="per_order"),
         "tax": result("Tax rate there, of price", "tax_charged", rate=Named("tax_rate"), collector="collector"),
+        # The place takes its share of postage too, and that share counts towards its least fee: as on Sold.
+        "on_postage": result("Fee on postage charged, {money}", "fee_at", price="postage_charged", fee="fee", tax="tax", basis="fee_basis", needs=("ready", "fee", "postage_charged")),
+        "order_fees": total("Fees of an order, {money}", "fee_order", "on_postage"),
+        "order_cost": result("An order costs, {money}", "order_cost", fee="order_fees", postage="postage_paid", packing="packing_order", charged="postage_charged"),
+        "fixed": result("Fixed fees a candle, {money}", "fixed_each", item="fee_item", order="order_cost", per_order="per_order"),
+        "least_left": look("Least fee less that, {money}", written("MAX(0,SUM({least})-SUM({on_postage}))", least="least_fee", on_postage="on_postage"), "money"),
+        "least": result("Least fee a candle, {money}", "least_each", least="least_left", per_order="per_order"),
         "stated_used": look("Prices are, in use", Own("stated"), if_blank=("stated", Named("shelf_prices")), width=12),
         "season_fixed": result("Fixed cost, {money} a season", "fixed_for_season", cost="fixed_cost", times="fixed_times"),
         "other": look("Not now: another row holds", another_holds("places", "place"), "row", width=8),

@@ -8,6 +8,7 @@ from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     KEY_THING,
+    Carry,
     Same,
     in_coins,
     sum_where,
@@ -40,9 +41,15 @@ CHECKS = (
         unlikely=True,
     ),
     Check(
-        '(first="")+(N(left)>=0)>0',
+        '(first="")+(N(left)>=0)+N(is_set)>0',
         "more gone than were made",
         "type the batch that is missing, or count them",
+        "product",
+    ),
+    Check(
+        '(first="")+(N(left)>=0)+(N(is_set)=0)>0',
+        "sets that left and were not logged as packed",
+        "log them on the Batch log; until then their boxes still stand in Stock",
         "product",
     ),
     Check(
@@ -76,6 +83,7 @@ TAB = result_tab(
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
+        "is_set": look("1: a set", written('({kind}="set")*1', kind=Carry(RECIPES.key, "kind")), "row", needs=FIRST, width=8),
         "brings": look("One brings at least, {money}", least_brought("product"), "money", needs=FIRST),
         "lower": look("Value, or what it brings if less, {money}", LOWER, "money", needs=FIRST),
     },

@@ -62,7 +62,8 @@ def least_brought(product: Given) -> Expression:
         product=product,
         short=Results("prices_by_day", "least"),
     )
-    return written('IF({short}=0,"",ROUND({most}-{short},6))', short=short, most=MOST)
+    # To nine decimals first: what the million leaves behind must not part a half from a half.
+    return written('IF({short}=0,"",ROUND(ROUND({most}-{short},9),6))', short=short, most=MOST)
 
 
 SOLD_THERE = sold_there(_first_row("recipes", "product"), _first_row("places", "place"))
