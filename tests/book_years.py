@@ -1,7 +1,10 @@
 """Seasons that a maker types for the tests of the books: small ones, each worked on paper beside its test."""
 
+import contextlib
 import datetime
+from unittest import mock
 
+from candlecalc.books import values_only
 from candlecalc.books.handover import handed_over
 from candlecalc.books.joining import Span
 from candlecalc.books.reading import Reading
@@ -23,10 +26,17 @@ def worked(season, name="season"):
     return Reading(name, Calculated(season, drafted)), drafted
 
 
-def handed(season, first=None, last=None, closed_to=None, earlier=None):
+def handed(season, first=None, last=None, closed_to=None, earlier=None, *, whole=False):
+    """What is handed over; the workbook of values alone, which takes longest, is written where the `whole` is asked."""
     read, drafted = worked(season)
     span = Span(first or read.first_day, last or read.last_day, closed_to)
-    return handed_over([(read, drafted)], span, {}, earlier)
+    with contextlib.nullcontext() if whole else no_values():
+        return handed_over([(read, drafted)], span, {}, earlier)
+
+
+def no_values():
+    """While it holds, the workbook of values alone is a file of nothing."""
+    return mock.patch.object(values_only, "packed", return_value=b"")
 
 
 def blank(region, first, last, **settings):
