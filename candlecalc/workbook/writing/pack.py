@@ -3,15 +3,13 @@
 import datetime
 import io
 import re
+import zipfile
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import partial
 from html import escape
 
 from openpyxl import Workbook
-from openpyxl.drawing.spreadsheet_drawing import SpreadsheetDrawing
 from openpyxl.utils import column_index_from_string
-from openpyxl.worksheet._writer import WorksheetWriter
-from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
 from candlecalc.workbook.writing.listed import Listed, Values, stored, with_list
@@ -31,8 +29,11 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
 
     `chart_texts` gives each chart (by its number, in the order of the tabs) its text for who cannot see it.
     """
-    parts = _written(book)
+    raw = io.BytesIO()
+    with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
+        ExcelWriter(book, package).save()
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
+    parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
     parts[STYLES] = re.sub(rb"(?<=<font>).*?(?=</font>)", _in_order, parts[STYLES])
     parts[WORKBOOK] = re.sub(rb"(?<=<definedNames>).*(?=</definedNames>)", _titles_last, parts[WORKBOOK])
@@ -47,37 +48,9 @@ def _number(drawing: str) -> int:
     return int(found[1]) if found else 0
 
 
-class _Kept:
-    """What openpyxl takes for a package, and writes the parts of a workbook to."""
-
-    def __init__(self) -> None:
-        self.parts: Parts = {}
-
-    def writestr(self, name: str, data: str | bytes) -> None:
-        self.parts[name] = data.encode() if isinstance(data, str) else data
-
-    def namelist(self) -> list[str]:
-        return list(self.parts)
-
-
-class _Writer(ExcelWriter):  # type: ignore[misc]
-    """openpyxl's, but that each tab is written in memory: it makes a file of each, a third of its time."""
-
-    def write_worksheet(self, sheet: Worksheet) -> None:
-        sheet._drawing = SpreadsheetDrawing()
-        sheet._drawing.charts = sheet._charts
-        tab = WorksheetWriter(sheet, io.BytesIO())
-        tab.write()
-        sheet._rels = tab._rels
-        self._archive.writestr(sheet.path[1:], tab.read())
-        self.manifest.append(sheet)
-
-
-def _written(book: Workbook) -> Parts:
-    """The parts of a workbook as openpyxl writes them."""
-    package = _Kept()
-    _Writer(book, package).write_data()
-    return package.parts
+def _parts(package: bytes) -> Parts:
+    with zipfile.ZipFile(io.BytesIO(package)) as opened:
+        return {name: opened.read(name) for name in opened.namelist()}
 
 
 def _in_order(font: re.Match[bytes]) -> bytes:

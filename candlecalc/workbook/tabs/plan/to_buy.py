@@ -147,7 +147,7 @@ TAB = TableTab(
         **SHORT,
         "month": look("Month in which there is too little", MONTH, "row", needs=THERE, width=8),
         "order_month": look("Month of the plan in which to order, from 0", ORDER_MONTH, "row", needs=THERE, width=8),
-        "by_month": look("Month and line, a number", written("{month}*{many}+{row}", month="order_month", many=written(str(PER_SUPPLIER)), row=OWN_ROW), "row", needs=THERE, width=10),
+        "by_month": look("Month and line, a number", written("({month}+1)*{many}+{row}", month="order_month", many=written(str(PER_SUPPLIER)), row=OWN_ROW), "row", needs=THERE, width=10),
     },
     goes_with=MATERIALS.key,
     counted=rows,
@@ -155,19 +155,27 @@ TAB = TableTab(
 
 
 def write(draft: Draft) -> None:
-    """The list on upright paper, by supplier: a name once, a box to tick on each line."""
-    sheet, here = write_table(draft, TAB), draft.plan.layouts[KEY]
-    got = here.letters["got"]
-    ruled_where(
-        sheet, f"{got}{FIRST_ROW}:{got}{here.last_row}", f'${here.letters["material"]}{FIRST_ROW}<>""', box=True
-    )
-    # A supplier's name stands once, over its materials.
+    write_to_tick(draft, TAB, tick="got", once=("supplier",))
+
+
+def write_to_tick(draft: Draft, tab: TableTab, tick: str, once: Iterable[str]) -> None:
+    """A list on upright paper: what its lines are gathered by stands `once`, over them, and each has a box to tick.
+
+    Lines are of one kind where their numbers are, but for the last digits.
+    """
+    sheet, here = write_table(draft, tab), draft.plan.layouts[tab.key]
+
+    def down(key: str) -> str:
+        return f"{here.letters[key]}{FIRST_ROW}:{here.letters[key]}{here.last_row}"
+
+    ruled_where(sheet, down(tick), f'${here.letters["material"]}{FIRST_ROW}<>""', box=True)
     number = f"${here.letters['number']}"
     same = f"INT({number}{FIRST_ROW}/{PER_SUPPLIER})=INT(N({number}{FIRST_ROW - 1})/{PER_SUPPLIER})"
-    supplier = here.letters["supplier"]
-    unseen_where(sheet, f"{supplier}{FIRST_ROW}:{supplier}{here.last_row}", same)
+    for key in once:
+        unseen_where(sheet, down(key), same)
+    columns = list(tab.columns).index(tick) + 1 - tab.margin
     used = max(draft.season.tables.room(MATERIALS.key), LEAST_ROWS)
-    print_list(sheet, len(FOR_PAPER), min(here.last_row, FIRST_ROW + used - 1), left=TAB.margin)
+    print_list(sheet, columns, min(here.last_row, FIRST_ROW + used - 1), left=tab.margin)
     paper(sheet, str(draft.season.settings["paper"]), portrait=True)
 
 

@@ -5,15 +5,13 @@ from collections.abc import Iterable
 from candlecalc.season.tables.set_up import MATERIALS
 from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.layout import FIRST_ROW, OWN_ROW, Plan
+from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import Expression, Named, as_text, at, in_order, sum_where, written
 from candlecalc.workbook.cells.table_tab import TableTab, own_row_column
 from candlecalc.workbook.tabs.plan import to_buy
 from candlecalc.workbook.tabs.registry import Shown, register
 from candlecalc.workbook.tabs.working.plan_needs import PER_SUPPLIER
-from candlecalc.workbook.writing.draft import Draft, ruled_where, unseen_where
-from candlecalc.workbook.writing.printed import paper, print_list
-from candlecalc.workbook.writing.writer import write_table
+from candlecalc.workbook.writing.draft import Draft
 
 KEY = "to_order"
 THERE = ("number",)
@@ -65,21 +63,7 @@ TAB = TableTab(
 
 
 def write(draft: Draft) -> None:
-    """The list on upright paper: a month and what it comes to once, a box to tick on each line."""
-    sheet, here = write_table(draft, TAB), draft.plan.layouts[KEY]
-
-    def down(key: str) -> str:
-        return f"{here.letters[key]}{FIRST_ROW}:{here.letters[key]}{here.last_row}"
-
-    ruled_where(sheet, down("ordered"), f'${here.letters["material"]}{FIRST_ROW}<>""', box=True)
-    number = f"${here.letters['number']}"
-    same = f"INT({number}{FIRST_ROW}/{PER_SUPPLIER})=INT(N({number}{FIRST_ROW - 1})/{PER_SUPPLIER})"
-    begun = f"{number}{FIRST_ROW - 1}<>{number}${FIRST_ROW - 1}"
-    for key in ("month", "in_month"):
-        unseen_where(sheet, down(key), f"({same})*({begun})=1")
-    used = max(draft.season.tables.room(MATERIALS.key), to_buy.LEAST_ROWS)
-    print_list(sheet, len(FOR_PAPER), min(here.last_row, FIRST_ROW + used - 1), left=TAB.margin)
-    paper(sheet, str(draft.season.settings["paper"]), portrait=True)
+    to_buy.write_to_tick(draft, TAB, tick="ordered", once=("month", "in_month"))
 
 
 def checks(plan: Plan) -> Iterable[WorkbookCheck]:
