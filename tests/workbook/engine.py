@@ -2,7 +2,6 @@
 
 import datetime
 import functools
-import io
 import math
 import re
 import zipfile
@@ -13,7 +12,7 @@ from openpyxl.utils.cell import coordinate_to_tuple, get_column_letter
 from openpyxl.utils.datetime import to_excel
 
 from candlecalc.files import zipped
-from candlecalc.workbook.writing import memory
+from candlecalc.workbook.writing import memory, pack
 
 
 class Held:
@@ -63,8 +62,7 @@ def _plain(value):
 
 def readable(package):
     """The package with a corner of each table: the engine takes no large ones."""
-    with zipfile.ZipFile(io.BytesIO(package)) as opened:
-        parts = {name: opened.read(name) for name in opened.namelist()}
+    parts = pack._parts(package)
     tables = {name: _corner(data) for name, data in parts.items() if name.startswith("xl/tables/")}
     return zipped({**parts, **tables}, zipfile.ZIP_STORED)
 
