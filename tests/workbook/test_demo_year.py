@@ -1,12 +1,10 @@
 """The demo maker's autumn: it reads as it should, and every figure of it is what exact fractions say."""
 
-import datetime
 from collections import Counter
 
 import books
 import engine
 import pytest
-from openpyxl.utils.datetime import to_excel
 from test_checks import verdicts
 from year_figures import differences, figures
 from year_of_season import year_of
@@ -16,7 +14,6 @@ from year_workbook import Typed
 from candlecalc.season import folder
 from candlecalc.season.season import problems
 from candlecalc.workbook.book import drafted
-from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.reports import report, shown
 
 # What the maker is asked about, and means: two batches gone wrong, an oil to be used first, a complaint that is open,
@@ -147,17 +144,8 @@ def faults(made):
 
 
 def test_a_fault_turns_its_own_line_and_no_other(made):
-    held = engine.Held(made.path)
+    held, lines = engine.Held(made.path), [cell for cell in made.held if cell[0] == "Checks"]
     for line, (edits, with_it) in faults(made).items():
-        rows = held.changed({cell: _typed(value) for cell, value in edits.items()})["Checks"]
-        verdict = {row[0]: row[VERDICT] for row in rows[FIRST_ROW - 1 :]}
-        turned = {name for name, said in verdict.items() if name and said not in ("agrees", "waits")}
+        after = held.cells(held.changed(edits), lines)
+        turned = {name for name, verdict in verdicts(after).items() if verdict not in ("agrees", "waits")}
         assert turned - ASKED == {line, *with_it}, line
-
-
-VERDICT = 6  # column G of Checks
-
-
-def _typed(value):
-    """As the engine takes it."""
-    return to_excel(value) if isinstance(value, datetime.date) else value
