@@ -4,6 +4,8 @@ import contextlib
 import datetime
 from unittest import mock
 
+import typed_in
+
 from candlecalc.books import values_only
 from candlecalc.books.handover import handed_over
 from candlecalc.books.joining import Span
@@ -21,14 +23,22 @@ def day(month, number, year=2027):
 
 def worked(season, name="season"):
     """A season's workbook worked out: what the journal reads, and the draft."""
-    rows = {key: season.tables.room(key) + 2 for key in season.tables}
-    drafted = book.drafted(season, season.settings["first_day"], rows_of=rows)
+    return _read(season, name, typed_in.worked_out(season, season.settings["first_day"]))
+
+
+def made(season, name="season"):
+    """The same of a workbook made anew, of which a file may be written."""
+    drafted = book.drafted(season, season.settings["first_day"], rows_of=typed_in.rows_of(season))
+    return _read(season, name, drafted)
+
+
+def _read(season, name, drafted):
     return Reading(name, Calculated(season, drafted)), drafted
 
 
 def handed(season, first=None, last=None, closed_to=None, earlier=None, *, whole=False):
     """What is handed over; the workbook of values alone, which takes longest, is written where the `whole` is asked."""
-    read, drafted = worked(season)
+    read, drafted = made(season) if whole else worked(season)
     span = Span(first or read.first_day, last or read.last_day, closed_to)
     with contextlib.nullcontext() if whole else no_values():
         return handed_over([(read, drafted)], span, {}, earlier)

@@ -187,7 +187,7 @@ def test_more_accounts_of_your_own_than_there_are_lines_for_are_told():
 def test_the_office_comes_to_the_same_figures(office, tmp_path, settings):
     season = book_years.busy_year(**settings)
     path = tmp_path / "year.xlsx"
-    path.write_bytes(book.packed(worked(season)[1]))
+    path.write_bytes(book.packed(book_years.made(season)[1]))
     found = office.recalculated(path)
     tabs = ("Books", "Books by month", "Candles", "Taken out", "Market lines", "Expenses")
     wanted = {cell: value for cell, value in stored(path).items() if cell[0] in tabs}

@@ -3,13 +3,13 @@
 import datetime
 
 import books
+import typed_in
 
 from candlecalc.season.season import frame
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.look.checks import AGREES
-from candlecalc.workbook.writing import memory
 
 WAX = "Plain wax"
 EVERY_DAY = [{"weekday": day, "pots": 100.0} for day in
@@ -77,9 +77,8 @@ class Planned:
     """What the tabs of a season's workbook come to."""
 
     def __init__(self, season):
-        rows_of = books.few(season)
-        self.drafted = book.drafted(season, books.DATED, rows_of=rows_of)
-        self.plan, self.values = self.drafted.plan, self.drafted.values
+        self.season, made = season, typed_in.worked_out(season)
+        self.plan, self.values = made.plan, made.values
 
     def rows(self, table, *keys):
         """The rows of a tab that say something, by the columns asked for."""
@@ -98,8 +97,9 @@ class Planned:
 
     def type_over(self, title, cell, value):
         """A value over a formula, and all of it calculated anew."""
-        self.drafted.book[title][cell].value = value
-        self.values = memory.calculated(self.drafted.book, self.drafted.lists)
+        made = book.drafted(self.season, books.DATED, rows_of=typed_in.rows_of(self.season))
+        made.book[title][cell].value = value
+        self.values = made.values
 
     def turned(self):
         """The lines of Checks that do not agree."""

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from fractions import Fraction
 
 import books
+import typed_in
 from openpyxl.utils import get_column_letter
 from year_figures import ERROR, Figure, differences, figures
 from year_records import WEIGHED, Line, Year
@@ -13,7 +14,6 @@ from year_sold import sold
 
 from candlecalc.season.season import Season
 from candlecalc.season.tables import TABLES
-from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
 
@@ -181,7 +181,7 @@ def type_in(season, key, rows):
 
 def in_memory(season):
     """Where everything stands in a season's workbook, and its values by tab and cell, without a file."""
-    made = book.drafted(season, books.DATED, rows_of=books.few(season))
+    made = typed_in.worked_out(season)
     cells = {
         (tab, f"{get_column_letter(column)}{row}"): value
         for tab, rows in made.values.items()

@@ -33,28 +33,41 @@ CONTENT_TYPES = (
 
 def calculated(book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]:
     """The rows of each tab, every formula with its value."""
+    return values_of(held(book, lists), book, lists)
+
+
+def held(book: Workbook, lists: Mapping[str, Listed]) -> Any:
+    """The engine with all that a workbook holds."""
     import formualizer
 
     engine = formualizer.Workbook.from_bytes(_bare(book), config=quick())
-    sizes = {}
     for sheet in book.worksheets:
         listed = lists.get(sheet.title, NOT_LISTED)
-        sizes[sheet.title] = max(sheet.max_row, listed.rows.stop - 1), max(sheet.max_column, *listed.columns, 1)
         formulas: Columns = defaultdict(dict, {number: listed.formulas(number) for number in listed.columns})
         values: Columns = defaultdict(dict)
         for (row, column), cell in sheet._cells.items():
             if cell.data_type == "f":
                 formulas[column][row] = cell._value
             elif cell._value is not None:
-                values[column][row] = _plain(cell._value)
+                values[column][row] = plain(cell._value)
                 formulas[column].pop(row, None)
         # A value, though none, that is set where a formula stands hides what the formula comes to.
         for put, columns in ((engine.set_values_batch, values), (engine.set_formulas_batch, formulas)):
             for column, down in columns.items():
                 for first, run in _runs(down):
                     put(sheet.title, first, column, [[each] for each in run])
+    return engine
+
+
+def values_of(engine: Any, book: Workbook, lists: Mapping[str, Listed]) -> dict[str, Values]:
+    """The rows of each tab as they stand in the engine once all is calculated."""
     engine.evaluate_all()
-    return {title: _values(engine.sheet(title), title, *size) for title, size in sizes.items()}
+    found = {}
+    for sheet in book.worksheets:
+        listed = lists.get(sheet.title, NOT_LISTED)
+        size = max(sheet.max_row, listed.rows.stop - 1), max(sheet.max_column, *listed.columns, 1)
+        found[sheet.title] = _values(engine.sheet(sheet.title), sheet.title, *size)
+    return found
 
 
 def quick() -> Any:
@@ -89,7 +102,8 @@ def _bare(book: Workbook) -> bytes:
     return zipped({name: text.encode() for name, text in files.items()}, zipfile.ZIP_STORED)
 
 
-def _plain(value: Any) -> Any:
+def plain(value: Any) -> Any:
+    """A value as the engine takes it: a day is its number."""
     return to_excel(value) if isinstance(value, (datetime.date, datetime.datetime)) else value
 
 
@@ -112,7 +126,7 @@ def _values(sheet: Any, title: str, rows: int, columns: int) -> Values:
 def _value(value: Any) -> Any:
     if isinstance(value, dict):
         return ERRORS.get(value["kind"], "#VALUE!")
-    value = _plain(value)  # to the engine what DATE gives is a day
+    value = plain(value)  # to the engine what DATE gives is a day
     if isinstance(value, float) and value.is_integer():
         return int(value)
     return value

@@ -1,0 +1,42 @@
+"""A season typed over another comes to what a workbook made for it comes to: see typed_in.py."""
+
+import random
+
+import books
+import typed_in
+from year_sales_seasons import year
+from year_workbook import season_of, type_in
+
+from candlecalc.workbook import book
+
+
+def other_rows(season, seed):
+    """The season with its rows in another order, and some of them gone; other recipes of its products, other rates."""
+    dice = random.Random(seed)  # noqa: S311  nobody is to be kept from guessing it
+    for key in season.tables:
+        rows = [row for _, row in season.rows(key)]
+        if key == "recipes":
+            rows = [row | {"load": 0.05, "minutes": 2.0, "paid_share": None} for row in rows]
+        else:
+            rows = dice.sample(rows, max(len(rows) - 1, 0)) + rows[:1]
+        type_in(season, key, rows)
+    season.settings |= {"registered": "yes", "tax_rate": 0.2, "waste": 0.1, "books": "cash", "as_of": None}
+    return season
+
+
+def alike(one, other):
+    cells = ([number(value) for title in one for row in tabs[title] for value in row] for tabs in (one, other))
+    return all(map(books.alike, *cells))
+
+
+def number(value):
+    return float(value) if isinstance(value, (int, float)) else value
+
+
+def test_every_cell_of_a_season_typed_over_another_is_as_in_a_new_workbook(monkeypatch):
+    monkeypatch.setattr(typed_in, "kept", {})
+    first, second = season_of(year(1)), other_rows(season_of(year(1)), 1)
+    for season in (first, second, first):
+        anew = book.drafted(season, books.DATED, rows_of=typed_in.rows_of(season)).values
+        assert alike(typed_in.worked_out(season).values, anew)
+    assert len(typed_in.kept) == 1
