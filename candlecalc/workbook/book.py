@@ -68,10 +68,8 @@ class Drafted:
 
 def packed(written: Drafted, *, stored: bool = True) -> bytes:
     """A written workbook as a file, with or without the values of its formulas."""
-    parts = pack.parts_of(written.book, written.dated, written.texts)
     values = written.values if stored else None
-    parts = pack.with_values(parts, values.values()) if values else parts
-    return zipped(pack.with_lists(parts, written.book.sheetnames, written.lists, values))
+    return zipped(pack.parts_of(written.book, written.dated, written.texts, written.lists, values))
 
 
 def date_of(season: Season) -> datetime.date:

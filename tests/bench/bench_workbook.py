@@ -35,7 +35,7 @@ from candlecalc.season.fields import Field, Value
 from candlecalc.season.season import Row, Season, frame, problems
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
-from candlecalc.workbook.writing import pack
+from candlecalc.workbook.writing import memory
 
 ROUNDS, MOST_OVER_BARE = 5, 3.0
 DATED = datetime.date(2027, 8, 2)
@@ -69,7 +69,7 @@ def main() -> int:
 def large() -> Season:
     """The demo's rows again and again, numbered, until each table has what LARGE asks for."""
     demo = folder.read(folder.DEMO)
-    tables = {key: frame(_repeated(demo, key, count), TABLES[key]) for key, count in LARGE.items()}
+    tables = {key: frame(_repeated(demo, key, LARGE.get(key, 0)), TABLES[key]) for key in demo.tables}
     season = Season(dict(demo.settings), tables)
     assert not problems(season), problems(season)
     return season
@@ -152,28 +152,19 @@ def measured(name: str, cells: Cells) -> dict[str, float]:
 def one_round(season: Season, cells: Cells) -> dict[str, float]:
     """Seconds of the bare write and of ours, and what of ours went into its last two steps."""
     bare_took, _ = seconds(lambda: bare(cells))
-    steps: dict[str, tuple[float, float]] = {}
+    step: list[float] = []
+    work = memory.calculated
 
-    def timed(step: str) -> Callable[..., object]:
-        work = getattr(pack, step)
+    def calculated(*given: Any) -> object:
+        step.append(time.perf_counter())
+        values = work(*given)
+        step.append(time.perf_counter())
+        return values
 
-        def stepped(*given: object) -> object:
-            start = time.perf_counter()
-            result = work(*given)
-            steps[step] = start, time.perf_counter()
-            return result
-
-        return stepped
-
-    def made() -> float:
-        start = time.perf_counter()
-        book.made(season, DATED)
-        return start
-
-    with patch.multiple(pack, parts_of=timed("parts_of"), with_values=timed("with_values")):
-        made_took, start = seconds(made)
-    build = steps["parts_of"][0] - start
-    fill = steps["with_values"][1] - steps["with_values"][0]
+    start = time.perf_counter()
+    with patch.object(memory, "calculated", calculated):
+        made_took, _ = seconds(lambda: book.made(season, DATED))
+    build, fill = step[0] - start, step[1] - step[0]
     return {"bare": bare_took, "made": made_took, "build": build, "pack": made_took - build - fill, "fill": fill}
 
 

@@ -1,39 +1,51 @@
-"""The last steps of a workbook: the same bytes from the same inputs, texts for charts, values beside formulas."""
+"""A workbook as a file: the same bytes from the same inputs, the rows of its tabs, texts for charts."""
 
 import datetime
 import io
 import re
 import zipfile
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from functools import partial
+from collections.abc import Iterator, Mapping
 from html import escape
 
 from openpyxl import Workbook
-from openpyxl.utils import column_index_from_string
 from openpyxl.writer.excel import ExcelWriter
 
-from candlecalc.workbook.writing.listed import Listed, Values, stored, with_list
+from candlecalc.workbook.writing.listed import NOT_LISTED, Listed, Values
+from candlecalc.workbook.writing.rows import rows_of, size_of, with_rows
 
 CORE, STYLES, WORKBOOK = "docProps/core.xml", "xl/styles.xml", "xl/workbook.xml"
 # The order ECMA-376 gives the parts of a font; openpyxl has one of its own.
 FONT_PARTS = ("b", "i", "strike", "u", "sz", "color", "name", "family", "scheme")
 
-FORMULA = re.compile(rb'<c r="(?P<column>[A-Z]+)(?P<row>\d+)"(?P<style>[^>]*)>(?P<formula><f>[^<]*</f>)<v ?/></c>')
+NO_LISTS: Mapping[str, Listed] = {}
 
 Parts = dict[str, bytes]
 DRAWING = re.compile(r"xl/drawings/drawing(\d+)\.xml")
 
 
-def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]) -> Parts:
+def parts_of(
+    book: Workbook,
+    date: datetime.date,
+    chart_texts: Mapping[int, str],
+    lists: Mapping[str, Listed] = NO_LISTS,
+    values: Mapping[str, Values] | None = None,
+) -> Parts:
     """The workbook's parts, which depend on its contents and date alone.
 
-    `chart_texts` gives each chart (by its number, in the order of the tabs) its text for who cannot see it.
+    `chart_texts` gives each chart (by its number, in the order of the tabs) its text for who cannot see it, `lists` the
+    rows of each tab that is a list, `values` what each formula comes to: without them a program has to calculate.
     """
-    raw = io.BytesIO()
-    with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
-        ExcelWriter(book, package).save()
+    listed = [lists.get(sheet.title, NOT_LISTED) for sheet in book.worksheets]
+    # Before openpyxl writes the rest: so it knows every style that a cell has.
+    rows = [
+        (rows_of(sheet, each, values[sheet.title] if values else None), size_of(sheet, each))
+        for sheet, each in zip(book.worksheets, listed, strict=True)
+    ]
+    parts = _written(book)
+    for number, (text, size) in enumerate(rows, start=1):
+        name = f"xl/worksheets/sheet{number}.xml"
+        parts[name] = with_rows(parts[name], text, size)
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
-    parts = _parts(raw.getvalue())
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
     parts[STYLES] = re.sub(rb"(?<=<font>).*?(?=</font>)", _in_order, parts[STYLES])
     parts[WORKBOOK] = re.sub(rb"(?<=<definedNames>).*(?=</definedNames>)", _titles_last, parts[WORKBOOK])
@@ -41,6 +53,20 @@ def parts_of(book: Workbook, date: datetime.date, chart_texts: Mapping[int, str]
     for name in sorted((name for name in parts if DRAWING.fullmatch(name)), key=_number):
         parts[name] = _described(parts[name], texts)
     return parts
+
+
+def _written(book: Workbook) -> Parts:
+    """What openpyxl writes of a workbook: of its cells those alone that are links, which it lists on their own."""
+    raw, cells = io.BytesIO(), {sheet: sheet._cells for sheet in book.worksheets}
+    try:
+        for sheet, there in cells.items():
+            sheet._cells = {place: cell for place, cell in there.items() if cell.hyperlink}
+        with zipfile.ZipFile(raw, "w", zipfile.ZIP_STORED) as package:
+            ExcelWriter(book, package).save()
+    finally:
+        for sheet, there in cells.items():
+            sheet._cells = there
+    return _parts(raw.getvalue())
 
 
 def _number(drawing: str) -> int:
@@ -76,34 +102,3 @@ def _described(drawing: bytes, texts: Iterator[str]) -> bytes:
         lambda found: b"<" + found[1] + b' descr="' + escape(next(texts)).encode() + b'" ',
         drawing,
     )
-
-
-def with_values(parts: Parts, tabs: Iterable[Values]) -> Parts:
-    """The parts with a value stored beside each formula; nothing else in them changes. Tabs come in their order."""
-    filled = dict(parts)
-    for number, rows in enumerate(tabs, start=1):
-        name = _part_of(number)
-        filled[name] = FORMULA.sub(partial(_filled, rows), parts[name])
-    return filled
-
-
-def _part_of(number: int) -> str:
-    return f"xl/worksheets/sheet{number}.xml"
-
-
-def _filled(rows: Values, cell: re.Match[bytes]) -> bytes:
-    value = rows[int(cell["row"]) - 1][column_index_from_string(cell["column"].decode()) - 1]
-    sort, text = (each.encode() for each in stored(value))
-    return b'<c r="%b%b"%b%b>%b<v>%b</v></c>' % (*cell.group("column", "row", "style"), sort, cell["formula"], text)
-
-
-def with_lists(
-    parts: Parts, titles: Sequence[str], lists: Mapping[str, Listed], values: Mapping[str, Values] | None
-) -> Parts:
-    """The parts with the rows of their lists, and with the values of these rows if there are any."""
-    filled = dict(parts)
-    for number, title in enumerate(titles, start=1):
-        if title in lists:
-            name = _part_of(number)
-            filled[name] = with_list(parts[name], lists[title], values[title] if values else None)
-    return filled
