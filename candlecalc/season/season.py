@@ -5,6 +5,7 @@ import math
 import numbers
 from collections.abc import Iterable, Iterator, Mapping, MutableMapping
 from dataclasses import dataclass, replace
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from candlecalc.declaration.term import Term, shown
@@ -288,6 +289,7 @@ def _wrong_date(value: Value, field: Field) -> str:
     return ""
 
 
+@cache
 def _in_own_unit(declared: Term, measures: Measures) -> Term:
     """A quantity in the maker's own unit, which the head names."""
     low, high = measures.limits(declared)

@@ -40,6 +40,7 @@ TYPES = "[Content_Types].xml"
 PIECE = 1 << 20
 
 Rows = list[tuple[Any, ...]]  # of a tab, what its cells hold
+Cell = tuple[int, Any, Any]  # its column, its value, and its formula where it has one, else its value again
 
 
 class Opened(NamedTuple):
@@ -123,14 +124,6 @@ def _marks(package: zipfile.ZipFile, name: str, most: int) -> int:
     return found
 
 
-class Cell(NamedTuple):
-    """What a cell holds: its value, and its formula where it has one, else its value again."""
-
-    column: int
-    value: Any
-    formula: Any
-
-
 class _Cells(WorkSheetParser):  # type: ignore[misc]
     """openpyxl's reader of a tab, which gives a cell's value or its formula, made to give both in one pass.
 
@@ -148,20 +141,23 @@ class _Cells(WorkSheetParser):  # type: ignore[misc]
         place = element.get("r")
         column = _column(place.rstrip(DIGITS)) if place else self.col_counter + 1
         self.col_counter: int = column - 1  # the cell before, as openpyxl counts
-        value = self._value(element) if len(element) else None
+        value = formula = None
+        for part in element:
+            if part.tag == FORMULA_TAG:
+                formula = self.parse_formula(element) if part.get("t") else f"={part.text or ''}"
+            elif value is None:
+                value = self._value(element, part)
         self.col_counter = column
-        formula = element.find(FORMULA_TAG)
-        if formula is None:
-            return Cell(column, value, value)
-        return Cell(column, value, self.parse_formula(element) if formula.get("t") else f"={formula.text or ''}")
+        return column, value, value if formula is None else formula
 
-    def _value(self, element: Any) -> Any:
+    def _value(self, element: Any, part: Any) -> Any:
         """Most of a year's 270,000 cells are of a few kinds, read here; of any other openpyxl says what it holds."""
-        kind, text = element.get("t", "n"), element.findtext(VALUE_TAG)
-        if kind in ("str", "e"):
-            return text or None
-        if kind == "n" and (not text or int(element.get("s", 0)) not in self.date_formats):
-            return _cast_number(text) if text else None
+        kind = element.get("t", "n")
+        if part.tag == VALUE_TAG:
+            if kind in ("str", "e"):
+                return part.text or None
+            if kind == "n" and (not part.text or int(element.get("s", 0)) not in self.date_formats):
+                return _cast_number(part.text) if part.text else None
         if kind == "inlineStr" and (words := element.findtext(PLAIN_TEXT)) and len(element[0]) == 1:
             return words
         return super().parse_cell(element)["value"]
@@ -186,15 +182,15 @@ def rows_of(path: Path, sheet: ReadOnlyWorksheet) -> tuple[Rows, Rows]:
             timedelta_formats=book._timedelta_formats,
         )
         for number, cells in parser.parse():
-            filled = [cell for cell in cells if cell.value is not None or cell.formula is not None]
-            last = max((cell.column for cell in filled), default=0)
-            room += max((cell.column for cell in cells), default=0)
+            filled = [cell for cell in cells if cell[1] is not None or cell[2] is not None]
+            last = max((column for column, _, _ in filled), default=0)
+            room += max((column for column, _, _ in cells), default=0)
             if room > MOST_CELLS or last > MOST_COLUMNS or (last and number > MOST_ROWS):
                 raise UnreadableError(f"{path}: {sheet.title} is too large")
             if last and number > len(held[0]):
                 both = [None] * last, [None] * last
-                for column, *holds in filled:
-                    both[0][column - 1], both[1][column - 1] = holds
+                for column, value, formula in filled:
+                    both[0][column - 1], both[1][column - 1] = value, formula
                 for rows, row in zip(held, both, strict=True):
                     rows += [()] * (number - 1 - len(rows))
                     rows.append(tuple(row))
