@@ -6,12 +6,14 @@ import face as faces
 import libreoffice
 import pytest
 import spread
+import typed_in
 from hypothesis import settings
 
 from candlecalc.calc import REGISTRY
 from candlecalc.season import folder
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
+from candlecalc.workbook.writing import memory
 from candlecalc.workbook.writing.draft import FROM_NOTHING
 
 # What is right does not depend on how fast a machine is.
@@ -72,7 +74,7 @@ def made_once():
 
     It gives what makes each anew.
     """
-    makers, known = (book.drafted, book.packed), {}
+    makers, known = (book.drafted, book.packed, memory.calculated), {}
 
     def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
         tables = {name: list(season.tables.rows(name)) for name in season.tables}
@@ -92,6 +94,7 @@ def made_once():
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(book, "drafted", drafted)
         patch.setattr(book, "packed", packed)
+        patch.setattr(memory, "calculated", typed_in.calculated)
         yield makers
 
 
@@ -100,6 +103,7 @@ def made_anew(made_once, monkeypatch):
     """... but where a test asks whether it comes out the same."""
     monkeypatch.setattr(book, "drafted", made_once[0])
     monkeypatch.setattr(book, "packed", made_once[1])
+    monkeypatch.setattr(memory, "calculated", made_once[2])
 
 
 @pytest.fixture

@@ -33,6 +33,9 @@ def run(*given):
     return CliRunner().invoke(main, [str(each) for each in given])
 
 
+pytestmark = pytest.mark.usefixtures("made_once")
+
+
 @pytest.fixture(autouse=True)
 def few_usual_rows(monkeypatch):
     """Formulas that would stay blank cost time alone."""
@@ -143,7 +146,8 @@ def test_a_row_below_the_last_of_a_workbook_is_told(tmp_path):
 # What does not fit
 
 
-def crowded_used(monkeypatch):
+@pytest.fixture
+def crowded(made_anew, monkeypatch):
     """A season whose batches take more lines than Used has: each takes more than the three there is room for."""
     monkeypatch.setattr(used, "LINES_OF_A_BATCH", 3)
     return kept(batches=USUAL)
@@ -152,8 +156,8 @@ def crowded_used(monkeypatch):
 ROOM = 5 * USUAL  # three lines for a row of the Batch log, one for each of Taken out and Counts
 
 
-def test_lines_without_a_row_are_an_error_in_every_total_they_touch(monkeypatch):
-    drafted = book.drafted(crowded_used(monkeypatch), DAY)
+def test_lines_without_a_row_are_an_error_in_every_total_they_touch(crowded):
+    drafted = book.drafted(crowded, DAY)
 
     def column(table, key):
         there = drafted.plan.layouts[table]
@@ -168,8 +172,8 @@ def test_lines_without_a_row_are_an_error_in_every_total_they_touch(monkeypatch)
 
 
 @pytest.mark.parametrize("also", [{}, {"first_day": "soon"}], ids=["alone", "beside another fault"])
-def test_lines_without_a_row_are_told_whatever_else_is_to_fix(monkeypatch, also):
-    season = crowded_used(monkeypatch)
+def test_lines_without_a_row_are_told_whatever_else_is_to_fix(crowded, also):
+    season = crowded
     season.settings |= also
     found = report.everything_wrong(report.Calculated(season, book.drafted(season, DAY)), {})
     told = [finding.words for finding in found if finding.tab == "Checks"]
@@ -180,8 +184,8 @@ def test_lines_without_a_row_are_told_whatever_else_is_to_fix(monkeypatch, also)
     assert len(found) == 1 + len(also)
 
 
-def test_what_is_told_to_be_typed_makes_room(monkeypatch, tmp_path):
-    path, done = made_of(crowded_used(monkeypatch), tmp_path, "--rows", f"pours={USUAL}")
+def test_what_is_told_to_be_typed_makes_room(crowded, tmp_path):
+    path, done = made_of(crowded, tmp_path, "--rows", f"pours={USUAL}")
     told = "Used has room for every line: "
     assert told in done.output and told in run("check", path).output
     asked = re.search(r"--rows (\S+)", done.output)[1]
@@ -216,8 +220,8 @@ def test_a_log_of_one_line_that_is_not_right_is_no_empty_log():
     assert str(left).startswith("#")
 
 
-def test_start_says_of_used_where_to_read_which_log_has_to_have_more_rows(monkeypatch):
-    _, beside = said_on_start(crowded_used(monkeypatch))
+def test_start_says_of_used_where_to_read_which_log_has_to_have_more_rows(crowded):
+    _, beside = said_on_start(crowded)
     assert beside["Used"] == "room for 0: see Checks"
 
 

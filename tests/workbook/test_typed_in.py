@@ -8,6 +8,7 @@ from year_sales_seasons import year
 from year_workbook import season_of, type_in
 
 from candlecalc.workbook import book
+from candlecalc.workbook.cells.layout import FIRST_ROW
 
 
 def other_rows(season, seed):
@@ -34,9 +35,30 @@ def number(value):
 
 
 def test_every_cell_of_a_season_typed_over_another_is_as_in_a_new_workbook(monkeypatch):
-    monkeypatch.setattr(typed_in, "kept", {})
+    monkeypatch.setattr(typed_in, "seasons", typed_in.Kept(2))
     first, second = season_of(year(1)), other_rows(season_of(year(1)), 1)
     for season in (first, second, first):
         anew = book.drafted(season, books.DATED, rows_of=typed_in.rows_of(season)).values
         assert alike(typed_in.worked_out(season).values, anew)
-    assert len(typed_in.kept) == 1
+    assert len(typed_in.seasons.held) == 1
+
+
+def test_so_is_every_cell_of_a_workbook_that_was_written_anew(monkeypatch):
+    monkeypatch.setattr(typed_in, "workbooks", typed_in.Kept(2))
+    first = season_of(year(1))
+    rows = typed_in.rows_of(first)
+    for season in (first, other_rows(season_of(year(1)), 1), first):
+        anew = book.drafted(season, books.DATED, rows_of=rows)
+        assert alike(typed_in.calculated(anew.book, anew.lists), anew.values)
+    assert len(typed_in.workbooks.held) == 1
+
+
+def test_a_value_over_a_formula_gives_way_to_it_again(monkeypatch):
+    monkeypatch.setattr(typed_in, "workbooks", typed_in.Kept(2))
+    season = books.small()
+    for _ in range(2):
+        plain, typed_over = (book.drafted(season, books.DATED, rows_of=books.few(season)) for _ in range(2))
+        full = max(plain.lists["Costing"].columns)
+        typed_over.book["Costing"].cell(FIRST_ROW, full).value = 1.25
+        for made in (plain, typed_over):
+            assert alike(typed_in.calculated(made.book, made.lists), made.values)
