@@ -70,11 +70,12 @@ def values_of(engine: Any, book: Workbook, lists: Mapping[str, Listed]) -> dict[
     return found
 
 
-def quick() -> Any:
+def quick(*, on_all_cores: bool = True) -> Any:
     """How the engine calculates in a fifth less time, and gives the same: a range as it stands, not as its cells."""
     import formualizer
 
     settings = formualizer.EvaluationConfig()
+    settings.enable_parallel = on_all_cores
     settings.range_expansion_limit = 0
     return formualizer.WorkbookConfig(eval_config=settings, enable_changelog=False)
 
