@@ -1,6 +1,7 @@
 """A workbook being written: cells by named style, and what every tab has alike."""
 
 import datetime
+from collections.abc import Sequence
 from copy import copy
 from dataclasses import dataclass, field
 from typing import NamedTuple
@@ -70,10 +71,10 @@ class Draft:
             self.arrays[asked] = self.book._named_styles[self.style(*asked)].as_tuple()
         return self.arrays[asked]
 
-    def down(self, formula: str, look: str, number: str) -> Down:
+    def down(self, formula: str, look: str, number: str, values: Sequence[str | int | None] = ()) -> Down:
         """A column of a list, by what goes down its rows."""
         style = self.book._cell_styles.add(self.array(look, number))
-        return Down(formula, style, self.formats.get(number, "General"))
+        return Down(formula, style, self.formats.get(number, "General"), values)
 
     def put(self, cell: Cell, value: object, look: str, number: str = "text", wrap: bool = False) -> Cell:
         """Write one cell. A maker's text stays text, whatever it starts with."""

@@ -4,7 +4,7 @@ A year has some 270,000 cells in lists, most of them formulas that differ by the
 itself holds there (an entry that was typed) stands over what goes down the column.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from copy import copy
 from dataclasses import dataclass
 from typing import Any
@@ -19,11 +19,12 @@ HEIGHT = 18
 
 @dataclass(frozen=True)
 class Down:
-    """What goes down a column of a list: a formula with `ROW` for the row, or none where people type."""
+    """What goes down a column of a list: a formula with `ROW` for the row, what stands in each, or room to type."""
 
     formula: str
     style: int  # as the book numbers how cells look
     format: str  # of numbers
+    values: Sequence[str | int | None] = ()
 
     def texts(self, rows: range) -> Iterator[str]:
         """The formula as it stands in each row."""
@@ -50,6 +51,11 @@ class Listed:
         down = self.columns[number]
         return dict(zip(self.rows, down.texts(self.rows), strict=True)) if down.formula else {}
 
+    def values(self, number: int) -> dict[int, str | int | None]:
+        """What a column holds by row, where it is written and not worked out."""
+        down = self.columns[number]
+        return dict(zip(self.rows, down.values, strict=True)) if down.values else {}
+
 
 NOT_LISTED = Listed(range(0), {})  # a tab that is no list
 
@@ -58,12 +64,14 @@ def as_cells(sheet: Worksheet, listed: Listed) -> None:
     """Make a list's cells cells of the book, for who changes them one by one."""
     arrays = sheet.parent._cell_styles
     for number, down in listed.columns.items():
-        texts = listed.formulas(number)
+        texts, values = listed.formulas(number), listed.values(number)
         for row in listed.rows:
             if (row, number) not in sheet._cells:
                 cell = sheet.cell(row, number)
                 cell._style = copy(arrays[down.style])
                 if texts:
                     cell._value, cell.data_type = texts[row], "f"
+                elif values:
+                    cell.value = values[row]
     for row in listed.rows:
         sheet.row_dimensions[row].height = HEIGHT

@@ -44,7 +44,7 @@ def held(book: Workbook, lists: Mapping[str, Listed]) -> Any:
     for sheet in book.worksheets:
         listed = lists.get(sheet.title, NOT_LISTED)
         formulas: Columns = defaultdict(dict, {number: listed.formulas(number) for number in listed.columns})
-        values: Columns = defaultdict(dict)
+        values: Columns = defaultdict(dict, {number: listed.values(number) for number in listed.columns})
         for (row, column), cell in sheet._cells.items():
             if cell.data_type == "f":
                 formulas[column][row] = cell._value

@@ -61,19 +61,28 @@ def _cell(cell: Cell, values: Values | None) -> str:
     if cell.data_type == "f":
         sort, found = _stored(values[cell.row - 1][cell.column - 1]) if values else ("", "")
         return f"{begin}{sort}><f>{escape(value[1:], quote=False)}</f><v>{found}</v></c>"
+    return begin + _written(value, cell.data_type)
+
+
+def _written(value: Any, kind: str = "") -> str:
+    """The rest of a cell that holds a value; of what `kind` it is to openpyxl, where that is known."""
+    kind = kind or ("s" if isinstance(value, str) else "n")
     if value is None or value == "":
-        return f'{begin} t="{"inlineStr" if cell.data_type == "s" else cell.data_type}" />'
-    if cell.data_type == "s":
+        return f' t="{"inlineStr" if kind == "s" else kind}" />'
+    if kind == "s":
         space = ' xml:space="preserve"' if value != value.strip() else ""
-        return f'{begin} t="inlineStr"><is><t{space}>{escape(value, quote=False)}</t></is></c>'
-    if cell.data_type == "d":
-        return f'{begin} t="n"><v>{safe_string(to_excel(value))}</v></c>'
-    return f'{begin} t="{cell.data_type}"><v>{safe_string(value)}</v></c>'
+        return f' t="inlineStr"><is><t{space}>{escape(value, quote=False)}</t></is></c>'
+    if kind == "d":
+        return f' t="n"><v>{safe_string(to_excel(value))}</v></c>'
+    return f' t="{kind}"><v>{safe_string(value)}</v></c>'
 
 
 def _down(number: int, listed: Listed, values: Values | None) -> list[str]:
     """A column of the list, row by row."""
     down, letter = listed.columns[number], get_column_letter(number)
+    if down.values:
+        begins = (f'<c r="{letter}{row}" s="{down.style}"' for row in listed.rows)
+        return [f"{begin}{_written(value)}" for begin, value in zip(begins, down.values, strict=True)]
     if not down.formula:
         return [f'<c r="{letter}{row}" s="{down.style}" t="n" />' for row in listed.rows]
     texts = zip(listed.rows, in_rows(escape(down.formula[1:], quote=False), listed.rows), strict=True)

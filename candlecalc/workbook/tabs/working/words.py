@@ -9,6 +9,7 @@ from candlecalc.workbook.cells.table_tab import Tab, TableTab
 from candlecalc.workbook.cells.words import KEY, Said, code
 from candlecalc.workbook.tabs.registry import register, registered
 from candlecalc.workbook.writing.draft import Draft, mark_up
+from candlecalc.workbook.writing.listed import Listed
 from candlecalc.workbook.writing.printed import print_list
 
 TAB = Tab("Words", "working", "What rows say is to be done, by the codes that stand behind their results.")
@@ -48,10 +49,12 @@ def write(draft: Draft) -> None:
     for number, (head, width) in enumerate(WIDTHS.items(), start=1):
         draft.put(sheet.cell(FIRST_ROW - 1, number), head, "head", "row" if number == PLACE else "text")
         sheet.column_dimensions[sheet.cell(FIRST_ROW - 1, number).column_letter].width = width
-    for row, line in enumerate(_lines(draft.plan, draft.season.tables), start=FIRST_ROW):
-        for number, value in enumerate(line, start=1):
-            draft.put(sheet.cell(row, number), value, "label", "row" if number == PLACE else "text")
     last = draft.plan.layouts[KEY].last_row
+    columns = {
+        number: draft.down("", "label", "row" if number == PLACE else "text", values)
+        for number, values in enumerate(zip(*_lines(draft.plan, draft.season.tables), strict=True), start=1)
+    }
+    draft.lists[TAB.title] = Listed(range(FIRST_ROW, last + 1), columns)
     mark_up(sheet, "Words_list", list(WIDTHS), last)
     sheet.freeze_panes = f"B{FIRST_ROW}"
     print_list(sheet, len(WIDTHS), last, to_read=False)
