@@ -2,6 +2,7 @@
 
 import functools
 import gc
+import hashlib
 
 import face as faces
 import libreoffice
@@ -14,6 +15,7 @@ from candlecalc.calc import REGISTRY
 from candlecalc.season import folder
 from candlecalc.season.tables import TABLES
 from candlecalc.workbook import book
+from candlecalc.workbook.reading import read
 from candlecalc.workbook.writing import memory
 from candlecalc.workbook.writing.draft import FROM_NOTHING
 
@@ -74,11 +76,11 @@ KEPT = 8
 
 @pytest.fixture(scope="module")
 def made_once():
-    """A workbook that commands make again of the same is the one that they made: only what differs takes time.
+    """A workbook that commands make or read again is the one that they made or read: only what differs takes time.
 
     It gives what makes each anew.
     """
-    makers, known = (book.drafted, book.packed, memory.calculated), {}
+    makers, known, opened = (book.drafted, book.packed, memory.calculated), {}, typed_in.Kept(KEPT)
 
     def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
         tables = {name: list(season.tables.rows(name)) for name in season.tables}
@@ -95,7 +97,14 @@ def made_once():
             packages[stored] = makers[1](written, stored=stored)
         return packages[stored]
 
+    def opened_once(path, titles, open_it=read.opened):
+        if not path.is_file():
+            return open_it(path, titles)
+        key = hashlib.sha256(path.read_bytes()).digest(), tuple(titles)
+        return opened.asked(key, lambda: open_it(path, titles))
+
     with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(read, "opened", opened_once)
         patch.setattr(book, "drafted", drafted)
         patch.setattr(book, "packed", packed)
         patch.setattr(memory, "calculated", typed_in.calculated)
