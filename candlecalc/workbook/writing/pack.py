@@ -42,9 +42,9 @@ def parts_of(
         for sheet, each in zip(book.worksheets, listed, strict=True)
     ]
     parts = _written(book)
-    for number, (text, size) in enumerate(rows, start=1):
+    for number in range(len(rows), 0, -1):
         name = f"xl/worksheets/sheet{number}.xml"
-        parts[name] = with_rows(parts[name], text, size)
+        parts[name] = with_rows(parts[name], *rows.pop())  # of a year they are 65 MB, needed once
     stamp = f"{date.isoformat()}T00:00:00Z".encode()
     parts[CORE] = re.sub(rb"(<dcterms:(?:created|modified)[^>]*>)[^<]*", rb"\g<1>" + stamp, parts[CORE])
     parts[STYLES] = re.sub(rb"(?<=<font>).*?(?=</font>)", _in_order, parts[STYLES])

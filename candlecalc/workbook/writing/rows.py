@@ -17,27 +17,27 @@ from openpyxl.worksheet.worksheet import Worksheet
 from candlecalc.workbook.writing.listed import HEIGHT, Listed, Values, in_rows
 
 WITH_HEIGHT = f' ht="{HEIGHT}" customHeight="1"'
-DATA = re.compile("<sheetData ?/>|<sheetData>.*?</sheetData>", re.DOTALL)
-SIZE = re.compile(r'(?<=<dimension ref=")[^"]*')
+DATA = re.compile(b"<sheetData ?/>|<sheetData>.*?</sheetData>", re.DOTALL)
+SIZE = re.compile(rb'(?<=<dimension ref=")[^"]*')
 
 
-def with_rows(tab: bytes, rows: str, size: str) -> bytes:
+def with_rows(tab: bytes, rows: bytes, size: bytes) -> bytes:
     """A tab's part with its rows, which go from the first to the last cell of its size."""
-    text = SIZE.sub(size, tab.decode(), count=1)
+    text = SIZE.sub(size, tab, count=1)
     there = DATA.search(text)
     if not there:
         raise ValueError("the part of a tab has no place for its rows")
-    return f"{text[: there.start()]}<sheetData>{rows}</sheetData>{text[there.end() :]}".encode()
+    return b"".join([text[: there.start()], b"<sheetData>", rows, b"</sheetData>", text[there.end() :]])
 
 
-def size_of(sheet: Worksheet, listed: Listed) -> str:
+def size_of(sheet: Worksheet, listed: Listed) -> bytes:
     """From which cell to which a tab goes, its list included."""
     left, top, right, bottom = range_boundaries(sheet.calculate_dimension())
     right, bottom = max(right, *listed.columns, 1), max(bottom, listed.rows.stop - 1)
-    return f"{get_column_letter(left)}{top}:{get_column_letter(right)}{bottom}"
+    return f"{get_column_letter(left)}{top}:{get_column_letter(right)}{bottom}".encode()
 
 
-def rows_of(sheet: Worksheet, listed: Listed, values: Values | None) -> str:
+def rows_of(sheet: Worksheet, listed: Listed, values: Values | None) -> bytes:
     """The rows of a tab; a formula has no value yet where there are no `values`."""
     own: dict[int, dict[int, str]] = defaultdict(dict)
     for (row, number), cell in sorted(sheet._cells.items()):
@@ -50,7 +50,7 @@ def rows_of(sheet: Worksheet, listed: Listed, values: Values | None) -> str:
     for row, cells in zip(listed.rows, zip(*columns, strict=True), strict=True):
         every = dict(zip(numbers, cells, strict=True)) | own.get(row, {})
         rows[row] = more.get(row) or WITH_HEIGHT, "".join(every[number] for number in sorted(every))
-    return "".join(f'<row r="{row}"{height}>{cells}</row>' for row, (height, cells) in sorted(rows.items()))
+    return "".join(f'<row r="{row}"{height}>{cells}</row>' for row, (height, cells) in sorted(rows.items())).encode()
 
 
 def _cell(cell: Cell, values: Values | None) -> str:
