@@ -71,7 +71,7 @@ def all_rows(few_rows, monkeypatch):
         monkeypatch.setitem(book.USUAL_ROWS, key, table.usual_rows)
 
 
-KEPT = 8
+KEPT = 8  # workbooks made, and as many read: they take memory
 
 
 @pytest.fixture(scope="module")
@@ -80,19 +80,16 @@ def made_once():
 
     It gives what makes each anew.
     """
-    makers, known, opened = (book.drafted, book.packed, memory.calculated), {}, typed_in.Kept(KEPT)
+    makers = book.drafted, book.packed, memory.calculated
+    made, opened = typed_in.Kept(KEPT), typed_in.Kept(KEPT)
 
     def drafted(season, dated, picked=None, before=FROM_NOTHING, rows_of=book.USUAL_ROWS):
         tables = {name: list(season.tables.rows(name)) for name in season.tables}
         key = repr((season.settings, tables, dated, picked, before, dict(rows_of)))
-        # The last asked for is put last, and the first goes once there are many: they take memory.
-        known[key] = known.pop(key, None) or (makers[0](season, dated, picked, before, rows_of), {})
-        if len(known) > KEPT:
-            del known[next(iter(known))]
-        return known[key][0]
+        return made.asked(key, lambda: (makers[0](season, dated, picked, before, rows_of), {}))[0]
 
     def packed(written, *, stored=True):
-        packages = next((packages for each, packages in known.values() if each is written), {})
+        packages = next((packages for each, packages in made.held.values() if each is written), {})
         if stored not in packages:
             packages[stored] = makers[1](written, stored=stored)
         return packages[stored]

@@ -13,7 +13,7 @@ from candlecalc.workbook.writing.listed import NOT_LISTED
 
 DATED = datetime.date(2027, 8, 2)
 KEPT = 4  # workbooks: they take memory
-SPARE = 2
+SPARE = 2  # blank rows under what is typed
 ENTRY = 2  # the column of entries on Settings
 ROOMS = 4  # each list has a multiple of so many rows, so that seasons which are alike fit the same workbook
 # Settings that stand in cells besides their own.
@@ -37,7 +37,7 @@ class Held:
 
 
 class Kept:
-    """The workbooks that were asked for last, each by what is no entry in it."""
+    """What was asked for last, each by its key."""
 
     def __init__(self, many):
         self.many, self.held = many, {}

@@ -1,12 +1,12 @@
 """Workbooks to test: a season's file on disk, where its cells stand, and what their formulas hold."""
 
-import datetime
 import functools
 import math
 import re
 import zipfile
 
 import libreoffice
+from typed_in import DATED, SPARE
 
 from candlecalc.season import folder, presets
 from candlecalc.season.season import empty
@@ -15,11 +15,6 @@ from candlecalc.season.tables.taken import KINDS
 from candlecalc.workbook import book
 from candlecalc.workbook.cells.layout import FIRST_ROW
 from candlecalc.workbook.tabs.set_up import settings as settings_tab
-
-DATED = datetime.date(2027, 8, 2)
-
-
-SPARE = 2  # blank rows under what is typed
 
 
 def few(season, spare=SPARE):

@@ -173,9 +173,8 @@ def test_lines_without_a_row_are_an_error_in_every_total_they_touch(crowded):
 
 @pytest.mark.parametrize("also", [{}, {"first_day": "soon"}], ids=["alone", "beside another fault"])
 def test_lines_without_a_row_are_told_whatever_else_is_to_fix(crowded, also):
-    season = crowded
-    season.settings |= also
-    found = report.everything_wrong(report.Calculated(season, book.drafted(season, DAY)), {})
+    crowded.settings |= also
+    found = report.everything_wrong(report.Calculated(crowded, book.drafted(crowded, DAY)), {})
     told = [finding.words for finding in found if finding.tab == "Checks"]
     assert told == [
         f"Used has room for every line: it has room for {ROOM} lines: "

@@ -35,12 +35,11 @@ def parts_of(
     `chart_texts` gives each chart (by its number, in the order of the tabs) its text for who cannot see it, `lists` the
     rows of each tab that is a list, `values` what each formula comes to: without them a program has to calculate.
     """
-    listed = [lists.get(sheet.title, NOT_LISTED) for sheet in book.worksheets]
     # Before openpyxl writes the rest: so it knows every style that a cell has.
-    rows = [
-        (rows_of(sheet, each, values[sheet.title] if values else None), size_of(sheet, each))
-        for sheet, each in zip(book.worksheets, listed, strict=True)
-    ]
+    rows = []
+    for sheet in book.worksheets:
+        listed = lists.get(sheet.title, NOT_LISTED)
+        rows.append((rows_of(sheet, listed, values[sheet.title] if values else None), size_of(sheet, listed)))
     parts = _written(book)
     for number in range(len(rows), 0, -1):
         name = f"xl/worksheets/sheet{number}.xml"

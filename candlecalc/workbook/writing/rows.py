@@ -4,7 +4,6 @@ openpyxl writes all else of a tab; a cell takes it three times as long.
 """
 
 import re
-from collections import defaultdict
 from html import escape
 from typing import Any
 
@@ -39,18 +38,23 @@ def size_of(sheet: Worksheet, listed: Listed) -> bytes:
 
 def rows_of(sheet: Worksheet, listed: Listed, values: Values | None) -> bytes:
     """The rows of a tab; a formula has no value yet where there are no `values`."""
-    own: dict[int, dict[int, str]] = defaultdict(dict)
+    rows: dict[int, dict[int, str]] = {row: {} for row in [*sheet.row_dimensions, *listed.rows]}
+    for number in listed.columns:
+        for row, text in zip(listed.rows, _down(number, listed, values), strict=True):
+            rows[row][number] = text
     for (row, number), cell in sorted(sheet._cells.items()):
         if cell._value is not None or cell.has_style:
-            own[row][number] = _cell(cell, values)
-    more = {row: "".join(f' {key}="{value}"' for key, value in kept) for row, kept in sheet.row_dimensions.items()}
-    rows = {row: (more.get(row, ""), "".join(own.get(row, {}).values())) for row in {*own, *more}}
-    numbers = list(listed.columns)
-    columns = [_down(number, listed, values) for number in numbers]
-    for row, cells in zip(listed.rows, zip(*columns, strict=True), strict=True):
-        every = dict(zip(numbers, cells, strict=True)) | own.get(row, {})
-        rows[row] = more.get(row) or WITH_HEIGHT, "".join(every[number] for number in sorted(every))
-    return "".join(f'<row r="{row}"{height}>{cells}</row>' for row, (height, cells) in sorted(rows.items())).encode()
+            rows.setdefault(row, {})[number] = _cell(cell, values)
+    return "".join(
+        f'<row r="{row}"{_height(sheet, row, listed)}>{"".join(cells[number] for number in sorted(cells))}</row>'
+        for row, cells in sorted(rows.items())
+    ).encode()
+
+
+def _height(sheet: Worksheet, row: int, listed: Listed) -> str:
+    """What a row has besides its cells: one of a list that says nothing of its own is as high as the others."""
+    own = "".join(f' {key}="{value}"' for key, value in sheet.row_dimensions.get(row, ()))
+    return own or (WITH_HEIGHT if row in listed.rows else "")
 
 
 def _cell(cell: Cell, values: Values | None) -> str:
