@@ -19,7 +19,7 @@ from candlecalc.season.tables import TABLES
 DAY = datetime.date(2027, 8, 10)
 TIN, OTHER, BOX = "Pear and honey tin", "Bitter orange tin", "Two tins in a box"
 SALES = [  # day, place, product, pieces, what else
-    (31, 0, TIN, 2.0, {}),
+    (31, 0, TIN, 2.0, {"order": "B*7", "payout": "P?1"}),
     (32, 1, OTHER, 1.0, {"order": "A-1"}),
     (32, 1, TIN, 3.0, {"order": "A-1", "postage": 6.0}),
     (30, 2, BOX, 1.0, {"tax_rate": 0.05, "paid_on": DAY}),
@@ -28,6 +28,11 @@ SALES = [  # day, place, product, pieces, what else
     (41, 0, TIN, 1.0, {"kind": "returned", "became": "back in stock"}),
     (33, 0, None, None, {"kind": "refund", "price": 4.0}),
     (34, 2, None, None, {"kind": "gift card sold", "price": 20.0}),
+    (37, 0, TIN, 4.0, {"order": "b*7", "payout": "P?1", "payout_sum": 60.0}),
+    (37, 0, TIN, 5.0, {"order": "BX7", "payout": "PX1", "payout_sum": 50.0}),
+    (38, 0, TIN, 1.0, {"order": "B*7", "payout": "p?1"}),
+    (38, 0, OTHER, 3.0, {"order": 4711.0, "payout": 903.0}),
+    (39, 0, OTHER, 7.0, {"order": "4711", "payout": "903", "payout_sum": 70.0}),
 ]  # fmt: skip
 LOCALES = ("de-DE", "fr-FR")
 ALSO = {"prices": "price", "tax_rates": "rate"}  # whose rows hold from a day on
@@ -154,6 +159,56 @@ def tried(request, book, office_in):
 def test_after_a_gesture_every_cell_is_as_if_the_rows_were_typed_so(tried):
     wrong = {name: tried.not_as_typed(rows, tried.after[name]) for name, rows in tried.done.items()}
     assert {name: found for name, found in wrong.items() if found} == {}
+
+
+TWICE = "Line of an order that is there twice"
+
+
+def named(line, *keys):
+    """What stands in some entries of a line, whether it is a number or a text, in capitals or not."""
+    texts = (line.get(key, "") for key in keys)
+    return tuple(f"{text:g}" if isinstance(text, float) else str(text).casefold() for text in texts)
+
+
+def of_lines(lines):
+    """{row: (whether the line is there twice, the rows of its payout)} by what stands in the rows of Sales."""
+    seen, found = set(), {}
+    for row, line in sorted(lines.items()):
+        name, payout = named(line, "order", "place", "product", "order_line", "kind"), named(line, "payout", "place")
+        with_it = [each for each, other in lines.items() if named(other, "payout", "place") == payout]
+        found[row] = bool(name[0]) and name in seen, with_it if payout[0] else []
+        seen.add(name)
+    return found
+
+
+def test_orders_and_payouts_go_by_what_stands_in_the_rows_wherever_they_went(tried):
+    letters, told, off = tried.book.plan.layouts["sales"].letters, [], []
+    # A row that is torn apart is no line of an order any more.
+    moved = {name: rows.rows for name, rows in tried.done.items() if name.startswith("sales") and "part" not in name}
+    for name, lines in moved.items():
+        values = tried.after[name]
+        for row, (twice, with_it) in of_lines(lines).items():
+            words, less = (values.get(("Sales", f"{letters[key]}{row}"), "") for key in ("doubts", "payout_off"))
+            sums = [
+                lines[each].get("payout_sum", 0) - values["Sales", f"{letters['comes_in']}{each}"] for each in with_it
+            ]
+            assert words.startswith(TWICE) == twice, (name, row)
+            assert less == (pytest.approx(sum(sums), abs=1e-6) if with_it else ""), (name, row)
+            told, off = [*told, twice], [*off, less]
+    assert any(told) and {type(less) for less in off} == {float, str} and any(less not in ("", 0) for less in off)
+
+
+def test_an_error_that_is_pasted_into_a_line_is_told_and_takes_no_other_line_from_its_order(book, office):
+    letters = book.plan.layouts["sales"].letters
+    second, third, _ = (row for row, (twice, _) in of_lines(Rows(book, "sales").rows).items() if twice)
+    keys = ("order", "order_line", "payout", "payout_sum")
+    typed = [{("Sales", f"{letters[key]}{second}"): "=NA()"} for key in keys]
+    for key, values in zip(keys, office.edited_each(book.path, typed), strict=True):
+        assert "takes " in values["Sales", f"{letters['status']}{second}"], key
+        # The last line of its order and payout is there twice as before; of the payout nothing is said to be right.
+        assert values["Sales", f"{letters['doubts']}{third}"].startswith(TWICE), key
+        less = values["Sales", f"{letters['payout_off']}{third}"]
+        assert isinstance(less, Error) or abs(less) > 1, key
 
 
 def test_what_stayed_behind_when_rows_moved_is_found(tried):

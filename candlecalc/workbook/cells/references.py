@@ -323,6 +323,28 @@ def running(key: str) -> Expression:
     return written('{cell}&" "&{nth}', cell=key, nth=Nth(key))
 
 
+# What a look-up takes for a wild card is spelled with a slash, and a slash comes twice: no two texts become one.
+SPELLED_OUT = {"/": "//", "~": "/t", "*": "/a", "?": "/q"}
+# Excel looks up no longer text; one that its entry takes is far shorter.
+LONGEST_LOOKED_UP = 255
+
+
+def looked_up_by(*parts: Given) -> Expression:
+    """What is asked of rows, as one text: a look-up by it finds the first row that has all of it.
+
+    The last part may be any text. Those before it hold no |, so that rows which differ never read alike.
+    """
+    name: Expression = joined('&"|"&', parts)
+    for mark, spelled in SPELLED_OUT.items():
+        name = written(f'SUBSTITUTE({{name}},"{mark}","{spelled}")', name=name)
+    return written(f"LEFT({{name}},{LONGEST_LOOKED_UP})", name=name)
+
+
+def first_alike(table: str, key: str) -> Expression:
+    """The first row of a log that is named as this one, by `looked_up_by`; a row without a name is itself the first."""
+    return written('IF({name}="",{row},MATCH({name},{names},0))', name=key, row=OWN_ROW, names=Whole(table, key))
+
+
 def as_text(given: Given) -> Expression:
     """A looked-up text, where a blank is no text rather than 0."""
     return written('{cell}&""', cell=given)

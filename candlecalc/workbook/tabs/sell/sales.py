@@ -5,16 +5,18 @@ from collections.abc import Iterable
 from candlecalc.season.tables.sales import ARE_SALES, HELD_FOR_BUYERS, SALES
 from candlecalc.workbook.cells.checks import Check, WorkbookCheck, of_rows
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.layout import OWN_ROW, Plan
+from candlecalc.workbook.cells.layout import Plan
 from candlecalc.workbook.cells.references import (
     Expression,
     Given,
     Results,
     Same,
     Whole,
-    alike,
+    first_alike,
     joined,
+    looked_up_by,
     row_in,
+    sum_where,
     written,
 )
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there, words_column
@@ -43,31 +45,31 @@ NO_PRICE = no_price(
         row="product_row",
     ),
 )
-# An order's number holds in its place alone, and may have marks in it that a look-up takes for wild cards.
-ORDER = written(
-    '{place}&"|"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE({order},"~","-"),"*","-"),"?","-")',
-    place="place_first",
-    order="order",
-)
+# An order's number holds in its place alone.
+ORDER = looked_up_by("place_first", "order")
 # The fee of an order stands on the first of its sales: a deposit or a refund of it is charged none.
 NO_SALE = joined("*", [written(f'({{kind}}<>"{kind}")', kind="kind") for kind in ARE_SALES])
-FIRST_OF_ORDER = written('IF({name}="",{row},MATCH({name},{names},0))', row=OWN_ROW, name="order_name", names=Whole("sales", "order_name"))  # fmt: skip
+# What is once in an order. Where the order ends and its line begins is told by how long it is.
+LINE = looked_up_by(
+    "place_first",
+    "product_row",
+    "kind",
+    written("LEN({order})", order="order"),
+    written("{order}&{line}", order="order", line="order_line"),
+)
 
 
 def _of_payout(key: str) -> Expression:
-    """What the lines that came with one payment hold together."""
-    together = alike("sales", "payout", "place")
-    return written("SUMPRODUCT({together}*1,{sums})", together=together, sums=Whole("sales", key))
+    """What the lines that came with one payment hold together; an error while any line of Sales is one."""
+    of_its_lines = sum_where("sales", key, payout_first="payout_first")
+    return written("{of_its_lines}+0*SUM({all})", of_its_lines=of_its_lines, all=Whole("sales", key))
 
 
-TYPED = written('{payout}=""', payout="payout")
 IS_HELD = "+".join(f'(kind="{kind}")' for kind in HELD_FOR_BUYERS)
-
-AGAIN = written('IF({order}="",1,SUMPRODUCT({alike}*1))', order="order", alike=alike("sales", "order", "place", "product", "order_line", "kind"))  # fmt: skip
 
 CHECKS = (
     Check(
-        "N(again)<=1",
+        "line_first>=own_row",
         "line of an order that is there twice",
         "take one out, or type which lines of the order they are",
         "order",
@@ -114,9 +116,12 @@ TAB = entry_tab(
         "place_first": look("Place's first row", row_in("places", "place", ready=False), "row", needs=("ready", "place"), width=8),
         "product_row": look("Product's first row", row_in("recipes", "product", ready=False), "row", needs=("ready", "product"), width=8),
         "order_name": look("Place and order", ORDER, needs=("ready", "order"), blank_if=(NO_SALE,), width=16),
-        "again": look("Lines alike in its order", AGAIN, "row", width=8),
-        "order_first": look("First line of its order", FIRST_OF_ORDER, "row", width=8),
-        "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-{lines},6)", sum=_of_payout("payout_sum"), lines=_of_payout("comes_in")), "money", blank_if=(TYPED,)),
+        "order_first": look("First line of its order", first_alike("sales", "order_name"), "row", width=8),
+        "line_name": look("Place, product, kind, order and line", LINE, needs=("ready", "order"), width=16),
+        "line_first": look("First line alike in its order", first_alike("sales", "line_name"), "row", width=8),
+        "payout_name": look("Place and payout", looked_up_by("place_first", "payout"), needs=("ready", "payout"), width=16),
+        "payout_first": look("First line of its payout", first_alike("sales", "payout_name"), "row", width=8),
+        "payout_off": look("Payout, less its lines, {money}", written("ROUND({sum}-({lines}),6)", sum=_of_payout("payout_sum"), lines=_of_payout("comes_in")), "money", needs=("ready", "payout_name")),
     },
     checks=CHECKS,
     waits={"product": not_ready_there("recipes", "product"), "place": not_ready_there("places", "place")},
