@@ -220,7 +220,10 @@ def american_year(books="accrual"):
 
 
 def busy_year(**settings):
-    """A year with a line of every kind: open from before, held, given, broken, taken out, counted, unpaid."""
+    """A year with a line of every kind: open from before, held, given, broken, taken out, counted, unpaid.
+
+    Of its four pairs one was packed beforehand.
+    """
     season = american_year()
     first, last = day(1, 1), day(12, 31)
     season.settings |= {"paid_rate": 10.0, "production_overhead": 150.0} | settings
@@ -239,24 +242,41 @@ def busy_year(**settings):
     sales = [row for _, row in season.rows("sales")]
     bought = [row for _, row in season.rows("purchases")]
     poured = [row for _, row in season.rows("pours")]
+    materials, recipes = ([row for _, row in season.rows(key)] for key in ("materials", "recipes"))
+    box = {"material": "Box", "kind": "packaging", "pack_size": 10.0, "pack_unit": "each", "pack_price": 7.0}
+    pair = {
+        "product": "Pair",
+        "kind": "set",
+        "packing": "Box",
+        "minutes": 2.0,
+        "setup": 0.0,
+        "usual_batch": 1.0,
+        "paid_share": 1.0,
+    }
     return type_in(
         season,
+        materials=[*materials, box],
+        recipes=[*recipes, pair],
+        sets=[{"set": "Pair", "product": "Candle", "count": 2.0}],
         prices=[
             {"product": "Candle", "place": "Shop", "price": 1.5},
             {"product": "Candle", "place": "Web shop", "price": 16.0},
         ],
         purchases=[*bought, opening | {"material": "Wax", "packs": 10.0, "price": 21.0},
+                   {"date": day(4, 3), "material": "Box", "packs": 1.0, "price": 7.0, "paid_on": day(4, 3)},
                    {"date": day(4, 2), "material": "Jar", "packs": 1.0, "price": 90.0, "claimed": 3.0,
                     "supplier": "Glass works", "document": "J-2", "paid_on": day(4, 9), "paid_from": "Savings"}],
         pours=[*poured, opening | {"batch": 9.0, "product": "Candle", "good": 12.0, "cost": 30.0},
                {"date": day(4, 20), "batch": 10.0, "product": "Candle", "good": 20.0, "seconds": 2.0},
-               {"date": day(4, 21), "batch": 11.0, "product": "Candle", "good": 0.0, "scrapped": 3.0}],
+               {"date": day(4, 21), "batch": 11.0, "product": "Candle", "good": 0.0, "scrapped": 3.0},
+               {"date": day(4, 22), "batch": 12.0, "product": "Pair", "good": 1.0}],
         sales=[
             *sales,
             sale(day(5, 1), "Web shop", None, 30.0, kind="deposit", product=None),
             sale(day(6, 1), "Web shop", 2, 16.0, paid_into="savings"),
             sale(day(6, 1), "Web shop", None, 20.0, kind="deposit used", product=None),
             sale(day(6, 5), "Web shop", None, 8.0, kind="refund", product=None),
+            sale(day(6, 6), "Web shop", 3, 30.0, product="Pair"),
             sale(day(12, 30), "Shop", 4, 9.0, paid_on=day(1, 5, 2028)),
             sale(day(10, 1), "Web shop", 1, 16.0, kind="returned", became="thrown away"),
         ],
@@ -264,6 +284,7 @@ def busy_year(**settings):
         market_lines=[
             at_stall | {"along": 10.0, "back": 6.0, "given": 1.0, "price": 16.0},
             at_stall | {"along": 3.0, "back": 1.0, "given": 1.0, "broken": 1.0, "price": 12.0},
+            at_stall | {"product": "Pair", "along": 1.0, "given": 1.0, "price": 30.0},
         ],
         moves=[
             {"date": day(5, 5), "kind": "own use", "product": "Candle", "amount": 2.0},

@@ -122,12 +122,18 @@ def _claimed(coins: int) -> tuple[Part, ...]:
 
 
 def _used(read: Reading) -> Iterator[Event]:
-    """Materials that went into batches, were taken out, or were missing when counted."""
+    """Materials that batches took, or sets that were packed as they left; taken out; or missing when counted."""
     for at in read.lines("used", "what"):
         what, coins = read.whole("used", "what", at), read.coins("used", "cost", at)
+        number, tab, row = read.whole("used", "source", at), "Used", FIRST_ROW + at
+        if what == used.FROM_SETS:
+            day = read.value("unpacked", "date", place_of(number))
+            parts, memo = _both(chart.CANDLES, chart.MATERIALS, coins), "materials of sets packed as they left"
+            yield Event(day, f"PACKED {_month(day)}", "Candles", memo, parts, tab, row)
+            continue
         log = {used.FROM_POURS: "pours", used.FROM_MOVES: "moves", used.FROM_COUNTS: "counts"}[what]
-        source = read.row(log, read.whole("used", "source", at))
-        day, tab, row = _on(source), "Used", FIRST_ROW + at
+        source = read.row(log, number)
+        day = _on(source)
         if what == used.FROM_POURS:
             parts = _both(chart.WORK, chart.MATERIALS, coins)
             yield Event(day, f"USED {_month(day)}", "Batches", "materials used by batches", parts, tab, row)

@@ -22,6 +22,7 @@ from candlecalc.workbook.reading import read
 from candlecalc.workbook.reports import report
 from candlecalc.workbook.tabs import start
 from candlecalc.workbook.tabs.stock import used
+from candlecalc.workbook.tabs.working import sets_not_packed
 
 DAY = datetime.date(2027, 8, 3)
 TIN, TUMBLER = "Bitter orange tin", "Orange and clove tumbler"
@@ -153,7 +154,8 @@ def crowded(made_anew, monkeypatch):
     return kept(batches=USUAL)
 
 
-ROOM = 5 * USUAL  # three lines for a row of the Batch log, one for each of Taken out and Counts
+# Three lines for a row of the Batch log, one for each of Taken out, of Counts and of sets that nobody packed, and one.
+ROOM = 5 * USUAL + sets_not_packed.rows(dict.fromkeys(("moves", "sales", "market_lines"), USUAL)) + 1
 
 
 def test_lines_without_a_row_are_an_error_in_every_total_they_touch(crowded):

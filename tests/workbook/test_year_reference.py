@@ -9,9 +9,9 @@ import pytest
 import year_seasons
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from year_cards import average_left, last_landed, lots_left
+from year_cards import PARTS, average_left, last_landed, lots_left
 from year_figures import ERROR, Cents, Figure, differences, figures
-from year_records import Change, Count, Line, Material, Move, Pour, Purchase, Rates, Recipe, Year
+from year_records import Change, Count, Line, Material, Move, Pour, Purchase, Rates, Recipe, Set, Year
 from year_reference import shares, worked_out
 
 from candlecalc.calc import issue_costs, split_charge
@@ -397,6 +397,7 @@ def test_a_price_to_use_is_of_the_latest_receipt_or_the_average_of_what_is_left(
         ({"purchases": (Purchase(START, "Wax", packs=Fraction(-1)),)}, "more than nothing"),
         ({"changes": (Change("B-9", "Wax"),)}, "not there"),
         ({"recipes": (replace(CANDLE, since=day(9)),), "pours": (Pour(START, "B-1", "Candle", 1),)}, "no row holds"),
+        ({"sets": (Set("Candle", (Line("Candle", Fraction(1)),)),)}, "part of nothing else"),
     ],
 )
 def test_what_has_no_answer_is_refused(wrong, words):
@@ -532,6 +533,13 @@ def test_a_stand_in_that_went_unread_is_found():
     assert "Used, Wax of batch B-1, thing: Other wax expected, Wax found" in told
     assert "Stock, Wax, left: 10000 expected, 9000 found" in told
     assert "Batch log, row 1, making cost: 37.25 expected, 34.25 found" in told
+
+
+def test_a_part_of_a_set_is_told_by_its_line():
+    figure = Figure(PARTS, ("Sales", 3, "Jar"), "cost")
+    assert differences({figure: Cents(5)}, {figure: 0.06}) == [
+        "Parts of sets, Jar of Sales, row 3, cost: 0.05 expected, 0.06 found"
+    ]
 
 
 def test_what_is_missing_blank_or_too_much_is_told():

@@ -42,14 +42,17 @@ class Receipt(NamedTuple):
     opened_on: date | None = None
 
 
-IN_A_DAY = {"Used": 0, "Moves": 1, "Sales": 2, "Market lines": 3, "Given": 3, "Counts": 4}
+PARTS = "Parts of sets"  # what sets that nobody had packed took as they left
+IN_A_DAY = {"Used": 0, "Moves": 1, "Sales": 2, "Market lines": 3, "Given": 3, PARTS: 4, "Counts": 5}
 
 
 class Issue(NamedTuple):
     """What went out."""
 
     tab: str  # one of IN_A_DAY; Given is what a market line gave away and broke
-    row: object  # there; of a used line its batch and the thing in the recipe
+    row: (
+        object  # there; of a used line its batch and the thing in the recipe; of a part the set's log, row and the part
+    )
     day: date
     amount: Fraction
     lot: str = ""  # as noted
@@ -59,6 +62,11 @@ class Issue(NamedTuple):
     def place(self) -> tuple[date, int, int]:
         """Where it stands among others: by day, by log, and there as typed."""
         return self.day, IN_A_DAY[self.tab], self.row if isinstance(self.row, int) else 0
+
+    @property
+    def line(self) -> tuple[str, object]:
+        """The line of a log that took it out, by its tab and its row."""
+        return self.row[:2] if self.tab == PARTS else (self.tab, self.row)
 
 
 class Taken(NamedTuple):

@@ -6,7 +6,7 @@ from fractions import Fraction
 from math import isfinite
 from typing import NamedTuple
 
-from year_cards import average_left, last_landed, lots_left, sum_or_none
+from year_cards import PARTS, average_left, last_landed, lots_left, sum_or_none
 from year_reference import Worked
 from year_sold import candles, owed, shops, sold, sums
 
@@ -31,7 +31,7 @@ Figures = dict[Figure, Value]
 
 def figures(worked: Worked) -> Figures:
     """Everything that a year comes to."""
-    parts = (_purchases, _batches, _used, _moves, _counts, _stock, _candles, _sold, _sums, _lots, _trace)
+    parts = (_purchases, _batches, _used, _moves, _sets, _counts, _stock, _candles, _sold, _sums, _lots, _trace)
     return {figure: value for part in parts for figure, value in part(worked)}
 
 
@@ -88,9 +88,20 @@ def _used(worked: Worked) -> Found:
 def _moves(worked: Worked) -> Found:
     lines = worked.lines
     for row in range(1, len(worked.year.moves) + 1):
-        line = lines["Moves", row]
+        line = lines.get(("Moves", row))  # none where no set of it was packed
         cost = sum_or_none(worked.costs["Moves", row])
-        yield from _row("Moves", row, cost=_money(cost), short=line.short)
+        yield from _row("Moves", row, cost=_money(cost), short=line is not None and line.short)
+
+
+def _sets(worked: Worked) -> Found:
+    """What of each line nobody had packed, and what that took."""
+    for lines in worked.sets.values():
+        for line in lines:
+            yield from _row(*line.issue.line, unpacked=line.unpacked)
+    for part in worked.parts:
+        row = (part.log, part.row, part.thing)
+        line = worked.lines[PARTS, row]
+        yield from _row(PARTS, row, amount=part.amount, cost=_money(line.cost), short=line.short)
 
 
 def _counts(worked: Worked) -> Found:
@@ -110,7 +121,7 @@ def _stock(worked: Worked) -> Found:
             name,
             bought=card.received,
             value_bought=_money(card.value_received),
-            used=card.taken_by("Used"),
+            used=card.taken_by("Used") + card.taken_by(PARTS),
             below_reorder=point is not None and card.left < point,
             last_landed=_unit_cost(last_landed(card)),
             average=_unit_cost(average_left(card)),
@@ -124,7 +135,7 @@ def _both(tab: str, worked: Worked, name: str) -> Found:
     yield from _row(
         tab,
         name,
-        moved=card.taken - card.taken_by("Used"),
+        moved=card.taken - card.taken_by("Used") - card.taken_by(PARTS),
         left=card.left,
         value=_money(card.value),
         spent=_money(card.spent),
@@ -237,11 +248,16 @@ def _same(expected: Value, found: object) -> bool:
 
 
 def _place(figure: Figure) -> str:
-    row = figure.row
-    named = (
-        f"row {row}" if isinstance(row, int) else " of batch ".join(reversed(row)) if isinstance(row, tuple) else row
-    )
-    return f"{figure.tab}, {named}, {figure.head}"
+    return f"{figure.tab}, {_row_in_words(figure.row)}, {figure.head}"
+
+
+def _row_in_words(row: object) -> object:
+    if isinstance(row, int):
+        return f"row {row}"
+    if isinstance(row, tuple):
+        *of, thing = row
+        return f"{thing} of batch {of[0]}" if len(of) == 1 else f"{thing} of {of[0]}, row {of[1]}"
+    return row
 
 
 def _words(value: object) -> str:

@@ -5,12 +5,13 @@ What the rules leave open is decided here:
 - Freight of a document is shared by packs times price in cents, before discount. A line without a document number is
   a document by itself.
 - On one day come receipts, then what batches used (by the batch log's row, then the recipe's line), then moves, then
-  sales, then market lines, then counts.
+  sales, then market lines, then the parts of sets that nobody had packed (by the set's first row among recipes, then
+  in the order of the lines that took them, then by the recipe's line), then counts.
 - The balance that a moving average starts from is what was received less what was used before the day, and nothing
   where that is below nothing. (So a receipt that only fills a hole leaves no stock behind.)
 - What goes back to a supplier is a move. It costs what any other issue costs; the credit is money and no part of stock.
 - A price, a wage or a recipe holds from its own day on; of two rows from one day the lower row holds. A batch that no
-  row holds for is refused.
+  row holds for is refused, and so is a set that has to take its parts on such a day.
 - Waste goes by the kind of the material in the recipe. An amount that was weighed has its waste in it already.
 - Where minutes stand for hours they are for the pieces planned. A maker's unpaid time is no part of making cost.
 - The wax that sets the cure is the recipe's, not what stood in for it. A set needs no cure of its own. Candles there
@@ -18,6 +19,17 @@ What the rules leave open is decided here:
 - A batch without a good candle leaves no lot: its cost is lost, and no part of the candles' stock.
 - A set that was packed is a batch whose recipe lists candles: it uses them, on its day, as a pour uses wax. A set of
   `Year.sets` holds them instead: whenever one leaves, in whatever log, its candles leave with it, at that line's place.
+- Of such a set as many were packed as the batch log has good ones, on whatever day, and those there at the start too.
+  The lines that take it out or bring it back are gone through by day, by log and as typed; what a market line gave away
+  comes after what it sold. A line's pieces are added to the packed sets gone before it, or taken off where they came
+  back; but no more are gone after it than were ever packed, and no fewer than none (or than before it, where a count
+  had made that fewer than none). So one that comes back is a packed one as long as any of these are gone.
+- The pieces of a line that this leaves over were not packed, and are no part of the set's stock. When such a piece
+  leaves it takes, besides its candles, the parts of the set's recipe of that day, with waste as a batch has it; when it
+  comes back it brings them back. It costs its candles and those parts: no time is charged for it, and what was
+  otherwise in a batch does not hold for it. So a box leaves when its set is packed or when its set leaves, never twice.
+  A line in which no piece was packed takes nothing from the set's stock, and needs no cost of it.
+- A count of such a set is of packed ones: those received by that evening, less those counted, are gone after it.
 - A count is of a day's end, when its sales are over too. Its difference is taken before the count itself becomes a
   move, and after earlier counts have. More than there should be comes back at the cost it went out at. What is at a
   shop is the maker's still, and not counted: it is none of what is missing.
@@ -32,6 +44,7 @@ What the rules leave open is decided here:
 """
 
 import functools
+from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -39,9 +52,10 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple, TypeVar
 
-from year_cards import Card, Issue, Receipt, Taken, Took, card, rounded, sum_or_none, took
+from year_cards import PARTS, Card, Issue, Receipt, Taken, Took, card, rounded, sum_or_none, took
 from year_records import WEIGHED, Count, Line, Pour, Purchase, Rates, Recipe, Year
 from year_selling import at_the_shop, left_stock
+from year_sets import SetLine, lines_of_set
 
 Dated = TypeVar("Dated", Recipe, Rates)
 
@@ -159,6 +173,37 @@ def _weighed_out(year: Year, thing: str, amount: Fraction) -> Fraction:
     return amount / (1 - year.waste) if kinds.get(thing) in WEIGHED else amount
 
 
+# What sets took that nobody had packed
+
+
+class Part(NamedTuple):
+    """A part that the unpacked pieces of a line took; below 0 where they brought it back."""
+
+    log: str
+    row: object  # there
+    of: str  # the set
+    thing: str
+    amount: Fraction
+    day: date
+
+
+def parts_taken(year: Year, sets: Mapping[str, Sequence[SetLine]]) -> list[Part]:
+    """By set, by line and by the recipe's line."""
+    return [
+        Part(
+            *line.issue.line,
+            name,
+            part.thing,
+            _weighed_out(year, part.thing, part.each * line.unpacked),
+            line.issue.day,
+        )
+        for name, lines in sets.items()
+        for line in lines
+        if line.unpacked
+        for part in recipe_of(year, name, line.issue.day).lines
+    ]
+
+
 # What candles cost, and when they are ready
 
 
@@ -209,24 +254,27 @@ class Worked:
     bought: list[Bought]  # by the purchases' rows
     used: list[Used]
     made: list[Made]  # by the batch log's rows
+    sets: dict[str, list[SetLine]]  # of each set that holds its candles, what took it out, in order
+    parts: list[Part]
     cards: dict[str, Card]  # by material or product
 
     @property
     def lines(self) -> dict[tuple[str, object], Taken]:
         """Every issue by its tab and its row there: of a used line, its batch and the thing in the recipe.
 
-        What left in a set is no line of its own: see `costs`.
+        Of a part, the set's log, its row there and the part. A candle that left in a set is no line of its own, nor
+        is a line of sets with none in it that was packed: see `costs`.
         """
         every = [line for card in self.cards.values() for line in card.lines]
         return {(line.issue.tab, line.issue.row): line for line in every if not line.issue.part_of}
 
     @functools.cached_property
     def costs(self) -> dict[tuple[str, object], list[int | None]]:
-        """What a line of a log took out, by its tab and its row: of a set its own cost and that of its candles."""
+        """What a line of a log took out, by its tab and its row: of a set its own cost, its candles' and its parts'."""
         found: dict[tuple[str, object], list[int | None]] = {}
         for each in self.cards.values():
             for line in each.lines:
-                found.setdefault((line.issue.tab, line.issue.row), []).append(line.cost)
+                found.setdefault(line.issue.line, []).append(line.cost)
         return found
 
     def took(self) -> list[Took]:
@@ -244,7 +292,10 @@ class Worked:
 
 
 def worked_out(year: Year) -> Worked:
-    """Materials first, then sets that hold their candles, which leave with them; then candles, and what used them."""
+    """Pieces of sets that hold their candles first, which say what unpacked ones took of materials.
+
+    Then what things cost: materials, those sets, with which their candles leave; then candles, and what used them.
+    """
     refuse_what_is_wrong(year)
     came, used = bought(year), used_lines(year)
     products = list(dict.fromkeys(recipe.product for recipe in year.recipes))
@@ -252,13 +303,18 @@ def worked_out(year: Year) -> Worked:
     cards: dict[str, Card] = {}
     costs: dict[str, list[int | None]] = {pour.batch: [] for pour in year.pours}
     holds = {each.name: each.holds for each in year.sets}
-    in_sets: list[tuple[str, Issue]] = []
     counts = [replace(each, counted=each.counted + _at_shops(year, each)) for each in year.counts]
+    of_sets = {name: lines_of_set(year, name, _issues(year, name, used), counts) for name in products if name in holds}
+    parts = parts_taken(year, of_sets)
+    with_sets: defaultdict[str, list[Issue]] = defaultdict(list)
+    for part in parts:
+        with_sets[part.thing].append(Issue(PARTS, (part.log, part.row, part.thing), part.day, part.amount))
 
     def add(thing: str, receipts: list[Receipt]) -> None:
-        issues = [*_issues(year, thing, used), *(issue for candle, issue in in_sets if candle == thing)]
-        cards[thing] = card(thing, year.method, receipts, issues, counts)
-        in_sets.extend(_with_a_set(cards[thing], holds.get(thing, ())))
+        issues = _packed(of_sets[thing]) if thing in of_sets else _issues(year, thing, used)
+        cards[thing] = card(thing, year.method, receipts, [*issues, *with_sets[thing]], counts)
+        for line in holds.get(thing, ()):
+            with_sets[line.thing] += _with_a_set(of_sets[thing], cards[thing], line)
         for line in cards[thing].lines:
             if line.issue.tab == "Used":
                 costs[line.issue.row[0]].append(line.cost)
@@ -267,7 +323,8 @@ def worked_out(year: Year) -> Worked:
         add(material.name, _purchased(year, material.name, came))
     for product in sorted(products, key=lambda product: (product not in holds, product in sets)):
         add(product, _poured(year, product, costs))
-    return Worked(year, came, used, [made(year, pour, costs[pour.batch]) for pour in year.pours], cards)
+    batches = [made(year, pour, costs[pour.batch]) for pour in year.pours]
+    return Worked(year, came, used, batches, of_sets, parts, cards)
 
 
 def _at_shops(year: Year, count: Count) -> int:
@@ -288,6 +345,12 @@ def refuse_what_is_wrong(year: Year) -> None:
     ]
     if unknown := set(named) - things:
         raise ValueError(f"things that nobody set up: {sorted(unknown)}")
+    parts = (
+        *(line for recipe in year.recipes for line in recipe.lines),
+        *(line for each in year.sets for line in each.holds),
+    )
+    if wrong := {each.name for each in year.sets} & {line.thing for line in parts}:
+        raise ValueError(f"sets that hold their candles are part of nothing else: {sorted(wrong)}")
     if len({pour.batch for pour in year.pours}) < len(year.pours):
         raise ValueError("a batch number is used twice")
     if any((line.amount if line.kind == "opening" else line.packs) <= 0 for line in year.purchases):
@@ -331,10 +394,15 @@ def _issues(year: Year, thing: str, used: Iterable[Used]) -> list[Issue]:
     ]
 
 
-def _with_a_set(card: Card, holds: Sequence[Line]) -> list[tuple[str, Issue]]:
-    """The candles that left as a set did, each with its name."""
+def _packed(lines: Iterable[SetLine]) -> list[Issue]:
+    """What a set's own stock lost, line by line."""
+    return [line.issue._replace(amount=line.packed) for line in lines if line.packed]
+
+
+def _with_a_set(lines: Iterable[SetLine], card: Card, held: Line) -> list[Issue]:
+    """The candles of one kind that left as a set did: all of a line's pieces, and what counts made of it."""
+    counted = [line.issue for line in card.lines if line.issue.tab == "Counts"]
     return [
-        (line.thing, taken.issue._replace(amount=taken.issue.amount * line.each, lot="", part_of=card.thing))
-        for taken in card.lines
-        for line in holds
+        issue._replace(amount=issue.amount * held.each, lot="", part_of=card.thing)
+        for issue in (*(line.issue for line in lines), *counted)
     ]

@@ -1,6 +1,7 @@
 """Sales for the small random years: of every kind, at places that keep and state things differently.
 
-A gift set of the year holds its candles until it leaves (`Year.sets`), and is sold before and after it was packed.
+A gift set of the year holds its candles until it leaves (`Year.sets`). In some years none is packed, in some as many as
+are sold or more, in others fewer; it is sold before and after it was packed.
 """
 
 import random
@@ -10,18 +11,22 @@ from datetime import timedelta
 from fractions import Fraction
 
 import year_seasons
-from year_records import Count, Set, Year
+from year_records import Count, Line, Material, Purchase, Recipe, Set, Year
 from year_selling import Day as Date
 from year_selling import MarketDay, MarketLine, Place, Price, Sale, Selling, TaxRate
 
 AREAS = ("", "", "North", "South", "Isles")  # of these only some have a rate of their own
 SET = "Gift set"
+BOX = Material("Gift box", "packaging", Fraction(20), "each")
+LABEL = Material("Set label", "label", Fraction(50), "each")
+RIBBON = Material("Ribbon", "other", Fraction(10), "each")
 
 
 def year(seed: int, method: str = "fifo") -> Year:
     """A year of year_seasons with 40 to 70 lines of Sales, market days, and counts of what is left then."""
     dice = random.Random(f"sales {seed}")  # noqa: S311  nobody is to be kept from guessing it
     made = held_in_sets(replace(year_seasons.year(seed, method), counts=()))
+    made = _with_parts(random.Random(f"sets {seed}"), made) if made.sets else made  # noqa: S311
     made = replace(made, selling=_selling(dice, made))
     return replace(made, counts=_counts(dice, made))
 
@@ -50,6 +55,58 @@ def held_in_sets(made: Year) -> Year:
         pours=tuple(replace(each, poured_on=each.day if each.kind == "opening" else None) for each in made.pours),
         changes=tuple(change for change in made.changes if change.material in materials and change.weighed != 0),
     )
+
+
+# What sets are made of, and how many are packed
+
+
+def _with_parts(dice: random.Random, made: Year) -> Year:
+    """The same with a box for the set, and now and then a label or a ribbon."""
+    parts = [BOX, *(part for part in (LABEL, RIBBON) if _now_and_then(dice, 0.5))]
+    there = {each.name for each in made.materials}
+    made = replace(
+        made,
+        materials=made.materials + tuple(part for part in parts if part.name not in there),
+        recipes=tuple(
+            each
+            for recipe in made.recipes
+            for each in (_rows_of_the_set(dice, recipe, parts) if recipe.product == SET else [recipe])
+        ),
+        purchases=made.purchases + tuple(line for part in parts for line in _bought(dice, part)),
+    )
+    return _packed(dice, made)
+
+
+def _rows_of_the_set(dice: random.Random, recipe: Recipe, parts: Sequence[Material]) -> list[Recipe]:
+    """Its recipe; now and then it has its label from a day on, or only before."""
+    each = {RIBBON.name: dice.choice([Fraction(1), Fraction(2), Fraction(2, 5), Fraction(3, 4)])}
+    lines = tuple(Line(part.name, each.get(part.name, Fraction(1))) for part in parts)
+    if LABEL not in parts or _now_and_then(dice, 0.4):
+        return [replace(recipe, lines=lines)]
+    before, after = dice.sample([lines, tuple(line for line in lines if line.thing != LABEL.name)], 2)
+    return [replace(recipe, lines=before), replace(recipe, lines=after, since=_a_day(dice))]
+
+
+def _bought(dice: random.Random, part: Material) -> list[Purchase]:
+    """Some of a part; now and then none, so that it has no cost."""
+    times = 0 if _now_and_then(dice, 0.1) else dice.randint(1, 3)
+    return [
+        Purchase(_a_day(dice), part.name, packs=Fraction(dice.randint(1, 2)), price=Fraction(dice.randint(400, 2000)))
+        for _ in range(times)
+    ]
+
+
+def _packed(dice: random.Random, made: Year) -> Year:
+    """None of the sets packed, many, or some."""
+    how = dice.choice(["none", "some", "some", "many"])
+    pours = [
+        replace(pour, good=12 * pour.good) if how == "many" and pour.product == SET else pour
+        for pour in made.pours
+        if how != "none" or pour.product != SET
+    ]
+    batches = {pour.batch for pour in pours}
+    changes = tuple(change for change in made.changes if change.batch in batches)
+    return replace(made, pours=tuple(pours), changes=changes)
 
 
 def _selling(dice: random.Random, made: Year) -> Selling:

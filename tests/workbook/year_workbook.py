@@ -8,6 +8,7 @@ from fractions import Fraction
 import books
 import typed_in
 from openpyxl.utils import get_column_letter
+from year_cards import PARTS
 from year_figures import ERROR, Figure, differences, figures
 from year_records import WEIGHED, Line, Year
 from year_sold import sold
@@ -79,6 +80,15 @@ def season_of(year: Year) -> Season:
             })  # fmt: skip
     sets = {each.name for each in year.sets}
     tables["recipes"] = [_recipe(recipe, kinds, recipe.product in sets) for recipe in year.recipes]
+    extras = {
+        (recipe.product, line.thing): line.each
+        for recipe in year.recipes
+        for line in recipe.lines
+        if kinds.get(line.thing) == "other"
+    }
+    tables["extras"] = [
+        {"product": product, "material": thing, "count": float(each)} for (product, thing), each in extras.items()
+    ]
     tables["sets"] = [
         {"set": each.name, "product": line.thing, "count": float(line.each)}
         for each in year.sets
@@ -199,11 +209,13 @@ def _recipe(recipe, kinds, is_set):
     """A recipe as it is typed: the first wax and its share of oil, and what else a piece has. A set has its box."""
     of = {kind: [line for line in recipe.lines if kinds[line.thing] == kind] for kind in set(kinds.values())}
     if is_set:
-        packing = [line.thing for line in of.get("packaging", [])]
-        return {
+        row = {
             "product": recipe.product, "kind": "set", "minutes": float(recipe.minutes), "setup": float(recipe.setup),
-            "usual_batch": 12.0, "paid_share": float(recipe.paid_share), "packing": packing[0] if packing else None,
+            "usual_batch": 12.0, "paid_share": float(recipe.paid_share), "holds_from": recipe.since,
         }  # fmt: skip
+        return row | {
+            column: of[kind][0].thing for column, kind in (("packing", "packaging"), ("label", "label")) if of.get(kind)
+        }
     waxes, oils, dyes = (of.get(kind, []) for kind in WEIGHED)
     wax, oil = (sum(line.each for line in lines) for lines in (waxes, oils))
     row = {
@@ -281,6 +293,7 @@ class Typed:
             self._purchases,
             self._batches,
             self._used,
+            self._unpacked,
             self._counts,
             self._stock,
             self._candles,
@@ -317,6 +330,9 @@ class Typed:
                 yield "Used", (batches[self.nth("pours", source) - 1], planned), heads
             elif what == 2:
                 yield "Moves", self.nth("moves", source), {"cost": cost}
+            elif what == 3:
+                line = self._taken_out[self.cell("unpacked", "number", int(source))]
+                yield PARTS, (*line, names[int(thing) - 2]), {"amount": amount, "cost": cost}
             else:
                 yield "Counts", self.nth("counts", source), {"cost": cost}
         taken_out = {}
@@ -325,6 +341,42 @@ class Typed:
                 taken_out.setdefault((*OUT[what], source), []).append(cost)
         for (tab, log, source), costs in taken_out.items():
             yield tab, self.nth(log, source), {"cost": _sum(*costs)}
+
+    def _unpacked(self):
+        """How many sets of each line nobody had packed; none of those that are not on the list of these."""
+        found = {number: pieces for _, (number, pieces) in self.rows("unpacked", "number", "pieces")}
+        sets = {each.name for each in self.year.sets}
+        for _, (number, thing) in self.rows("out_card", "number", "thing"):
+            if number in self._taken_out and self.cell("recipes", "product", int(thing)) in sets:
+                yield *self._taken_out[number], {"unpacked": found.get(number, 0)}
+
+    @functools.cached_property
+    def _taken_out(self):
+        """The lines of logs, by tab and row, that took candles or sets out; by their number on Candles out.
+
+        Neither counts nor the candles in sets. A market line is there for what it sold, if anything, then for what it
+        lost.
+        """
+        logs = dict(zip((row for row, _ in self.rows("sold", "date")), self._lines_sold, strict=True))
+        by_number, seen = {}, set()
+        for _, (number, what, source, set_line) in self.rows("out", "number", "what", "source", "set_line"):
+            if set_line:
+                continue
+            if what == 1:
+                by_number[number] = "Moves", self.nth("moves", source)
+            elif what == 2:
+                log, line = logs[int(source)]
+                if log == "Market lines":
+                    sells = self.year.selling.market_lines[line - 1].pieces and line not in seen
+                    log = log if sells else "Given"
+                    seen.add(line)
+                by_number[number] = log, line
+        return by_number
+
+    @functools.cached_property
+    def _lines_sold(self):
+        """The lines of Sales, then those of Market lines, in the order of the joined list."""
+        return [(log, row) for log, key in SOLD for row in range(1, len(self._filled[key]) + 1)]
 
     def _counts(self):
         for row, (difference,) in self.rows("counts", "difference"):
@@ -359,8 +411,7 @@ class Typed:
             yield "Candles", row["product"], heads
 
     def _sold(self):
-        """The joined list: its lines are those of Sales, then those of Market lines."""
-        logs = [(log, row) for log, key in SOLD for row in range(1, len(self._filled[key]) + 1)]
+        """The joined list."""
         keys = (
             "date",
             "place_row",
@@ -375,7 +426,7 @@ class Typed:
             "cost",
             "rate",
         )
-        for (log, line), (_, found) in zip(logs, self.rows("sold", *keys), strict=True):
+        for (log, line), (_, found) in zip(self._lines_sold, self.rows("sold", *keys), strict=True):
             day, place, thing, *money = found
             name = self.cell("recipes", "product", int(thing)) if isinstance(thing, (int, float)) and thing else ""
             heads = dict(zip(keys[3:], (0 if each is None else each for each in money), strict=True))

@@ -5,6 +5,8 @@ both a thing's lines stand together, by day; on one day what came stands before 
 runs: all that went so far is rounded to the coin, and a line costs the difference. So nothing is lost on the way.
 """
 
+from collections.abc import Callable
+
 from candlecalc.season.tables.once import AVERAGE
 from candlecalc.workbook.cells.checks import OVERWRITTEN, WorkbookCheck
 from candlecalc.workbook.cells.columns import Column, look
@@ -147,11 +149,13 @@ def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str,
     )
     gone = same_thing(by_day, NOTHING)
     return {
+        # LibreOffice works out neighbours that look up one row each in a go. Amounts beside values, which rest on what
+        # went of other things, would be a circle to it: what came to date stands between.
         **lines_in_order(log, "number", "Row in its log", "Thing, row"),
         "date": look("Date", at(log, "date", "line"), "date", needs=NUMBERED),
         "amount": look(amount[1], at(log, amount[0], "line"), "quantity", needs=NUMBERED),
-        "value": look(value[1], at(log, value[0], "line"), "money", needs=NUMBERED),
         "came": look("Came to date", to_date("amount", "came", "thing"), "quantity", needs=NUMBERED),
+        "value": look(value[1], at(log, value[0], "line"), "money", needs=NUMBERED),
         "worth": look("Value to date, {money}", to_date("value", "worth", "thing"), "money", needs=NUMBERED),
         "went_line": look(
             "Last line of what went before",
@@ -181,20 +185,28 @@ def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str,
     }
 
 
-def went_columns(log: str, came: str, counts: int) -> dict[str, Column]:
+def _all(before: Expression, after: Expression) -> Expression:
+    return after
+
+
+def went_columns(
+    log: str, came: str, counts: int, of_those: Callable[[Expression, Expression], Expression] = _all
+) -> dict[str, Column]:
     """The columns of what went, in order. `log` is the tab whose lines they are, `came` the list of what came.
 
-    Lines whose `what` is `counts` hold what was counted: from then on that is there.
+    Lines whose `what` is `counts` hold what was counted: from then on that is there. `of_those` says how much is gone
+    after a line, by what was gone before it and what would be if all of the line came from here.
     """
     before = same_thing(Above("gone"), NOTHING)
     line = line_of("number")
+    amount = at(log, "amount", line)
     gone = written(
-        "ROUND(IF({what}={counts},{came}-{amount},{before}+{amount}),9)",
+        "ROUND(IF({what}={counts},{came}-{amount},{after}),9)",
         what=at(log, "what", line),
         counts=written(str(counts)),
         came="came",
-        amount=at(log, "amount", line),
-        before=before,
+        amount=amount,
+        after=of_those(before, written("{before}+{amount}", before=before, amount=amount)),
     )
     found = Results(came, "place")
     lot = written(
@@ -216,13 +228,18 @@ def went_columns(log: str, came: str, counts: int) -> dict[str, Column]:
         gone="gone",
         **{name: at_row(came, key, "lot") for name, key in (("spent", "spent"), ("start", "from"), ("rate", "rate"))},
     )
+    # A line that took nothing costs nothing, also where nothing ever came.
+    so_far = same_thing(Above("spent"), NOTHING)
     spent = written(
-        "IF({there}={thing},{value},NA())",
+        "IF({gone}={before},{so_far},IF({there}={thing},{value},NA()))",
+        gone="gone",
+        before=before,
+        so_far=so_far,
         there=at_row(came, "thing", "lot"),
         thing="thing",
         value=worked_out_coins(value),
     )
-    cost = in_coins(written("{spent}-{before}", spent="spent", before=same_thing(Above("spent"), NOTHING)))
+    cost = in_coins(written("{spent}-{before}", spent="spent", before=so_far))
     return {
         "number": look("Line's number", in_order(log, "number"), "row", needs=(), width=16),
         "thing": look("Thing, row", thing_of("number"), "row", needs=NUMBERED, width=8),

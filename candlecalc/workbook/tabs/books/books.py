@@ -93,7 +93,7 @@ def _stock(page: Page) -> None:
 
 
 # What left stock otherwise, and batches of which none was good; what was given away or tried is among it.
-LOST = "{out}-{cost}+{used}-{poured}-{own_use}+({made}-{opened_made})-({good}-{opened_good})"
+LOST = "{out}-{cost}+{used}-{poured}-{unpacked}-{own_use}+({made}-{opened_made})-({good}-{opened_good})"
 
 
 def _profit(page: Page) -> None:

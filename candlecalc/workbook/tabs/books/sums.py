@@ -25,7 +25,7 @@ from candlecalc.workbook.cells.references import (
     while_known,
     written,
 )
-from candlecalc.workbook.tabs.stock.used import FROM_POURS
+from candlecalc.workbook.tabs.stock.used import FROM_POURS, FROM_SETS
 
 TILL = written('"<="&{last}', last=Named("last_day"))
 ABOVE_NOTHING = written('">"&{none}', none=constant(0))
@@ -87,6 +87,7 @@ SUMS: Mapping[str, tuple[str, Expression]] = {
     "held_before": ("Still open: held for buyers", _kinds("still_open", "sum", HELD_BEFORE)),
     "used": ("Used: all, at cost", every("used", "cost")),
     "poured": ("Used: by batches", known("used", "cost", ("what", constant(FROM_POURS)))),
+    "unpacked": ("Used: by sets that were not packed", known("used", "cost", ("what", constant(FROM_SETS)))),
     "help": ("Batch log: paid work", every("pours", "paid")),
     "overhead": ("Batch log: production overhead", every("pours", "overhead")),
     "made": ("Batch log: making cost", every("pours", "making")),
@@ -111,7 +112,7 @@ class Balance(NamedTuple):
 
 
 MONEY = "{sold_paid}-{landed_paid}-{claimed_paid}-{spent_paid}-{stands}-{travel}+{owed_settled}-{owing_settled}"
-GONE = "{out}+{used}-{poured}-{own_use}-{samples}-{given}+({made}-{opened_made})-({good}-{opened_good})"
+GONE = "{out}+{used}-{poured}-{unpacked}-{own_use}-{samples}-{given}+({made}-{opened_made})-({good}-{opened_good})"
 BALANCES: Mapping[str, Balance] = {
     chart.CASH_AND_BANK: Balance(MONEY, MONEY),
     chart.OWED_TO_YOU: Balance("{comes_in}-{sold_paid}+{owed_before}-{owed_settled}"),

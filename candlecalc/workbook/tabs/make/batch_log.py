@@ -9,7 +9,6 @@ from candlecalc.workbook.cells.references import (
     Given,
     Results,
     at,
-    expression_of,
     in_coins,
     in_force,
     line_key,
@@ -20,7 +19,7 @@ from candlecalc.workbook.cells.references import (
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.make.rates import rate, rates_of
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.working.recipe_lines import OF_EXTRAS
+from candlecalc.workbook.tabs.working.recipe_lines import extra_parts, named_parts
 
 RECIPE = "recipe"
 
@@ -37,19 +36,8 @@ def _of_lines(key: str) -> Expression:
 
 
 PIECES = _if_made('IF({planned}<>"",{planned},SUM({good},{seconds},{scrapped},{tests}))', **{key: key for key in ("planned", "good", "seconds", "scrapped", "tests")})  # fmt: skip
-
-
-def _lines(of: Expression) -> Expression:
-    """How many lines of Recipe lines a recipe has, or what goes with a product besides."""
-    recipes, amounts = (Results("lines", key) for key in ("recipe", "amount"))
-    return written('COUNTIFS({recipes},{of},{amounts},">"&0)', recipes=recipes, of=of, amounts=amounts)
-
-
-NAMED_PARTS = _if_made(
-    "IF({ready}=1,{lines},NA())", ready=at("amounts", "ready", RECIPE), lines=_lines(expression_of(RECIPE))
-)
-EXTRA_OF = written("({first}+{more})", first="product_row", more=written(str(OF_EXTRAS)))
-PARTS = _if_made("{named}+{extra}", named="named_parts", extra=_lines(EXTRA_OF))
+NAMED_PARTS = _if_made("{named}", named=named_parts(RECIPE))
+PARTS = _if_made("{named}+{extra}", named="named_parts", extra=extra_parts("product_row"))
 MINUTES = _if_made(
     'IF({hours}<>"",{hours}*60,{pieces}*{each}+{setup})',
     hours="hours",

@@ -120,10 +120,20 @@ def _derived(draft: Draft, sheet: Worksheet, row: int) -> int:
             ("Lines that batches take", "lines_of_pours", _lines_of_pours(draft), "count"),
             ("Materials taken out, lines", "material_moves", _most(draft, "moves", "nth_material"), "count"),
             ("Materials counted, lines", "material_counts", _most(draft, "counts", "nth_material"), "count"),
+            ("Lines that batches take or were taken out", "before_sets", _before_sets(draft), "count"),
+            (
+                "Lines of sets that left and were not packed",
+                "lines_for_unpacked",
+                _most(draft, "out_card", "unpacked"),
+                "count",
+            ),
+            ("Lines on Sets not packed", "unpacked_lines", _within(draft, "unpacked", "lines_for_unpacked"), "count"),
+            ("Lines that their parts take", "set_parts", _sum(draft, "unpacked", "parts"), "count"),
+            ("Lines on Used before those of counts", "before_counts", _all("before_sets", "set_parts"), "count"),
             (
                 "Lines that Used needs",
                 "lines_for_used",
-                _all("lines_of_pours", "material_moves", "material_counts"),
+                _all("lines_of_pours", "material_moves", "set_parts", "material_counts"),
                 "count",
             ),
             ("Lines on Used", "used_lines", _within(draft, "used", "lines_for_used"), "count"),
@@ -192,6 +202,12 @@ def _all(*names: str) -> Formula:
 def _within(draft: Draft, table: str, lines: str) -> Formula:
     """How many lines a tab has; an error where there is no room for them, since what is left out would not be missed."""
     return Formula(f"=IF({lines}>{draft.plan.layouts[table].rows},NA(),{lines})")
+
+
+def _before_sets(draft: Draft) -> Formula:
+    """Lines of batches and of Taken out. They leave a row of Used free: it is where too many lines show as an error."""
+    lines = "lines_of_pours+material_moves"
+    return Formula(f"=IF({lines}<{draft.plan.layouts['used'].rows},{lines},NA())")
 
 
 def _lines_of_pours(draft: Draft) -> Formula:

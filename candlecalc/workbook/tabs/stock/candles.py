@@ -8,7 +8,6 @@ from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
     KEY_THING,
-    Carry,
     Same,
     in_coins,
     sum_where,
@@ -30,6 +29,7 @@ LOWER = written('IF({each}="",{value},MIN({value},{brings}))', each="brings", va
 FIRST = ("first",)
 # An error while any line sold is one: what is left would be, too.
 EARLY = while_known(sum_where("out_card", "early", thing=OWN_ROW), "out_card", "early")
+UNPACKED = while_known(sum_where("unpacked", "pieces", thing=OWN_ROW), "unpacked", "pieces")
 AT_SHOPS = while_known(sum_where("sold", "there", thing=OWN_ROW), "sold", "there")
 
 CHECKS = (
@@ -41,15 +41,9 @@ CHECKS = (
         unlikely=True,
     ),
     Check(
-        '(first="")+(N(left)>=0)+N(is_set)>0',
+        '(first="")+(N(left)>=0)>0',
         "more gone than were made",
         "type the batch that is missing, or count them",
-        "product",
-    ),
-    Check(
-        '(first="")+(N(left)>=0)+(N(is_set)=0)>0',
-        "sets that left and were not logged as packed",
-        "log them on the Batch log; until then their boxes still stand in Stock",
         "product",
     ),
     Check(
@@ -74,6 +68,7 @@ TAB = result_tab(
         "left": look("All there are", written("ROUND({made}-{gone},6)", made="made", gone="gone"), "pieces", needs=FIRST),
         "value": look("Value, {money}", in_coins(written("{worth}-{spent}", worth="worth", spent="spent")), "money_strong", needs=FIRST),
         "made": look("Made", of_last("made", "came", "last"), "pieces", needs=FIRST),
+        "unpacked": look("Gone without packing", UNPACKED, "pieces", needs=FIRST),
         "gone": look("Gone", of_last("out_card", "gone", "last_gone"), "pieces", needs=FIRST),
         "worth": look("Cost of those made, {money}", of_last("made", "worth", "last"), "money", needs=FIRST),
         "spent": look("Cost of those gone, {money}", of_last("out_card", "spent", "last_gone"), "money", needs=FIRST),
@@ -83,7 +78,6 @@ TAB = result_tab(
         "last": look("Last line of what came", last_below("made", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("out_card", NUMBER), "row", width=8),
         "first": look("1: the product's first row", written('IF({first}={row},1,"")', first=Same("recipes_by_day", "first"), row=OWN_ROW), "row", width=8),
-        "is_set": look("1: a set", written('({kind}="set")*1', kind=Carry(RECIPES.key, "kind")), "row", needs=FIRST, width=8),
         "brings": look("One brings at least, {money}", least_brought("product"), "money", needs=FIRST),
         "lower": look("Value, or what it brings if less, {money}", LOWER, "money", needs=FIRST),
     },
@@ -100,5 +94,5 @@ def checks(plan: Plan) -> Iterable[WorkbookCheck]:
     )
 
 
-SHOWN = ("product", "ready_now", "curing", "in_sets", "there", "left", "value", "made", "gone")
+SHOWN = ("product", "ready_now", "curing", "in_sets", "there", "left", "value", "made", "unpacked", "gone")
 register(TAB, __name__, 60, checks=checks, shown=Shown("candles", SHOWN), records=True)

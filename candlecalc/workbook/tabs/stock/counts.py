@@ -17,8 +17,8 @@ from candlecalc.workbook.cells.stock_card import last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.taken_out import ONE_OF_TWO, things
-from candlecalc.workbook.tabs.stock.used import MOVED, POURED
-from candlecalc.workbook.tabs.working.candles_out import BEFORE_COUNTS
+from candlecalc.workbook.tabs.stock.used import BEFORE_COUNTS
+from candlecalc.workbook.tabs.working.candles_out import BEFORE_COUNTS as CANDLES_BEFORE
 from candlecalc.workbook.tabs.working.recipe_lines import KEY_LINE
 
 
@@ -30,7 +30,7 @@ def _of_either(material: Expression, product: Expression) -> Expression:
 
 HOLDS = written('{kept}="yes"', kept="kept")
 THING = _of_either(written("{row}", row="material_row"), written("{row}", row="product_row"))
-# Of its list all that stands before it: lines of batches and of Taken out, then the counts above that hold.
+# Of its list all that stands before it: what is no count, then the counts above that hold.
 BEFORE = written(
     "{thing}*{key_thing}+{day}*{key_day}+{lines}-({holds})*1+1.5",
     thing="thing",
@@ -38,8 +38,10 @@ BEFORE = written(
     day="date",
     key_day=KEY_DAY,
     lines=_of_either(
-        written("{poured}+{moved}+{nth}", poured=POURED, moved=MOVED, nth="nth_material"),
-        written("{before}+{nth}", before=BEFORE_COUNTS, nth="nth_product"),
+        *(
+            written("{before}+{nth}", before=before, nth=nth)
+            for before, nth in ((BEFORE_COUNTS, "nth_material"), (CANDLES_BEFORE, "nth_product"))
+        ),
     ),
     holds=HOLDS,
 )

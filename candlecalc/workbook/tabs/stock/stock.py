@@ -16,13 +16,14 @@ from candlecalc.workbook.cells.references import (
     at_row,
     constant,
     in_coins,
+    joined,
     sum_where,
     written,
 )
 from candlecalc.workbook.cells.stock_card import last_below, of_same_thing, stand_in_order
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS
+from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS, FROM_SETS
 
 # Above the numbers of all lines of the row's thing, and below those of the next.
 NUMBER = written("({thing}+1)*{key}", thing=OWN_ROW, key=KEY_THING)
@@ -92,7 +93,7 @@ TAB = result_tab(
         "left": look("Left, {weight} or each", written("ROUND({came}-{gone},6)", came="bought", gone="gone"), "quantity"),
         "value": look("Value, {money}", in_coins(written("{paid}-{spent}", paid="paid", spent="spent")), "money_strong"),
         "bought": look("Bought, {weight} or each", of_last("lots", "came", "last"), "quantity"),
-        "used": look("Used by batches, {weight} or each", _used(FROM_POURS), "quantity"),
+        "used": look("Used by batches and sets, {weight} or each", joined("+", [_used(FROM_POURS), _used(FROM_SETS)]), "quantity"),
         "taken": look("Taken out, {weight} or each", _used(FROM_MOVES), "quantity"),
         "corrected": look("Taken out by counts", written("ROUND({gone}-{used}-{taken},6)", gone="gone", used="used", taken="taken"), "quantity"),
         "paid": look("Paid, {money}", of_last("lots", "worth", "last"), "money"),

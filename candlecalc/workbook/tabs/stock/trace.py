@@ -18,7 +18,6 @@ from candlecalc.workbook.cells.references import (
 from candlecalc.workbook.cells.stock_card import HAIR, KEY_PLACE, last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import Tab
 from candlecalc.workbook.tabs.registry import register
-from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS
 from candlecalc.workbook.writing.draft import Draft
 from candlecalc.workbook.writing.page import Page, cell, made_of
 from candlecalc.workbook.writing.printed import paper
@@ -264,10 +263,11 @@ def _went(page: Page, row: int) -> None:
     used = cell(f"$I{row}")
     what, source = at("used", "what", used), at("used", "source", used)
     why = made_of(
-        f'IF({{what}}={FROM_POURS},{{product}},IF({{what}}={FROM_MOVES},{{kind}},"counted"))',
+        'CHOOSE({what},{product},{kind},{set},"counted")',
         what=what,
         product=at("pours", "product", source),
         kind=at("moves", "kind", source),
+        set=at("unpacked", "product", source),
     )
     _shows(page, f"A{row}", why, if_there=there)
     _shows(page, f"B{row}", at("used", "batch", used), "row", if_there=there)

@@ -49,6 +49,16 @@ PIECES = by_source(
 )
 EACH = written("IF({set_line}=0,1,{count})", set_line="set_line", count=at("sets", "count", "set_line"))
 DAY = by_source(*(of_log(table, "date") for table in ("moves", "sold", "counts")))
+# Of sets that were not packed also what their own parts cost.
+PARTS = written(
+    "IF(COUNTIF({numbers},{number})=0,0*SUM({numbers}),INDEX({costs},MATCH({number},{numbers},0)))",
+    numbers=Results("unpacked", "number"),
+    number="number",
+    costs=Results("unpacked", "cost"),
+)
+COST = written(
+    '{cost}+IF({kind}="set",{parts},0)', cost=cost_in("out_card"), kind=at("recipes", "kind", "thing"), parts=PARTS
+)
 KIND = written('IF({line}>{all},"",1+({line}>{moved})+({line}>{before}))', line=LINE, all=Named("out_lines"), moved=MOVED, before=BEFORE_COUNTS)  # fmt: skip
 
 
@@ -71,7 +81,7 @@ TAB = lines_tab(
         "thing": look("Product's first row", THING, "row", needs=WHAT, width=8),
         "amount": look("Pieces", written("{pieces}*{each}", pieces=PIECES, each=EACH), "quantity", needs=WHAT),
         "number": look("Line's number", line_key("thing", DAY), "row", needs=WHAT, width=16),
-        "cost": look("Cost, {money}", cost_in("out_card"), "money", needs=WHAT),
+        "cost": look("Cost, {money}", COST, "money", needs=WHAT),
     },
     _rows,
 )  # fmt: skip

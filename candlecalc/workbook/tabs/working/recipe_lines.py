@@ -7,7 +7,7 @@ and `OF_EXTRAS` more.
 from candlecalc.season.tables.set_up import EXTRAS, RECIPES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.layout import OWN_ROW
-from candlecalc.workbook.cells.references import Above, Block, Expression, Named, Results, at, written
+from candlecalc.workbook.cells.references import Above, Block, Expression, Given, Named, Results, at, written
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.made_of import PARTS
@@ -50,6 +50,35 @@ NTH = written(
     key=KEY_LINE,
     amount="amount",
 )
+
+
+def _lines(of: Given) -> Expression:
+    recipes, amounts = (Results("lines", key) for key in ("recipe", "amount"))
+    return written('COUNTIFS({recipes},{of},{amounts},">"&0)', recipes=recipes, of=of, amounts=amounts)
+
+
+def named_parts(recipe: Given) -> Expression:
+    """How many lines a recipe has here; an error while it is not ready."""
+    return written("IF({ready}=1,{lines},NA())", ready=at("amounts", "ready", recipe), lines=_lines(recipe))
+
+
+def extra_parts(product: Given) -> Expression:
+    """How many lines go with a product besides."""
+    return _lines(written("({first}+{more})", first=product, more=written(str(OF_EXTRAS))))
+
+
+def part_number(nth: Given, named: Given, recipe: Given, product: Given) -> Expression:
+    """The number of a part: those that the recipe names come first, then what else goes with the product."""
+    return written(
+        "IF({nth}>{named},({first}+{more})*{key}-{named},{recipe}*{key})+{nth}",
+        nth=nth,
+        named=named,
+        first=product,
+        more=written(str(OF_EXTRAS)),
+        key=KEY_LINE,
+        recipe=recipe,
+    )
+
 
 TAB = lines_tab(
     "Recipe lines",
