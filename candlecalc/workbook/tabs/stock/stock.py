@@ -10,20 +10,19 @@ from candlecalc.workbook.cells.references import (
     KEY_THING,
     Expression,
     Given,
-    Results,
     Same,
     at,
     at_row,
     constant,
     in_coins,
-    joined,
+    sum_over,
     sum_where,
     written,
 )
 from candlecalc.workbook.cells.stock_card import last_below, of_same_thing, stand_in_order
 from candlecalc.workbook.cells.table_tab import result_tab
 from candlecalc.workbook.tabs.registry import Shown, register
-from candlecalc.workbook.tabs.stock.used import FROM_MOVES, FROM_POURS, FROM_SETS
+from candlecalc.workbook.tabs.stock.used import FROM_COUNTS
 
 # Above the numbers of all lines of the row's thing, and below those of the next.
 NUMBER = written("({thing}+1)*{key}", thing=OWN_ROW, key=KEY_THING)
@@ -48,11 +47,12 @@ def last_count(number: Expression, thing: Given) -> dict[str, Column]:
     }
 
 
-def _used(source: int) -> Expression:
-    return sum_where("used", "amount", thing=OWN_ROW, what=constant(source))
-
-
-SHORT = written("SUMPRODUCT(({things}={row})*({gone}>{came}))", things=Results("card", "thing"), row=OWN_ROW, gone=Results("card", "gone"), came=Results("card", "came"))  # fmt: skip
+# Of Used, whose lines are many, one sum is enough: all that no count says, less what was taken out.
+NO_COUNT = sum_over(
+    "used", "amount", [("thing", OWN_ROW), ("what", written('"<"&{counts}', counts=constant(FROM_COUNTS)))]
+)
+USED = written("ROUND({all}-{taken},9)", all=NO_COUNT, taken="taken")
+TAKEN = sum_where("moves", "amount", material_row=OWN_ROW)
 # The embedded engine's SUMIFS passes over errors: what is left is one where what is left of a lot is.
 EXPIRING = written("{expiring}+0*{left}", expiring=sum_where("lots", "expiring", thing=OWN_ROW), left="left")
 LAST_COST = at_row("lots", "unit", "last")
@@ -93,8 +93,8 @@ TAB = result_tab(
         "left": look("Left, {weight} or each", written("ROUND({came}-{gone},6)", came="bought", gone="gone"), "quantity"),
         "value": look("Value, {money}", in_coins(written("{paid}-{spent}", paid="paid", spent="spent")), "money_strong"),
         "bought": look("Bought, {weight} or each", of_last("lots", "came", "last"), "quantity"),
-        "used": look("Used by batches and sets, {weight} or each", joined("+", [_used(FROM_POURS), _used(FROM_SETS)]), "quantity"),
-        "taken": look("Taken out, {weight} or each", _used(FROM_MOVES), "quantity"),
+        "used": look("Used by batches and sets, {weight} or each", USED, "quantity"),
+        "taken": look("Taken out, {weight} or each", TAKEN, "quantity"),
         "corrected": look("Taken out by counts", written("ROUND({gone}-{used}-{taken},6)", gone="gone", used="used", taken="taken"), "quantity"),
         "paid": look("Paid, {money}", of_last("lots", "worth", "last"), "money"),
         "date": look("Last bought on", at_row("lots", "date", "last"), "date", needs=KNOWN),
@@ -107,7 +107,7 @@ TAB = result_tab(
         **last_count(NUMBER, OWN_ROW),
         "last": look("Last line of what came", last_below("lots", NUMBER), "row", width=8),
         "last_gone": look("Last line of what went", last_below("card", NUMBER), "row", width=8),
-        "short": look("Lines that took more than there was", SHORT, "row", width=8),
+        "short": look("Lines that took more than there was", of_last("card", "short", "last_gone"), "row", width=8),
     },
     CHECKS,
     paper_to="expiring",

@@ -1,11 +1,15 @@
 """The Used in order tab: what went of each material by day, and what that cost."""
 
 from candlecalc.season.tables.stock import POURS
-from candlecalc.workbook.cells.stock_card import went_columns
+from candlecalc.workbook.cells.columns import look
+from candlecalc.workbook.cells.references import Above, written
+from candlecalc.workbook.cells.stock_card import NOTHING, NUMBERED, same_thing, went_columns
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.used import FROM_COUNTS
 from candlecalc.workbook.tabs.stock.used import TAB as USED
+
+SHORT = written("{before}+({gone}>{came})", before=same_thing(Above("short"), NOTHING), gone="gone", came="came")
 
 TAB = lines_tab(
     "Used in order",
@@ -13,7 +17,10 @@ TAB = lines_tab(
     "What went of each material, by day, and what it cost.",
     "card",
     POURS,
-    went_columns("used", "lots", FROM_COUNTS),
+    {
+        **went_columns("used", "lots", FROM_COUNTS),
+        "short": look("Lines that took more than there was, to date", SHORT, "row", needs=NUMBERED, width=8),
+    },
     USED.counted,
 )
 
