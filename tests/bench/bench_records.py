@@ -3,6 +3,7 @@
     python tests/bench/bench_records.py
 
 The usual workbook has its logs four fifths full, the largest all its rows; the costing demo stands beside them.
+Changed are one batch and the price of one purchase, both in the first third, and the last sale.
 """
 
 import datetime
@@ -41,18 +42,25 @@ def filled(rows_of: dict[str, int], share: float) -> Season:
     used |= {row["bought_as"] for _, row in season.rows("vessels")}
     # What batches need is bought first.
     materials = sorted((str(row["material"]) for _, row in season.rows("materials")), key=lambda name: name not in used)
-    count = {key: int(rows_of[key] * share) for key in ("purchases", "pours", "moves", "counts")}
+    logs = ("purchases", "pours", "moves", "counts", "sales", "market_days", "market_lines")
+    count = {key: int(rows_of[key] * share) for key in logs}
+    made = {row["product"] for row in products}
+    prices = [row for _, row in season.rows("prices") if row["product"] in made]
     tables = {
-        key: [{"date": _day(at, number)} | _line(key, at, materials, products) for at in range(number)]
+        key: [{"date": _day(at, number)} | _line(key, at, materials, products, prices) for at in range(number)]
         for key, number in count.items()
     }
+    # A market is on the day that its lines are of.
+    for at, row in enumerate(tables["market_lines"]):
+        row["date"] = tables["market_days"][at % count["market_days"]]["date"]
     for key, rows in tables.items():
         season.tables[key] = frame([dict.fromkeys(TABLES[key].keys) | row for row in rows], TABLES[key])
     return season
 
 
-def _line(key: str, at: int, materials: list[str], products: list[Row]) -> Row:
-    material = materials[at % len(materials)]
+def _line(key: str, at: int, materials: list[str], products: list[Row], prices: list[Row]) -> Row:
+    material, price = materials[at % len(materials)], prices[at % len(prices)]
+    sold = {"product": price["product"], "place": price["place"]}
     lines: dict[str, Row] = {
         "purchases": {
             "document": f"INV {at // 4}",
@@ -65,6 +73,9 @@ def _line(key: str, at: int, materials: list[str], products: list[Row]) -> Row:
         "pours": {"batch": float(at + 1), "product": products[at % len(products)]["product"], "good": 12.0},
         "moves": {"kind": "test", "material": material, "amount": 5.0},
         "counts": {"material": material, "counted": 900.0},
+        "sales": sold | {"pieces": 1.0, "order": f"O{at // 2}"},
+        "market_days": {"place": price["place"], "fee": 25.0},
+        "market_lines": sold | {"along": 5.0, "back": 2.0},
     }
     return lines[key]
 
@@ -79,7 +90,7 @@ def _day(at: int, count: int) -> datetime.date:
 
 def main() -> None:
     office = libreoffice.Office(seconds=600)
-    heads = f"{'':10}{'formulas':>10}{'kB':>8}{'open':>8}{'all':>8}{'batch':>8}{'price':>8}"
+    heads = f"{'':10}{'formulas':>10}{'kB':>8}{'open':>8}{'all':>8}{'batch':>8}{'price':>8}{'sale':>8}"
     print(f"{heads}   the least of {RUNS}; load {os.getloadavg()[0]:.1f}")
     with tempfile.TemporaryDirectory() as place:
         demo = folder.read(folder.DEMO)
@@ -94,9 +105,9 @@ def _told(office: libreoffice.Office, path: Path, name: str, season: Season, row
     path.write_bytes(book.packed(drafted))
     changes = {}
     if rows_of:
-        for key, entry, value in (("pours", "good", 11.0), ("purchases", "price", 31.0)):
+        for key, entry, value in (("pours", "good", 11.0), ("purchases", "price", 31.0), ("sales", "pieces", 2.0)):
             layout = drafted.plan.layouts[key]
-            row = FIRST_ROW + season.tables.room(key) // 4  # in the first third
+            row = FIRST_ROW + (season.tables.room(key) - 1 if key == "sales" else season.tables.room(key) // 4)
             changes[layout.title, f"{layout.letters[entry]}{row}"] = value
     runs = [office.processor_seconds(path, changes) for _ in range(RUNS)]
     least = [min(each) for each in zip(*runs, strict=True)]

@@ -221,10 +221,10 @@ def outdated(theirs: Mapping[str, Rows], ours: book.Drafted) -> list[Finding]:
     found = []
     for tab in book.lists(ours.plan.records).values():
         if isinstance(tab, ValuesTab) and tab.title in theirs and not _moved(tab.title, ours.book, theirs[tab.title]):
-            columns = range(1, len(tab.columns) + 1)
+            columns, sheet, rows = range(1, len(tab.columns) + 1), ours.book[tab.title], theirs[tab.title]
             for row in ours.lists[tab.title].rows:
-                written = [ours.book[tab.title].cell(row, column).value for column in columns]
-                if written != [cell_at(theirs[tab.title], row, column) for column in columns]:
+                written = [sheet.cell(row, column).value for column in columns]
+                if written != [cell_at(rows, row, column) for column in columns]:
                     found.append(Finding(tab.title, f"A{row}", OUTDATED))
                     break
     return found
