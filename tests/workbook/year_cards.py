@@ -50,9 +50,8 @@ class Issue(NamedTuple):
     """What went out."""
 
     tab: str  # one of IN_A_DAY; Given is what a market line gave away and broke
-    row: (
-        object  # there; of a used line its batch and the thing in the recipe; of a part the set's log, row and the part
-    )
+    # There; of a used line its batch and the thing in the recipe; of a part the set's log, its row there and the part.
+    row: object
     day: date
     amount: Fraction
     lot: str = ""  # as noted

@@ -467,9 +467,29 @@ def thing_of(number: Given) -> Expression:
     return written("INT({number}/{key})", number=number, key=KEY_THING)
 
 
+def day_of(number: Given) -> Expression:
+    """Of which day a line's number is."""
+    return written("INT(MOD({number},{thing})/{day})", number=number, thing=KEY_THING, day=KEY_DAY)
+
+
 def line_of(number: Given) -> Expression:
     """Which row of its log a line's number is of."""
     return written("MOD({number},{key})", number=number, key=KEY_DAY)
+
+
+def before_row(key: str, amount: str) -> Expression:
+    """What a column of amounts comes to in the rows above this one. `key` is the column itself."""
+    return written("{before}+{amount}", before=Above(key), amount=Above(amount))
+
+
+def lines_of(table: str, key: str, before: Given, count: Given) -> Expression:
+    """The sum of so many lines of a list, which stand together below as many others."""
+    return written(
+        "SUM(INDEX({cells},{before}+1):INDEX({cells},{before}+{count}))",
+        cells=Results(table, key),
+        before=before,
+        count=count,
+    )
 
 
 def to_date(amount: Given, balance: str, thing: str) -> Expression:

@@ -5,8 +5,6 @@ both a thing's lines stand together, by day; on one day what came stands before 
 runs: all that went so far is rounded to the coin, and a line costs the difference. So nothing is lost on the way.
 """
 
-from collections.abc import Callable
-
 from candlecalc.season.tables.once import AVERAGE
 from candlecalc.workbook.cells.checks import OVERWRITTEN, WorkbookCheck
 from candlecalc.workbook.cells.columns import Column, look
@@ -185,28 +183,28 @@ def came_columns(log: str, went: str, amount: tuple[str, str], value: tuple[str,
     }
 
 
-def _all(before: Expression, after: Expression) -> Expression:
-    return after
+GONE_BEFORE = same_thing(Above("gone"), NOTHING)
 
 
-def went_columns(
-    log: str, came: str, counts: int, of_those: Callable[[Expression, Expression], Expression] = _all
-) -> dict[str, Column]:
+def gone_with_all(log: str) -> Expression:
+    """What is gone after a line if all of it came from here."""
+    return written("{before}+{amount}", before=GONE_BEFORE, amount=at(log, "amount", line_of("number")))
+
+
+def went_columns(log: str, came: str, counts: int, after: Expression | None = None) -> dict[str, Column]:
     """The columns of what went, in order. `log` is the tab whose lines they are, `came` the list of what came.
 
-    Lines whose `what` is `counts` hold what was counted: from then on that is there. `of_those` says how much is gone
-    after a line, by what was gone before it and what would be if all of the line came from here.
+    Lines whose `what` is `counts` hold what was counted: from then on that is there. `after` is what is gone
+    after another line, where not all of it comes from here.
     """
-    before = same_thing(Above("gone"), NOTHING)
     line = line_of("number")
-    amount = at(log, "amount", line)
     gone = written(
         "ROUND(IF({what}={counts},{came}-{amount},{after}),9)",
         what=at(log, "what", line),
         counts=written(str(counts)),
         came="came",
-        amount=amount,
-        after=of_those(before, written("{before}+{amount}", before=before, amount=amount)),
+        amount=at(log, "amount", line),
+        after=after or gone_with_all(log),
     )
     found = Results(came, "place")
     lot = written(
@@ -233,7 +231,7 @@ def went_columns(
     spent = written(
         "IF({gone}={before},{so_far},IF({there}={thing},{value},NA()))",
         gone="gone",
-        before=before,
+        before=GONE_BEFORE,
         so_far=so_far,
         there=at_row(came, "thing", "lot"),
         thing="thing",

@@ -127,7 +127,7 @@ def with_numbers(words: Expression, shares: Iterable[str]) -> Expression:
 def in_cells(things: Sequence[Tested]) -> list[Sequence[Tested]]:
     """Things that are tested, shared out evenly over as few cells as hold them."""
     cells = -(-len(things) // TESTS_IN_A_CELL)
-    ends = [round(len(things) * at / cells) for at in range(cells + 1)] if cells else [0]
+    ends = [len(things) * at // cells for at in range(cells + 1)] if cells else [0]
     return [things[first:last] for first, last in zip(ends, ends[1:], strict=False)]
 
 

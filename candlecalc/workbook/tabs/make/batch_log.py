@@ -4,14 +4,14 @@ from candlecalc.season.tables.stock import POURS
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import calculated, look, result
 from candlecalc.workbook.cells.references import (
-    Above,
     Expression,
     Given,
-    Results,
     at,
+    before_row,
     in_coins,
     in_force,
     line_key,
+    lines_of,
     row_in,
     worked_out_coins,
     written,
@@ -31,8 +31,7 @@ def _if_made(value: str, **inside: Given) -> Expression:
 
 def _of_lines(key: str) -> Expression:
     """What the lines on Used that a batch takes come to: they stand together."""
-    cells = Results("used", key)
-    return written("IF({parts}=0,0,SUM(INDEX({cells},{start}+1):INDEX({cells},{start}+{parts})))", parts="parts", start="start", cells=cells)  # fmt: skip
+    return written("IF({parts}=0,0,{lines})", parts="parts", lines=lines_of("used", key, "start", "parts"))
 
 
 PIECES = _if_made('IF({planned}<>"",{planned},SUM({good},{seconds},{scrapped},{tests}))', **{key: key for key in ("planned", "good", "seconds", "scrapped", "tests")})  # fmt: skip
@@ -84,7 +83,7 @@ TAB = entry_tab(
         "rate_row": look("Rates that held, row", rates_of("date"), "row", width=8),
         "named_parts": look("Parts that Recipes names", NAMED_PARTS, "row", width=8),
         "parts": look("Lines on Used", PARTS, "row", width=8),
-        "start": look("Lines on Used before", written("{start}+{parts}", start=Above("start"), parts=Above("parts")), "row", needs=(), width=8),
+        "start": look("Lines on Used before", before_row("start", "parts"), "row", needs=(), width=8),
         "value": look("Value of the good ones, {money}", written("IF({good}=0,0,{making})", good="good", making="making"), "money"),
         "tests_cost": look("Test pieces, {money}", TESTS, "money"),
         "bearers": look("Good ones with a wick", BEARERS, "pieces"),

@@ -18,19 +18,19 @@ from candlecalc.workbook.cells.checks import WorkbookCheck, sums_agree
 from candlecalc.workbook.cells.columns import calculated, look
 from candlecalc.workbook.cells.layout import OWN_ROW, Plan
 from candlecalc.workbook.cells.references import (
-    Above,
     ByPlan,
     Expression,
     Given,
     Named,
-    Results,
     Whole,
     as_text,
     at,
+    before_row,
     constant,
     in_coins,
     in_force,
     joined,
+    lines_of,
     row_in,
     sum_where,
     while_known,
@@ -227,11 +227,9 @@ NOT_THERE = written("{there}=0", there="there")
 SIZE = written("IF({thing}=0,0,1+COUNTIF({sets},{holds}))", thing="thing", sets=Whole("sets", "set_row"), holds="holds")
 LINES = written("{size}*(({away}<>0)+({lost}<>0))", size="size", away="away", lost="lost")
 COST = written(
-    "IF({away}=0,0,SUM(INDEX({costs},{start}+1):INDEX({costs},{start}+{size})))",
+    "IF({away}=0,0,{lines})",
     away="away",
-    costs=Results("out", "cost"),
-    start=written("{before}+{start}", before=Named("product_moves"), start="start"),
-    size="size",
+    lines=lines_of("out", "cost", written("{moved}+{start}", moved=Named("product_moves"), start="start"), "size"),
 )
 
 
@@ -278,7 +276,7 @@ TAB = lines_tab(
         "holds": look("Recipe that holds now, row", written("IF({thing}=0,0,{row})", thing="thing", row=row_in("recipes", "product")), "row", needs=THERE, width=8),
         "size": look("Lines on Candles out, each", SIZE, "row", needs=THERE, width=8),
         "lines": look("Lines on Candles out", LINES, "row", needs=THERE, width=8),
-        "start": look("Lines on Candles out before", written("{start}+{lines}", start=Above("start"), lines=Above("lines")), "row", needs=(), width=8),
+        "start": look("Lines on Candles out before", before_row("start", "lines"), "row", needs=(), width=8),
         "tax_due": look("Tax that you pay over, {money}", TAX_DUE, "money", needs=THERE),
         "paid": look("Money moved on", PAID, "date", needs=THERE),
         "counts": look("Counts in the books on", COUNTS_ON, "date", needs=THERE),

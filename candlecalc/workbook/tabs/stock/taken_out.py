@@ -3,7 +3,17 @@
 from candlecalc.season.tables.stock import MOVES
 from candlecalc.workbook.cells.checks import Check
 from candlecalc.workbook.cells.columns import Column, look
-from candlecalc.workbook.cells.references import Above, Expression, Named, Results, Whole, at_row, row_in, written
+from candlecalc.workbook.cells.references import (
+    Above,
+    Expression,
+    Named,
+    Whole,
+    at_row,
+    before_row,
+    lines_of,
+    row_in,
+    written,
+)
 from candlecalc.workbook.cells.table_tab import ONE, entry_tab, not_ready_there
 from candlecalc.workbook.tabs.registry import register
 
@@ -41,12 +51,7 @@ LINES = written(
     set="holds",
 )
 OF_MATERIAL = at_row("used", "cost", written("{poured}+{nth}", poured=Named("lines_of_pours"), nth="nth_material"))
-OF_PRODUCT = written(
-    "SUM(INDEX({costs},{start}+1):INDEX({costs},{start}+{lines}))",
-    costs=Results("out", "cost"),
-    start="start",
-    lines="lines",
-)
+OF_PRODUCT = lines_of("out", "cost", "start", "lines")
 COST = written('IF({product}="",{material},{candles})', product="product", material=OF_MATERIAL, candles=OF_PRODUCT)
 TAB = entry_tab(
     MOVES,
@@ -60,7 +65,7 @@ TAB = entry_tab(
         ),
         "start": look(
             "Lines on Candles out before",
-            written("{start}+{lines}", start=Above("start"), lines=Above("lines")),
+            before_row("start", "lines"),
             "row",
             needs=(),
             width=8,

@@ -14,6 +14,7 @@ from candlecalc.workbook.cells.references import (
     Whole,
     at,
     at_row,
+    day_of,
 )
 from candlecalc.workbook.cells.stock_card import HAIR, KEY_PLACE, last_below, of_same_thing
 from candlecalc.workbook.cells.table_tab import Tab
@@ -272,7 +273,7 @@ def _went(page: Page, row: int) -> None:
     _shows(page, f"A{row}", why, if_there=there)
     _shows(page, f"B{row}", at("used", "batch", used), "row", if_there=there)
     _shows(page, f"C{row}", at("used", "amount", used), "quantity", if_there=there)
-    _shows(page, f"G{row}", made_of("INT(MOD({number},{thing})/{day})", number=number, thing=KEY_THING, day=KEY_DAY), "date", if_there=there)  # fmt: skip
+    _shows(page, f"G{row}", day_of(number), "date", if_there=there)  # fmt: skip
     _lots_of_line(page, row, there, otherwise=at("used", "otherwise", used))
     is_it = made_of(
         'IF(({noted}="")*(N({opened})=0)*({first}<={place})*({place}<={last})+({row}={lot})*(({noted}<>"")+(N({opened})>0)>0)>0,"this lot","")',

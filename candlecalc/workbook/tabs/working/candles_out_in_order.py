@@ -6,66 +6,41 @@ Of a set only those that were packed, on whatever day, go from here; the others 
 from candlecalc.season.tables.stock import MOVES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.references import (
-    KEY_DAY,
-    KEY_THING,
     Above,
-    Expression,
-    Given,
-    Whole,
     at,
+    day_of,
     line_of,
+    sum_over,
+    sum_where,
     written,
 )
-from candlecalc.workbook.cells.stock_card import NOTHING, NUMBERED, same_thing, went_columns
+from candlecalc.workbook.cells.stock_card import GONE_BEFORE, NUMBERED, gone_with_all, went_columns
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.working.candles_out import FROM_COUNTS, FROM_SOLD
 from candlecalc.workbook.tabs.working.candles_out import TAB as OUT
 
-
-def day_of(number: Given) -> Expression:
-    return written("INT(MOD({number},{thing})/{day})", number=number, thing=KEY_THING, day=KEY_DAY)
-
-
 IS_SET = written('{kind}="set"', kind=at("recipes", "kind", "thing"))
-PACKED = written(
-    "SUMIFS({good},{products},{thing})",
-    good=Whole("pours", "good"),
-    products=Whole("pours", "product_row"),
-    thing="thing",
+ALL_OF_IT = gone_with_all("out")
+# Of packed sets never more than were packed are gone, nor fewer than before or none where one comes back.
+GONE = written(
+    "IF({is_set},MAX(MIN({all},{packed}),MIN({before},0)),{all})",
+    is_set=IS_SET,
+    all=ALL_OF_IT,
+    packed=sum_where("pours", "good", product_row="thing"),
+    before=GONE_BEFORE,
 )
-
-
-def _of_those_packed(before: Given, after: Given) -> Expression:
-    """What is gone of packed sets: never more than were packed, nor less than before or nothing where one comes back."""
-    return written(
-        "IF({is_set},MAX(MIN({after},{packed}),MIN({before},0)),{after})",
-        is_set=IS_SET,
-        after=after,
-        packed=PACKED,
-        before=before,
-    )
-
-
-BEFORE = same_thing(Above("gone"), NOTHING)
 # What was not there packed: in a line of what left, not of a count.
 UNPACKED = written(
-    "IF({is_set},({what}<>{counts})*({before}+{amount}<>{gone}),0)",
+    "IF({is_set},({what}<>{counts})*({all}<>{gone}),0)",
     is_set=IS_SET,
     what=at("out", "what", line_of("number")),
     counts=written(str(FROM_COUNTS)),
-    before=BEFORE,
-    amount=at("out", "amount", line_of("number")),
+    all=ALL_OF_IT,
     gone="gone",
 )
-CURED = written(
-    'SUMIFS({good},{products},{thing},{ready},"<="&{day})',
-    good=Whole("pours", "good"),
-    products=Whole("pours", "product_row"),
-    thing="thing",
-    ready=Whole("pours", "ready_on"),
-    day=day_of("number"),
-)
+UNTIL = written('"<="&{day}', day=day_of("number"))
+CURED = sum_over("pours", "good", [("product_row", "thing"), ("ready_on", UNTIL)])
 EARLY = written(
     f"({{what}}={FROM_SOLD})*({{gone}}>{{cured}})",
     what=at("out", "what", line_of("number")),
@@ -80,7 +55,7 @@ TAB = lines_tab(
     "out_card",
     MOVES,
     {
-        **went_columns("out", "made", FROM_COUNTS, _of_those_packed),
+        **went_columns("out", "made", FROM_COUNTS, GONE),
         "unpacked": look(
             "Lines of sets not packed, to date",
             written("{above}+{one}", above=Above("unpacked"), one=UNPACKED),

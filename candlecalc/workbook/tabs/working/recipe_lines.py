@@ -52,6 +52,11 @@ NTH = written(
 )
 
 
+def _extras_of(product: Given) -> Expression:
+    """What stands for a recipe in the lines that go with all rows of a product."""
+    return written("({first}+{more})", first=product, more=written(str(OF_EXTRAS)))
+
+
 def _lines(of: Given) -> Expression:
     recipes, amounts = (Results("lines", key) for key in ("recipe", "amount"))
     return written('COUNTIFS({recipes},{of},{amounts},">"&0)', recipes=recipes, of=of, amounts=amounts)
@@ -64,17 +69,16 @@ def named_parts(recipe: Given) -> Expression:
 
 def extra_parts(product: Given) -> Expression:
     """How many lines go with a product besides."""
-    return _lines(written("({first}+{more})", first=product, more=written(str(OF_EXTRAS))))
+    return _lines(_extras_of(product))
 
 
 def part_number(nth: Given, named: Given, recipe: Given, product: Given) -> Expression:
     """The number of a part: those that the recipe names come first, then what else goes with the product."""
     return written(
-        "IF({nth}>{named},({first}+{more})*{key}-{named},{recipe}*{key})+{nth}",
+        "IF({nth}>{named},{extras}*{key}-{named},{recipe}*{key})+{nth}",
         nth=nth,
         named=named,
-        first=product,
-        more=written(str(OF_EXTRAS)),
+        extras=_extras_of(product),
         key=KEY_LINE,
         recipe=recipe,
     )

@@ -9,26 +9,27 @@ from candlecalc.season.tables.sales import MARKET_LINES, SALES
 from candlecalc.season.tables.stock import MOVES
 from candlecalc.workbook.cells.columns import look
 from candlecalc.workbook.cells.references import (
-    Above,
     Expression,
     Given,
     Named,
     Results,
     as_text,
     at,
+    before_row,
+    day_of,
     in_force,
     line_of,
+    lines_of,
     thing_of,
     written,
 )
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import Room, register
-from candlecalc.workbook.tabs.working.candles_out_in_order import day_of
 from candlecalc.workbook.tabs.working.from_logs import LINE
 from candlecalc.workbook.tabs.working.recipe_lines import extra_parts, named_parts
 
 ROOM_FOR_LINES = 0.15  # lines there is room for, for each line of the logs that a set leaves in
-MORE = 4
+MORE = 4  # ... and besides, where logs are short
 SOURCE = written(
     'IF({line}>{all},"",MATCH({line},{lines},0)+1)',
     line=LINE,
@@ -53,11 +54,9 @@ PIECES = written(
     after=_card("gone"),
 )
 COST = written(
-    "IF({parts}=0,0,SUM(INDEX({costs},{before}+{start}+1):INDEX({costs},{before}+{start}+{parts})))",
+    "IF({parts}=0,0,{lines})",
     parts="parts",
-    costs=Results("used", "cost"),
-    before=Named("before_sets"),
-    start="start",
+    lines=lines_of("used", "cost", written("{before}+{start}", before=Named("before_sets"), start="start"), "parts"),
 )
 
 
@@ -82,7 +81,7 @@ TAB = lines_tab(
         "recipe": look("Recipe that held, row", in_force("recipes_by_day", "thing", "date"), "row", needs=THERE, width=8),
         "named_parts": look("Parts that Recipes names", named_parts("recipe"), "row", needs=THERE, width=8),
         "parts": look("Lines on Used", written("{named}+{extra}", named="named_parts", extra=extra_parts("thing")), "row", needs=THERE, width=8),
-        "start": look("Lines on Used before", written("{start}+{parts}", start=Above("start"), parts=Above("parts")), "row", needs=(), width=8),
+        "start": look("Lines on Used before", before_row("start", "parts"), "row", needs=(), width=8),
     },
     rows,
 )  # fmt: skip

@@ -2,14 +2,14 @@
 
 from candlecalc.season.tables.stock import POURS
 from candlecalc.workbook.cells.columns import look
-from candlecalc.workbook.cells.references import Above, written
-from candlecalc.workbook.cells.stock_card import NOTHING, NUMBERED, same_thing, went_columns
+from candlecalc.workbook.cells.references import to_date, written
+from candlecalc.workbook.cells.stock_card import NUMBERED, went_columns
 from candlecalc.workbook.cells.table_tab import lines_tab
 from candlecalc.workbook.tabs.registry import register
 from candlecalc.workbook.tabs.stock.used import FROM_COUNTS
 from candlecalc.workbook.tabs.stock.used import TAB as USED
 
-SHORT = written("{before}+({gone}>{came})", before=same_thing(Above("short"), NOTHING), gone="gone", came="came")
+SHORT = to_date(written("({gone}>{came})", gone="gone", came="came"), "short", "thing")
 
 TAB = lines_tab(
     "Used in order",
